@@ -1,0 +1,137 @@
+//! What a person or the hub asks of the day: who, when, and one command.
+
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+use crate::said;
+use crate::time::Time;
+
+/// One request: the same key again gets the same answer and no second entry.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Asked {
+    /// The client's own key for this request.
+    pub key: String,
+    /// Who asks.
+    pub by: By,
+    /// When it was made, by the asker's clock corrected to the hub's; never later than the arrival.
+    pub made_at: Time,
+    /// What is asked.
+    pub command: Command,
+}
+
+/// Who asks, or who said an entry.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct By {
+    /// The phone or laptop; `hub` for the hub itself.
+    pub device: String,
+    /// Name or initials, as given at joining.
+    pub person: String,
+    /// What this device may do.
+    pub roles: Vec<Role>,
+    /// The machine whose cab this device sits in.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub machine: Option<String>,
+}
+
+impl By {
+    /// The hub itself.
+    pub fn hub() -> Self {
+        Self {
+            device: "hub".into(),
+            person: "hub".into(),
+            roles: vec![Role::Hub],
+            machine: None,
+        }
+    }
+
+    /// Whether one of the roles is held.
+    pub fn is(&self, role: Role) -> bool {
+        self.roles.contains(&role)
+    }
+}
+
+/// What a device may do. One phone may hold ground and supervisor at once.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Role {
+    /// In the cut, with the rod.
+    Ground,
+    /// In the cab of one machine.
+    Operator,
+    /// Sets up, rules, lifts, reviews.
+    Supervisor,
+    /// Looks on; may press STOP.
+    Visitor,
+    /// The hub itself; never a person's.
+    Hub,
+}
+
+/// Everything that can be asked, one line each; the files under `said/` hold the rest.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum Command {
+    /// The hub opens a day.
+    OpenDay(said::day::OpenDay),
+    /// The hub has read the site file.
+    ReadSite(said::site::ReadSite),
+    /// A supervisor takes the changed site file as the new revision.
+    ConfirmSite(said::site::ConfirmSite),
+    /// The hub lets somebody in who showed a valid code.
+    Join(said::join::Join),
+    /// Language and unit of one screen.
+    ChangeScreen(said::join::ChangeScreen),
+    /// A supervisor removes a phone.
+    RemovePhone(said::join::RemovePhone),
+    /// A supervisor voids the codes and prints new ones.
+    RenewCodes(said::join::RenewCodes),
+    /// A laser is set up: a backsight on a benchmark.
+    SetUpLaser(said::set_up::SetUpLaser),
+    /// The backsight was not what it was said to be.
+    RestateSetUp(said::set_up::RestateSetUp),
+    /// The only benchmark, levelled again from a changed height.
+    LevelAgain(said::set_up::LevelAgain),
+    /// Work on one benchmark, each call labelled so.
+    UseOneBenchmark(said::set_up::UseOneBenchmark),
+    /// The set-up is taken down.
+    CloseSetUp(said::set_up::CloseSetUp),
+    /// A reading on a benchmark, to prove that the set-up still holds.
+    ShootCheck(said::check_shot::ShootCheck),
+    /// Somebody saw the laser move.
+    SayBumped(said::check_shot::SayBumped),
+    /// One rod value at one mark.
+    TakeReading(said::reading::TakeReading),
+    /// A call by eye, without a number.
+    QuickCall(said::quick_call::QuickCall),
+    /// A call is taken back.
+    WithdrawCall(said::call::WithdrawCall),
+    /// The operator has it.
+    GotIt(said::call::GotIt),
+    /// The ground person saw the operator nod.
+    SawNod(said::call::SawNod),
+    /// The operator wants somebody to look.
+    CheckMe(said::call::CheckMe),
+    /// The operator can't do what was called.
+    SayCant(said::call::SayCant),
+    /// The call has reached the operator's phone.
+    Delivered(said::receipt::Delivered),
+    /// The call is painted on a visible page.
+    Shown(said::receipt::Shown),
+    /// An operator's page shows, is hidden, or is gone.
+    NoticeScreen(said::receipt::NoticeScreen),
+    /// ALL STOP.
+    StopAll(said::stop::StopAll),
+    /// A supervisor lifts a stop.
+    LiftStop(said::stop::LiftStop),
+    /// A supervisor says where to aim.
+    SetAim(said::aim::SetAim),
+    /// A supervisor changes a target.
+    ReviseTarget(said::revise::ReviseTarget),
+    /// The operator has seen the changed target.
+    SeeTarget(said::revise::SeeTarget),
+    /// A supervisor rules on what is too close to call.
+    Rule(said::rule::Rule),
+    /// Where a machine stands.
+    PlaceMachine(said::machine::PlaceMachine),
+    /// A machine has moved, nobody has said where to.
+    SayMoved(said::machine::SayMoved),
+}

@@ -1,0 +1,97 @@
+//! The record: one entry for each thing that was said or that followed from it.
+
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+use crate::asked::By;
+use crate::said;
+use crate::time::Time;
+
+/// One line of the log. `prev` and `hash` belong to the chain and are kept beside it.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct Entry {
+    /// Counts up by one from 1, across days.
+    pub seq: u64,
+    /// When the hub took it.
+    pub at: Time,
+    /// When it was made, by the maker's clock corrected to the hub's; never later than `at`.
+    pub made_at: Time,
+    /// Who said it.
+    pub by: By,
+    /// The key of the request that it answers; the same for all entries of one request.
+    pub key: String,
+    /// What happened.
+    pub body: Body,
+}
+
+/// What happened, in the past tense. Old kinds are lifted in `older.rs`, never changed.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum Body {
+    /// A day began; codes of the day before are void.
+    DayOpened(said::day::DayOpened),
+    /// The site file was taken into the store for the first time.
+    SiteTaken(said::site::SiteTaken),
+    /// The site file differs from what is in force.
+    SiteChangeFound(said::site::SiteChangeFound),
+    /// The changed site file is in force.
+    SiteRevised(said::site::SiteRevised),
+    /// A phone came in.
+    Joined(said::join::Joined),
+    /// A screen's language or unit changed.
+    ScreenChanged(said::join::ScreenChanged),
+    /// A phone was removed.
+    PhoneRemoved(said::join::PhoneRemoved),
+    /// Codes were voided and made anew.
+    CodesRenewed(said::join::CodesRenewed),
+    /// A laser was set up; not usable before it is proven.
+    LaserSetUp(said::set_up::LaserSetUp),
+    /// A set-up's backsight was restated; its earlier basis stays in the log.
+    SetUpRestated(said::set_up::SetUpRestated),
+    /// A set-up may be used: see `how`.
+    SetUpProven(said::set_up::SetUpProven),
+    /// A set-up was taken down.
+    SetUpClosed(said::set_up::SetUpClosed),
+    /// A check shot was made.
+    CheckShot(said::check_shot::CheckShot),
+    /// A set-up is in doubt; calls on it are gone.
+    SetUpDoubted(said::check_shot::SetUpDoubted),
+    /// A reading was taken.
+    ReadingTaken(said::reading::ReadingTaken),
+    /// A reading was asked about and not shown.
+    ReadingAsked(said::reading::ReadingAsked),
+    /// A reading came late; logged, never shown.
+    ReadingLate(said::reading::ReadingLate),
+    /// A call went out.
+    CallSent(said::call::CallSent),
+    /// A call reached the operator's phone.
+    CallDelivered(said::receipt::CallDelivered),
+    /// A call was painted on a visible page.
+    CallShown(said::receipt::CallShown),
+    /// A call was acknowledged.
+    CallGot(said::call::CallGot),
+    /// A call is no longer live.
+    CallEnded(said::call::CallEnded),
+    /// The operator asked for a look.
+    LookAsked(said::call::LookAsked),
+    /// The operator can't.
+    CantSaid(said::call::CantSaid),
+    /// An operator's page began or ceased to show.
+    ScreenNoticed(said::receipt::ScreenNoticed),
+    /// Machines were stopped.
+    Stopped(said::stop::Stopped),
+    /// A stop was lifted.
+    StopLifted(said::stop::StopLifted),
+    /// An aim was set.
+    AimSet(said::aim::AimSet),
+    /// A target was revised.
+    TargetRevised(said::revise::TargetRevised),
+    /// An operator has seen a revised target.
+    TargetSeen(said::revise::TargetSeen),
+    /// A supervisor ruled.
+    Ruled(said::rule::Ruled),
+    /// A machine's place was declared.
+    MachinePlaced(said::machine::MachinePlaced),
+    /// A machine moved; its place is unknown.
+    MachineMoved(said::machine::MachineMoved),
+}

@@ -1,0 +1,183 @@
+//! Why something can't be done, and what to do instead: for a person in the field, in both languages.
+
+use earthwork::words::Language;
+use serde::{Deserialize, Serialize};
+use thiserror::Error;
+use utoipa::ToSchema;
+
+/// A refusal. Nothing was entered in the log; what was typed is not lost, the page keeps it.
+#[derive(Clone, Debug, PartialEq, Eq, Error, Serialize, Deserialize, ToSchema)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum Refusal {
+    /// No day is open.
+    #[error("No day is open. Start the hub again, or ask the supervisor to open one.")]
+    NoDay,
+    /// No site has been read.
+    #[error("No site is loaded. Start the hub with a site file.")]
+    NoSite,
+    /// The asker's role does not allow it.
+    #[error("This phone can't do that. Ask {who} to do it.")]
+    NotAllowed {
+        /// Who may.
+        who: String,
+    },
+    /// A name that the site does not have.
+    #[error("There is no {what} named {name} on this site. Pick one from the list.")]
+    Unknown {
+        /// What kind of thing.
+        what: Thing,
+        /// The name.
+        name: String,
+    },
+    /// The typed rod value can't be.
+    #[error("{message}")]
+    RodValue {
+        /// What is wrong and what to do.
+        message: String,
+    },
+    /// The set-up has no second benchmark yet.
+    #[error("{set_up} is not proven yet. Shoot a second benchmark first.")]
+    SetUpNotProven {
+        /// Which.
+        set_up: String,
+    },
+    /// The set-up is closed.
+    #[error("{set_up} is taken down. Pick the set-up that stands now, or set up again.")]
+    SetUpIsClosed {
+        /// Which.
+        set_up: String,
+    },
+    /// Two set-ups that could not be told apart.
+    #[error(
+        "{set_up} stands at almost the same height. Take it down first, or move this one by half a foot: a reading could not tell which laser it is from."
+    )]
+    SetUpsAlike {
+        /// The other.
+        set_up: String,
+    },
+    /// With more than one benchmark on site, one is not enough.
+    #[error("This site has more than one benchmark. Shoot {other} to prove the set-up.")]
+    SecondBenchmarkThere {
+        /// Another benchmark.
+        other: String,
+    },
+    /// A second levelling that does not prove anything.
+    #[error("{message}")]
+    SecondLevelling {
+        /// What is wrong and what to do.
+        message: String,
+    },
+    /// The point lies outside of the target, or between what it says.
+    #[error("{message}")]
+    NoGrade {
+        /// What is wrong and what to do.
+        message: String,
+    },
+    /// Within half a foot of a step: say which side.
+    #[error("{mark} is within half a foot of a step. Say which side the rod is on.")]
+    WhichSide {
+        /// The mark.
+        mark: String,
+    },
+    /// The call is not live any more.
+    #[error("That call is not live any more. Look at the screen: a newer one may be there.")]
+    CallNotLive,
+    /// Nothing waits for a ruling there.
+    #[error("{mark} waits for no ruling. Rule on marks that two shots left too close to call.")]
+    NothingToRule {
+        /// The mark.
+        mark: String,
+    },
+    /// An aim beyond the tolerance.
+    #[error(
+        "That aim lies outside of the tolerance ({low} to {high}). Aim inside it, or revise the target."
+    )]
+    AimOutside {
+        /// Lowest aim.
+        low: String,
+        /// Highest aim.
+        high: String,
+    },
+    /// A target that can't be.
+    #[error("{message}")]
+    BadTarget {
+        /// What is wrong and what to do.
+        message: String,
+    },
+    /// A required word is missing.
+    #[error("Say {what}: it goes into the log.")]
+    SayWhy {
+        /// What is to be said.
+        what: String,
+    },
+    /// The change shown is not the one confirmed.
+    #[error(
+        "The site file has changed again since it was shown. Look at the difference once more, then confirm."
+    )]
+    SiteChangedAgain,
+    /// The first site file is in force; nothing to confirm.
+    #[error("No changed site file waits. There is nothing to confirm.")]
+    NoSiteChange,
+    /// An operator without a machine, or an empty name.
+    #[error("{message}")]
+    BadJoin {
+        /// What is wrong and what to do.
+        message: String,
+    },
+    /// The question answered was another.
+    #[error("That question was about another mark. Send the reading again.")]
+    NotThatQuestion,
+    /// The reading to correct is unknown.
+    #[error("The reading to correct is not in this day's log. Take a new one.")]
+    NoSuchReading,
+}
+
+/// Kinds of things that have names.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Thing {
+    /// A mark.
+    Mark,
+    /// A target.
+    Target,
+    /// A machine.
+    Machine,
+    /// A benchmark.
+    Benchmark,
+    /// A rod.
+    Rod,
+    /// A laser.
+    Laser,
+    /// A set-up.
+    SetUp,
+    /// A phone.
+    Phone,
+    /// A mark or a target.
+    MarkOrTarget,
+}
+
+impl std::fmt::Display for Thing {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str(match self {
+            Self::Mark => "mark",
+            Self::Target => "target",
+            Self::Machine => "machine",
+            Self::Benchmark => "benchmark",
+            Self::Rod => "rod",
+            Self::Laser => "laser",
+            Self::SetUp => "set-up",
+            Self::Phone => "phone",
+            Self::MarkOrTarget => "mark or target",
+        })
+    }
+}
+
+impl Refusal {
+    /// What the person reads, in the language of their screen.
+    pub fn text(&self, language: Language) -> String {
+        match language {
+            Language::English => self.to_string(),
+            Language::Spanish => crate::refusal_es::spanish(self),
+        }
+    }
+}

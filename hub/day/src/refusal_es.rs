@@ -1,0 +1,79 @@
+//! The refusals in Spanish.
+
+use crate::refusal::{Refusal, Thing};
+
+fn thing(what: Thing) -> &'static str {
+    match what {
+        Thing::Mark => "marca",
+        Thing::Target => "rasante",
+        Thing::Machine => "máquina",
+        Thing::Benchmark => "banco de nivel",
+        Thing::Rod => "estadal",
+        Thing::Laser => "láser",
+        Thing::SetUp => "puesta del láser",
+        Thing::Phone => "teléfono",
+        Thing::MarkOrTarget => "marca o rasante",
+    }
+}
+
+/// The same as the English text, as a crew would say it.
+pub(crate) fn spanish(refusal: &Refusal) -> String {
+    match refusal {
+        Refusal::NoDay => {
+            "No hay día abierto. Arranque el servidor otra vez o pida al supervisor que abra uno."
+                .into()
+        }
+        Refusal::NoSite => {
+            "No hay obra cargada. Arranque el servidor con un archivo de obra.".into()
+        }
+        Refusal::NotAllowed { who } => {
+            format!("Este teléfono no puede hacer eso. Pídalo a: {who}.")
+        }
+        Refusal::Unknown { what, name } => format!(
+            "No existe «{name}» ({}) en esta obra. Escoja de la lista.",
+            thing(*what)
+        ),
+        Refusal::RodValue { message }
+        | Refusal::SecondLevelling { message }
+        | Refusal::NoGrade { message }
+        | Refusal::BadTarget { message }
+        | Refusal::BadJoin { message } => message.clone(),
+        Refusal::SetUpNotProven { set_up } => {
+            format!("{set_up} todavía no está comprobada. Lea primero un segundo banco de nivel.")
+        }
+        Refusal::SetUpIsClosed { set_up } => {
+            format!("{set_up} ya se levantó. Escoja la puesta actual o ponga el láser otra vez.")
+        }
+        Refusal::SetUpsAlike { set_up } => format!(
+            "{set_up} está casi a la misma altura. Levántela primero o mueva esta medio pie: una lectura no podría decir de cuál láser es."
+        ),
+        Refusal::SecondBenchmarkThere { other } => format!(
+            "Esta obra tiene más de un banco de nivel. Lea {other} para comprobar la puesta."
+        ),
+        Refusal::WhichSide { mark } => format!(
+            "{mark} está a menos de medio pie de un escalón. Diga de qué lado está el estadal."
+        ),
+        Refusal::CallNotLive => {
+            "Esa orden ya no vale. Mire la pantalla: puede haber una nueva.".into()
+        }
+        Refusal::NothingToRule { mark } => format!(
+            "{mark} no espera decisión. Decida sobre marcas que dos lecturas dejaron en duda."
+        ),
+        Refusal::AimOutside { low, high } => format!(
+            "Esa mira queda fuera de la tolerancia ({low} a {high}). Apunte dentro o revise la rasante."
+        ),
+        Refusal::SayWhy { .. } => "Diga por qué: queda en el registro.".into(),
+        Refusal::SiteChangedAgain => {
+            "El archivo de obra cambió otra vez. Mire la diferencia de nuevo y confirme.".into()
+        }
+        Refusal::NoSiteChange => {
+            "No hay archivo de obra cambiado en espera. No hay nada que confirmar.".into()
+        }
+        Refusal::NotThatQuestion => {
+            "Esa pregunta era de otra marca. Mande la lectura otra vez.".into()
+        }
+        Refusal::NoSuchReading => {
+            "La lectura que quiere corregir no está en el registro de hoy. Tome una nueva.".into()
+        }
+    }
+}

@@ -1,0 +1,16 @@
+//! One file for each thing that can be said: its command, its refusals, its entries and its tests together.
+
+pub mod aim;
+pub mod call;
+pub mod check_shot;
+pub mod day;
+pub mod join;
+pub mod machine;
+pub mod quick_call;
+pub mod reading;
+pub mod receipt;
+pub mod revise;
+pub mod rule;
+pub mod set_up;
+pub mod site;
+pub mod stop;

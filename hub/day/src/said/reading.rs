@@ -1,0 +1,205 @@
+//! One rod value at one mark becomes a correction, a question, a spot elevation, or a late line in the log.
+
+use earthwork::length::Length;
+use earthwork::slip::{Doubt, Mode};
+use earthwork::tolerance::Verdict;
+use earthwork::uncertainty::Care;
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+/// One rod value at one mark.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct TakeReading {
+    /// The mark under the rod.
+    pub mark: String,
+    /// The set-up.
+    pub set_up: String,
+    /// The rod.
+    pub rod: String,
+    /// The rod value as typed; with a receiver, the tenths that the ground is high or low.
+    pub text: String,
+    /// Rod, or the ground HIGH or LOW by a receiver fixed at grade rod.
+    pub mode: Mode,
+    /// How finely it was read.
+    #[serde(default = "coarse")]
+    pub care: Care,
+    /// The machine, when it is not the one that the mark is assigned to.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub machine: Option<String>,
+    /// Which side of the step, within half a foot of one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub side: Option<StepSide>,
+    /// The entry of the question that this answers: taken as it is, not asked again.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub sure: Option<u64>,
+    /// The entry of the reading that this corrects.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub restates: Option<u64>,
+}
+
+/// Which side of a step, looking up-station.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum StepSide {
+    /// The side of the lower stations.
+    Before,
+    /// The side of the higher stations.
+    After,
+}
+
+/// A reading with everything that was derived from it, so that the log can be checked by hand.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct Reading {
+    /// The mark.
+    pub mark: String,
+    /// The machine.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub machine: Option<String>,
+    /// The set-up.
+    pub set_up: String,
+    /// Which basis of the set-up, from 1.
+    pub basis: u32,
+    /// Height of instrument used.
+    pub height: Length,
+    /// The rod.
+    pub rod: String,
+    /// As typed.
+    pub text: String,
+    /// Rod or receiver.
+    pub mode: Mode,
+    /// How finely it was read.
+    pub care: Care,
+    /// Typed to the tenth alone.
+    pub coarse: bool,
+    /// The rod value; none with a receiver.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub value: Option<Length>,
+    /// Measured elevation.
+    pub elevation: Length,
+    /// How it was judged; none for a spot elevation.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub judged: Option<Judged>,
+    /// Which side of the step.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub side: Option<StepSide>,
+    /// The question that it answered.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub sure: Option<u64>,
+    /// The reading that it corrects.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub restates: Option<u64>,
+}
+
+/// A reading judged against a target.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct Judged {
+    /// The target.
+    pub target: String,
+    /// Its revision.
+    pub revision: u32,
+    /// The elevation to dig to.
+    pub dig_to: Length,
+    /// Measured − dig-to of this shot: positive is HIGH.
+    pub dev: Length,
+    /// Earlier shots that are averaged with this one.
+    pub joined: Vec<u64>,
+    /// The mean difference of all shots joined, rounded to the nearest count.
+    pub mean: Length,
+    /// The guard band.
+    pub guard: Length,
+    /// High, on, low, or too close to call.
+    pub verdict: Verdict,
+    /// Too close on the high side after two shots, trimmed by the site's rule.
+    pub settled_high: bool,
+    /// Too close after two shots: the supervisor rules.
+    pub needs_ruling: bool,
+}
+
+/// A reading was taken.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct ReadingTaken {
+    /// The reading.
+    pub reading: Reading,
+    /// Why it is a spot elevation, without a call.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub spot: Option<SpotReason>,
+}
+
+/// Why a reading has no call.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum SpotReason {
+    /// The mark has no target.
+    NoTarget,
+    /// No machine is assigned to the target.
+    NoMachine,
+    /// The set-up is in doubt.
+    SetUpInDoubt,
+    /// The set-up is closed.
+    SetUpClosed,
+}
+
+/// A reading was asked about: not judged, not shown.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct ReadingAsked {
+    /// The reading as it came.
+    pub reading: Reading,
+    /// What was asked.
+    pub question: Question,
+}
+
+/// What is asked once before a reading is shown.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum Question {
+    /// It does not fit what is known of the mark.
+    DoesNotFit {
+        /// How.
+        doubt: Doubt,
+    },
+    /// More than 6 ft from the target.
+    FarFromGrade {
+        /// Measured − target.
+        dev: Length,
+    },
+    /// The mark is assigned to another machine.
+    OtherMachine {
+        /// Which.
+        assigned: String,
+    },
+    /// Shots of the same ground disagree.
+    WhichIsRight {
+        /// By how much.
+        spread: Length,
+    },
+}
+
+/// A reading came late: logged, never shown.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct ReadingLate {
+    /// The reading.
+    pub reading: Reading,
+    /// Why.
+    pub why: LateReason,
+}
+
+/// Why a reading is late.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum LateReason {
+    /// A reading of the same mark was made after it.
+    NewerReading {
+        /// Whose.
+        by: String,
+    },
+    /// More than 90 s passed between making and arrival.
+    TooOld {
+        /// How many milliseconds.
+        ms: i64,
+    },
+}
+
+fn coarse() -> Care {
+    Care::Coarse
+}

@@ -1,0 +1,244 @@
+//! The site: what the crew works to. Taken from the site file as entries, revised by entries.
+
+use earthwork::keep_out::Reach;
+use earthwork::length::Length;
+use earthwork::level::CheckLimits;
+use earthwork::point::Point;
+use earthwork::rod::Rod;
+use earthwork::target;
+use earthwork::tolerance::Tolerance;
+use earthwork::uncertainty::Surface;
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+/// One job: control, lines, marks, targets, machines, rods, rules.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Site {
+    /// What the crew calls the job.
+    pub name: String,
+    /// Points of known elevation.
+    pub benchmarks: Vec<Benchmark>,
+    /// Property, easement, setback and limit lines.
+    #[serde(default)]
+    pub lines: Vec<Line>,
+    /// The grades to reach.
+    pub targets: Vec<Target>,
+    /// The layout marks, in the order of work.
+    pub marks: Vec<Mark>,
+    /// The machines on the job.
+    pub machines: Vec<Machine>,
+    /// The rods in the truck.
+    pub rods: Vec<Rod>,
+    /// The lasers in the truck.
+    pub lasers: Vec<Laser>,
+    /// What this site has settled on.
+    #[serde(default)]
+    pub rules: Rules,
+}
+
+/// A point of known elevation.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Benchmark {
+    /// Its name on the ground.
+    pub id: String,
+    /// Elevation on the site's datum.
+    pub elevation: Length,
+    /// Where it is, when known.
+    #[serde(default)]
+    pub place: Option<Point>,
+    /// One standard deviation of its elevation.
+    pub doubt: Length,
+    /// What it looks like, so that it can be found.
+    #[serde(default)]
+    pub note: String,
+}
+
+/// A line on the plan.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Line {
+    /// Its name.
+    pub id: String,
+    /// What kind of line it is.
+    pub kind: LineKind,
+    /// Its corners, in order.
+    pub points: Vec<Point>,
+    /// The side on which the work stays, looking along the line.
+    pub keep: Side,
+    /// True when nobody may dig beyond it.
+    pub no_cross: bool,
+    /// One standard deviation of its place on the ground.
+    pub doubt: Length,
+    /// A word about it.
+    #[serde(default)]
+    pub note: String,
+}
+
+/// What a line stands for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum LineKind {
+    /// The property line.
+    Property,
+    /// An easement or buffer.
+    Easement,
+    /// A setback from another line.
+    Setback,
+    /// The limit of work.
+    LimitOfWork,
+}
+
+/// A side, looking along the line from its first point.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Side {
+    /// To the left.
+    Left,
+    /// To the right.
+    Right,
+}
+
+/// A grade to reach, with its allowed high and low.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+#[schema(as = SiteTarget)]
+pub struct Target {
+    /// Short name, such as `EAST`.
+    pub id: String,
+    /// The name that the operator reads in the top line.
+    pub name: String,
+    /// Shape, stack and boundary.
+    pub grade: target::Target,
+    /// Allowed high and allowed low.
+    pub tolerance: Tolerance,
+    /// Coverage factor of the guard band; 1 unless the drawing asks for proof.
+    pub guard_factor: f64,
+    /// Counts up with each revision; the first is 1.
+    pub revision: u32,
+}
+
+/// A layout mark: a named point on the ground.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Mark {
+    /// Its name as painted.
+    pub id: String,
+    /// Where it is.
+    pub place: Point,
+    /// The target that it belongs to; a mark without one takes spot elevations alone.
+    #[serde(default)]
+    pub target: Option<String>,
+    /// Station along the target's run, when it was given so.
+    #[serde(default)]
+    pub station: Option<Length>,
+    /// Offset, positive to the right looking up-station.
+    #[serde(default)]
+    pub offset: Option<Length>,
+    /// The ground under the rod.
+    pub surface: Surface,
+    /// A word about it.
+    #[serde(default)]
+    pub note: String,
+}
+
+/// A machine and what it works on.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Machine {
+    /// Its name, such as `EX-1`.
+    pub id: String,
+    /// The shape that stands for it on every screen.
+    pub shape: MachineShape,
+    /// Reach, tail, width.
+    pub reach: Reach,
+    /// The targets assigned to it.
+    pub works_on: Vec<String>,
+    /// The direction of work, as the crew says it.
+    #[serde(default)]
+    pub direction: String,
+}
+
+/// The large shape that tells machines apart without a hue.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum MachineShape {
+    /// A square.
+    Square,
+    /// A triangle.
+    Triangle,
+    /// A circle.
+    Circle,
+    /// A diamond.
+    Diamond,
+}
+
+/// A rotating laser.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Laser {
+    /// Its name.
+    pub id: String,
+    /// One standard deviation of its plane over 100 ft.
+    pub doubt_per_100_ft: Length,
+}
+
+/// What this site has settled on.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Rules {
+    /// When a check shot is good, and when it fails.
+    pub checks: CheckLimits,
+    /// What happens when two shots leave the high side unsettled.
+    #[serde(default)]
+    pub unsettled_high: UnsettledHigh,
+}
+
+/// What happens when two shots leave the high side unsettled.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum UnsettledHigh {
+    /// It counts as high and is trimmed: a deep spot is cheaper than a shallow one.
+    #[default]
+    Trim,
+    /// The supervisor rules on it, as on the low side.
+    AskSupervisor,
+}
+
+impl Site {
+    /// The mark of that name.
+    pub fn mark(&self, id: &str) -> Option<&Mark> {
+        self.marks.iter().find(|mark| mark.id == id)
+    }
+    /// The target of that name.
+    pub fn target(&self, id: &str) -> Option<&Target> {
+        self.targets.iter().find(|target| target.id == id)
+    }
+    /// The target that a mark belongs to.
+    pub fn target_of(&self, mark: &Mark) -> Option<&Target> {
+        mark.target.as_deref().and_then(|id| self.target(id))
+    }
+    /// The machine of that name.
+    pub fn machine(&self, id: &str) -> Option<&Machine> {
+        self.machines.iter().find(|machine| machine.id == id)
+    }
+    /// The benchmark of that name.
+    pub fn benchmark(&self, id: &str) -> Option<&Benchmark> {
+        self.benchmarks.iter().find(|benchmark| benchmark.id == id)
+    }
+    /// The rod of that name.
+    pub fn rod(&self, id: &str) -> Option<&Rod> {
+        self.rods.iter().find(|rod| rod.id == id)
+    }
+    /// The laser of that name.
+    pub fn laser(&self, id: &str) -> Option<&Laser> {
+        self.lasers.iter().find(|laser| laser.id == id)
+    }
+    /// The machine that a target is assigned to.
+    pub fn machine_for(&self, target: &str) -> Option<&Machine> {
+        self.machines
+            .iter()
+            .find(|machine| machine.works_on.iter().any(|id| id == target))
+    }
+}

@@ -1,0 +1,46 @@
+//! A moment on the hub's clock. The day never reads a clock: every moment is handed in.
+
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+/// Milliseconds since 1970-01-01T00:00:00Z.
+#[derive(
+    Clone,
+    Copy,
+    Debug,
+    Default,
+    PartialEq,
+    Eq,
+    PartialOrd,
+    Ord,
+    Hash,
+    Serialize,
+    Deserialize,
+    ToSchema,
+)]
+#[serde(transparent)]
+#[schema(value_type = i64)]
+pub struct Time(pub i64);
+
+impl Time {
+    /// The moment `ms` milliseconds later (earlier when negative).
+    #[must_use]
+    pub const fn plus_ms(self, ms: i64) -> Self {
+        Self(self.0.saturating_add(ms))
+    }
+
+    /// How many milliseconds have passed since `earlier`; negative when it lies ahead.
+    pub const fn ms_since(self, earlier: Self) -> i64 {
+        self.0.saturating_sub(earlier.0)
+    }
+}
+
+/// Seconds in milliseconds.
+pub const fn seconds(n: i64) -> i64 {
+    n * 1_000
+}
+
+/// Minutes in milliseconds.
+pub const fn minutes(n: i64) -> i64 {
+    n * 60_000
+}

@@ -1,0 +1,144 @@
+//! A call as every screen shows it, with its text in each language and unit.
+
+use earthwork::correction::Correction;
+use earthwork::keep_out::Nearness;
+use earthwork::length::Length;
+use earthwork::tolerance::Verdict;
+use earthwork::words::{CallText, QuickWord};
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+use crate::time::Time;
+
+/// What the operator is told: a correction from a reading, or a word by eye.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum Message {
+    /// From a reading.
+    Measured {
+        /// Which way and how much.
+        correction: Correction,
+        /// Measured − target, the mean of the shots: positive is HIGH.
+        dev: Length,
+        /// dev − aim: what the operator is told to take off.
+        amount: Length,
+        /// The three-way verdict against the target.
+        verdict: Verdict,
+    },
+    /// By eye, without a number; never closes a mark.
+    ByEye {
+        /// The word.
+        word: QuickWord,
+    },
+}
+
+/// Something to know about a call, told beside it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Label {
+    /// No second benchmark stands behind the laser.
+    OneBenchmark,
+    /// Too close to call after two shots; the site's rule trims it.
+    HighByRule,
+    /// Too close to call; the supervisor ruled.
+    ByRuling,
+    /// Taken with a value that was asked about and confirmed.
+    Confirmed,
+}
+
+/// Where a call is in its life.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum CallState {
+    /// On its way.
+    Sent,
+    /// On the operator's phone.
+    Delivered,
+    /// Painted on a visible page. Not the same as seen by a person.
+    Shown,
+    /// The operator pressed GOT IT, or a witness saw the nod.
+    Got,
+    /// No longer live.
+    Ended {
+        /// How.
+        how: Ending,
+    },
+}
+
+/// How a call ended. What has ended never comes back.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Ending {
+    /// A newer call for the same machine took its place.
+    Superseded,
+    /// The mark was found on grade.
+    Done,
+    /// Too old.
+    StaleByAge,
+    /// GRADE has been said for long enough.
+    GradeRanOut,
+    /// The laser is in doubt.
+    StaleByLaser,
+    /// The target changed.
+    StaleByTarget,
+    /// The reading behind it was restated.
+    Restated,
+    /// Taken back by hand.
+    Withdrawn,
+    /// The operator can't.
+    Refused,
+    /// The machine went to other work, or the day ended.
+    Reassigned,
+}
+
+/// The keep-out reminder that stands with a call.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct Reminder {
+    /// Who is at the mark.
+    pub who: String,
+    /// Which mark.
+    pub mark: String,
+    /// Inside by how much, or place unknown, or declared too long ago.
+    pub nearness: Nearness,
+    /// Full screen with sound, by the policy against nagging; else the silent strip alone.
+    pub loud: bool,
+}
+
+/// A call as the screens show it.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct CallView {
+    /// Its number: the sequence number of the entry that sent it.
+    pub id: u64,
+    /// The machine it is for.
+    pub machine: String,
+    /// The mark it is about; none for a word by eye without a place.
+    pub mark: Option<String>,
+    /// The name of the target that it was judged against.
+    pub target: Option<String>,
+    /// What is told.
+    pub message: Message,
+    /// The text in each language and unit; a screen picks its own.
+    pub texts: Vec<CallText>,
+    /// What to know about it.
+    pub labels: Vec<Label>,
+    /// Who sent it.
+    pub by: String,
+    /// When the reading was made.
+    pub made_at: Time,
+    /// When the hub sent it.
+    pub sent_at: Time,
+    /// When it will be too old, as far as is known now.
+    pub stale_at: Time,
+    /// Where it is in its life.
+    pub state: CallState,
+    /// When it reached the operator's phone.
+    pub delivered_at: Option<Time>,
+    /// When it was painted on a visible page.
+    pub shown_at: Option<Time>,
+    /// When it was acknowledged.
+    pub got_at: Option<Time>,
+    /// Who saw the nod, when a witness acknowledged it.
+    pub witness: Option<String>,
+    /// The keep-out reminder.
+    pub reminder: Option<Reminder>,
+}

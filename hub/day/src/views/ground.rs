@@ -1,0 +1,216 @@
+//! The ground person's screen: the machines, the laser, the last reading on each mark, what the rod must read.
+
+use earthwork::length::Length;
+use earthwork::tolerance::Verdict;
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+use crate::said::set_up::{DoubtReason, Proof};
+use crate::site::MachineShape;
+use crate::time::Time;
+use crate::views::call::CallView;
+
+/// What the ground phones show; the same for all of them.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[schema(as = GroundView)]
+pub struct Ground {
+    /// The job.
+    pub site: String,
+    /// The day.
+    pub day: String,
+    /// One card for each machine.
+    pub machines: Vec<MachineCard>,
+    /// The laser set-ups of the day that are not closed, newest last.
+    pub set_ups: Vec<SetUpCard>,
+    /// The last reading on each mark that has one.
+    pub marks: Vec<MarkCard>,
+    /// What a shot at each mark would take, for each usable set-up.
+    pub shots: Vec<Shot>,
+}
+
+/// A machine as the ground person and the supervisor see it.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct MachineCard {
+    /// The machine.
+    pub id: String,
+    /// Its shape.
+    pub shape: MachineShape,
+    /// The targets that it works on.
+    pub works_on: Vec<String>,
+    /// The last call, live or ended.
+    pub call: Option<CallView>,
+    /// Its screen.
+    pub screen: ScreenCard,
+    /// Stopped: by whom, why, since when.
+    pub stop: Option<StopCard>,
+    /// The set-up in doubt that has paused it.
+    pub paused_by: Option<String>,
+    /// The target that its operator has yet to see.
+    pub must_see: Option<String>,
+    /// Since when its operator has been asking for a look.
+    pub look_asked_at: Option<Time>,
+    /// What the operator last said that they can't do, while it stands.
+    pub cant: Option<CantCard>,
+    /// Where it was last declared to stand.
+    pub place: Option<PlaceCard>,
+    /// Its keep-out radius.
+    pub keep_out: Length,
+}
+
+/// Whether anyone can see what is called.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum ScreenCard {
+    /// No phone has joined for this machine.
+    None,
+    /// Its page is visible and its link alive.
+    Showing {
+        /// Who sits there.
+        person: String,
+    },
+    /// Its page is hidden or locked.
+    Hidden {
+        /// Who sits there.
+        person: String,
+        /// Since when.
+        since: Time,
+    },
+    /// Its link is gone: hand signals.
+    Lost {
+        /// Who sits there.
+        person: String,
+        /// Since when.
+        since: Time,
+    },
+}
+
+/// A stop in force.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct StopCard {
+    /// Who pressed.
+    pub by: String,
+    /// Why; may be empty.
+    pub why: String,
+    /// Since when.
+    pub since: Time,
+    /// Part of an ALL STOP.
+    pub all: bool,
+}
+
+/// What the operator can't do.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct CantCard {
+    /// Why.
+    pub why: crate::said::call::CantReason,
+    /// The mark of the call, if any.
+    pub mark: Option<String>,
+    /// When.
+    pub at: Time,
+}
+
+/// A declared place. Nothing senses it.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct PlaceCard {
+    /// Where.
+    pub at: earthwork::point::Point,
+    /// When it was declared.
+    pub since: Time,
+    /// Who declared it.
+    pub by: String,
+}
+
+/// A laser set-up.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct SetUpCard {
+    /// Its name, such as `S1`.
+    pub id: String,
+    /// The laser.
+    pub laser: String,
+    /// Height of instrument.
+    pub height: Length,
+    /// The benchmark of the backsight.
+    pub benchmark: String,
+    /// Where it stands, when told.
+    pub place: Option<earthwork::point::Point>,
+    /// Whether it may be used, and what is owed when it may not.
+    pub state: SetUpState,
+    /// The last check shot.
+    pub last_check: Option<CheckCard>,
+    /// Readings since the last good check.
+    pub readings_since_check: u32,
+}
+
+/// Whether a set-up may be used.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum SetUpState {
+    /// Shoot a second benchmark before it may be used.
+    Unproven,
+    /// In use.
+    Proven {
+        /// How.
+        proof: Proof,
+    },
+    /// Something does not agree: two benchmarks must agree before it may be used again.
+    InDoubt {
+        /// Why.
+        why: DoubtReason,
+        /// Since when.
+        since: Time,
+        /// The benchmarks that have agreed since.
+        agreed: Vec<String>,
+    },
+}
+
+/// A check shot.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct CheckCard {
+    /// On which benchmark.
+    pub benchmark: String,
+    /// (HI − rod) − benchmark.
+    pub residual: Length,
+    /// When.
+    pub at: Time,
+    /// Good, again, failed.
+    pub check: earthwork::level::Check,
+}
+
+/// The last reading on a mark.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct MarkCard {
+    /// The mark.
+    pub id: String,
+    /// The entry of the reading.
+    pub reading: u64,
+    /// Measured elevation.
+    pub elevation: Length,
+    /// Measured − target; none for a spot elevation.
+    pub dev: Option<Length>,
+    /// The verdict; none for a spot elevation.
+    pub verdict: Option<Verdict>,
+    /// What a supervisor ruled on it, while it stands.
+    pub ruling: Option<crate::said::rule::Ruling>,
+    /// Two shots were too close on the low side: the supervisor rules.
+    pub needs_ruling: bool,
+    /// When it was made.
+    pub at: Time,
+    /// Who took it.
+    pub by: String,
+    /// On which set-up.
+    pub set_up: String,
+}
+
+/// What a shot at a mark would take: enough for the page to say the call before it is sent.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct Shot {
+    /// The mark.
+    pub mark: String,
+    /// The set-up.
+    pub set_up: String,
+    /// What the rod must read at grade (HI − dig-to); none near a step or without a target.
+    pub grade_rod: Option<Length>,
+    /// The guard band of one careful shot on this ground.
+    pub guard: Length,
+    /// Where the mark lies to its machine's keep-out: the strip will stand with the call.
+    pub nearness: earthwork::keep_out::Nearness,
+}

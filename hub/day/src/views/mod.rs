@@ -1,0 +1,10 @@
+//! What each screen shows: pure functions of the state, one file for each screen.
+//!
+//! A view is a whole value. It holds moments, never ages, so that it changes only when something happened;
+//! the screen counts the ages itself, from heartbeats.
+
+pub mod call;
+pub mod ground;
+pub mod operator;
+pub mod sheet;
+pub mod supervisor;
