@@ -1,1 +1,110 @@
-//! The phone pages.
+//! The phone pages, built from the folder beside this file and carried inside the one binary.
+//!
+//! A page path that is no file is the index: the page itself chooses what to show.
+
+use std::borrow::Cow;
+
+use rust_embed::RustEmbed;
+
+#[derive(RustEmbed)]
+#[folder = "$OUT_DIR/web"]
+struct Web;
+
+/// One built file, as it goes over the wire.
+#[derive(Clone, Debug)]
+pub struct Asset {
+    /// Its path, without a leading stroke: `index.html`, `assets/index-5Zr0.js`.
+    pub path: String,
+    /// Its bytes.
+    pub bytes: Cow<'static, [u8]>,
+    /// Its bytes compressed with gzip, where that was worth doing.
+    pub gzip: Option<Cow<'static, [u8]>>,
+    /// What it is.
+    pub content_type: &'static str,
+    /// A quoted name for these very bytes.
+    pub etag: String,
+    /// True when the name changes with the bytes, so that a phone may keep it for good.
+    pub immutable: bool,
+}
+
+/// The file of that path, with or without a leading stroke; none when there is none.
+pub fn asset(path: &str) -> Option<Asset> {
+    let path = path.trim_start_matches('/');
+    if content_type(path) == GZIP {
+        return None;
+    }
+    let file = Web::get(path)?;
+    let hash = file.metadata.sha256_hash();
+    let etag = hash[..8]
+        .iter()
+        .fold(String::from("\""), |name, byte| format!("{name}{byte:02x}"));
+    Some(Asset {
+        path: path.to_owned(),
+        bytes: file.data,
+        gzip: Web::get(&format!("{path}.gz")).map(|gzip| gzip.data),
+        content_type: content_type(path),
+        etag: etag + "\"",
+        immutable: path.starts_with("assets/"),
+    })
+}
+
+/// Compressed copies are handed out beside what they are copies of, never by themselves.
+const GZIP: &str = "application/gzip";
+
+/// The one page.
+pub fn index() -> Option<Asset> {
+    asset("index.html")
+}
+
+/// A name for this build of the pages; another build has another.
+pub fn build_id() -> &'static str {
+    env!("RODCALL_WEB_BUILD")
+}
+
+fn content_type(path: &str) -> &'static str {
+    match path.rsplit('.').next() {
+        Some("html") => "text/html; charset=utf-8",
+        Some("js") => "text/javascript; charset=utf-8",
+        Some("css") => "text/css; charset=utf-8",
+        Some("svg") => "image/svg+xml",
+        Some("gz") => GZIP,
+        _ => "application/octet-stream",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_page_and_all_that_it_names_are_inside() {
+        let index = index().unwrap();
+        let html = String::from_utf8(index.bytes.to_vec()).unwrap();
+        let named: Vec<&str> = html
+            .split('"')
+            .filter(|part| part.starts_with("/assets/"))
+            .collect();
+        assert_eq!(named.len(), 2, "one script, one stylesheet: {named:?}");
+        for path in named {
+            let asset = asset(path).unwrap();
+            assert!(asset.gzip.is_some() && asset.immutable, "{path}");
+        }
+    }
+
+    #[test]
+    fn what_a_phone_fetches_is_under_sixty_thousand_bytes() {
+        // Budget: usable within a second of scanning on weak Wi-Fi.
+        let sum: usize = Web::iter()
+            .filter(|path| path.ends_with(".gz"))
+            .filter_map(|path| Web::get(&path))
+            .map(|file| file.data.len())
+            .sum();
+        assert!(sum > 0 && sum < 60_000, "{sum} bytes");
+    }
+
+    #[test]
+    fn a_compressed_copy_is_no_page_of_its_own() {
+        assert!(asset("index.html.gz").is_none());
+        assert!(asset("../Cargo.toml").is_none());
+    }
+}

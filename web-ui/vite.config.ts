@@ -1,0 +1,36 @@
+/** How the pages are built: one script, one stylesheet, one page; each with its gzip beside it. */
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { gzipSync } from "node:zlib";
+import { defineConfig, type Plugin } from "vite";
+
+/** The hub compresses nothing while a crew waits: every text file gets its `.gz` here. */
+function gzipBeside(): Plugin {
+  let folder = "";
+  return {
+    name: "gzip-beside",
+    apply: "build",
+    configResolved(config) {
+      folder = config.build.outDir;
+    },
+    closeBundle() {
+      for (const entry of readdirSync(folder, { recursive: true, withFileTypes: true })) {
+        if (!entry.isFile() || !/\.(js|css|html|svg)$/.test(entry.name)) continue;
+        const path = join(entry.parentPath, entry.name);
+        writeFileSync(`${path}.gz`, gzipSync(readFileSync(path), { level: 9 }));
+      }
+    },
+  };
+}
+
+export default defineConfig({
+  plugins: [gzipBeside()],
+  build: {
+    target: ["chrome87", "safari14", "firefox78"],
+    assetsInlineLimit: 0,
+    modulePreload: false,
+    cssCodeSplit: false,
+    reportCompressedSize: false,
+  },
+  server: { proxy: { "/api": { target: "http://127.0.0.1:7654", ws: true } } },
+});
