@@ -1,0 +1,252 @@
+//! A phone's way to the hub: the public HTTP interface, nothing else.
+
+use std::time::Duration;
+
+use day::answer::{Answer, Outcome};
+use day::asked::{Command, Role};
+use day::time::Time;
+use earthwork::words::{Language, ScreenUnit};
+use reqwest::header::{COOKIE, ORIGIN, SET_COOKIE};
+use reqwest::{Client, Response, StatusCode, redirect};
+use serde::Deserialize;
+use serde_json::{Value, json};
+
+use super::DemoError;
+
+/// A busy hub is asked again this often: two minutes in all.
+const TRIES: u32 = 480;
+/// The pause between two tries.
+const PAUSE: Duration = Duration::from_millis(250);
+
+/// The hub, as a phone reaches it.
+#[derive(Clone, Debug)]
+pub(super) struct Hub {
+    base: String,
+    http: Client,
+}
+
+/// A phone that is let in, known to the hub by its cookie.
+#[derive(Clone, Debug)]
+pub(super) struct Phone {
+    /// The cookie header.
+    pub(super) cookie: String,
+}
+
+/// What a command came to.
+#[derive(Clone, Debug)]
+pub(super) enum Said {
+    /// The hub took it.
+    Answered(Answer),
+    /// The hub refused it, and said what to do instead.
+    Refused(String),
+}
+
+impl Said {
+    /// The call that it sent, and to which machine.
+    pub(super) fn call(&self) -> Option<(u64, &str)> {
+        match self {
+            Self::Answered(Answer {
+                outcome: Outcome::Called { call, machine, .. },
+                ..
+            }) => Some((*call, machine)),
+            _ => None,
+        }
+    }
+}
+
+/// A join code of today.
+#[derive(Clone, Debug, Deserialize)]
+pub(super) struct Code {
+    roles: Vec<Role>,
+    machine: Option<String>,
+    url: String,
+}
+
+impl Code {
+    /// Whether it lets somebody in with these roles, for this machine.
+    pub(super) fn admits(&self, roles: &[Role], machine: Option<&str>) -> bool {
+        roles.iter().all(|role| self.roles.contains(role)) && self.machine.as_deref() == machine
+    }
+
+    fn code(&self) -> &str {
+        self.url.rsplit('/').next().unwrap_or_default()
+    }
+}
+
+#[derive(Deserialize)]
+struct Codes {
+    codes: Vec<Code>,
+}
+
+#[derive(Deserialize)]
+struct Refused {
+    english: String,
+}
+
+impl Hub {
+    /// The hub at an address such as `http://127.0.0.1:4100`.
+    pub(super) fn at(base: &str) -> Result<Self, DemoError> {
+        let base = base.trim_end_matches('/').to_owned();
+        let http = Client::builder()
+            .no_proxy()
+            .redirect(redirect::Policy::none())
+            .timeout(Duration::from_secs(30))
+            .build()
+            .map_err(|source| DemoError::Unreachable {
+                what: base.clone(),
+                source,
+            })?;
+        Ok(Self { base, http })
+    }
+
+    /// Its address.
+    pub(super) fn base(&self) -> &str {
+        &self.base
+    }
+
+    /// The laptop's own browser, let in by the link in the terminal.
+    pub(super) async fn own(&self, secret: &str) -> Result<Phone, DemoError> {
+        let what = format!("{}/own/…", self.base);
+        let link = format!("{}/own/{secret}", self.base);
+        let answer = self.http.get(link).send().await;
+        cookie(&what, &answer.map_err(unreachable(&what))?)
+    }
+
+    /// Today's join codes.
+    pub(super) async fn codes(&self, by: &Phone) -> Result<Vec<Code>, DemoError> {
+        let (what, text) = self.get("/api/codes", by).await?;
+        let codes: Codes = serde_json::from_str(&text).map_err(|error| DemoError::Answer {
+            what,
+            answer: error.to_string(),
+        })?;
+        Ok(codes.codes)
+    }
+
+    /// The day's log as it is kept, one entry a line.
+    pub(super) async fn export(&self, by: &Phone) -> Result<String, DemoError> {
+        Ok(self.get("/api/export", by).await?.1)
+    }
+
+    async fn get(&self, path: &str, by: &Phone) -> Result<(String, String), DemoError> {
+        let what = format!("{}{path}", self.base);
+        let request = self.http.get(&what).header(COOKIE, &by.cookie);
+        let answer = request.send().await.map_err(unreachable(&what))?;
+        let status = answer.status();
+        let text = answer.text().await.map_err(unreachable(&what))?;
+        if status.is_success() {
+            return Ok((what, text));
+        }
+        Err(DemoError::Answer {
+            what,
+            answer: format!("{status} {text}"),
+        })
+    }
+
+    /// Joins with a code.
+    pub(super) async fn join(
+        &self,
+        code: &Code,
+        person: &str,
+        roles: &[Role],
+        language: Language,
+    ) -> Result<Phone, DemoError> {
+        let what = format!("{}/api/join", self.base);
+        let body = json!({
+            "code": code.code(),
+            "person": person,
+            "roles": roles,
+            "language": language,
+            "unit": ScreenUnit::Tenths,
+        });
+        for _ in 0..TRIES {
+            let answer = self.post(&what, None, &body).await?;
+            if !asks_to_wait(answer.status()) {
+                return cookie(&what, &answer);
+            }
+            tokio::time::sleep(PAUSE).await;
+        }
+        Err(DemoError::Halted { answer: what })
+    }
+
+    /// Says one thing; a busy hub is asked again under the same key.
+    pub(super) async fn say(
+        &self,
+        by: &Phone,
+        key: &str,
+        made_at: Time,
+        command: &Command,
+    ) -> Result<Said, DemoError> {
+        let what = format!("{}/api/say", self.base);
+        let body = json!({ "key": key, "made_at": made_at, "command": command });
+        let mut last = String::new();
+        for _ in 0..TRIES {
+            let answer = self.post(&what, Some(by), &body).await?;
+            let status = answer.status();
+            let text = answer.text().await.map_err(unreachable(&what))?;
+            if asks_to_wait(status) {
+                last = text;
+                tokio::time::sleep(PAUSE).await;
+                continue;
+            }
+            return said(status, &text).ok_or_else(|| DemoError::Answer {
+                what: format!("{what} ({key})"),
+                answer: format!("{status} {text}"),
+            });
+        }
+        Err(DemoError::Halted { answer: last })
+    }
+
+    async fn post(
+        &self,
+        what: &str,
+        by: Option<&Phone>,
+        body: &Value,
+    ) -> Result<Response, DemoError> {
+        let mut request = self.http.post(what).header(ORIGIN, &self.base).json(body);
+        if let Some(phone) = by {
+            request = request.header(COOKIE, &phone.cookie);
+        }
+        request.send().await.map_err(unreachable(what))
+    }
+}
+
+fn unreachable(what: &str) -> impl FnOnce(reqwest::Error) -> DemoError {
+    let what = what.to_owned();
+    move |source| DemoError::Unreachable { what, source }
+}
+
+/// Too many at once, or busy: kept, and sent again.
+fn asks_to_wait(status: StatusCode) -> bool {
+    matches!(
+        status,
+        StatusCode::SERVICE_UNAVAILABLE | StatusCode::TOO_MANY_REQUESTS
+    )
+}
+
+fn said(status: StatusCode, text: &str) -> Option<Said> {
+    match status {
+        StatusCode::OK => serde_json::from_str(text).ok().map(Said::Answered),
+        StatusCode::CONFLICT | StatusCode::FORBIDDEN => {
+            let refused: Refused = serde_json::from_str(text).ok()?;
+            Some(Said::Refused(refused.english))
+        }
+        _ => None,
+    }
+}
+
+/// The device's cookie out of an answer that lets it in.
+fn cookie(what: &str, answer: &Response) -> Result<Phone, DemoError> {
+    let cookies = answer.headers().get_all(SET_COOKIE);
+    let found = cookies
+        .iter()
+        .filter_map(|value| value.to_str().ok()?.split(';').next())
+        .find(|pair| pair.starts_with("rodcall="));
+    found
+        .map(|pair| Phone {
+            cookie: pair.to_owned(),
+        })
+        .ok_or_else(|| DemoError::Answer {
+            what: what.to_owned(),
+            answer: format!("{} without a cookie", answer.status()),
+        })
+}

@@ -1,0 +1,301 @@
+//! Plays the story, step after step, as the hub's clock reaches each one.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::time::Duration;
+
+use day::asked::{Command, Role};
+use day::entry::{Body, Entry};
+use day::said::call::GotIt;
+use day::said::receipt::{ScreenNotice, Shown};
+use day::time::Time;
+use earthwork::words::{Language, ScreenUnit};
+use tracing::{info, warn};
+
+use super::cab::{Cab, Picture};
+use super::hub::{Code, Hub, Phone, Said};
+use super::story::{self, Act, Row, ScreenRow, Step};
+use super::{DemoError, midnight};
+use crate::clock::Clock;
+
+/// The longest wait before the clock is looked at again.
+const BITE: Duration = Duration::from_millis(50);
+
+/// A crew at work.
+pub(super) struct Player {
+    hub: Hub,
+    laptop: Phone,
+    clock: Clock,
+    midnight: Time,
+    codes: Vec<Code>,
+    rows: Vec<Row>,
+    /// Where the log takes the story up again: what was played, and the calls that came of it.
+    kept: Kept,
+    phones: BTreeMap<String, Phone>,
+    seats: BTreeMap<String, Seat>,
+}
+
+/// Somebody in a cab.
+struct Seat {
+    phone: Phone,
+    screen: Cab,
+    language: Language,
+}
+
+/// What an earlier start has left in the log.
+#[derive(Default)]
+struct Kept {
+    keys: BTreeSet<String>,
+    /// Calls by the key of the row that sent them.
+    calls: BTreeMap<String, u64>,
+    last_at: Option<Time>,
+    /// Machines whose screen was noticed last as lost.
+    lost: BTreeSet<String>,
+}
+
+impl Kept {
+    fn read(log: &str) -> Self {
+        let mut kept = Self::default();
+        let entries = log
+            .lines()
+            .filter_map(|line| serde_json::from_str::<Entry>(line).ok());
+        for entry in entries {
+            match &entry.body {
+                Body::CallSent(_) => {
+                    kept.calls.insert(entry.key.clone(), entry.seq);
+                }
+                Body::ScreenNoticed(noticed) if noticed.screen == ScreenNotice::Lost => {
+                    kept.lost.insert(noticed.machine.clone());
+                }
+                Body::ScreenNoticed(noticed) => {
+                    kept.lost.remove(&noticed.machine);
+                }
+                _ => {}
+            }
+            kept.keys.insert(entry.key);
+            kept.last_at = Some(entry.at);
+        }
+        kept
+    }
+}
+
+impl Player {
+    /// Lets the crew in by the laptop's own link and reads how far the story has come.
+    pub(super) async fn begin(
+        base: &str,
+        own_secret: &str,
+        clock: Clock,
+    ) -> Result<Self, DemoError> {
+        let rows = story::rows()?;
+        let hub = Hub::at(base)?;
+        let laptop = hub.own(own_secret).await?;
+        let codes = hub.codes(&laptop).await?;
+        let kept = Kept::read(&hub.export(&laptop).await?);
+        Ok(Self {
+            hub,
+            laptop,
+            clock,
+            midnight: midnight(),
+            codes,
+            rows,
+            kept,
+            phones: BTreeMap::new(),
+            seats: BTreeMap::new(),
+        })
+    }
+
+    /// Plays what is left of the story, then keeps the screens in the cabs alive until the hub closes.
+    pub(super) async fn play(mut self) -> Result<(), DemoError> {
+        let rows = std::mem::take(&mut self.rows);
+        let steps = story::steps(&rows);
+        let played = steps
+            .iter()
+            .rposition(|step| self.kept.keys.contains(&step.key()))
+            .map_or(0, |last| last + 1);
+        let (before, left) = steps.split_at(played);
+        if let Some(last) = before.last() {
+            self.come_back(before, last, left).await?;
+        }
+        for step in left {
+            self.reach(step.at).await;
+            self.take(step).await?;
+        }
+        info!("the demo's story is over; its screens stay on until the hub is stopped");
+        for seat in self.seats.values() {
+            seat.screen.sent_away().await;
+        }
+        Ok(())
+    }
+
+    /// A hub that was started again knows the day; whoever is still needed joins anew.
+    async fn come_back(
+        &mut self,
+        before: &[Step<'_>],
+        last: &Step<'_>,
+        left: &[Step<'_>],
+    ) -> Result<(), DemoError> {
+        let moment = self.moment(last.at);
+        self.clock
+            .step_to(self.kept.last_at.map_or(moment, |kept| kept.max(moment)));
+        info!("the demo's story goes on behind row {}", last.row.row);
+        let mut joins: BTreeMap<&str, &Row> = BTreeMap::new();
+        for step in before {
+            match step.row.what.as_str() {
+                "join" => joins.insert(&step.row.who, step.row),
+                "lose_screen" => joins.remove(step.row.who.as_str()),
+                _ => None,
+            };
+        }
+        for row in joins.into_values() {
+            let speaks = left.iter().any(|step| step.row.who == row.who);
+            if speaks || row.machine.is_some() {
+                self.join(row).await?;
+            }
+        }
+        Ok(())
+    }
+
+    fn moment(&self, at: i64) -> Time {
+        self.midnight.plus_ms(at)
+    }
+
+    /// Moves a stepped clock; waits for any other, in small bites, since it may jump ahead.
+    async fn reach(&self, at: i64) {
+        let moment = self.moment(at);
+        self.clock.step_to(moment);
+        while self.clock.now() < moment {
+            let wait = self.clock.wait_for(moment).unwrap_or(BITE);
+            tokio::time::sleep(wait.min(BITE)).await;
+        }
+    }
+
+    async fn take(&mut self, step: &Step<'_>) -> Result<(), DemoError> {
+        let row = step.row;
+        if step.act != Act::Row {
+            return self.press(step).await;
+        }
+        match (&row.command, row.what.as_str()) {
+            (Some(command), _) => self.say(step, command).await,
+            (None, "join") => self.join(row).await,
+            (None, "lose_screen") => self.lose_screen(row).await,
+            _ => {
+                let why = row.later().unwrap_or_default();
+                info!("row {} is left out ({why}): {}", row.row, row.note);
+                Ok(())
+            }
+        }
+    }
+
+    /// Lets one person in; an operator's phone opens its screen.
+    async fn join(&mut self, row: &Row) -> Result<(), DemoError> {
+        let anyone = ScreenRow::default();
+        let screen = row.screen.as_ref().unwrap_or(&anyone);
+        let language = screen.language.unwrap_or(Language::English);
+        let code = self
+            .codes
+            .iter()
+            .find(|code| code.admits(&screen.roles, row.machine.as_deref()))
+            .ok_or_else(|| DemoError::NoCode {
+                person: row.who.clone(),
+                roles: format!("{:?}", screen.roles),
+            })?;
+        let hub = &self.hub;
+        let phone = hub.join(code, &row.who, &screen.roles, language).await?;
+        if let Some(machine) = row
+            .machine
+            .as_ref()
+            .filter(|_| screen.roles == [Role::Operator])
+        {
+            let seat = Seat {
+                phone: phone.clone(),
+                screen: Cab::open(hub.base(), &phone),
+                language,
+            };
+            if !seat.screen.shows(Option::is_some).await {
+                warn!("the screen of {machine} has not come up");
+            }
+            self.seats.insert(machine.clone(), seat);
+        }
+        self.phones.insert(row.who.clone(), phone);
+        Ok(())
+    }
+
+    /// A screen goes dark. A stepped clock waits here until the hub has noticed.
+    async fn lose_screen(&mut self, row: &Row) -> Result<(), DemoError> {
+        let Some(machine) = &row.machine else {
+            return Ok(());
+        };
+        self.seats.remove(machine);
+        if !self.clock.is_stepped() {
+            return Ok(());
+        }
+        for _ in 0..80 {
+            let kept = Kept::read(&self.hub.export(&self.laptop).await?);
+            if kept.lost.contains(machine) {
+                return Ok(());
+            }
+            tokio::time::sleep(Duration::from_millis(250)).await;
+        }
+        warn!("the hub has not noticed that the screen of {machine} is dark");
+        Ok(())
+    }
+
+    async fn say(&mut self, step: &Step<'_>, command: &Command) -> Result<(), DemoError> {
+        let row = step.row;
+        let Some(phone) = self.phones.get(&row.who) else {
+            warn!("row {}: {} has no phone", row.row, row.who);
+            return Ok(());
+        };
+        let now = self.clock.now();
+        let made_at = row.made_at().map_or(now, |at| self.moment(at));
+        let key = step.key();
+        let said = self.hub.say(phone, &key, made_at, command).await?;
+        if let Said::Refused(why) = &said {
+            warn!("row {}: {} was refused: {why}", row.row, row.who);
+        }
+        if let Some((call, machine)) = said.call() {
+            self.kept.calls.insert(key, call);
+            if let Some(seat) = self.seats.get(machine).filter(|_| self.clock.is_stepped()) {
+                let here = |picture: &Option<Picture>| {
+                    picture.is_some_and(|it| it.call > Some(call) || it.has(call))
+                };
+                if !seat.screen.shows(here).await {
+                    warn!("row {}: the call has not reached {machine}", row.row);
+                }
+            }
+        }
+        Ok(())
+    }
+
+    /// The operator's page has shown a call, or the operator presses GOT IT. A call that has ended needs neither.
+    async fn press(&mut self, step: &Step<'_>) -> Result<(), DemoError> {
+        let row_key = Step {
+            act: Act::Row,
+            ..step.clone()
+        }
+        .key();
+        let (Some(&call), Some(machine)) = (self.kept.calls.get(&row_key), &step.row.machine)
+        else {
+            return Ok(());
+        };
+        let Some(seat) = self.seats.get(machine) else {
+            return Ok(());
+        };
+        let command = match step.act {
+            Act::Shown => Command::Shown(Shown {
+                call,
+                language: seat.language,
+                unit: ScreenUnit::Tenths,
+            }),
+            _ => Command::GotIt(GotIt { call }),
+        };
+        let now = self.clock.now();
+        let said = self
+            .hub
+            .say(&seat.phone, &step.key(), now, &command)
+            .await?;
+        if let Said::Refused(why) = said {
+            info!("row {}: {machine}: {why}", step.row.row);
+        }
+        Ok(())
+    }
+}

@@ -1,0 +1,270 @@
+//! The story as it is played: rows that are commands, rows that are screens coming and going, rows that come later.
+
+use day::asked::{Command, Role};
+use earthwork::words::Language;
+use serde::Deserialize;
+
+use super::DemoError;
+
+/// Made by `fixtures/demo-day/make.py`.
+const ROWS: &str = include_str!("../../../../fixtures/demo-day/rows.jsonl");
+
+/// Kinds of rows that no command exists for yet, with what they belong to. They are skipped by name.
+pub(super) const LATER: &[(&str, &str)] = &[
+    ("agree_slew", "two machines near each other"),
+    ("check_marks", "laying out marks"),
+    ("check_ticket", "start checks"),
+    ("close_day", "closing and signing the day"),
+    ("confirm_stop", "entering the keep-out"),
+    ("dig_pothole", "buried lines"),
+    ("enter_keep_out", "entering the keep-out"),
+    ("find_link", "entering the keep-out: the OUT that waited"),
+    ("haul_in", "loads"),
+    ("haul_out", "loads"),
+    ("inspect", "inspections"),
+    ("inspect_face", "the cut face"),
+    ("lay_marks", "laying out marks"),
+    ("lose_link", "entering the keep-out: still IN"),
+    (
+        "low_battery",
+        "entering the keep-out: the screen that may go",
+    ),
+    ("measure_diagonals", "laying out marks"),
+    ("note_plan", "notes"),
+    ("order_gravel", "gravel"),
+    ("out_by_witness", "entering the keep-out"),
+    ("patch_gravel", "gravel"),
+    ("read_edge", "lines that nobody may cross"),
+    ("read_pins", "the cut face"),
+    ("ready_day", "start checks"),
+    ("refuse_release", "entering the keep-out"),
+    ("relay_marks", "laying out marks"),
+    ("retype_soil", "the cut face"),
+    ("revise_face", "the cut face"),
+    ("scrape_marks", "laying out marks"),
+    ("see_slough", "the cut face"),
+    ("see_water", "the cut face"),
+    ("sign_day", "closing and signing the day"),
+    ("test_soil", "soil tests"),
+    ("trim_face", "the cut face"),
+    ("visit", "visitors"),
+];
+
+/// One row of the story.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct Row {
+    /// Its number.
+    pub(super) row: u32,
+    /// When, on the wall: `07:31:00`.
+    at: String,
+    /// Who; `hub` for what the hub does by itself, `nobody` for what nobody notices.
+    pub(super) who: String,
+    /// What: the kind of a command, `join`, `lose_screen`, or what comes later.
+    pub(super) what: String,
+    /// The command.
+    #[serde(default)]
+    pub(super) command: Option<Command>,
+    /// The machine that it is about.
+    #[serde(default)]
+    pub(super) machine: Option<String>,
+    /// The mark that it is about: for whoever reads the story.
+    #[serde(default, rename = "mark")]
+    _mark: Option<String>,
+    /// How many seconds later the operator's page has shown the call.
+    #[serde(default)]
+    pub(super) shown_s: Option<i64>,
+    /// How many seconds later the operator presses GOT IT.
+    #[serde(default)]
+    pub(super) got_s: Option<i64>,
+    /// Who joins as what, or which screen goes dark.
+    #[serde(default)]
+    pub(super) screen: Option<ScreenRow>,
+    /// When it was really made, when it arrives late.
+    #[serde(default)]
+    made_at: Option<String>,
+    /// A word about it.
+    #[serde(default)]
+    pub(super) note: String,
+}
+
+/// A phone that joins.
+#[derive(Clone, Debug, Default, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct ScreenRow {
+    /// As what.
+    #[serde(default)]
+    pub(super) roles: Vec<Role>,
+    /// In which language.
+    #[serde(default)]
+    pub(super) language: Option<Language>,
+    /// Which phone, as the story calls it.
+    #[serde(default, rename = "screen")]
+    _name: Option<String>,
+}
+
+/// One thing to do at one moment.
+#[derive(Clone, Debug)]
+pub(super) struct Step<'a> {
+    /// Milliseconds since midnight on the wall.
+    pub(super) at: i64,
+    /// The row that it belongs to.
+    pub(super) row: &'a Row,
+    /// What is done.
+    pub(super) act: Act,
+}
+
+/// What is done at one moment.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub(super) enum Act {
+    /// The row itself.
+    Row,
+    /// Its call has been on the operator's page for a second.
+    Shown,
+    /// The operator presses GOT IT.
+    Got,
+}
+
+impl Step<'_> {
+    /// The key under which the hub knows it: from the row's number, so that a second try is no second entry.
+    pub(super) fn key(&self) -> String {
+        let row = self.row.row;
+        match self.act {
+            Act::Row => format!("demo-{row:03}"),
+            Act::Shown => format!("demo-{row:03}-shown"),
+            Act::Got => format!("demo-{row:03}-got"),
+        }
+    }
+}
+
+impl Row {
+    /// What this row waits for, when it is skipped.
+    pub(super) fn later(&self) -> Option<&'static str> {
+        let found = LATER.iter().find(|(what, _)| *what == self.what);
+        found.map(|(_, why)| *why)
+    }
+
+    /// When it was made, in milliseconds since midnight, when that is not when it is sent.
+    pub(super) fn made_at(&self) -> Option<i64> {
+        self.made_at.as_deref().and_then(ms_of_day)
+    }
+
+    /// Whether nobody on the crew does it.
+    pub(super) fn is_nobodys(&self) -> bool {
+        matches!(self.who.as_str(), "hub" | "nobody") || self.what == "open_day"
+    }
+
+    fn is_known(&self) -> bool {
+        self.command.is_some()
+            || matches!(self.what.as_str(), "join" | "lose_screen")
+            || self.is_nobodys()
+            || self.later().is_some()
+    }
+}
+
+/// All rows, in order.
+pub(super) fn rows() -> Result<Vec<Row>, DemoError> {
+    let mut rows = Vec::new();
+    for (line, text) in ROWS.lines().enumerate() {
+        let wrong = |reason: String| DemoError::Story {
+            row: line + 1,
+            reason,
+        };
+        let row: Row = serde_json::from_str(text).map_err(|error| wrong(error.to_string()))?;
+        if ms_of_day(&row.at).is_none() {
+            return Err(wrong(format!("“{}” is no time of day", row.at)));
+        }
+        if !row.is_known() {
+            return Err(wrong(format!("nobody knows how to {}", row.what)));
+        }
+        rows.push(row);
+    }
+    Ok(rows)
+}
+
+/// Everything that is done, in the order of its moments.
+pub(super) fn steps(rows: &[Row]) -> Vec<Step<'_>> {
+    let mut steps = Vec::new();
+    for row in rows.iter().filter(|row| !row.is_nobodys()) {
+        let at = ms_of_day(&row.at).unwrap_or_default();
+        let step = |act, seconds: i64| Step {
+            at: at + seconds * 1_000,
+            row,
+            act,
+        };
+        steps.push(step(Act::Row, 0));
+        steps.extend(row.shown_s.map(|seconds| step(Act::Shown, seconds)));
+        steps.extend(row.got_s.map(|seconds| step(Act::Got, seconds)));
+    }
+    steps.sort_by_key(|step| (step.at, step.row.row, step.act));
+    steps
+}
+
+/// `07:31:00` in milliseconds since midnight.
+pub(super) fn ms_of_day(text: &str) -> Option<i64> {
+    let mut parts = text.split(':').map(str::parse::<i64>);
+    let (Some(Ok(hours)), Some(Ok(minutes)), Some(Ok(seconds)), None) =
+        (parts.next(), parts.next(), parts.next(), parts.next())
+    else {
+        return None;
+    };
+    Some(((hours * 60 + minutes) * 60 + seconds) * 1_000)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_row_is_a_command_or_known_by_name() {
+        let rows = rows().unwrap();
+        assert!(
+            rows.iter()
+                .enumerate()
+                .all(|(i, row)| row.row as usize == i + 1)
+        );
+        for row in &rows {
+            if let Some(command) = &row.command {
+                let kind = serde_json::to_value(command).unwrap()["kind"].clone();
+                assert_eq!(kind, row.what.as_str(), "row {}", row.row);
+            }
+        }
+    }
+
+    #[test]
+    fn what_is_skipped_has_no_command_yet() {
+        for (what, _) in LATER {
+            let asked = serde_json::json!({ "kind": what });
+            let error = serde_json::from_value::<Command>(asked).unwrap_err();
+            assert!(
+                error.to_string().contains("unknown variant"),
+                "{what} can be said now ({error}): play its rows, and compare their answers"
+            );
+        }
+        let rows = rows().unwrap();
+        for (what, _) in LATER {
+            assert!(
+                rows.iter().any(|row| row.what == *what),
+                "no row of the story is {what}"
+            );
+        }
+    }
+
+    #[test]
+    fn steps_follow_their_moments_and_their_keys_differ() {
+        let rows = rows().unwrap();
+        let steps = steps(&rows);
+        assert!(steps.windows(2).all(|pair| pair[0].at <= pair[1].at));
+        let keys: std::collections::BTreeSet<String> = steps.iter().map(Step::key).collect();
+        assert_eq!(keys.len(), steps.len());
+        assert!(keys.iter().all(|key| (8..=64).contains(&key.len())));
+    }
+
+    #[test]
+    fn a_time_of_day_is_three_numbers() {
+        assert_eq!(ms_of_day("07:31:05"), Some(27_065_000));
+        for bad in ["", "07:31", "07:31:xx", "1:2:3:4"] {
+            assert_eq!(ms_of_day(bad), None, "{bad}");
+        }
+    }
+}
