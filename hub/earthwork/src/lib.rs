@@ -1,1 +1,35 @@
-//! The arithmetic.
+//! The trade's arithmetic: pure, exact, without clock or I/O.
+//!
+//! | the question | the file |
+//! |---|---|
+//! | How long is it, exactly, and how do people write it? | [`length`], `length_text` |
+//! | Where is it? | [`point`] |
+//! | What does the rod say? | [`rod`] |
+//! | How high is it? Does the set-up hold? | [`level`] |
+//! | Which slip would explain it? Does the reading fit? | [`slip`] |
+//! | What should the ground be here? | [`target`] |
+//! | How sure are we? | [`uncertainty`] |
+//! | Is it in? | [`tolerance`] |
+//! | What is the operator told? | [`correction`], in words: [`words`] |
+//! | How near the machine? | [`keep_out`] |
+//! | How long does a call last? | [`pace`] |
+//!
+//! Signs: a difference is measured − target, positive is HIGH (cut), negative is LOW (fill). Offsets are
+//! positive to the right looking up-station. East and north are positive.
+//!
+//! Units: every length and elevation is a [`length::Length`], a whole number of tenth-micrometres; the foot is
+//! the international foot. Uncertainties are one standard deviation, in feet, as `f64`.
+
+pub mod correction;
+pub mod keep_out;
+pub mod length;
+mod length_text;
+pub mod level;
+pub mod pace;
+pub mod point;
+pub mod rod;
+pub mod slip;
+pub mod target;
+pub mod tolerance;
+pub mod uncertainty;
+pub mod words;

@@ -1,0 +1,28 @@
+//! Which slip would explain it: questions to ask about a misclosure or a reading that does not fit.
+//!
+//! Everything here is asked, never applied: a wrong guess that is applied silently is worse than the slip.
+
+mod misclosure;
+mod reading;
+mod typed;
+
+pub use misclosure::{Misclosure, Slip, explain_misclosure};
+pub use reading::{Candidate, Doubt, Earlier, Mode, Neighbour, Perhaps, doubt};
+
+/// No more are asked about at once: a third suggestion is a guess, and takes longer to read than to shoot again.
+const ASKED: usize = 2;
+
+/// The likeliest few of weighed suggestions, likeliest first; equals keep the order they were thought of in.
+fn likeliest<T>(mut weighed: Vec<(f64, T)>) -> Vec<T> {
+    weighed.sort_by(|(a, _), (b, _)| b.total_cmp(a));
+    weighed
+        .into_iter()
+        .take(ASKED)
+        .map(|(_, what)| what)
+        .collect()
+}
+
+/// How well a miss fits one standard deviation: 1 at none, falling as the bell curve does.
+fn fit(miss: f64, deviation: f64) -> f64 {
+    (-0.5 * (miss / deviation).powi(2)).exp()
+}

@@ -1,0 +1,157 @@
+//! How sure are we: one standard uncertainty for a shot, and the guard band that follows from it.
+//!
+//! Every part is one standard deviation in feet; parts add in squares. The figures for reading and surface
+//! are common practice, to be replaced by what a crew's own blind repeats show.
+
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+use crate::length::{FOOT, Length, whole};
+
+/// What the rod stands on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Surface {
+    /// Trimmed or compacted: 0.012 ft.
+    Trimmed,
+    /// Marked by bucket teeth: 0.03 ft.
+    ToothMarked,
+    /// Rock, old concrete, cobbles: 0.05 ft.
+    HardOrRock,
+}
+
+/// How the rod was read.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Care {
+    /// The receiver on fine: 0.005 ft.
+    Fine,
+    /// The receiver on coarse: 0.010 ft.
+    Coarse,
+    /// The rod read by eye: 0.02 ft.
+    ByEye,
+    /// A muddy rod, or in a hurry: 0.03 ft.
+    Muddy,
+}
+
+/// A text read only to the tenth: 0.03 ft, a tenth over the square root of twelve.
+const COARSE_TEXT: f64 = 0.03;
+
+/// Everything that makes a shot doubtful; lengths are one standard deviation or distances, at or above zero.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct Doubts {
+    /// Of the benchmark.
+    pub benchmark: Length,
+    /// How rod and backsight were read.
+    pub reading: Care,
+    /// The foresight was typed only to the tenth.
+    pub coarse_text: bool,
+    /// What the rod stood on.
+    pub surface: Surface,
+    /// Of the laser's plane, per 100 ft of distance.
+    pub laser_per_100_ft: Length,
+    /// From the laser to the benchmark.
+    pub backsight_distance: Length,
+    /// From the laser to the ground shot.
+    pub foresight_distance: Length,
+    /// How many shots are averaged; the set-up's own doubt does not average out.
+    pub shots: u32,
+}
+
+impl Doubts {
+    /// The square of the standard uncertainty, in square feet.
+    pub(crate) fn variance(&self) -> f64 {
+        let at = |distance: Length| self.laser_per_100_ft.feet() * distance.feet() / 100.0;
+        let square = |value: f64| value * value;
+        let reading = match self.reading {
+            Care::Fine => 0.005,
+            Care::Coarse => 0.010,
+            Care::ByEye => 0.02,
+            Care::Muddy => 0.03,
+        };
+        let surface = match self.surface {
+            Surface::Trimmed => 0.012,
+            Surface::ToothMarked => 0.03,
+            Surface::HardOrRock => 0.05,
+        };
+        let typed: f64 = if self.coarse_text { COARSE_TEXT } else { 0.0 };
+        let set_up =
+            square(self.benchmark.feet()) + square(reading) + square(at(self.backsight_distance));
+        let shot =
+            square(typed.max(reading)) + square(at(self.foresight_distance)) + square(surface);
+        set_up + shot / f64::from(self.shots.max(1))
+    }
+}
+
+/// One standard deviation of the elevation difference, in feet.
+pub fn standard_uncertainty(doubts: &Doubts) -> f64 {
+    doubts.variance().sqrt()
+}
+
+/// The guard band k·u, rounded up to the next count. A k that is not a positive number gives none.
+pub fn guard(doubts: &Doubts, k: f64) -> Length {
+    let feet = if k > 0.0 {
+        k * standard_uncertainty(doubts)
+    } else {
+        0.0
+    };
+    let counts = (feet * FOOT as f64).ceil().min(FOOT as f64 * 1000.0);
+    Length::from_tenth_micrometres(whole(counts))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn shot(reading: Care, surface: Surface, distance: i64, shots: u32) -> Doubts {
+        let th = Length::from_thousandths_of_a_foot;
+        Doubts {
+            benchmark: th(5),
+            reading,
+            coarse_text: false,
+            surface,
+            laser_per_100_ft: th(5),
+            backsight_distance: th(70_000),
+            foresight_distance: th(distance * 1000),
+            shots,
+        }
+    }
+
+    /// Derived from the sum of squares with the defaults of this file (common practice).
+    #[test]
+    fn usual_shots_have_the_usual_uncertainty() {
+        for (reading, surface, distance, expected) in [
+            (Care::Coarse, Surface::Trimmed, 60, 0.0198),
+            (Care::Fine, Surface::Trimmed, 60, 0.0155),
+            (Care::Coarse, Surface::ToothMarked, 120, 0.0342),
+        ] {
+            let u = standard_uncertainty(&shot(reading, surface, distance, 1));
+            assert!((u - expected).abs() < 0.000_06, "{u} is not {expected}");
+        }
+    }
+
+    /// Derived: u² = set-up² + shot²/n.
+    #[test]
+    fn repeats_do_not_average_the_set_up_out() {
+        let one = standard_uncertainty(&shot(Care::Coarse, Surface::Trimmed, 60, 1));
+        let two = standard_uncertainty(&shot(Care::Coarse, Surface::Trimmed, 60, 2));
+        let many = standard_uncertainty(&shot(Care::Coarse, Surface::Trimmed, 60, 1_000_000));
+        assert!((two - 0.0162).abs() < 0.000_06, "{two}");
+        assert!(two < one && (many - 0.011_715).abs() < 0.000_01, "{many}");
+    }
+
+    #[test]
+    fn a_text_to_the_tenth_widens_the_guard_band_and_k_scales_it() {
+        let fine = shot(Care::Coarse, Surface::Trimmed, 60, 1);
+        let coarse = Doubts {
+            coarse_text: true,
+            ..fine.clone()
+        };
+        assert!(guard(&coarse, 1.0) > guard(&fine, 1.0));
+        assert!(guard(&fine, 1.65) > guard(&fine, 1.0));
+        assert_eq!(guard(&fine, f64::NAN), Length::ZERO);
+        let exact = standard_uncertainty(&fine) * FOOT as f64;
+        let counts = guard(&fine, 1.0).tenth_micrometres() as f64;
+        assert!(counts >= exact && counts < exact + 1.0);
+    }
+}
