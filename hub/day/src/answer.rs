@@ -7,7 +7,9 @@ use earthwork::tolerance::Verdict;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::entry::{Body, Entry};
 use crate::said::reading::{LateReason, Question, SpotReason};
+use crate::views::call::Message;
 
 /// What a request came to.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -94,4 +96,103 @@ pub enum Outcome {
         /// The device.
         device: String,
     },
+}
+
+impl Answer {
+    /// The answer when nothing was left to do.
+    pub fn nothing() -> Self {
+        Self {
+            first: 0,
+            last: 0,
+            outcome: Outcome::Done,
+        }
+    }
+
+    /// An answer whose first entry is known, nothing more.
+    pub(crate) fn begun(first: u64) -> Self {
+        Self {
+            first,
+            last: first,
+            outcome: Outcome::Done,
+        }
+    }
+
+    /// Takes the next entry of the same request. What says more stays: a call more than a bare reading.
+    pub(crate) fn absorb(&mut self, entry: &Entry) {
+        self.last = entry.seq;
+        let said = match &entry.body {
+            Body::Joined(b) => Outcome::Joined {
+                device: b.device.clone(),
+            },
+            Body::LaserSetUp(b) => Outcome::SetUp {
+                set_up: b.set_up.clone(),
+                height: b.basis.height,
+            },
+            Body::SetUpRestated(b) => Outcome::SetUp {
+                set_up: b.set_up.clone(),
+                height: b.basis.height,
+            },
+            Body::CheckShot(b) => Outcome::Checked {
+                residual: b.residual,
+                check: b.check,
+                slips: b.slips.clone(),
+                usable: b.usable,
+            },
+            Body::SetUpProven(b) if matches!(self.outcome, Outcome::Done) => Outcome::Proven {
+                set_up: b.set_up.clone(),
+            },
+            Body::SetUpProven(_) => {
+                if let Outcome::Checked { usable, .. } = &mut self.outcome {
+                    *usable = true;
+                }
+                return;
+            }
+            Body::SetUpDoubted(_) => {
+                if let Outcome::Checked { usable, .. } = &mut self.outcome {
+                    *usable = false;
+                }
+                return;
+            }
+            Body::ReadingAsked(b) => Outcome::Asked {
+                reading: entry.seq,
+                question: b.question.clone(),
+                dev: b.reading.judged.as_ref().map(|judged| judged.dev),
+            },
+            Body::ReadingLate(b) => Outcome::Late { why: b.why.clone() },
+            Body::ReadingTaken(b) => match (b.spot, &b.reading.judged) {
+                (Some(why), _) => Outcome::Spot {
+                    elevation: b.reading.elevation,
+                    why,
+                },
+                (None, Some(judged)) if judged.needs_ruling => {
+                    Outcome::NeedsRuling { dev: judged.mean }
+                }
+                _ => return,
+            },
+            Body::CallSent(b) => Outcome::Called {
+                call: entry.seq,
+                machine: b.machine.clone(),
+                english: b.english.clone(),
+                spanish: b.spanish.clone(),
+                verdict: match b.message {
+                    Message::Measured { verdict, .. } => Some(verdict),
+                    Message::ByEye { .. } => None,
+                },
+            },
+            _ => return,
+        };
+        self.outcome = said;
+    }
+}
+
+/// The answer from the entries of one request.
+pub fn of(entries: &[Entry]) -> Answer {
+    let Some(first) = entries.first() else {
+        return Answer::nothing();
+    };
+    let mut answer = Answer::begun(first.seq);
+    for entry in entries {
+        answer.absorb(entry);
+    }
+    answer
 }

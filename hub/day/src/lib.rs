@@ -1,11 +1,37 @@
-//! The day as a state machine: command → entries → state → views. Pure: no clock, no I/O.
+//! The day as a state machine. Pure: no clock, no I/O, no randomness; every moment is handed in.
+//!
+//! A command comes in ([`asked`]), [`decide`] makes entries of it or refuses ([`refusal`]), [`apply`] folds each entry
+//! ([`entry`]) into the state ([`state`]), and the views ([`views`]) show it. What was answered is derived from the entries
+//! ([`answer`]), so a repeat of a request, a restart and a replay give the same.
+//!
+//! | to learn | read |
+//! |---|---|
+//! | what a person can say, and every rule about it | `said/`, one file for each thing |
+//! | who may say it | [`permit`] |
+//! | what a line of the log is, and how it is proven | [`chain`] |
+//! | what each screen shows | [`views`], one file for each screen |
+//! | how an entry reads as a sentence | [`tell`] |
+//! | what a site is made of, and what can be wrong with it | [`site`], [`site_faults`] |
 
 pub mod answer;
+mod apply;
 pub mod asked;
+pub mod chain;
+mod decide;
 pub mod entry;
+#[cfg(test)]
+mod given;
+mod keep_out;
+pub mod permit;
 pub mod refusal;
 mod refusal_es;
 pub mod said;
 pub mod site;
+pub mod site_faults;
+pub mod state;
+pub mod tell;
 pub mod time;
 pub mod views;
+
+pub use apply::{answered, apply};
+pub use decide::{decide, next_deadline, on_deadline};

@@ -4,6 +4,10 @@ use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::entry::Body;
+use crate::refusal::{Refusal, Thing};
+use crate::state::State;
+
 /// A supervisor sets an aim.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -25,4 +29,46 @@ pub struct AimSet {
     pub aim: Length,
     /// Why.
     pub why: String,
+}
+
+pub(crate) fn set(state: &State, asked: &SetAim) -> Result<Vec<Body>, Refusal> {
+    let site = state.site().ok_or(Refusal::NoSite)?;
+    if asked.on.is_empty() {
+        return Err(Refusal::SayWhy {
+            what: "which marks or targets the aim is for".into(),
+        });
+    }
+    if asked.why.trim().is_empty() {
+        return Err(Refusal::SayWhy {
+            what: "why the aim is set".into(),
+        });
+    }
+    for name in &asked.on {
+        let target = site
+            .mark(name)
+            .and_then(|mark| site.target_of(mark))
+            .or_else(|| site.target(name))
+            .ok_or_else(|| Refusal::Unknown {
+                what: Thing::MarkOrTarget,
+                name: name.clone(),
+            })?;
+        let (low, high) = (-target.tolerance.low, target.tolerance.high);
+        if asked.aim < low || asked.aim > high {
+            return Err(Refusal::AimOutside {
+                low: low.to_string(),
+                high: high.to_string(),
+            });
+        }
+    }
+    Ok(vec![Body::AimSet(AimSet {
+        on: asked.on.clone(),
+        aim: asked.aim,
+        why: asked.why.trim().to_owned(),
+    })])
+}
+
+pub(crate) fn apply_set(state: &mut State, body: &AimSet) {
+    for name in &body.on {
+        state.aims.insert(name.clone(), body.aim);
+    }
 }

@@ -1,11 +1,22 @@
 //! A call goes out, is acknowledged, refused, taken back, or ends. What has ended never comes back.
 
+use earthwork::correction::Correction;
 use earthwork::length::Length;
+use earthwork::pace::stale_after_ms;
+use earthwork::words::{CallText, Language, ScreenUnit, call_text, quick_text};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::asked::By;
+use crate::decide::When;
+use crate::entry::{Body, Entry};
+use crate::keep_out;
+use crate::refusal::Refusal;
+use crate::said::stop::Stopped;
+use crate::state::{Call, State};
 use crate::time::Time;
-use crate::views::call::{Ending, Label, Message, Reminder};
+use crate::views::call::{CallState, Ending, Label, Message, Reminder};
+use crate::views::ground::CantCard;
 
 /// A call went out. Its number is the sequence number of this entry.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -137,4 +148,258 @@ pub enum CantReason {
     Face,
     /// Something else: come and look.
     Other,
+}
+
+/// A machine digs about this fast until its own rate is learned, in feet a minute (common practice).
+pub(crate) const DIG_RATE_FT_PER_MIN: f64 = 0.05;
+
+/// A call about to be sent.
+pub(crate) struct Draft {
+    pub(crate) machine: String,
+    pub(crate) mark: Option<String>,
+    pub(crate) target: Option<(String, u32)>,
+    pub(crate) set_up: Option<String>,
+    pub(crate) message: Message,
+    pub(crate) aim: Length,
+    pub(crate) readings: Vec<u64>,
+    pub(crate) labels: Vec<Label>,
+}
+
+/// The entry that sends a call.
+pub(crate) fn send(state: &State, by: &By, when: When, draft: Draft) -> Body {
+    let amount = match draft.message {
+        Message::Measured { amount, .. } => amount.abs(),
+        Message::ByEye { .. } => Length::ZERO,
+    };
+    let reminder = keep_out::reminder(state, by, when.now, &draft.machine, draft.mark.as_deref());
+    let line = |language| text(&draft.message, language, ScreenUnit::Tenths).line;
+    let (target, revision) = draft.target.unzip();
+    Body::CallSent(CallSent {
+        stale_at: when
+            .made_at
+            .plus_ms(stale_after_ms(amount, DIG_RATE_FT_PER_MIN)),
+        english: line(Language::English),
+        spanish: line(Language::Spanish),
+        machine: draft.machine,
+        mark: draft.mark,
+        target,
+        revision,
+        set_up: draft.set_up,
+        message: draft.message,
+        aim: draft.aim,
+        readings: draft.readings,
+        labels: draft.labels,
+        reminder,
+    })
+}
+
+/// What a screen shows for a message.
+pub fn text(message: &Message, language: Language, unit: ScreenUnit) -> CallText {
+    match message {
+        Message::Measured {
+            correction, amount, ..
+        } => call_text(correction, *amount, language, unit),
+        Message::ByEye { word } => quick_text(*word, language),
+    }
+}
+
+/// Ends the live call of a machine, if it has one.
+pub(crate) fn end_live(state: &State, machine: &str, how: Ending) -> Option<Body> {
+    let (call, _) = state.live_call(machine)?;
+    Some(Body::CallEnded(CallEnded { call, how }))
+}
+
+fn live(state: &State, id: u64) -> Result<&Call, Refusal> {
+    state
+        .calls
+        .get(&id)
+        .filter(|call| {
+            state
+                .live_call(&call.sent.machine)
+                .is_some_and(|(live, _)| live == id)
+        })
+        .ok_or(Refusal::CallNotLive)
+}
+
+/// The live call, which must be for the asker's own machine.
+pub(crate) fn own_live<'a>(state: &'a State, by: &By, id: u64) -> Result<&'a Call, Refusal> {
+    let call = live(state, id)?;
+    if by.machine.as_deref() != Some(&call.sent.machine) {
+        return Err(Refusal::NotAllowed {
+            who: format!("the operator of {}", call.sent.machine),
+        });
+    }
+    Ok(call)
+}
+
+/// The machine whose cab the asker sits in.
+pub(crate) fn own_machine(by: &By) -> Result<String, Refusal> {
+    by.machine.clone().ok_or_else(|| Refusal::NotAllowed {
+        who: "the operator".into(),
+    })
+}
+
+pub(crate) fn withdraw(state: &State, asked: &WithdrawCall) -> Result<Vec<Body>, Refusal> {
+    live(state, asked.call)?;
+    Ok(vec![Body::CallEnded(CallEnded {
+        call: asked.call,
+        how: Ending::Withdrawn,
+    })])
+}
+
+pub(crate) fn got(state: &State, by: &By, asked: &GotIt) -> Result<Vec<Body>, Refusal> {
+    let call = own_live(state, by, asked.call)?;
+    Ok(acknowledge(call, asked.call, None))
+}
+
+pub(crate) fn saw_nod(state: &State, by: &By, asked: &SawNod) -> Result<Vec<Body>, Refusal> {
+    let call = live(state, asked.call)?;
+    Ok(acknowledge(call, asked.call, Some(by.person.clone())))
+}
+
+fn acknowledge(call: &Call, id: u64, witness: Option<String>) -> Vec<Body> {
+    if call.state == CallState::Got {
+        return vec![];
+    }
+    vec![Body::CallGot(CallGot { call: id, witness })]
+}
+
+pub(crate) fn check_me(state: &State, by: &By, _: &CheckMe) -> Result<Vec<Body>, Refusal> {
+    let machine = own_machine(by)?;
+    if state
+        .cabs
+        .get(&machine)
+        .is_some_and(|cab| cab.look_asked_at.is_some())
+    {
+        return Ok(vec![]);
+    }
+    Ok(vec![Body::LookAsked(LookAsked { machine })])
+}
+
+/// The operator can't. The call ends; a pipe or a moving face stops the machine.
+pub(crate) fn cant(state: &State, by: &By, asked: &SayCant) -> Result<Vec<Body>, Refusal> {
+    let machine = own_machine(by)?;
+    let live = state.live_call(&machine);
+    let mut bodies = vec![Body::CantSaid(CantSaid {
+        machine: machine.clone(),
+        why: asked.why,
+        call: live.map(|(id, _)| id),
+        mark: live.and_then(|(_, call)| call.sent.mark.clone()),
+    })];
+    bodies.extend(end_live(state, &machine, Ending::Refused));
+    if matches!(asked.why, CantReason::Pipe | CantReason::Face) {
+        let why = match asked.why {
+            CantReason::Pipe => "pipe or cable / tubo o cable",
+            _ => "face / talud",
+        };
+        bodies.push(Body::Stopped(Stopped {
+            machines: vec![machine],
+            all: false,
+            why: why.to_owned(),
+        }));
+    }
+    Ok(bodies)
+}
+
+fn runs(state: &State) -> impl Iterator<Item = (u64, &Call)> {
+    // The clock of a call stands still while its machine is stopped.
+    state
+        .cabs
+        .values()
+        .filter(|cab| cab.stop.is_none())
+        .filter_map(|cab| cab.live)
+        .filter_map(|id| Some((id, state.calls.get(&id)?)))
+}
+
+pub(crate) fn next_deadline(state: &State) -> Option<Time> {
+    runs(state).map(|(_, call)| call.stale_at).min()
+}
+
+pub(crate) fn on_deadline(state: &State, now: Time) -> Vec<Body> {
+    runs(state)
+        .filter(|(_, call)| call.stale_at <= now)
+        .map(|(id, call)| {
+            let grade = matches!(
+                call.sent.message,
+                Message::Measured {
+                    correction: Correction::Grade,
+                    ..
+                }
+            );
+            Body::CallEnded(CallEnded {
+                call: id,
+                how: if grade {
+                    Ending::GradeRanOut
+                } else {
+                    Ending::StaleByAge
+                },
+            })
+        })
+        .collect()
+}
+
+pub(crate) fn apply_sent(state: &mut State, entry: &Entry, body: &CallSent) {
+    state.calls.insert(
+        entry.seq,
+        Call {
+            sent: body.clone(),
+            by: entry.by.person.clone(),
+            made_at: entry.made_at,
+            sent_at: entry.at,
+            stale_at: body.stale_at,
+            state: CallState::Sent,
+            delivered_at: None,
+            shown_at: None,
+            got_at: None,
+            witness: None,
+            ended_at: None,
+        },
+    );
+    let cab = state.cab_mut(&body.machine);
+    cab.live = Some(entry.seq);
+    cab.last = Some(entry.seq);
+    cab.called_at = Some(entry.at);
+    cab.look_asked_at = None;
+    cab.cant = None;
+    if body.reminder.as_ref().is_some_and(|reminder| reminder.loud) {
+        cab.loud_at = Some(entry.at);
+    }
+    if body.set_up.is_some() {
+        cab.works_from.clone_from(&body.set_up);
+        cab.last_mark.clone_from(&body.mark);
+        cab.paused = None;
+    }
+}
+
+pub(crate) fn apply_got(state: &mut State, entry: &Entry, body: &CallGot) {
+    if let Some(call) = state.calls.get_mut(&body.call) {
+        call.state = CallState::Got;
+        call.got_at = Some(entry.at);
+        call.witness.clone_from(&body.witness);
+    }
+}
+
+pub(crate) fn apply_ended(state: &mut State, entry: &Entry, body: &CallEnded) {
+    let Some(call) = state.calls.get_mut(&body.call) else {
+        return;
+    };
+    call.state = CallState::Ended { how: body.how };
+    call.ended_at = Some(entry.at);
+    let machine = call.sent.machine.clone();
+    let cab = state.cab_mut(&machine);
+    if cab.live == Some(body.call) {
+        cab.live = None;
+    }
+}
+
+pub(crate) fn apply_look(state: &mut State, entry: &Entry, body: &LookAsked) {
+    state.cab_mut(&body.machine).look_asked_at = Some(entry.at);
+}
+
+pub(crate) fn apply_cant(state: &mut State, entry: &Entry, body: &CantSaid) {
+    state.cab_mut(&body.machine).cant = Some(CantCard {
+        why: body.why,
+        mark: body.mark.clone(),
+        at: entry.at,
+    });
 }

@@ -1,12 +1,19 @@
 //! A reading on a benchmark proves that the set-up still holds, or puts it in doubt.
 
 use earthwork::length::Length;
-use earthwork::level::Check;
-use earthwork::slip::Slip;
+use earthwork::level::{self, Check};
+use earthwork::slip::{Misclosure, Slip, explain_misclosure};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::said::set_up::DoubtReason;
+use crate::asked::By;
+use crate::entry::{Body, Entry};
+use crate::refusal::{Refusal, Thing};
+use crate::said::call;
+use crate::said::set_up::{self, DoubtReason, Proof, SetUpProven};
+use crate::state::{SetUp, State};
+use crate::views::call::Ending;
+use crate::views::ground::{CheckCard, SetUpState};
 
 /// A reading on a benchmark.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -49,6 +56,8 @@ pub struct CheckShot {
     pub check: Check,
     /// Slips that would explain a failure, likeliest first: asked, never applied.
     pub slips: Vec<Slip>,
+    /// Whether the set-up could be used when the shot was made.
+    pub usable: bool,
 }
 
 /// A set-up is in doubt.
@@ -60,4 +69,176 @@ pub struct SetUpDoubted {
     pub why: DoubtReason,
     /// The machines that are paused by it.
     pub pauses: Vec<String>,
+}
+
+pub(crate) fn shoot(state: &State, asked: &ShootCheck) -> Result<Vec<Body>, Refusal> {
+    let site = state.site().ok_or(Refusal::NoSite)?;
+    let set_up = set_up::standing(state, &asked.set_up)?;
+    let shot_on = set_up::benchmark(site, &asked.benchmark)?;
+    let foresight = set_up::rod_value(site, &asked.rod, &asked.text)?.value;
+    let residual = level::check_residual(set_up.height(), foresight, shot_on.elevation);
+    let check = level::judge_check(residual, site.rules.checks);
+    let slips = if check == Check::Failed {
+        explain(state, set_up, asked, residual, foresight)
+    } else {
+        vec![]
+    };
+    let mut bodies = vec![Body::CheckShot(CheckShot {
+        set_up: asked.set_up.clone(),
+        benchmark: asked.benchmark.clone(),
+        rod: asked.rod.clone(),
+        text: asked.text.clone(),
+        foresight,
+        residual,
+        check,
+        slips,
+        usable: set_up.usable(),
+    })];
+    match check {
+        Check::Good => bodies.extend(proof(set_up, &asked.benchmark).map(|proof| {
+            Body::SetUpProven(SetUpProven {
+                set_up: asked.set_up.clone(),
+                proof,
+                basis: None,
+            })
+        })),
+        Check::Again => {}
+        Check::Failed if set_up.usable() => {
+            let why = DoubtReason::FailedCheck {
+                benchmark: asked.benchmark.clone(),
+                residual,
+            };
+            bodies.extend(doubt(state, set_up, why));
+        }
+        Check::Failed => {}
+    }
+    Ok(bodies)
+}
+
+/// What a good shot on this benchmark proves, if anything.
+fn proof(set_up: &SetUp, benchmark: &str) -> Option<Proof> {
+    match &set_up.state {
+        SetUpState::Unproven => {
+            let backsight_on = set_up.basis()?.benchmark.as_str();
+            (backsight_on != benchmark).then(|| Proof::SecondBenchmark {
+                benchmark: benchmark.to_owned(),
+            })
+        }
+        SetUpState::Proven { .. } => None,
+        SetUpState::InDoubt { agreed, .. } => {
+            let first = agreed.iter().find(|other| *other != benchmark)?;
+            Some(Proof::TwoBenchmarks {
+                first: first.clone(),
+                second: benchmark.to_owned(),
+            })
+        }
+    }
+}
+
+fn explain(
+    state: &State,
+    set_up: &SetUp,
+    asked: &ShootCheck,
+    residual: Length,
+    foresight: Length,
+) -> Vec<Slip> {
+    let (Some(site), Some(basis)) = (state.site(), set_up.basis()) else {
+        return vec![];
+    };
+    let Some(rod) = site.rod(&asked.rod) else {
+        return vec![];
+    };
+    let benchmarks: Vec<(String, Length)> = site
+        .benchmarks
+        .iter()
+        .map(|benchmark| (benchmark.id.clone(), benchmark.elevation))
+        .collect();
+    explain_misclosure(&Misclosure {
+        residual,
+        backsight_on: &basis.benchmark,
+        checked_on: &asked.benchmark,
+        benchmarks: &benchmarks,
+        backsight: basis.backsight,
+        foresight,
+        rod,
+        doubt: site.rules.checks.warn,
+    })
+}
+
+pub(crate) fn bumped(state: &State, by: &By, asked: &SayBumped) -> Result<Vec<Body>, Refusal> {
+    let set_up = set_up::standing(state, &asked.set_up)?;
+    if matches!(set_up.state, SetUpState::InDoubt { .. }) {
+        return Ok(vec![]);
+    }
+    Ok(doubt(
+        state,
+        set_up,
+        DoubtReason::Bumped {
+            by: by.person.clone(),
+        },
+    ))
+}
+
+/// Calls on a set-up in doubt are gone. A machine pauses unless its work rests on another set-up that still holds.
+fn doubt(state: &State, set_up: &SetUp, why: DoubtReason) -> Vec<Body> {
+    let rests_elsewhere = |machine: &str| {
+        state
+            .cabs
+            .get(machine)
+            .and_then(|cab| cab.works_from.as_deref())
+            .filter(|from| *from != set_up.id)
+            .and_then(|from| state.set_up(from))
+            .is_some_and(SetUp::usable)
+    };
+    let pauses: Vec<String> = state
+        .cabs
+        .keys()
+        .filter(|machine| !rests_elsewhere(machine))
+        .cloned()
+        .collect();
+    let mut bodies: Vec<Body> = pauses
+        .iter()
+        .filter_map(|machine| call::end_live(state, machine, Ending::StaleByLaser))
+        .collect();
+    bodies.push(Body::SetUpDoubted(SetUpDoubted {
+        set_up: set_up.id.clone(),
+        why,
+        pauses,
+    }));
+    bodies
+}
+
+pub(crate) fn apply_check(state: &mut State, entry: &Entry, body: &CheckShot) {
+    let Some(set_up) = state.set_up_mut(&body.set_up) else {
+        return;
+    };
+    set_up.last_check = Some(CheckCard {
+        benchmark: body.benchmark.clone(),
+        residual: body.residual,
+        at: entry.at,
+        check: body.check,
+    });
+    match (&mut set_up.state, body.check) {
+        (SetUpState::Proven { .. }, Check::Good) => set_up.readings_since_check = 0,
+        (SetUpState::InDoubt { agreed, .. }, Check::Good) => {
+            if !agreed.contains(&body.benchmark) {
+                agreed.push(body.benchmark.clone());
+            }
+        }
+        (SetUpState::InDoubt { agreed, .. }, Check::Failed) => agreed.clear(),
+        _ => {}
+    }
+}
+
+pub(crate) fn apply_doubted(state: &mut State, entry: &Entry, body: &SetUpDoubted) {
+    if let Some(set_up) = state.set_up_mut(&body.set_up) {
+        set_up.state = SetUpState::InDoubt {
+            why: body.why.clone(),
+            since: entry.at,
+            agreed: vec![],
+        };
+    }
+    for machine in &body.pauses {
+        state.cab_mut(machine).paused = Some((body.set_up.clone(), entry.at));
+    }
 }

@@ -3,6 +3,10 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::entry::{Body, Entry};
+use crate::refusal::Refusal;
+use crate::state::{Cab, State};
+
 /// The hub opens a day.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -16,4 +20,39 @@ pub struct OpenDay {
 pub struct DayOpened {
     /// Its name.
     pub day: String,
+}
+
+/// Opens a day, unless it is the one that is open.
+pub(crate) fn open(state: &State, asked: &OpenDay) -> Result<Vec<Body>, Refusal> {
+    if state.day.as_ref().is_some_and(|day| day.id == asked.day) {
+        return Ok(vec![]);
+    }
+    Ok(vec![Body::DayOpened(DayOpened {
+        day: asked.day.clone(),
+    })])
+}
+
+/// The day before leaves memory: its site, its stops and its declared machines' names stay.
+pub(crate) fn apply_opened(state: &mut State, entry: &Entry, body: &DayOpened) {
+    state.day = Some(crate::state::OpenDay {
+        id: body.day.clone(),
+        first: entry.seq,
+        at: entry.at,
+    });
+    state.codes_generation = 0;
+    state.devices.clear();
+    state.set_ups.clear();
+    state.calls.clear();
+    state.readings.clear();
+    state.asked.clear();
+    state.marks.clear();
+    state.aims.clear();
+    state.answers.clear();
+    for cab in state.cabs.values_mut() {
+        // A stop outlives the day: nothing but a supervisor's word lifts it.
+        *cab = Cab {
+            stop: cab.stop.take(),
+            ..Cab::default()
+        };
+    }
 }

@@ -4,7 +4,12 @@ use earthwork::words::{Language, ScreenUnit};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::asked::Role;
+use crate::asked::{By, Role};
+use crate::entry::{Body, Entry};
+use crate::refusal::{Refusal, Thing};
+use crate::said::call;
+use crate::state::{Device, Screen, State};
+use crate::views::call::Ending;
 
 /// The hub lets somebody in who showed a valid code.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -96,4 +101,145 @@ pub struct RenewCodes {}
 pub struct CodesRenewed {
     /// How often, this day.
     pub generation: u32,
+}
+
+/// Nobody needs a longer name than this on a screen at arm's length.
+const LONGEST_NAME: usize = 24;
+
+pub(crate) fn join(state: &State, asked: &Join) -> Result<Vec<Body>, Refusal> {
+    let bad = |message: &str| Refusal::BadJoin {
+        message: message.to_owned(),
+    };
+    if state.day.is_none() {
+        return Err(Refusal::NoDay);
+    }
+    let person = asked.person.trim();
+    if person.is_empty() {
+        return Err(bad("Type your name or initials."));
+    }
+    if person.chars().count() > LONGEST_NAME || person.chars().any(char::is_control) {
+        return Err(bad("That name is too long. Initials are enough."));
+    }
+    if asked.roles.is_empty() || asked.roles.contains(&Role::Hub) {
+        return Err(bad("Pick what you do on this site."));
+    }
+    let operates = asked.roles.contains(&Role::Operator);
+    let retires = match &asked.machine {
+        Some(machine) if operates => {
+            let site = state.site().ok_or(Refusal::NoSite)?;
+            if site.machine(machine).is_none() {
+                return Err(Refusal::Unknown {
+                    what: Thing::Machine,
+                    name: machine.clone(),
+                });
+            }
+            state.cabs.get(machine).and_then(|cab| cab.device.clone())
+        }
+        None if operates => return Err(bad("Pick the machine that this phone sits in.")),
+        _ => None,
+    };
+    let mut bodies = Vec::new();
+    if let Some(machine) = asked.machine.as_deref().filter(|_| retires.is_some()) {
+        // What the old screen showed was never seen on the new one: the last call comes back as old.
+        bodies.extend(call::end_live(state, machine, Ending::NewScreen));
+    }
+    bodies.push(Body::Joined(Joined {
+        device: asked.device.clone(),
+        token_digest: asked.token_digest.clone(),
+        person: person.to_owned(),
+        roles: asked.roles.clone(),
+        machine: asked.machine.clone().filter(|_| operates),
+        language: asked.language,
+        unit: asked.unit,
+        retires,
+    }));
+    Ok(bodies)
+}
+
+pub(crate) fn change_screen(
+    state: &State,
+    by: &By,
+    asked: &ChangeScreen,
+) -> Result<Vec<Body>, Refusal> {
+    let device = known(state, &by.device)?;
+    if (device.language, device.unit) == (asked.language, asked.unit) {
+        return Ok(vec![]);
+    }
+    Ok(vec![Body::ScreenChanged(ScreenChanged {
+        device: by.device.clone(),
+        language: asked.language,
+        unit: asked.unit,
+    })])
+}
+
+pub(crate) fn remove(state: &State, asked: &RemovePhone) -> Result<Vec<Body>, Refusal> {
+    known(state, &asked.device)?;
+    Ok(vec![Body::PhoneRemoved(PhoneRemoved {
+        device: asked.device.clone(),
+    })])
+}
+
+#[expect(
+    clippy::unnecessary_wraps,
+    reason = "every rule gives entries or a refusal"
+)]
+pub(crate) fn renew(state: &State, _: &RenewCodes) -> Result<Vec<Body>, Refusal> {
+    Ok(vec![Body::CodesRenewed(CodesRenewed {
+        generation: state.codes_generation + 1,
+    })])
+}
+
+fn known<'a>(state: &'a State, device: &str) -> Result<&'a Device, Refusal> {
+    state.device(device).ok_or_else(|| Refusal::Unknown {
+        what: Thing::Phone,
+        name: device.to_owned(),
+    })
+}
+
+pub(crate) fn apply_joined(state: &mut State, entry: &Entry, body: &Joined) {
+    if let Some(old) = body
+        .retires
+        .as_deref()
+        .and_then(|old| state.devices.get_mut(old))
+    {
+        old.removed = true;
+    }
+    state.devices.insert(
+        body.device.clone(),
+        Device {
+            person: body.person.clone(),
+            roles: body.roles.clone(),
+            machine: body.machine.clone(),
+            language: body.language,
+            unit: body.unit,
+            token_digest: body.token_digest.clone(),
+            since: entry.at,
+            removed: false,
+        },
+    );
+    if let Some(machine) = &body.machine {
+        let cab = state.cab_mut(machine);
+        cab.device = Some(body.device.clone());
+        // Until its page reports itself, nobody has seen it show.
+        cab.screen = Screen::Hidden(entry.at);
+    }
+}
+
+pub(crate) fn apply_screen(state: &mut State, body: &ScreenChanged) {
+    if let Some(device) = state.devices.get_mut(&body.device) {
+        device.language = body.language;
+        device.unit = body.unit;
+    }
+}
+
+pub(crate) fn apply_removed(state: &mut State, body: &PhoneRemoved) {
+    if let Some(device) = state.devices.get_mut(&body.device) {
+        device.removed = true;
+    }
+    for cab in state.cabs.values_mut() {
+        if cab.device.as_deref() == Some(&body.device) {
+            cab.device = None;
+            cab.screen = Screen::None;
+        }
+    }
 }

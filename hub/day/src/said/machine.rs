@@ -4,6 +4,11 @@ use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::entry::{Body, Entry};
+use crate::refusal::{Refusal, Thing};
+use crate::state::State;
+use crate::views::ground::PlaceCard;
+
 /// Somebody says where a machine stands.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -36,4 +41,47 @@ pub struct SayMoved {
 pub struct MachineMoved {
     /// Which.
     pub machine: String,
+}
+
+fn known(state: &State, machine: &str) -> Result<(), Refusal> {
+    let site = state.site().ok_or(Refusal::NoSite)?;
+    match site.machine(machine) {
+        Some(_) => Ok(()),
+        None => Err(Refusal::Unknown {
+            what: Thing::Machine,
+            name: machine.to_owned(),
+        }),
+    }
+}
+
+pub(crate) fn place(state: &State, asked: &PlaceMachine) -> Result<Vec<Body>, Refusal> {
+    known(state, &asked.machine)?;
+    Ok(vec![Body::MachinePlaced(MachinePlaced {
+        machine: asked.machine.clone(),
+        at: asked.at,
+    })])
+}
+
+pub(crate) fn moved(state: &State, asked: &SayMoved) -> Result<Vec<Body>, Refusal> {
+    known(state, &asked.machine)?;
+    Ok(vec![Body::MachineMoved(MachineMoved {
+        machine: asked.machine.clone(),
+    })])
+}
+
+pub(crate) fn apply_placed(state: &mut State, entry: &Entry, body: &MachinePlaced) {
+    let cab = state.cab_mut(&body.machine);
+    cab.place = Some(PlaceCard {
+        at: body.at,
+        since: entry.made_at,
+        by: entry.by.person.clone(),
+    });
+    // In a new place everyone looks anew.
+    cab.loud_at = None;
+}
+
+pub(crate) fn apply_moved(state: &mut State, body: &MachineMoved) {
+    let cab = state.cab_mut(&body.machine);
+    cab.place = None;
+    cab.loud_at = None;
 }

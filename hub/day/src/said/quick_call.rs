@@ -1,8 +1,17 @@
 //! A call by eye, without a number. It never closes a mark.
 
+use earthwork::length::Length;
 use earthwork::words::QuickWord;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+
+use crate::asked::By;
+use crate::decide::When;
+use crate::entry::Body;
+use crate::refusal::{Refusal, Thing};
+use crate::said::call::{self, Draft};
+use crate::state::State;
+use crate::views::call::{Ending, Message};
 
 /// A word to one machine.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -15,4 +24,48 @@ pub struct QuickCall {
     /// The mark, when it is about one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub mark: Option<String>,
+}
+
+/// A word to a machine. What was measured before is no longer what is wanted, so it takes the live call's place.
+pub(crate) fn say(
+    state: &State,
+    by: &By,
+    asked: &QuickCall,
+    when: When,
+) -> Result<Vec<Body>, Refusal> {
+    let site = state.site().ok_or(Refusal::NoSite)?;
+    if state.day.is_none() {
+        return Err(Refusal::NoDay);
+    }
+    let unknown = |what, name: &str| Refusal::Unknown {
+        what,
+        name: name.to_owned(),
+    };
+    if site.machine(&asked.machine).is_none() {
+        return Err(unknown(Thing::Machine, &asked.machine));
+    }
+    if let Some(mark) = &asked.mark
+        && site.mark(mark).is_none()
+    {
+        return Err(unknown(Thing::Mark, mark));
+    }
+    let mut bodies: Vec<Body> = call::end_live(state, &asked.machine, Ending::Superseded)
+        .into_iter()
+        .collect();
+    bodies.push(call::send(
+        state,
+        by,
+        when,
+        Draft {
+            machine: asked.machine.clone(),
+            mark: asked.mark.clone(),
+            target: None,
+            set_up: None,
+            message: Message::ByEye { word: asked.word },
+            aim: Length::ZERO,
+            readings: vec![],
+            labels: vec![],
+        },
+    ));
+    Ok(bodies)
 }

@@ -4,6 +4,13 @@ use earthwork::words::{Language, ScreenUnit};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::asked::By;
+use crate::entry::{Body, Entry};
+use crate::refusal::Refusal;
+use crate::said::call;
+use crate::state::{Screen, State};
+use crate::views::call::CallState;
+
 /// The call has reached this operator's phone.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -75,4 +82,81 @@ pub enum ScreenNotice {
     Hidden,
     /// The link is gone.
     Lost,
+}
+
+pub(crate) fn delivered(state: &State, by: &By, asked: &Delivered) -> Result<Vec<Body>, Refusal> {
+    let call = call::own_live(state, by, asked.call)?;
+    if call.state != CallState::Sent {
+        return Ok(vec![]);
+    }
+    Ok(vec![Body::CallDelivered(CallDelivered {
+        call: asked.call,
+        device: by.device.clone(),
+    })])
+}
+
+pub(crate) fn shown(state: &State, by: &By, asked: &Shown) -> Result<Vec<Body>, Refusal> {
+    let call = call::own_live(state, by, asked.call)?;
+    if call.shown_at.is_some() {
+        return Ok(vec![]);
+    }
+    let text = call::text(&call.sent.message, asked.language, asked.unit);
+    Ok(vec![Body::CallShown(CallShown {
+        call: asked.call,
+        device: by.device.clone(),
+        text: text.line,
+    })])
+}
+
+/// What the hub noticed of an operator's screen; a phone that is not a cab's screen is of no account.
+#[expect(
+    clippy::unnecessary_wraps,
+    reason = "every rule gives entries or a refusal"
+)]
+pub(crate) fn notice(state: &State, asked: &NoticeScreen) -> Result<Vec<Body>, Refusal> {
+    let Some((machine, cab)) = state
+        .cabs
+        .iter()
+        .find(|(_, cab)| cab.device.as_deref() == Some(&asked.device))
+    else {
+        return Ok(vec![]);
+    };
+    let known = match cab.screen {
+        Screen::Showing => Some(ScreenNotice::Showing),
+        Screen::Hidden(_) => Some(ScreenNotice::Hidden),
+        Screen::Lost(_) => Some(ScreenNotice::Lost),
+        Screen::None => None,
+    };
+    if known == Some(asked.screen) {
+        return Ok(vec![]);
+    }
+    Ok(vec![Body::ScreenNoticed(ScreenNoticed {
+        device: asked.device.clone(),
+        machine: machine.clone(),
+        screen: asked.screen,
+    })])
+}
+
+pub(crate) fn apply_delivered(state: &mut State, entry: &Entry, body: &CallDelivered) {
+    if let Some(call) = state.calls.get_mut(&body.call) {
+        call.state = CallState::Delivered;
+        call.delivered_at = Some(entry.at);
+    }
+}
+
+pub(crate) fn apply_shown(state: &mut State, entry: &Entry, body: &CallShown) {
+    if let Some(call) = state.calls.get_mut(&body.call) {
+        call.shown_at = Some(entry.at);
+        if matches!(call.state, CallState::Sent | CallState::Delivered) {
+            call.state = CallState::Shown;
+        }
+    }
+}
+
+pub(crate) fn apply_noticed(state: &mut State, entry: &Entry, body: &ScreenNoticed) {
+    state.cab_mut(&body.machine).screen = match body.screen {
+        ScreenNotice::Showing => Screen::Showing,
+        ScreenNotice::Hidden => Screen::Hidden(entry.at),
+        ScreenNotice::Lost => Screen::Lost(entry.at),
+    };
 }

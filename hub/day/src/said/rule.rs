@@ -1,7 +1,17 @@
 //! What stays too close to call is ruled on by the supervisor.
 
+use earthwork::correction::{Correction, correction};
+use earthwork::tolerance::Verdict;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+
+use crate::asked::By;
+use crate::decide::When;
+use crate::entry::Body;
+use crate::refusal::Refusal;
+use crate::said::call::{self, Draft};
+use crate::state::State;
+use crate::views::call::{Ending, Label, Message};
 
 /// A supervisor rules.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -38,4 +48,66 @@ pub enum Ruling {
     Patch,
     /// Trim it.
     Trim,
+}
+
+/// Settles the last reading of a mark that is too close to call, and tells the machine.
+pub(crate) fn rule(state: &State, by: &By, asked: &Rule, when: When) -> Result<Vec<Body>, Refusal> {
+    let nothing = || Refusal::NothingToRule {
+        mark: asked.mark.clone(),
+    };
+    let (id, taken) = state.last_reading(&asked.mark).ok_or_else(nothing)?;
+    let judged = taken.reading.judged.as_ref().ok_or_else(nothing)?;
+    let doubtful = matches!(judged.verdict, Verdict::TooCloseHigh | Verdict::TooCloseLow);
+    if !doubtful || judged.settled_high {
+        return Err(nothing());
+    }
+    if asked.why.trim().is_empty() {
+        return Err(Refusal::SayWhy {
+            what: "why it is ruled so".into(),
+        });
+    }
+    let mut bodies = vec![Body::Ruled(Ruled {
+        mark: asked.mark.clone(),
+        reading: id,
+        ruling: asked.ruling,
+        why: asked.why.trim().to_owned(),
+    })];
+    let Some(machine) = taken.reading.machine.clone() else {
+        return Ok(bodies);
+    };
+    bodies.extend(call::end_live(state, &machine, Ending::Ruled));
+    let aim = state.aim(&asked.mark, &judged.target);
+    let correction = match asked.ruling {
+        Ruling::Leave | Ruling::Patch => Correction::Grade,
+        Ruling::Trim => correction(judged.mean, aim, judged.verdict, true),
+    };
+    let mut readings = judged.joined.clone();
+    readings.push(id);
+    bodies.push(call::send(
+        state,
+        by,
+        when,
+        Draft {
+            machine,
+            mark: Some(asked.mark.clone()),
+            target: Some((judged.target.clone(), judged.revision)),
+            set_up: Some(taken.reading.set_up.clone()),
+            message: Message::Measured {
+                correction,
+                dev: judged.mean,
+                amount: judged.mean - aim,
+                verdict: judged.verdict,
+            },
+            aim,
+            readings,
+            labels: vec![Label::ByRuling],
+        },
+    ));
+    Ok(bodies)
+}
+
+pub(crate) fn apply_ruled(state: &mut State, body: &Ruled) {
+    if let Some(mark) = state.marks.get_mut(&body.mark) {
+        mark.ruling = Some(body.ruling);
+    }
 }

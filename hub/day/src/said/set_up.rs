@@ -1,9 +1,19 @@
 //! The laser is set up, proven, restated, taken down.
 
 use earthwork::length::Length;
+use earthwork::level;
 use earthwork::point::Point;
+use earthwork::rod::RodReading;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+
+use crate::entry::Body;
+use crate::refusal::{Refusal, Thing};
+use crate::said::call;
+use crate::site::{Benchmark, Site};
+use crate::state::{SetUp, State};
+use crate::views::call::Ending;
+use crate::views::ground::SetUpState;
 
 /// A backsight on a benchmark.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -171,4 +181,219 @@ pub enum DoubtReason {
         /// Who.
         by: String,
     },
+}
+
+/// Two lasers closer in height than this could never be told apart by a reading.
+const ALIKE: Length = Length::from_hundredths_of_a_foot(50);
+
+/// Reads a rod value, as the rod is marked.
+pub(crate) fn rod_value(site: &Site, rod: &str, text: &str) -> Result<RodReading, Refusal> {
+    let rod = site.rod(rod).ok_or_else(|| Refusal::Unknown {
+        what: Thing::Rod,
+        name: rod.to_owned(),
+    })?;
+    rod.read(text).map_err(|error| Refusal::RodValue {
+        message: error.to_string(),
+    })
+}
+
+pub(crate) fn benchmark<'a>(site: &'a Site, id: &str) -> Result<&'a Benchmark, Refusal> {
+    site.benchmark(id).ok_or_else(|| Refusal::Unknown {
+        what: Thing::Benchmark,
+        name: id.to_owned(),
+    })
+}
+
+/// A set-up that still stands.
+pub(crate) fn standing<'a>(state: &'a State, id: &str) -> Result<&'a SetUp, Refusal> {
+    let set_up = state.set_up(id).ok_or_else(|| Refusal::Unknown {
+        what: Thing::SetUp,
+        name: id.to_owned(),
+    })?;
+    if set_up.closed {
+        return Err(Refusal::SetUpIsClosed {
+            set_up: id.to_owned(),
+        });
+    }
+    Ok(set_up)
+}
+
+fn basis(site: &Site, mark: &str, rod: &str, text: &str) -> Result<Basis, Refusal> {
+    let benchmark = benchmark(site, mark)?;
+    let backsight = rod_value(site, rod, text)?.value;
+    Ok(Basis {
+        benchmark: mark.to_owned(),
+        rod: rod.to_owned(),
+        text: text.to_owned(),
+        backsight,
+        height: level::height_of_instrument(benchmark.elevation, backsight),
+    })
+}
+
+/// Refuses a height that could not be told from another standing set-up's.
+fn told_apart(state: &State, height: Length, but: Option<&str>) -> Result<(), Refusal> {
+    let alike = state.set_ups.iter().find(|other| {
+        other.usable() && Some(other.id.as_str()) != but && (other.height() - height).abs() < ALIKE
+    });
+    match alike {
+        Some(other) => Err(Refusal::SetUpsAlike {
+            set_up: other.id.clone(),
+        }),
+        None => Ok(()),
+    }
+}
+
+pub(crate) fn set_up(state: &State, asked: &SetUpLaser) -> Result<Vec<Body>, Refusal> {
+    let site = state.site().ok_or(Refusal::NoSite)?;
+    if state.day.is_none() {
+        return Err(Refusal::NoDay);
+    }
+    if site.laser(&asked.laser).is_none() {
+        return Err(Refusal::Unknown {
+            what: Thing::Laser,
+            name: asked.laser.clone(),
+        });
+    }
+    let basis = basis(site, &asked.benchmark, &asked.rod, &asked.text)?;
+    told_apart(state, basis.height, None)?;
+    Ok(vec![Body::LaserSetUp(LaserSetUp {
+        set_up: format!("S{}", state.set_ups.len() + 1),
+        laser: asked.laser.clone(),
+        place: asked.place,
+        basis,
+    })])
+}
+
+pub(crate) fn restate(state: &State, asked: &RestateSetUp) -> Result<Vec<Body>, Refusal> {
+    let site = state.site().ok_or(Refusal::NoSite)?;
+    let set_up = standing(state, &asked.set_up)?;
+    let basis = basis(site, &asked.benchmark, &asked.rod, &asked.text)?;
+    told_apart(state, basis.height, Some(&set_up.id))?;
+    let mut bodies = Vec::new();
+    if set_up.usable() {
+        // Calls that rest on the old height are gone with it.
+        for machine in state.cabs.keys() {
+            let rests = state
+                .live_call(machine)
+                .is_some_and(|(_, call)| call.sent.set_up.as_deref() == Some(&set_up.id));
+            if rests {
+                bodies.extend(call::end_live(state, machine, Ending::StaleByLaser));
+            }
+        }
+    }
+    bodies.push(Body::SetUpRestated(SetUpRestated {
+        set_up: asked.set_up.clone(),
+        basis,
+    }));
+    Ok(bodies)
+}
+
+pub(crate) fn level_again(state: &State, asked: &LevelAgain) -> Result<Vec<Body>, Refusal> {
+    let site = state.site().ok_or(Refusal::NoSite)?;
+    let set_up = standing(state, &asked.set_up)?;
+    let first = set_up.basis().ok_or(Refusal::NoSite)?;
+    let known = benchmark(site, &first.benchmark)?;
+    let value = |text: &str| rod_value(site, &asked.rod, text).map(|reading| reading.value);
+    let again = value(&asked.benchmark_again)?;
+    let levelled = level::second_levelling(&level::SecondLevelling {
+        benchmark: known.elevation,
+        backsight: first.backsight,
+        point: value(&asked.point_before)?,
+        backsight_again: again,
+        point_again: value(&asked.point_again)?,
+        limits: site.rules.checks,
+    })
+    .map_err(|error| Refusal::SecondLevelling {
+        message: error.to_string(),
+    })?;
+    Ok(vec![Body::SetUpProven(SetUpProven {
+        set_up: asked.set_up.clone(),
+        proof: Proof::LevelledAgain {
+            disagreement: levelled.disagreement,
+        },
+        basis: Some(Basis {
+            benchmark: first.benchmark.clone(),
+            rod: asked.rod.clone(),
+            text: asked.benchmark_again.clone(),
+            backsight: again,
+            height: levelled.height,
+        }),
+    })])
+}
+
+pub(crate) fn use_one(state: &State, asked: &UseOneBenchmark) -> Result<Vec<Body>, Refusal> {
+    let site = state.site().ok_or(Refusal::NoSite)?;
+    let set_up = standing(state, &asked.set_up)?;
+    let used = set_up.basis().map(|basis| basis.benchmark.as_str());
+    if let Some(other) = site
+        .benchmarks
+        .iter()
+        .find(|other| Some(other.id.as_str()) != used)
+    {
+        return Err(Refusal::SecondBenchmarkThere {
+            other: other.id.clone(),
+        });
+    }
+    match set_up.state {
+        SetUpState::Unproven => Ok(vec![Body::SetUpProven(SetUpProven {
+            set_up: asked.set_up.clone(),
+            proof: Proof::OneBenchmark,
+            basis: None,
+        })]),
+        SetUpState::Proven { .. } => Ok(vec![]),
+        SetUpState::InDoubt { .. } => Err(Refusal::SetUpNotProven {
+            set_up: asked.set_up.clone(),
+        }),
+    }
+}
+
+pub(crate) fn close(state: &State, asked: &CloseSetUp) -> Result<Vec<Body>, Refusal> {
+    standing(state, &asked.set_up)?;
+    Ok(vec![Body::SetUpClosed(SetUpClosed {
+        set_up: asked.set_up.clone(),
+        why: asked.why.clone(),
+    })])
+}
+
+pub(crate) fn apply_set_up(state: &mut State, body: &LaserSetUp) {
+    state.set_ups.push(SetUp {
+        id: body.set_up.clone(),
+        laser: body.laser.clone(),
+        place: body.place,
+        basis: vec![body.basis.clone()],
+        state: SetUpState::Unproven,
+        closed: false,
+        last_check: None,
+        readings_since_check: 0,
+    });
+}
+
+pub(crate) fn apply_restated(state: &mut State, body: &SetUpRestated) {
+    if let Some(set_up) = state.set_up_mut(&body.set_up) {
+        set_up.basis.push(body.basis.clone());
+        set_up.state = SetUpState::Unproven;
+        set_up.last_check = None;
+    }
+}
+
+pub(crate) fn apply_proven(state: &mut State, body: &SetUpProven) {
+    if let Some(set_up) = state.set_up_mut(&body.set_up) {
+        if let Some(basis) = &body.basis {
+            set_up.basis.push(basis.clone());
+        }
+        set_up.state = SetUpState::Proven {
+            proof: body.proof.clone(),
+        };
+        set_up.readings_since_check = 0;
+    }
+    // A laser that two benchmarks stand behind is what a paused cab waits for.
+    for cab in state.cabs.values_mut() {
+        cab.paused = None;
+    }
+}
+
+pub(crate) fn apply_closed(state: &mut State, body: &SetUpClosed) {
+    if let Some(set_up) = state.set_up_mut(&body.set_up) {
+        set_up.closed = true;
+    }
 }

@@ -1,8 +1,17 @@
 //! The site file becomes entries: taken the first time, shown as a difference later, revised on a supervisor's word.
 
-use crate::site::Site;
+use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
+use serde_json::Value;
 use utoipa::ToSchema;
+
+use crate::chain;
+use crate::entry::{Body, Entry};
+use crate::refusal::Refusal;
+use crate::said::call;
+use crate::site::Site;
+use crate::state::{MustSee, PendingChange, SiteInForce, State};
+use crate::views::call::Ending;
 
 /// The hub has read the site file.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -49,6 +58,19 @@ pub struct SiteRevised {
     pub digest: String,
     /// What changed.
     pub differences: Vec<SiteDifference>,
+    /// The operators who must see a changed target before they are called again.
+    pub must_see: Vec<NewTarget>,
+}
+
+/// A changed target that one machine's operator must see.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct NewTarget {
+    /// The machine.
+    pub machine: String,
+    /// The target.
+    pub target: String,
+    /// Its new revision; 0 when it is gone.
+    pub revision: u32,
 }
 
 /// One thing that differs.
@@ -62,4 +84,239 @@ pub struct SiteDifference {
     /// What it is; none when it is gone.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub now: Option<String>,
+}
+
+/// The site as canonical JSON gives this digest.
+fn digest_of(site: &Site) -> String {
+    // A site is plain data: writing it can't fail. An empty text would only show as a change.
+    chain::digest(&serde_json::to_vec(site).unwrap_or_default())
+}
+
+/// Takes the first site; shows a later one as a difference.
+pub(crate) fn read(state: &State, asked: &ReadSite) -> Result<Vec<Body>, Refusal> {
+    let site = asked.site.clone();
+    let digest = digest_of(&site);
+    let Some(in_force) = &state.site else {
+        return Ok(vec![Body::SiteTaken(SiteTaken { site, digest })]);
+    };
+    let shown = state
+        .site_change
+        .as_ref()
+        .map(|change| &change.found.digest);
+    let already = match shown {
+        Some(shown) => *shown == digest,
+        None => in_force.digest == digest,
+    };
+    if already {
+        return Ok(vec![]);
+    }
+    let mut comparable = site.clone();
+    for target in &mut comparable.targets {
+        // A file knows nothing of revisions: they are counted here.
+        if let Some(before) = in_force.site.target(&target.id) {
+            target.revision = before.revision;
+        }
+    }
+    let differences = differences(&in_force.site, &comparable);
+    Ok(vec![Body::SiteChangeFound(SiteChangeFound {
+        site,
+        digest,
+        differences,
+    })])
+}
+
+/// Puts the changed site in force; live calls on changed targets are withdrawn until seen.
+pub(crate) fn confirm(state: &State, asked: &ConfirmSite) -> Result<Vec<Body>, Refusal> {
+    let Some(change) = &state.site_change else {
+        return Err(Refusal::NoSiteChange);
+    };
+    if change.found.digest != asked.digest {
+        return Err(Refusal::SiteChangedAgain);
+    }
+    let old = state.site().ok_or(Refusal::NoSite)?;
+    let mut site = change.found.site.clone();
+    for target in &mut site.targets {
+        if let Some(before) = old.target(&target.id) {
+            let changed = before.grade != target.grade || before.tolerance != target.tolerance;
+            target.revision = before.revision + u32::from(changed);
+        }
+    }
+    let touched = |machine: &str| {
+        let (_, call) = state.live_call(machine)?;
+        let id = call.sent.target.clone()?;
+        let now = site.target(&id);
+        let revision = now.map_or(0, |target| target.revision);
+        let moved = call.sent.mark.as_deref().is_some_and(|mark| {
+            old.mark(mark).map(|mark| mark.place) != site.mark(mark).map(|mark| mark.place)
+        });
+        (moved || Some(revision) != call.sent.revision).then_some((id, revision))
+    };
+    let must_see: Vec<NewTarget> = state
+        .cabs
+        .keys()
+        .filter_map(|machine| {
+            touched(machine).map(|(target, revision)| NewTarget {
+                machine: machine.clone(),
+                target,
+                revision,
+            })
+        })
+        .collect();
+    let mut bodies: Vec<Body> = must_see
+        .iter()
+        .filter_map(|new| call::end_live(state, &new.machine, Ending::StaleByTarget))
+        .collect();
+    bodies.push(Body::SiteRevised(SiteRevised {
+        site,
+        digest: asked.digest.clone(),
+        differences: change.found.differences.clone(),
+        must_see,
+    }));
+    Ok(bodies)
+}
+
+pub(crate) fn apply_taken(state: &mut State, body: &SiteTaken) {
+    state.site = Some(SiteInForce {
+        site: body.site.clone(),
+        digest: body.digest.clone(),
+    });
+    seat_machines(state);
+}
+
+pub(crate) fn apply_found(state: &mut State, entry: &Entry, body: &SiteChangeFound) {
+    state.site_change = (!body.differences.is_empty()).then(|| PendingChange {
+        found: body.clone(),
+        since: entry.at,
+    });
+}
+
+pub(crate) fn apply_revised(state: &mut State, entry: &Entry, body: &SiteRevised) {
+    state.site = Some(SiteInForce {
+        site: body.site.clone(),
+        digest: body.digest.clone(),
+    });
+    state.site_change = None;
+    seat_machines(state);
+    for new in &body.must_see {
+        state.cab_mut(&new.machine).must_see = Some(MustSee {
+            target: new.target.clone(),
+            revision: new.revision,
+            since: entry.at,
+        });
+    }
+}
+
+/// Every machine of the site has a cab, even before anyone joins for it.
+fn seat_machines(state: &mut State) {
+    let machines: Vec<String> = state
+        .site()
+        .map(|site| {
+            site.machines
+                .iter()
+                .map(|machine| machine.id.clone())
+                .collect()
+        })
+        .unwrap_or_default();
+    for machine in machines {
+        state.cab_mut(&machine);
+    }
+}
+
+/// What differs between two sites, thing by thing, in words that a supervisor reads.
+pub fn differences(old: &Site, new: &Site) -> Vec<SiteDifference> {
+    let (old, new) = (serde_json::to_value(old), serde_json::to_value(new));
+    let mut found = Vec::new();
+    if let (Ok(old), Ok(new)) = (old, new) {
+        compare("", &old, &new, &mut found);
+    }
+    found
+}
+
+fn compare(path: &str, old: &Value, new: &Value, found: &mut Vec<SiteDifference>) {
+    if old == new {
+        return;
+    }
+    match (old, new) {
+        (Value::Object(a), Value::Object(b)) => {
+            let keys: std::collections::BTreeSet<&String> = a.keys().chain(b.keys()).collect();
+            for key in keys {
+                let (was, now) = (a.get(key), b.get(key));
+                compare(
+                    &join(path, key),
+                    was.unwrap_or(&Value::Null),
+                    now.unwrap_or(&Value::Null),
+                    found,
+                );
+            }
+        }
+        (Value::Array(a), Value::Array(b)) => {
+            let names = |list: &[Value]| -> Vec<String> {
+                list.iter()
+                    .enumerate()
+                    .map(|(i, v)| name_of(i, v))
+                    .collect()
+            };
+            let (a_names, b_names) = (names(a), names(b));
+            for (name, was) in a_names.iter().zip(a) {
+                let now = b_names
+                    .iter()
+                    .position(|other| other == name)
+                    .map(|i| &b[i]);
+                compare(&join(path, name), was, now.unwrap_or(&Value::Null), found);
+            }
+            for (name, now) in b_names.iter().zip(b) {
+                if !a_names.contains(name) {
+                    compare(&join(path, name), &Value::Null, now, found);
+                }
+            }
+        }
+        _ => found.push(SiteDifference {
+            what: path.to_owned(),
+            was: in_words(path, old),
+            now: in_words(path, new),
+        }),
+    }
+}
+
+fn join(path: &str, key: &str) -> String {
+    if path.is_empty() {
+        key.replace('_', " ")
+    } else {
+        format!("{path} {}", key.replace('_', " "))
+    }
+}
+
+/// A thing in a list goes by its own name, else by its place.
+fn name_of(place: usize, value: &Value) -> String {
+    ["id", "name"]
+        .iter()
+        .find_map(|key| value.get(key).and_then(Value::as_str))
+        .map_or_else(|| format!("no. {}", place + 1), str::to_owned)
+}
+
+/// A value as a person reads it. Whole numbers in a site are lengths, but for revisions.
+fn in_words(path: &str, value: &Value) -> Option<String> {
+    match value {
+        Value::Null => None,
+        Value::Number(number) if !path.ends_with("revision") => Some(number.as_i64().map_or_else(
+            || number.to_string(),
+            |count| Length::from_tenth_micrometres(count).to_string(),
+        )),
+        Value::String(text) => Some(text.clone()),
+        Value::Object(fields) => Some(
+            fields
+                .iter()
+                .filter_map(|(key, value)| Some(format!("{key} {}", in_words(key, value)?)))
+                .collect::<Vec<_>>()
+                .join(", "),
+        ),
+        Value::Array(items) => Some(
+            items
+                .iter()
+                .filter_map(|item| in_words(path, item))
+                .collect::<Vec<_>>()
+                .join("; "),
+        ),
+        other => Some(other.to_string()),
+    }
 }

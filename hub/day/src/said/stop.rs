@@ -3,6 +3,11 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::entry::{Body, Entry};
+use crate::refusal::{Refusal, Thing};
+use crate::state::State;
+use crate::views::ground::StopCard;
+
 /// Every machine stands still, bucket down.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -41,4 +46,73 @@ pub struct StopLifted {
     pub machines: Vec<String>,
     /// What was seen.
     pub why: String,
+}
+
+/// Every machine of the site, at once. A second press while all stand still adds the second voice, no more.
+pub(crate) fn stop_all(state: &State, asked: &StopAll) -> Result<Vec<Body>, Refusal> {
+    let site = state.site().ok_or(Refusal::NoSite)?;
+    Ok(vec![Body::Stopped(Stopped {
+        machines: site
+            .machines
+            .iter()
+            .map(|machine| machine.id.clone())
+            .collect(),
+        all: true,
+        why: asked.why.trim().to_owned(),
+    })])
+}
+
+pub(crate) fn lift(state: &State, asked: &LiftStop) -> Result<Vec<Body>, Refusal> {
+    if asked.why.trim().is_empty() {
+        return Err(Refusal::SayWhy {
+            what: "what you have seen before lifting the stop".into(),
+        });
+    }
+    if let Some(machine) = &asked.machine
+        && !state.cabs.contains_key(machine)
+    {
+        return Err(Refusal::Unknown {
+            what: Thing::Machine,
+            name: machine.clone(),
+        });
+    }
+    let machines: Vec<String> = state
+        .cabs
+        .iter()
+        .filter(|(_, cab)| cab.stop.is_some())
+        .map(|(machine, _)| machine.clone())
+        .filter(|machine| asked.machine.as_ref().is_none_or(|only| only == machine))
+        .collect();
+    if machines.is_empty() {
+        return Ok(vec![]);
+    }
+    Ok(vec![Body::StopLifted(StopLifted {
+        machines,
+        why: asked.why.trim().to_owned(),
+    })])
+}
+
+pub(crate) fn apply_stopped(state: &mut State, entry: &Entry, body: &Stopped) {
+    for machine in &body.machines {
+        let cab = state.cab_mut(machine);
+        let since = cab.stop.as_ref().map_or(entry.at, |stop| stop.since);
+        cab.stop = Some(StopCard {
+            by: entry.by.person.clone(),
+            why: body.why.clone(),
+            since,
+            all: body.all || cab.stop.as_ref().is_some_and(|stop| stop.all),
+        });
+    }
+}
+
+/// The clock of a live call stood still while its machine did.
+pub(crate) fn apply_lifted(state: &mut State, entry: &Entry, body: &StopLifted) {
+    for machine in &body.machines {
+        let cab = state.cab_mut(machine);
+        let (stop, live) = (cab.stop.take(), cab.live);
+        if let (Some(stop), Some(call)) = (stop, live.and_then(|id| state.calls.get_mut(&id))) {
+            let from = stop.since.max(call.sent_at);
+            call.stale_at = call.stale_at.plus_ms(entry.at.ms_since(from).max(0));
+        }
+    }
 }

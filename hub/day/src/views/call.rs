@@ -4,10 +4,12 @@ use earthwork::correction::Correction;
 use earthwork::keep_out::Nearness;
 use earthwork::length::Length;
 use earthwork::tolerance::Verdict;
-use earthwork::words::{CallText, QuickWord};
+use earthwork::words::{CallText, Language, QuickWord, ScreenUnit};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::said::call::text;
+use crate::state::Call;
 use crate::time::Time;
 
 /// What the operator is told: a correction from a reading, or a word by eye.
@@ -87,8 +89,10 @@ pub enum Ending {
     Withdrawn,
     /// The operator can't.
     Refused,
-    /// The machine went to other work, or the day ended.
-    Reassigned,
+    /// Another phone took over in the cab.
+    NewScreen,
+    /// A supervisor's ruling took its place.
+    Ruled,
 }
 
 /// The keep-out reminder that stands with a call.
@@ -141,4 +145,39 @@ pub struct CallView {
     pub witness: Option<String>,
     /// The keep-out reminder.
     pub reminder: Option<Reminder>,
+}
+
+/// A call as the screens show it.
+pub(crate) fn view(id: u64, call: &Call) -> CallView {
+    let sent = &call.sent;
+    let texts = [Language::English, Language::Spanish]
+        .into_iter()
+        .flat_map(|language| {
+            [
+                ScreenUnit::Tenths,
+                ScreenUnit::FeetInches,
+                ScreenUnit::Millimetres,
+            ]
+            .map(|unit| text(&sent.message, language, unit))
+        })
+        .collect();
+    CallView {
+        id,
+        machine: sent.machine.clone(),
+        mark: sent.mark.clone(),
+        target: sent.target.clone(),
+        message: sent.message,
+        texts,
+        labels: sent.labels.clone(),
+        by: call.by.clone(),
+        made_at: call.made_at,
+        sent_at: call.sent_at,
+        stale_at: call.stale_at,
+        state: call.state,
+        delivered_at: call.delivered_at,
+        shown_at: call.shown_at,
+        got_at: call.got_at,
+        witness: call.witness.clone(),
+        reminder: sent.reminder.clone(),
+    }
 }

@@ -1,14 +1,21 @@
 //! The ground person's screen: the machines, the laser, the last reading on each mark, what the rod must read.
 
+use earthwork::keep_out::Nearness;
 use earthwork::length::Length;
+use earthwork::level;
 use earthwork::tolerance::Verdict;
+use earthwork::uncertainty::Care;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::keep_out;
+use crate::said::reading;
 use crate::said::set_up::{DoubtReason, Proof};
-use crate::site::MachineShape;
+use crate::site::{MachineShape, Site};
+use crate::state::{SetUp, State};
 use crate::time::Time;
 use crate::views::call::CallView;
+use crate::views::cards;
 
 /// What the ground phones show; the same for all of them.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -212,5 +219,49 @@ pub struct Shot {
     /// The guard band of one careful shot on this ground.
     pub guard: Length,
     /// Where the mark lies to its machine's keep-out: the strip will stand with the call.
-    pub nearness: earthwork::keep_out::Nearness,
+    pub nearness: Nearness,
+}
+
+/// The view of the ground phones; none while there is no site or no day.
+pub fn view(state: &State) -> Option<Ground> {
+    let site = state.site()?;
+    Some(Ground {
+        site: site.name.clone(),
+        day: state.day.as_ref()?.id.clone(),
+        machines: cards::machines(state),
+        set_ups: cards::set_ups(state),
+        marks: cards::marks(state),
+        shots: shots(state, site),
+    })
+}
+
+/// One careful shot at each mark from each set-up that may be used.
+fn shots(state: &State, site: &Site) -> Vec<Shot> {
+    let usable: Vec<&SetUp> = state
+        .set_ups
+        .iter()
+        .filter(|set_up| set_up.usable())
+        .collect();
+    let mut shots = Vec::new();
+    for mark in &site.marks {
+        let Some(target) = site.target_of(mark) else {
+            continue;
+        };
+        let dig_to = reading::dig_to(target, mark, None).ok();
+        // A place grows old by the clock alone; the page counts that itself from the machine's card.
+        let nearness = site
+            .machine_for(&target.id)
+            .and_then(|machine| keep_out::mark_nearness(state, state.at, &machine.id, &mark.id))
+            .unwrap_or(Nearness::PlaceUnknown);
+        for set_up in &usable {
+            shots.push(Shot {
+                mark: mark.id.clone(),
+                set_up: set_up.id.clone(),
+                grade_rod: dig_to.map(|dig_to| level::grade_rod(set_up.height(), dig_to)),
+                guard: reading::guard(site, set_up, mark, target, (Care::Coarse, false, 1)),
+                nearness,
+            });
+        }
+    }
+    shots
 }

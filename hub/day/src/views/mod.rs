@@ -4,6 +4,7 @@
 //! the screen counts the ages itself, from heartbeats.
 
 pub mod call;
+mod cards;
 pub mod ground;
 pub mod operator;
 pub mod sheet;

@@ -7,7 +7,8 @@ use earthwork::tolerance::Tolerance;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::site::{Benchmark, Laser, Line, Machine, Target};
+use crate::site::{Benchmark, Laser, Line, Machine, Mark, Site, Target};
+use crate::state::State;
 
 /// What a phone keeps for the day.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -58,4 +59,49 @@ pub struct SheetMark {
     pub offset: Option<Length>,
     /// A word about it.
     pub note: String,
+}
+
+/// The sheet; none while there is no site or no day.
+pub fn view(state: &State) -> Option<Sheet> {
+    let site = state.site()?;
+    Some(Sheet {
+        site: site.name.clone(),
+        day: state.day.as_ref()?.id.clone(),
+        marks: site
+            .marks
+            .iter()
+            .map(|mark| sheet_mark(state, site, mark))
+            .collect(),
+        targets: site.targets.clone(),
+        benchmarks: site.benchmarks.clone(),
+        lines: site.lines.clone(),
+        rods: site.rods.clone(),
+        lasers: site.lasers.clone(),
+        machines: site.machines.clone(),
+    })
+}
+
+fn sheet_mark(state: &State, site: &Site, mark: &Mark) -> SheetMark {
+    let target = site.target_of(mark);
+    let grade = target.map(|target| target.grade.dig_to(mark.place));
+    let (dig_to, no_grade) = match grade {
+        Some(Ok(dig_to)) => (Some(dig_to), None),
+        Some(Err(error)) => (None, Some(error.to_string())),
+        None => (None, None),
+    };
+    SheetMark {
+        id: mark.id.clone(),
+        place: mark.place,
+        target: mark.target.clone(),
+        machine: target
+            .and_then(|target| site.machine_for(&target.id))
+            .map(|machine| machine.id.clone()),
+        dig_to,
+        no_grade,
+        tolerance: target.map(|target| target.tolerance),
+        aim: target.map_or(Length::ZERO, |target| state.aim(&mark.id, &target.id)),
+        station: mark.station,
+        offset: mark.offset,
+        note: mark.note.clone(),
+    }
 }

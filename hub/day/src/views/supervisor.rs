@@ -6,8 +6,10 @@ use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::said::site::SiteDifference;
+use crate::state::State;
 use crate::time::Time;
-use crate::views::ground::{MachineCard, MarkCard, SetUpCard};
+use crate::views::cards;
+use crate::views::ground::{MachineCard, MarkCard, ScreenCard, SetUpCard, SetUpState};
 
 /// What the supervisor's page shows.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -132,4 +134,150 @@ pub struct AimCard {
     pub on: String,
     /// The aim.
     pub aim: Length,
+}
+
+/// The supervisor's view; none while there is no site or no day.
+pub fn view(state: &State) -> Option<Supervisor> {
+    let site = state.site()?;
+    let machines = cards::machines(state);
+    let set_ups = cards::set_ups(state);
+    let marks = cards::marks(state);
+    let exceptions = exceptions(state, &machines, &set_ups, &marks);
+    Some(Supervisor {
+        site: site.name.clone(),
+        day: state.day.as_ref()?.id.clone(),
+        exceptions,
+        people: people(state),
+        site_change: state.site_change.as_ref().map(|change| SiteChangeCard {
+            digest: change.found.digest.clone(),
+            differences: change.found.differences.clone(),
+            since: change.since,
+        }),
+        codes_generation: state.codes_generation,
+        aims: state
+            .aims
+            .iter()
+            .filter(|(_, aim)| **aim != Length::ZERO)
+            .map(|(on, aim)| AimCard {
+                on: on.clone(),
+                aim: *aim,
+            })
+            .collect(),
+        machines,
+        set_ups,
+        marks,
+    })
+}
+
+fn people(state: &State) -> Vec<PersonCard> {
+    let mut people: Vec<PersonCard> = state
+        .devices
+        .iter()
+        .filter(|(_, device)| !device.removed)
+        .map(|(id, device)| PersonCard {
+            device: id.clone(),
+            person: device.person.clone(),
+            roles: device.roles.clone(),
+            machine: device.machine.clone(),
+            since: device.since,
+        })
+        .collect();
+    people.sort_by_key(|person| person.since);
+    people
+}
+
+/// Everything that needs somebody, oldest first.
+fn exceptions(
+    state: &State,
+    machines: &[MachineCard],
+    set_ups: &[SetUpCard],
+    marks: &[MarkCard],
+) -> Vec<Exception> {
+    let mut found: Vec<Exception> = machines
+        .iter()
+        .flat_map(|machine| of_machine(state, machine))
+        .collect();
+    for set_up in set_ups {
+        if let SetUpState::InDoubt { since, .. } = set_up.state {
+            found.push(Exception {
+                since,
+                what: ExceptionKind::LaserInDoubt {
+                    set_up: set_up.id.clone(),
+                },
+            });
+        }
+    }
+    for mark in marks.iter().filter(|mark| mark.needs_ruling) {
+        found.push(Exception {
+            since: mark.at,
+            what: ExceptionKind::NeedsRuling {
+                mark: mark.id.clone(),
+                dev: mark.dev.unwrap_or(Length::ZERO),
+            },
+        });
+    }
+    if let Some(change) = &state.site_change {
+        found.push(Exception {
+            since: change.since,
+            what: ExceptionKind::SiteChanged,
+        });
+    }
+    found.sort_by_key(|exception| exception.since);
+    found
+}
+
+fn of_machine(state: &State, card: &MachineCard) -> Vec<Exception> {
+    let machine = &card.id;
+    let mut found = Vec::new();
+    let mut push = |since: Time, what: ExceptionKind| found.push(Exception { since, what });
+    if let Some(stop) = &card.stop {
+        push(
+            stop.since,
+            ExceptionKind::Stopped {
+                machine: machine.clone(),
+                by: stop.by.clone(),
+                why: stop.why.clone(),
+            },
+        );
+    }
+    if let Some(cant) = &card.cant {
+        push(
+            cant.at,
+            ExceptionKind::Cant {
+                machine: machine.clone(),
+                why: cant.why,
+                mark: cant.mark.clone(),
+            },
+        );
+    }
+    if let ScreenCard::Hidden { since, .. } | ScreenCard::Lost { since, .. } = &card.screen {
+        push(
+            *since,
+            ExceptionKind::ScreenNotShowing {
+                machine: machine.clone(),
+            },
+        );
+    }
+    if let Some(must) = state
+        .cabs
+        .get(machine)
+        .and_then(|cab| cab.must_see.as_ref())
+    {
+        push(
+            must.since,
+            ExceptionKind::TargetNotSeen {
+                machine: machine.clone(),
+                target: must.target.clone(),
+            },
+        );
+    }
+    if let Some(since) = card.look_asked_at {
+        push(
+            since,
+            ExceptionKind::LookAsked {
+                machine: machine.clone(),
+            },
+        );
+    }
+    found
 }

@@ -7,6 +7,20 @@ use earthwork::uncertainty::Care;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::asked::By;
+use crate::decide::When;
+use crate::entry::{Body, Entry};
+use crate::refusal::Refusal;
+use crate::state::{State, TakenReading};
+use crate::time::seconds;
+
+mod called;
+mod fit;
+mod shot;
+
+use shot::Shot;
+pub(crate) use shot::{dig_to, guard};
+
 /// One rod value at one mark.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -203,3 +217,118 @@ pub enum LateReason {
 fn coarse() -> Care {
     Care::Coarse
 }
+
+/// Takes a reading: late, a spot elevation, a question, or judged and called.
+pub(crate) fn take(
+    state: &State,
+    by: &By,
+    asked: &TakeReading,
+    when: When,
+) -> Result<Vec<Body>, Refusal> {
+    let shot = Shot::of(state, asked)?;
+    let corrected = corrected(state, asked)?;
+    let answers = answered_question(state, asked)?;
+    if let Some(why) = late(state, asked, when, corrected) {
+        let reading = shot.reading(asked, shot.judge(&[], false)?);
+        return Ok(vec![Body::ReadingLate(ReadingLate { reading, why })]);
+    }
+    if let Some(why) = shot.spot_reason() {
+        let reading = shot.reading(asked, None);
+        return Ok(vec![Body::ReadingTaken(ReadingTaken {
+            reading,
+            spot: Some(why),
+        })]);
+    }
+    if !answers && let Some(question) = fit::question(state, &shot, asked, when, corrected)? {
+        let reading = shot.reading(asked, shot.judge(&[], false)?);
+        return Ok(vec![Body::ReadingAsked(ReadingAsked { reading, question })]);
+    }
+    let joined = fit::joined(state, &shot, asked, when, corrected)?;
+    let judged = shot.judge(&joined, true)?;
+    let reading = shot.reading(asked, judged);
+    called::bodies(state, by, &shot, reading, corrected, when)
+}
+
+/// The reading that this one corrects, which must be of this day.
+fn corrected(state: &State, asked: &TakeReading) -> Result<Option<u64>, Refusal> {
+    match asked.restates {
+        Some(id) if !state.readings.contains_key(&id) => Err(Refusal::NoSuchReading),
+        other => Ok(other),
+    }
+}
+
+/// Whether a question about this mark has been answered: then it is not asked again.
+fn answered_question(state: &State, asked: &TakeReading) -> Result<bool, Refusal> {
+    match asked.sure {
+        None => Ok(false),
+        Some(id) => match state.asked.get(&id) {
+            Some(earlier) if earlier.mark == asked.mark => Ok(true),
+            Some(_) => Err(Refusal::NotThatQuestion),
+            None => Err(Refusal::NoSuchReading),
+        },
+    }
+}
+
+/// The oldest that a reading may be when it arrives and still be shown.
+const TOO_OLD_MS: i64 = seconds(90);
+
+fn late(
+    state: &State,
+    asked: &TakeReading,
+    when: When,
+    corrected: Option<u64>,
+) -> Option<LateReason> {
+    let newer = state
+        .marks
+        .get(&asked.mark)
+        .into_iter()
+        .flat_map(|mark| mark.readings.iter().rev())
+        .find(|(_, id)| Some(*id) != corrected)
+        .filter(|(made_at, _)| *made_at > when.made_at);
+    if let Some((_, id)) = newer {
+        let by = state.readings.get(id).map(|taken| taken.by.clone());
+        return Some(LateReason::NewerReading {
+            by: by.unwrap_or_default(),
+        });
+    }
+    let ms = when.now.ms_since(when.made_at);
+    (ms > TOO_OLD_MS).then_some(LateReason::TooOld { ms })
+}
+
+pub(crate) fn apply_taken(state: &mut State, entry: &Entry, body: &ReadingTaken) {
+    let reading = &body.reading;
+    if let Some(old) = reading.restates
+        && let Some(taken) = state.readings.get_mut(&old)
+    {
+        taken.restated = true;
+        let key = (taken.made_at, old);
+        let mark = taken.reading.mark.clone();
+        if let Some(mark) = state.marks.get_mut(&mark) {
+            mark.readings.remove(&key);
+            mark.last = mark.readings.last().map(|(_, id)| *id);
+        }
+    }
+    if let Some(set_up) = state.set_up_mut(&reading.set_up) {
+        set_up.readings_since_check += 1;
+    }
+    state.readings.insert(
+        entry.seq,
+        TakenReading {
+            reading: reading.clone(),
+            by: entry.by.person.clone(),
+            made_at: entry.made_at,
+            restated: false,
+        },
+    );
+    let mark = state.marks.entry(reading.mark.clone()).or_default();
+    mark.readings.insert((entry.made_at, entry.seq));
+    mark.last = mark.readings.last().map(|(_, id)| *id);
+    mark.ruling = None;
+}
+
+pub(crate) fn apply_asked(state: &mut State, entry: &Entry, body: &ReadingAsked) {
+    state.asked.insert(entry.seq, body.reading.clone());
+}
+
+#[cfg(test)]
+mod tests;

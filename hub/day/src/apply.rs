@@ -1,0 +1,59 @@
+//! From an entry to the state. Total: no rule, no error. This file only dispatches, and keeps the answers.
+
+use crate::answer::Answer;
+use crate::entry::{Body, Entry};
+use crate::said;
+use crate::state::State;
+
+/// Takes one entry into the state.
+pub fn apply(state: &mut State, entry: &Entry) {
+    state.seq = entry.seq;
+    state.at = state.at.max(entry.at);
+    match &entry.body {
+        Body::DayOpened(b) => said::day::apply_opened(state, entry, b),
+        Body::SiteTaken(b) => said::site::apply_taken(state, b),
+        Body::SiteChangeFound(b) => said::site::apply_found(state, entry, b),
+        Body::SiteRevised(b) => said::site::apply_revised(state, entry, b),
+        Body::Joined(b) => said::join::apply_joined(state, entry, b),
+        Body::ScreenChanged(b) => said::join::apply_screen(state, b),
+        Body::PhoneRemoved(b) => said::join::apply_removed(state, b),
+        Body::CodesRenewed(b) => state.codes_generation = b.generation,
+        Body::LaserSetUp(b) => said::set_up::apply_set_up(state, b),
+        Body::SetUpRestated(b) => said::set_up::apply_restated(state, b),
+        Body::SetUpProven(b) => said::set_up::apply_proven(state, b),
+        Body::SetUpClosed(b) => said::set_up::apply_closed(state, b),
+        Body::CheckShot(b) => said::check_shot::apply_check(state, entry, b),
+        Body::SetUpDoubted(b) => said::check_shot::apply_doubted(state, entry, b),
+        Body::ReadingTaken(b) => said::reading::apply_taken(state, entry, b),
+        Body::ReadingAsked(b) => said::reading::apply_asked(state, entry, b),
+        Body::ReadingLate(_) => {}
+        Body::CallSent(b) => said::call::apply_sent(state, entry, b),
+        Body::CallDelivered(b) => said::receipt::apply_delivered(state, entry, b),
+        Body::CallShown(b) => said::receipt::apply_shown(state, entry, b),
+        Body::CallGot(b) => said::call::apply_got(state, entry, b),
+        Body::CallEnded(b) => said::call::apply_ended(state, entry, b),
+        Body::LookAsked(b) => said::call::apply_look(state, entry, b),
+        Body::CantSaid(b) => said::call::apply_cant(state, entry, b),
+        Body::ScreenNoticed(b) => said::receipt::apply_noticed(state, entry, b),
+        Body::Stopped(b) => said::stop::apply_stopped(state, entry, b),
+        Body::StopLifted(b) => said::stop::apply_lifted(state, entry, b),
+        Body::AimSet(b) => said::aim::apply_set(state, b),
+        Body::TargetRevised(b) => said::revise::apply_revised(state, entry, b),
+        Body::TargetSeen(b) => said::revise::apply_seen(state, b),
+        Body::Ruled(b) => said::rule::apply_ruled(state, b),
+        Body::MachinePlaced(b) => said::machine::apply_placed(state, entry, b),
+        Body::MachineMoved(b) => said::machine::apply_moved(state, b),
+    }
+    if !entry.key.is_empty() {
+        let answers = state.answers.entry(entry.by.device.clone()).or_default();
+        answers
+            .entry(entry.key.clone())
+            .or_insert_with(|| Answer::begun(entry.seq))
+            .absorb(entry);
+    }
+}
+
+/// The answer already given to a device's key, from the entries of this day.
+pub fn answered(state: &State, device: &str, key: &str) -> Option<Answer> {
+    state.answers.get(device)?.get(key).cloned()
+}

@@ -1,0 +1,75 @@
+//! From a request to entries or a refusal. The rules are in `said/`; this file only dispatches.
+
+use crate::asked::{Asked, Command};
+use crate::entry::Body;
+use crate::permit;
+use crate::refusal::Refusal;
+use crate::said;
+use crate::state::State;
+use crate::time::Time;
+
+/// The moments that a rule may look at.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct When {
+    /// The hub's clock.
+    pub(crate) now: Time,
+    /// When the request was made; never later than `now`.
+    pub(crate) made_at: Time,
+}
+
+/// What follows from a request. An empty list means that there was nothing left to do.
+///
+/// # Errors
+/// A [`Refusal`] that says what to do instead; then nothing is entered.
+pub fn decide(state: &State, asked: &Asked, now: Time) -> Result<Vec<Body>, Refusal> {
+    permit::check(&asked.by, &asked.command)?;
+    let by = &asked.by;
+    let when = When {
+        now,
+        made_at: asked.made_at.min(now),
+    };
+    match &asked.command {
+        Command::OpenDay(c) => said::day::open(state, c),
+        Command::ReadSite(c) => said::site::read(state, c),
+        Command::ConfirmSite(c) => said::site::confirm(state, c),
+        Command::Join(c) => said::join::join(state, c),
+        Command::ChangeScreen(c) => said::join::change_screen(state, by, c),
+        Command::RemovePhone(c) => said::join::remove(state, c),
+        Command::RenewCodes(c) => said::join::renew(state, c),
+        Command::SetUpLaser(c) => said::set_up::set_up(state, c),
+        Command::RestateSetUp(c) => said::set_up::restate(state, c),
+        Command::LevelAgain(c) => said::set_up::level_again(state, c),
+        Command::UseOneBenchmark(c) => said::set_up::use_one(state, c),
+        Command::CloseSetUp(c) => said::set_up::close(state, c),
+        Command::ShootCheck(c) => said::check_shot::shoot(state, c),
+        Command::SayBumped(c) => said::check_shot::bumped(state, by, c),
+        Command::TakeReading(c) => said::reading::take(state, by, c, when),
+        Command::QuickCall(c) => said::quick_call::say(state, by, c, when),
+        Command::WithdrawCall(c) => said::call::withdraw(state, c),
+        Command::GotIt(c) => said::call::got(state, by, c),
+        Command::SawNod(c) => said::call::saw_nod(state, by, c),
+        Command::CheckMe(c) => said::call::check_me(state, by, c),
+        Command::SayCant(c) => said::call::cant(state, by, c),
+        Command::Delivered(c) => said::receipt::delivered(state, by, c),
+        Command::Shown(c) => said::receipt::shown(state, by, c),
+        Command::NoticeScreen(c) => said::receipt::notice(state, c),
+        Command::StopAll(c) => said::stop::stop_all(state, c),
+        Command::LiftStop(c) => said::stop::lift(state, c),
+        Command::SetAim(c) => said::aim::set(state, c),
+        Command::ReviseTarget(c) => said::revise::revise(state, c),
+        Command::SeeTarget(c) => said::revise::see(state, by, c),
+        Command::Rule(c) => said::rule::rule(state, by, c, when),
+        Command::PlaceMachine(c) => said::machine::place(state, c),
+        Command::SayMoved(c) => said::machine::moved(state, c),
+    }
+}
+
+/// The next moment at which something ends by itself.
+pub fn next_deadline(state: &State) -> Option<Time> {
+    said::call::next_deadline(state)
+}
+
+/// What has ended by itself.
+pub fn on_deadline(state: &State, now: Time) -> Vec<Body> {
+    said::call::on_deadline(state, now)
+}

@@ -1,0 +1,356 @@
+//! For tests: a small site, and a day that is told as given – when – then.
+
+use earthwork::keep_out::Reach;
+use earthwork::length::{Length, parse};
+use earthwork::point::Point;
+use earthwork::rod::{Rod, RodUnit};
+use earthwork::slip::Mode;
+use earthwork::target::{Layer, Run, Shape, Stack, Step, Target as Grade};
+use earthwork::tolerance::Tolerance;
+use earthwork::uncertainty::{Care, Surface};
+use earthwork::words::{Language, ScreenUnit};
+
+use crate::answer::{self, Answer};
+use crate::asked::{Asked, By, Command, Role};
+use crate::entry::{Body, Entry};
+use crate::refusal::Refusal;
+use crate::said::check_shot::ShootCheck;
+use crate::said::day::OpenDay;
+use crate::said::join::Join;
+use crate::said::machine::PlaceMachine;
+use crate::said::reading::TakeReading;
+use crate::said::set_up::SetUpLaser;
+use crate::said::site::ReadSite;
+use crate::site::{Benchmark, Laser, Machine, MachineShape, Mark, Rules, Site, Target};
+use crate::state::State;
+use crate::time::{Time, seconds};
+use crate::{apply, decide, next_deadline, on_deadline};
+
+/// A length as a person writes it.
+pub(crate) fn len(text: &str) -> Length {
+    parse(text).unwrap()
+}
+
+/// A point in feet.
+pub(crate) fn at(x: &str, y: &str) -> Point {
+    Point {
+        x: len(x),
+        y: len(y),
+    }
+}
+
+/// Two benchmarks, a flat pad at 100.00, a stepped run at 98.00 and 97.00, two machines. Invented.
+pub(crate) fn site() -> Site {
+    let stack = |surface: &str, thickness: &str| Stack {
+        surface: surface.into(),
+        layers: vec![Layer {
+            name: "gravel".into(),
+            thickness: len(thickness),
+        }],
+    };
+    let target = |id: &str, shape, stack| Target {
+        id: id.into(),
+        name: format!("{id} target"),
+        grade: Grade {
+            shape,
+            stack,
+            within: None,
+        },
+        tolerance: Tolerance::new(len("0.10 ft"), len("0.20 ft")).unwrap(),
+        guard_factor: 1.0,
+        revision: 1,
+    };
+    let pad = Shape::Flat {
+        elevation: len("100.50 ft"),
+    };
+    let step = |from: &str, elevation: &str| Step {
+        from: len(from),
+        elevation: len(elevation),
+        window: len("0.25 ft"),
+    };
+    let run = Shape::Run(Run {
+        start: at("0 ft", "50 ft"),
+        toward: at("100 ft", "50 ft"),
+        length: len("40 ft"),
+        left: len("3 ft"),
+        right: len("3 ft"),
+        steps: vec![step("0 ft", "98.50 ft"), step("20 ft", "97.50 ft")],
+    });
+    let mark = |id: &str, place, target: Option<&str>| Mark {
+        id: id.into(),
+        place,
+        target: target.map(Into::into),
+        station: None,
+        offset: None,
+        surface: Surface::Trimmed,
+        note: String::new(),
+    };
+    let machine = |id: &str, shape, works_on: &str| Machine {
+        id: id.into(),
+        shape,
+        reach: Reach {
+            reach_at_ground: len("27.8 ft"),
+            tail_radius: len("7 ft"),
+            track_width: len("8.2 ft"),
+        },
+        works_on: vec![works_on.into()],
+        direction: "north".into(),
+    };
+    let benchmark = |id: &str, elevation: &str, place| Benchmark {
+        id: id.into(),
+        elevation: len(elevation),
+        place: Some(place),
+        doubt: len("0.005 ft"),
+        note: String::new(),
+    };
+    Site {
+        name: "Test yard".into(),
+        benchmarks: vec![
+            benchmark("BM-1", "100.00 ft", at("0 ft", "0 ft")),
+            benchmark("BM-2", "101.52 ft", at("80 ft", "0 ft")),
+        ],
+        lines: vec![],
+        targets: vec![
+            target("PAD", pad, stack("top of slab", "0.50 ft")),
+            target("RUN", run, stack("top of gravel", "0.50 ft")),
+        ],
+        marks: vec![
+            mark("P-1", at("30 ft", "20 ft"), Some("PAD")),
+            mark("P-2", at("40 ft", "20 ft"), Some("PAD")),
+            mark("R-1", at("10 ft", "50 ft"), Some("RUN")),
+            mark("R-2", at("19 ft", "50 ft"), Some("RUN")),
+            mark("R-3", at("21 ft", "50 ft"), Some("RUN")),
+            mark("R-4", at("20.2 ft", "50 ft"), Some("RUN")),
+            mark("S-1", at("90 ft", "90 ft"), None),
+        ],
+        machines: vec![
+            machine("EX-1", MachineShape::Square, "PAD"),
+            machine("EX-2", MachineShape::Triangle, "RUN"),
+        ],
+        rods: vec![
+            Rod {
+                id: "A".into(),
+                unit: RodUnit::FeetHundredths,
+                length: len("13 ft"),
+                joints: vec![],
+                bracket: Length::ZERO,
+            },
+            Rod {
+                id: "B".into(),
+                unit: RodUnit::FeetInchesEighths,
+                length: len("16 ft"),
+                joints: vec![],
+                bracket: Length::ZERO,
+            },
+        ],
+        lasers: vec![Laser {
+            id: "L1".into(),
+            doubt_per_100_ft: len("0.005 ft"),
+        }],
+        rules: Rules::default(),
+    }
+}
+
+/// A crew that talks to the day, on a clock that it turns itself.
+#[derive(Clone)]
+pub(crate) struct Crew {
+    pub(crate) state: State,
+    pub(crate) now: Time,
+    pub(crate) log: Vec<Entry>,
+    keys: u64,
+}
+
+impl Crew {
+    /// A day is open and the site is read.
+    pub(crate) fn opened() -> Self {
+        let mut crew = Self {
+            state: State::default(),
+            now: Time(1_900_000_000_000),
+            log: vec![],
+            keys: 0,
+        };
+        let day = OpenDay {
+            day: "2030-05-14".into(),
+        };
+        crew.says(&By::hub(), Command::OpenDay(day)).unwrap();
+        crew.says(&By::hub(), Command::ReadSite(ReadSite { site: site() }))
+            .unwrap();
+        crew
+    }
+
+    /// Both cabs have a phone, the laser is proven, both machines stand far from the marks.
+    pub(crate) fn digging() -> Self {
+        let mut crew = Self::opened();
+        for (device, machine) in [("m1", "EX-1"), ("m2", "EX-2")] {
+            crew.says(
+                &By::hub(),
+                Command::Join(Join {
+                    device: device.into(),
+                    token_digest: String::new(),
+                    person: "OP".into(),
+                    roles: vec![Role::Operator],
+                    machine: Some(machine.into()),
+                    language: Language::English,
+                    unit: ScreenUnit::Tenths,
+                }),
+            )
+            .unwrap();
+            crew.place(machine, "900 ft", "900 ft");
+        }
+        crew.set_up("BM-1", "5.00");
+        crew.check("S1", "BM-2", "3.48").unwrap();
+        crew
+    }
+
+    pub(crate) fn wait(&mut self, ms: i64) -> &mut Self {
+        self.now = self.now.plus_ms(ms);
+        while next_deadline(&self.state).is_some_and(|deadline| deadline <= self.now) {
+            let bodies = on_deadline(&self.state, self.now);
+            assert!(!bodies.is_empty(), "a deadline that ends nothing");
+            self.enter(&By::hub(), "", self.now, bodies);
+        }
+        self
+    }
+
+    pub(crate) fn says(&mut self, by: &By, command: Command) -> Result<Answer, Refusal> {
+        let now = self.now;
+        self.said_at(by, command, now)
+    }
+
+    pub(crate) fn said_at(
+        &mut self,
+        by: &By,
+        command: Command,
+        made_at: Time,
+    ) -> Result<Answer, Refusal> {
+        self.keys += 1;
+        let key = format!("key-{}", self.keys);
+        let asked = Asked {
+            key: key.clone(),
+            by: by.clone(),
+            made_at,
+            command,
+        };
+        let bodies = decide(&self.state, &asked, self.now)?;
+        let first = self.log.len();
+        self.enter(by, &key, made_at, bodies);
+        let fresh = answer::of(&self.log[first..]);
+        let kept = crate::answered(&self.state, &by.device, &key);
+        assert_eq!(kept.unwrap_or_else(Answer::nothing), fresh);
+        Ok(fresh)
+    }
+
+    fn enter(&mut self, by: &By, key: &str, made_at: Time, bodies: Vec<Body>) {
+        for body in bodies {
+            let entry = Entry {
+                seq: self.state.seq + 1,
+                at: self.now,
+                made_at,
+                by: by.clone(),
+                key: key.to_owned(),
+                body,
+            };
+            apply(&mut self.state, &entry);
+            self.log.push(entry);
+        }
+    }
+
+    pub(crate) fn set_up(&mut self, benchmark: &str, text: &str) {
+        self.says(
+            &ground(),
+            Command::SetUpLaser(SetUpLaser {
+                laser: "L1".into(),
+                place: Some(at("40 ft", "20 ft")),
+                benchmark: benchmark.into(),
+                rod: "A".into(),
+                text: text.into(),
+            }),
+        )
+        .unwrap();
+    }
+
+    pub(crate) fn check(
+        &mut self,
+        set_up: &str,
+        benchmark: &str,
+        text: &str,
+    ) -> Result<Answer, Refusal> {
+        self.says(
+            &ground(),
+            Command::ShootCheck(ShootCheck {
+                set_up: set_up.into(),
+                benchmark: benchmark.into(),
+                rod: "A".into(),
+                text: text.into(),
+            }),
+        )
+    }
+
+    pub(crate) fn place(&mut self, machine: &str, x: &str, y: &str) {
+        self.says(
+            &ground(),
+            Command::PlaceMachine(PlaceMachine {
+                machine: machine.into(),
+                at: at(x, y),
+            }),
+        )
+        .unwrap();
+    }
+
+    /// A reading, two minutes after the last thing that was said, so that no two are one measurement.
+    pub(crate) fn reads(&mut self, mark: &str, text: &str) -> Result<Answer, Refusal> {
+        self.wait(seconds(120));
+        self.reads_now(mark, text)
+    }
+
+    pub(crate) fn reads_now(&mut self, mark: &str, text: &str) -> Result<Answer, Refusal> {
+        self.says(&ground(), Command::TakeReading(reading(mark, text)))
+    }
+
+    /// The entries since a number.
+    pub(crate) fn since(&self, seq: u64) -> Vec<&Body> {
+        self.log
+            .iter()
+            .filter(|entry| entry.seq > seq)
+            .map(|entry| &entry.body)
+            .collect()
+    }
+}
+
+/// A plain rod reading.
+pub(crate) fn reading(mark: &str, text: &str) -> TakeReading {
+    TakeReading {
+        mark: mark.into(),
+        set_up: "S1".into(),
+        rod: "A".into(),
+        text: text.into(),
+        mode: Mode::Rod,
+        care: Care::Coarse,
+        machine: None,
+        side: None,
+        sure: None,
+        restates: None,
+    }
+}
+
+fn person(device: &str, person: &str, role: Role, machine: Option<&str>) -> By {
+    By {
+        device: device.into(),
+        person: person.into(),
+        roles: vec![role],
+        machine: machine.map(Into::into),
+    }
+}
+
+pub(crate) fn ground() -> By {
+    person("g1", "RT", Role::Ground, None)
+}
+
+pub(crate) fn operator(machine: &str) -> By {
+    let device = if machine == "EX-1" { "m1" } else { "m2" };
+    person(device, "OP", Role::Operator, Some(machine))
+}
+
+pub(crate) fn supervisor() -> By {
+    person("s1", "PN", Role::Supervisor, None)
+}

@@ -1,0 +1,66 @@
+//! Who may say what: one table, from the commands to the roles that they ask for.
+
+use crate::asked::{By, Command, Role};
+use crate::refusal::Refusal;
+
+/// The roles that may give a command; any one of them is enough.
+pub fn roles(command: &Command) -> &'static [Role] {
+    use Role::{Ground, Hub, Operator, Supervisor, Visitor};
+    match command {
+        Command::OpenDay(_)
+        | Command::ReadSite(_)
+        | Command::Join(_)
+        | Command::NoticeScreen(_) => &[Hub],
+        Command::ConfirmSite(_)
+        | Command::RemovePhone(_)
+        | Command::RenewCodes(_)
+        | Command::LiftStop(_)
+        | Command::SetAim(_)
+        | Command::ReviseTarget(_)
+        | Command::Rule(_) => &[Supervisor],
+        Command::SetUpLaser(_)
+        | Command::RestateSetUp(_)
+        | Command::LevelAgain(_)
+        | Command::UseOneBenchmark(_)
+        | Command::CloseSetUp(_)
+        | Command::ShootCheck(_)
+        | Command::TakeReading(_)
+        | Command::QuickCall(_)
+        | Command::WithdrawCall(_)
+        | Command::SawNod(_) => &[Ground, Supervisor],
+        Command::SayBumped(_) | Command::PlaceMachine(_) | Command::SayMoved(_) => {
+            &[Ground, Operator, Supervisor]
+        }
+        Command::GotIt(_)
+        | Command::CheckMe(_)
+        | Command::SayCant(_)
+        | Command::Delivered(_)
+        | Command::Shown(_)
+        | Command::SeeTarget(_) => &[Operator],
+        Command::ChangeScreen(_) | Command::StopAll(_) => &[Ground, Operator, Supervisor, Visitor],
+    }
+}
+
+/// Refuses what none of the asker's roles allows.
+///
+/// # Errors
+/// [`Refusal::NotAllowed`], naming who may.
+pub fn check(by: &By, command: &Command) -> Result<(), Refusal> {
+    let allowed = roles(command);
+    if allowed.iter().any(|role| by.is(*role)) {
+        return Ok(());
+    }
+    let who: Vec<&str> = allowed
+        .iter()
+        .map(|role| match role {
+            Role::Ground => "a ground person",
+            Role::Operator => "the operator",
+            Role::Supervisor => "the supervisor",
+            Role::Visitor => "a visitor",
+            Role::Hub => "the hub",
+        })
+        .collect();
+    Err(Refusal::NotAllowed {
+        who: who.join(" or "),
+    })
+}

@@ -1,0 +1,191 @@
+//! Does a reading fit what is known of its mark? What does not fit is asked about once; what fits may be averaged.
+
+use earthwork::length::Length;
+use earthwork::rod::Rod;
+use earthwork::slip::{self, Candidate, Earlier, Mode, Neighbour};
+use earthwork::tolerance::Verdict;
+
+use super::shot::{MOST_SHOTS, Shot};
+use super::{Question, TakeReading};
+use crate::decide::When;
+use crate::refusal::Refusal;
+use crate::state::{State, TakenReading};
+use crate::time::seconds;
+
+/// Farther from the target than this, a footing reading is asked about.
+const FAR_FROM_GRADE: Length = Length::from_hundredths_of_a_foot(600);
+/// Shots of the same ground within this time are one measurement.
+const SAME_GROUND_MS: i64 = seconds(90);
+/// Shots of the same ground that differ by more than this can't both be right.
+const SPREAD: Length = Length::from_hundredths_of_a_foot(4);
+/// Marks this near may have been mixed up.
+const NEIGHBOURS: Length = Length::from_hundredths_of_a_foot(1_500);
+
+/// What is asked before this reading is shown, if anything.
+pub(super) fn question(
+    state: &State,
+    shot: &Shot<'_>,
+    asked: &TakeReading,
+    when: When,
+    corrected: Option<u64>,
+) -> Result<Option<Question>, Refusal> {
+    let (Some(dig_to), Some(dev)) = (shot.dig_to, shot.dev()) else {
+        return Ok(None);
+    };
+    if let (Some(assigned), Some(machine)) = (shot.assigned, shot.machine)
+        && assigned.id != machine.id
+    {
+        return Ok(Some(Question::OtherMachine {
+            assigned: assigned.id.clone(),
+        }));
+    }
+    let earlier = last(state, asked, corrected);
+    // A second shot of doubtful ground is no free laser check: the spread of the two says what is wrong.
+    if let Some(before) = earlier
+        && waits_for_second(before)
+        && same_shot(before, shot, asked)
+    {
+        let spread = (shot.elevation - before.reading.elevation).abs();
+        let soon = when.made_at.ms_since(before.made_at) <= SAME_GROUND_MS;
+        return Ok((soon && spread > SPREAD).then_some(Question::WhichIsRight { spread }));
+    }
+    let rods: &[Rod] = &shot.site.rods;
+    let doubt = slip::doubt(&Candidate {
+        elevation: shot.elevation,
+        target: dig_to,
+        typed: shot
+            .value
+            .as_ref()
+            .map_or(Length::ZERO, |value| value.value),
+        mode: asked.mode,
+        earlier: earlier.and_then(|taken| fact(taken, shot)),
+        neighbours: &neighbours(state, shot),
+        rod: shot.rod,
+        rods,
+    });
+    if let Some(doubt) = doubt {
+        return Ok(Some(Question::DoesNotFit { doubt }));
+    }
+    Ok((dev.abs() > FAR_FROM_GRADE).then_some(Question::FarFromGrade { dev }))
+}
+
+/// Earlier shots of the same ground that are averaged with this one, with their differences.
+pub(super) fn joined(
+    state: &State,
+    shot: &Shot<'_>,
+    asked: &TakeReading,
+    when: When,
+    corrected: Option<u64>,
+) -> Result<Vec<(u64, Length)>, Refusal> {
+    let Some(before) = last(state, asked, corrected) else {
+        return Ok(vec![]);
+    };
+    let Some(judged) = &before.reading.judged else {
+        return Ok(vec![]);
+    };
+    let soon = when.made_at.ms_since(before.made_at) <= SAME_GROUND_MS;
+    if !(soon || waits_for_second(before)) || !same_shot(before, shot, asked) {
+        return Ok(vec![]);
+    }
+    let ids: Vec<u64> = judged
+        .joined
+        .iter()
+        .copied()
+        .chain(last_id(state, asked, corrected))
+        .collect();
+    let shots: Vec<(u64, Length)> = ids
+        .iter()
+        .rev()
+        .take(MOST_SHOTS - 1)
+        .rev()
+        .filter_map(|id| {
+            let taken = state.readings.get(id)?;
+            Some((*id, taken.reading.judged.as_ref()?.dev))
+        })
+        .collect();
+    let dev = shot.dev().unwrap_or(Length::ZERO);
+    let fits = shots
+        .iter()
+        .all(|(_, other)| (*other - dev).abs() <= SPREAD);
+    Ok(if fits { shots } else { vec![] })
+}
+
+fn last_id(state: &State, asked: &TakeReading, corrected: Option<u64>) -> Option<u64> {
+    let mark = state.marks.get(&asked.mark)?;
+    let newest = mark.readings.iter().rev().map(|(_, id)| *id);
+    newest.into_iter().find(|id| Some(*id) != corrected)
+}
+
+fn last<'a>(
+    state: &'a State,
+    asked: &TakeReading,
+    corrected: Option<u64>,
+) -> Option<&'a TakenReading> {
+    state.readings.get(&last_id(state, asked, corrected)?)
+}
+
+/// Two shots that can be averaged: the same laser on the same height, rod against rod, the same revision and side.
+fn same_shot(before: &TakenReading, shot: &Shot<'_>, asked: &TakeReading) -> bool {
+    let reading = &before.reading;
+    let target = shot
+        .target
+        .map(|target| (target.id.as_str(), target.revision));
+    let judged = reading.judged.as_ref();
+    same_set_up(before, shot)
+        && reading.mode == Mode::Rod
+        && asked.mode == Mode::Rod
+        && reading.side == asked.side
+        && judged.map(|judged| (judged.target.as_str(), judged.revision)) == target
+}
+
+fn same_set_up(before: &TakenReading, shot: &Shot<'_>) -> bool {
+    before.reading.set_up == shot.set_up.id && before.reading.height == shot.set_up.height()
+}
+
+/// The first shot was too close to call, and nobody has settled it.
+fn waits_for_second(before: &TakenReading) -> bool {
+    before.reading.judged.as_ref().is_some_and(|judged| {
+        !judged.settled_high
+            && matches!(judged.verdict, Verdict::TooCloseHigh | Verdict::TooCloseLow)
+    })
+}
+
+/// What the slip rules need to know of the last reading on the mark.
+fn fact(before: &TakenReading, shot: &Shot<'_>) -> Option<Earlier> {
+    let dev = before.reading.elevation - shot.dig_to?;
+    let judged = before.reading.judged.as_ref();
+    Some(Earlier {
+        dev,
+        same_set_up: same_set_up(before, shot),
+        accepted: judged.is_some_and(|judged| judged.verdict == Verdict::On),
+        said_high: judged.is_some_and(|judged| judged.verdict == Verdict::High),
+        ground_changed: false,
+    })
+}
+
+/// Marks near enough to be mixed up with this one.
+fn neighbours(state: &State, shot: &Shot<'_>) -> Vec<Neighbour> {
+    let last_mark = shot
+        .machine
+        .and_then(|machine| state.cabs.get(&machine.id))
+        .and_then(|cab| cab.last_mark.as_deref());
+    shot.site
+        .marks
+        .iter()
+        .filter(|other| other.id != shot.mark.id)
+        .filter_map(|other| {
+            let distance = other.place.distance(shot.mark.place);
+            if distance > NEIGHBOURS {
+                return None;
+            }
+            let target = shot.site.target_of(other)?;
+            let at = super::shot::dig_to(target, other, None).ok()?;
+            Some(Neighbour {
+                mark: other.id.clone(),
+                target: at,
+                distance,
+                machines_last: last_mark == Some(other.id.as_str()),
+            })
+        })
+        .collect()
+}

@@ -1,0 +1,281 @@
+//! One shot of the rod: what it measures, and how it is judged.
+
+use earthwork::length::Length;
+use earthwork::level;
+use earthwork::rod::{Rod, RodReading};
+use earthwork::slip::Mode;
+use earthwork::target::DigTo;
+use earthwork::tolerance::{Verdict, verdict};
+use earthwork::uncertainty::{self, Care, Doubts};
+
+use super::{Judged, Reading, SpotReason, StepSide, TakeReading};
+use crate::refusal::{Refusal, Thing};
+use crate::said::set_up::rod_value;
+use crate::site::{Machine, Mark, Site, Target, UnsettledHigh};
+use crate::state::{SetUp, State};
+
+/// A distance that nobody has measured is taken as this: far, so that the doubt is not made small.
+const UNKNOWN_DISTANCE: Length = Length::from_hundredths_of_a_foot(15_000);
+
+/// Shots joined in one mean.
+pub(super) const MOST_SHOTS: usize = 3;
+
+/// Everything that a rod value is measured against.
+pub(super) struct Shot<'a> {
+    pub(super) site: &'a Site,
+    pub(super) mark: &'a Mark,
+    pub(super) set_up: &'a SetUp,
+    pub(super) rod: &'a Rod,
+    pub(super) target: Option<&'a Target>,
+    /// The machine that the mark's target is assigned to.
+    pub(super) assigned: Option<&'a Machine>,
+    /// The machine that is told.
+    pub(super) machine: Option<&'a Machine>,
+    pub(super) dig_to: Option<Length>,
+    pub(super) value: Option<RodReading>,
+    pub(super) elevation: Length,
+    care: Care,
+}
+
+impl<'a> Shot<'a> {
+    pub(super) fn of(state: &'a State, asked: &TakeReading) -> Result<Self, Refusal> {
+        let site = state.site().ok_or(Refusal::NoSite)?;
+        if state.day.is_none() {
+            return Err(Refusal::NoDay);
+        }
+        let unknown = |what, name: &str| Refusal::Unknown {
+            what,
+            name: name.to_owned(),
+        };
+        let mark = site
+            .mark(&asked.mark)
+            .ok_or_else(|| unknown(Thing::Mark, &asked.mark))?;
+        let set_up = state
+            .set_up(&asked.set_up)
+            .ok_or_else(|| unknown(Thing::SetUp, &asked.set_up))?;
+        if !set_up.closed && matches!(set_up.state, crate::views::ground::SetUpState::Unproven) {
+            return Err(Refusal::SetUpNotProven {
+                set_up: set_up.id.clone(),
+            });
+        }
+        let rod = site
+            .rod(&asked.rod)
+            .ok_or_else(|| unknown(Thing::Rod, &asked.rod))?;
+        let target = site.target_of(mark);
+        let assigned = target.and_then(|target| site.machine_for(&target.id));
+        let machine = match &asked.machine {
+            Some(id) => Some(
+                site.machine(id)
+                    .ok_or_else(|| unknown(Thing::Machine, id))?,
+            ),
+            None => assigned,
+        };
+        let dig_to = match target {
+            Some(target) => Some(dig_to(target, mark, asked.side)?),
+            None => None,
+        };
+        let (value, elevation) = measure(site, set_up, asked, dig_to)?;
+        Ok(Self {
+            site,
+            mark,
+            set_up,
+            rod,
+            target,
+            assigned,
+            machine,
+            dig_to,
+            value,
+            elevation,
+            care: asked.care,
+        })
+    }
+
+    /// Why this reading gets no call, if so.
+    pub(super) fn spot_reason(&self) -> Option<SpotReason> {
+        if self.set_up.closed {
+            Some(SpotReason::SetUpClosed)
+        } else if !self.set_up.usable() {
+            Some(SpotReason::SetUpInDoubt)
+        } else if self.target.is_none() {
+            Some(SpotReason::NoTarget)
+        } else if self.machine.is_none() {
+            Some(SpotReason::NoMachine)
+        } else {
+            None
+        }
+    }
+
+    /// Measured − dig-to.
+    pub(super) fn dev(&self) -> Option<Length> {
+        Some(self.elevation - self.dig_to?)
+    }
+
+    /// Judges this shot together with earlier ones of the same ground.
+    pub(super) fn judge(
+        &self,
+        joined: &[(u64, Length)],
+        settle: bool,
+    ) -> Result<Option<Judged>, Refusal> {
+        let (Some(target), Some(dig_to), Some(dev)) = (self.target, self.dig_to, self.dev()) else {
+            return Ok(None);
+        };
+        let devs: Vec<Length> = joined.iter().map(|(_, dev)| *dev).chain([dev]).collect();
+        let shots = u32::try_from(devs.len()).unwrap_or(u32::MAX);
+        let coarse = self.value.as_ref().is_some_and(|value| value.coarse);
+        let guard = guard(
+            self.site,
+            self.set_up,
+            self.mark,
+            target,
+            (self.care, coarse, shots),
+        );
+        let verdict = verdict(&devs, target.tolerance, guard);
+        let unsettled = settle && devs.len() > 1;
+        let trims = self.site.rules.unsettled_high == UnsettledHigh::Trim;
+        let settled_high = unsettled && trims && verdict == Verdict::TooCloseHigh;
+        let needs_ruling = unsettled
+            && !settled_high
+            && matches!(verdict, Verdict::TooCloseHigh | Verdict::TooCloseLow);
+        Ok(Some(Judged {
+            target: target.id.clone(),
+            revision: target.revision,
+            dig_to,
+            dev,
+            joined: joined.iter().map(|(id, _)| *id).collect(),
+            mean: mean(&devs),
+            guard,
+            verdict,
+            settled_high,
+            needs_ruling,
+        }))
+    }
+
+    /// The reading as the log keeps it.
+    pub(super) fn reading(&self, asked: &TakeReading, judged: Option<Judged>) -> Reading {
+        Reading {
+            mark: self.mark.id.clone(),
+            machine: self.machine.map(|machine| machine.id.clone()),
+            set_up: self.set_up.id.clone(),
+            basis: u32::try_from(self.set_up.basis.len()).unwrap_or(u32::MAX),
+            height: self.set_up.height(),
+            rod: self.rod.id.clone(),
+            text: asked.text.clone(),
+            mode: asked.mode,
+            care: asked.care,
+            coarse: self.value.as_ref().is_some_and(|value| value.coarse),
+            value: self.value.as_ref().map(|value| value.value),
+            elevation: self.elevation,
+            judged,
+            side: asked.side,
+            sure: asked.sure,
+            restates: asked.restates,
+        }
+    }
+}
+
+/// The elevation to dig to at a mark; within half a foot of a step, on the side that was said.
+pub(crate) fn dig_to(
+    target: &Target,
+    mark: &Mark,
+    side: Option<StepSide>,
+) -> Result<Length, Refusal> {
+    let at = target
+        .grade
+        .dig_to(mark.place)
+        .map_err(|error| Refusal::NoGrade {
+            message: format!("{}: {error}", mark.id),
+        })?;
+    match (at, side) {
+        (DigTo::At(elevation), _) => Ok(elevation),
+        (DigTo::NearStep { before, .. }, Some(StepSide::Before)) => Ok(before),
+        (DigTo::NearStep { after, .. }, Some(StepSide::After)) => Ok(after),
+        (DigTo::NearStep { .. }, None) => Err(Refusal::WhichSide {
+            mark: mark.id.clone(),
+        }),
+    }
+}
+
+/// The elevation of the ground: from the rod, or from a receiver fixed at the grade rod.
+fn measure(
+    site: &Site,
+    set_up: &SetUp,
+    asked: &TakeReading,
+    dig_to: Option<Length>,
+) -> Result<(Option<RodReading>, Length), Refusal> {
+    let off = |sign: i64| -> Result<(Option<RodReading>, Length), Refusal> {
+        let grade = dig_to.ok_or_else(|| Refusal::NoGrade {
+            message: format!(
+                "{} has no target: a receiver can't be set to grade there. Read the rod instead.",
+                asked.mark
+            ),
+        })?;
+        let tenths = tenths(&asked.text)?;
+        Ok((None, grade + tenths * sign))
+    };
+    match asked.mode {
+        Mode::Rod => {
+            let value = rod_value(site, &asked.rod, &asked.text)?;
+            let elevation = level::elevation(set_up.height(), value.value);
+            Ok((Some(value), elevation))
+        }
+        Mode::ReceiverHigh => off(1),
+        Mode::ReceiverLow => off(-1),
+    }
+}
+
+/// Tenths of a foot as tapped on the receiver page, in halves: `2`, `3.5`.
+fn tenths(text: &str) -> Result<Length, Refusal> {
+    let refused = || Refusal::RodValue {
+        message: format!(
+            "“{text}” is not a number of tenths. Tap how many tenths the ground is high or low, such as 2 or 3.5."
+        ),
+    };
+    let value: f64 = text
+        .trim()
+        .replace(',', ".")
+        .parse()
+        .map_err(|_parse: std::num::ParseFloatError| refused())?;
+    if !(0.0..=30.0).contains(&value) {
+        return Err(refused());
+    }
+    Length::from_feet(value / 10.0).map_err(|_length| refused())
+}
+
+/// The mean, rounded to the nearest count; verdicts compare sums and never see it.
+fn mean(devs: &[Length]) -> Length {
+    let n = i64::try_from(devs.len().max(1)).unwrap_or(1);
+    let sum: i64 = devs.iter().map(|dev| dev.tenth_micrometres()).sum();
+    let half = if sum < 0 { -n / 2 } else { n / 2 };
+    Length::from_tenth_micrometres((sum + half) / n)
+}
+
+/// The guard band of a shot at a mark.
+pub(crate) fn guard(
+    site: &Site,
+    set_up: &SetUp,
+    mark: &Mark,
+    target: &Target,
+    (reading, coarse_text, shots): (Care, bool, u32),
+) -> Length {
+    let basis = set_up.basis();
+    let benchmark = basis.and_then(|basis| site.benchmark(&basis.benchmark));
+    let laser = site.laser(&set_up.laser);
+    let apart =
+        |a: Option<earthwork::point::Point>, b: Option<earthwork::point::Point>| match (a, b) {
+            (Some(a), Some(b)) => a.distance(b),
+            _ => UNKNOWN_DISTANCE,
+        };
+    uncertainty::guard(
+        &Doubts {
+            benchmark: benchmark.map_or(Length::ZERO, |benchmark| benchmark.doubt),
+            reading,
+            coarse_text,
+            surface: mark.surface,
+            laser_per_100_ft: laser.map_or(Length::ZERO, |laser| laser.doubt_per_100_ft),
+            backsight_distance: apart(set_up.place, benchmark.and_then(|mark| mark.place)),
+            foresight_distance: apart(set_up.place, Some(mark.place)),
+            shots,
+        },
+        target.guard_factor,
+    )
+}

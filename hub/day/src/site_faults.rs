@@ -1,0 +1,279 @@
+//! What can be wrong with a site, each fault with the path of the thing that is wrong: for `check` and for the first start.
+
+use std::collections::BTreeSet;
+
+use earthwork::length::Length;
+use earthwork::target::Shape;
+
+use crate::site::{Machine, Site, Target};
+
+/// A fault of a site.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct SiteFault {
+    /// Where, by kind and name: `targets.EAST`, `marks.N-04.target`.
+    pub path: String,
+    /// What is wrong and what to do.
+    pub message: String,
+    /// Odd, but the crew may mean it.
+    pub warning: bool,
+}
+
+/// A reach beyond this was surely typed in another unit (common practice).
+const LONGEST_REACH: Length = Length::from_hundredths_of_a_foot(6_000);
+/// Two benchmarks nearer in elevation than this can be mixed up unnoticed (common practice).
+const BENCHMARKS_ALIKE: Length = Length::from_hundredths_of_a_foot(5);
+
+/// Everything that is wrong with a site.
+pub fn faults(site: &Site) -> Vec<SiteFault> {
+    let mut found = Faults(Vec::new());
+    found.whole(site);
+    found.names(site);
+    found.benchmarks(site);
+    for target in &site.targets {
+        found.target(target);
+    }
+    found.marks(site);
+    for machine in &site.machines {
+        found.machine(site, machine);
+    }
+    found.lines(site);
+    found.0
+}
+
+struct Faults(Vec<SiteFault>);
+
+impl Faults {
+    fn wrong(&mut self, path: impl Into<String>, message: impl Into<String>) {
+        self.0.push(SiteFault {
+            path: path.into(),
+            message: message.into(),
+            warning: false,
+        });
+    }
+
+    fn odd(&mut self, path: impl Into<String>, message: impl Into<String>) {
+        self.0.push(SiteFault {
+            path: path.into(),
+            message: message.into(),
+            warning: true,
+        });
+    }
+
+    fn whole(&mut self, site: &Site) {
+        if site.name.trim().is_empty() {
+            self.wrong(
+                "name",
+                "The site has no name. Give it the name that the crew uses.",
+            );
+        }
+        let needs = [
+            (
+                "benchmarks",
+                site.benchmarks.is_empty(),
+                "no benchmark: nothing can be levelled",
+            ),
+            (
+                "machines",
+                site.machines.is_empty(),
+                "no machine: nobody can be called",
+            ),
+            ("rods", site.rods.is_empty(), "no rod: nothing can be read"),
+            (
+                "lasers",
+                site.lasers.is_empty(),
+                "no laser: nothing can be set up",
+            ),
+        ];
+        for (path, missing, what) in needs {
+            if missing {
+                self.wrong(path, format!("The site has {what}. Add one."));
+            }
+        }
+    }
+
+    fn names(&mut self, site: &Site) {
+        let lists: [(&str, Vec<&str>); 7] = [
+            (
+                "benchmarks",
+                site.benchmarks.iter().map(|b| b.id.as_str()).collect(),
+            ),
+            ("lines", site.lines.iter().map(|l| l.id.as_str()).collect()),
+            (
+                "targets",
+                site.targets.iter().map(|t| t.id.as_str()).collect(),
+            ),
+            ("marks", site.marks.iter().map(|m| m.id.as_str()).collect()),
+            (
+                "machines",
+                site.machines.iter().map(|m| m.id.as_str()).collect(),
+            ),
+            ("rods", site.rods.iter().map(|r| r.id.as_str()).collect()),
+            (
+                "lasers",
+                site.lasers.iter().map(|l| l.id.as_str()).collect(),
+            ),
+        ];
+        for (list, names) in lists {
+            let mut seen = BTreeSet::new();
+            for name in names {
+                if name.trim().is_empty() {
+                    self.wrong(list, format!("One of the {list} has no name. Name it."));
+                } else if !seen.insert(name) {
+                    self.wrong(
+                        format!("{list}.{name}"),
+                        format!("“{name}” stands twice among the {list}. Rename or remove one."),
+                    );
+                }
+            }
+        }
+    }
+
+    fn benchmarks(&mut self, site: &Site) {
+        for (i, one) in site.benchmarks.iter().enumerate() {
+            for other in &site.benchmarks[i + 1..] {
+                let apart = (one.elevation - other.elevation).abs();
+                if apart < BENCHMARKS_ALIKE {
+                    self.odd(
+                        format!("benchmarks.{}", other.id),
+                        format!(
+                            "{} and {} are only {apart} apart: a mix-up could not be noticed. Add a third.",
+                            one.id, other.id
+                        ),
+                    );
+                }
+            }
+            if one.doubt < Length::ZERO {
+                self.wrong(
+                    format!("benchmarks.{}.doubt", one.id),
+                    "A doubt can't be negative.",
+                );
+            }
+        }
+    }
+
+    fn target(&mut self, target: &Target) {
+        let path = format!("targets.{}", target.id);
+        for error in target.grade.check() {
+            self.wrong(path.clone(), error.to_string());
+        }
+        if target.tolerance.high < Length::ZERO || target.tolerance.low < Length::ZERO {
+            self.wrong(
+                format!("{path}.tolerance"),
+                "A tolerance can't be negative: give how much high and how much low is allowed, both as plain amounts.",
+            );
+        }
+        if !(target.guard_factor.is_finite() && (0.0..=3.0).contains(&target.guard_factor)) {
+            self.wrong(
+                format!("{path}.guard_factor"),
+                "The guard factor must lie between 0 and 3: 1 is usual, 1.65 where the drawing asks for proof.",
+            );
+        }
+        if target.grade.stack.surface.trim().is_empty() {
+            self.wrong(
+                format!("{path}.surface"),
+                "Say which surface the elevation is of, such as \"top of footing\": a bare number could be any of them.",
+            );
+        }
+        let steps = match &target.grade.shape {
+            Shape::Run(run) => run.steps.as_slice(),
+            _ => &[],
+        };
+        for step in steps {
+            if step.window < Length::ZERO {
+                self.wrong(format!("{path}.steps"), "A step window can't be negative.");
+            }
+        }
+    }
+
+    fn marks(&mut self, site: &Site) {
+        for mark in &site.marks {
+            let path = format!("marks.{}", mark.id);
+            let Some(name) = &mark.target else {
+                continue;
+            };
+            let Some(target) = site.target(name) else {
+                self.wrong(
+                    format!("{path}.target"),
+                    format!(
+                        "{} names the target “{name}”, which is not on this site.",
+                        mark.id
+                    ),
+                );
+                continue;
+            };
+            if let Err(error) = target.grade.dig_to(mark.place) {
+                self.wrong(path.clone(), format!("{}: {error}", mark.id));
+            }
+            if site.machine_for(name).is_none() {
+                self.odd(
+                    path,
+                    format!(
+                        "{}: no machine works on {name}, so its readings will tell nobody.",
+                        mark.id
+                    ),
+                );
+            }
+        }
+    }
+
+    fn machine(&mut self, site: &Site, machine: &Machine) {
+        let path = format!("machines.{}", machine.id);
+        let reach = &machine.reach;
+        if reach.reach_at_ground <= Length::ZERO
+            || reach.tail_radius <= Length::ZERO
+            || reach.track_width <= Length::ZERO
+        {
+            self.wrong(
+                path.clone(),
+                "Reach at ground, tail radius and track width must all be given, above zero.",
+            );
+        }
+        if reach.reach_at_ground < reach.tail_radius {
+            self.wrong(
+                path.clone(),
+                "The reach at ground is shorter than the tail radius. Were they swapped?",
+            );
+        }
+        if reach.reach_at_ground > LONGEST_REACH {
+            self.wrong(
+                path.clone(),
+                "A reach above 60 ft: was it typed in another unit?",
+            );
+        }
+        for target in &machine.works_on {
+            if site.target(target).is_none() {
+                self.wrong(
+                    format!("{path}.works_on"),
+                    format!(
+                        "{} works on “{target}”, which is not on this site.",
+                        machine.id
+                    ),
+                );
+            }
+        }
+        let shared = site
+            .machines
+            .iter()
+            .find(|other| other.id < machine.id && other.shape == machine.shape);
+        if let Some(other) = shared {
+            self.odd(
+                format!("{path}.shape"),
+                format!(
+                    "{} and {} have the same shape on the screens.",
+                    other.id, machine.id
+                ),
+            );
+        }
+    }
+
+    fn lines(&mut self, site: &Site) {
+        for line in &site.lines {
+            if line.points.len() < 2 {
+                self.wrong(
+                    format!("lines.{}", line.id),
+                    "A line needs at least two points.",
+                );
+            }
+        }
+    }
+}

@@ -1,0 +1,297 @@
+//! What is current: a fold over the entries. No rule lives here, only what was said and what follows from it.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use earthwork::length::Length;
+use earthwork::words::{Language, ScreenUnit};
+use serde::{Deserialize, Serialize};
+
+use crate::answer::Answer;
+use crate::asked::Role;
+use crate::said::call::CallSent;
+use crate::said::reading::Reading;
+use crate::said::rule::Ruling;
+use crate::said::set_up::Basis;
+use crate::said::site::SiteChangeFound;
+use crate::site::Site;
+use crate::time::Time;
+use crate::views::call::CallState;
+use crate::views::ground::{CantCard, CheckCard, PlaceCard, SetUpState, StopCard};
+
+/// The fold of all entries so far.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+pub struct State {
+    /// The last entry's number.
+    pub seq: u64,
+    /// The last entry's moment; the hub's clock never runs back behind it.
+    pub at: Time,
+    /// The day that is open.
+    pub day: Option<OpenDay>,
+    /// The site in force.
+    pub site: Option<SiteInForce>,
+    /// A changed site file that waits.
+    pub site_change: Option<PendingChange>,
+    /// How often this day's codes were renewed.
+    pub codes_generation: u32,
+    /// Phones of this day, removed ones too.
+    pub devices: BTreeMap<String, Device>,
+    /// Set-ups of this day, in the order in which they were made.
+    pub set_ups: Vec<SetUp>,
+    /// Machines.
+    pub cabs: BTreeMap<String, Cab>,
+    /// Calls of this day, by number.
+    pub calls: BTreeMap<u64, Call>,
+    /// Readings of this day that were taken, by entry.
+    pub readings: BTreeMap<u64, TakenReading>,
+    /// Readings of this day that were asked about, by entry.
+    pub asked: BTreeMap<u64, Reading>,
+    /// What is current on each mark.
+    pub marks: BTreeMap<String, MarkNow>,
+    /// Aims, by mark or target.
+    pub aims: BTreeMap<String, Length>,
+    /// Answers of this day, by device, then key.
+    pub answers: BTreeMap<String, BTreeMap<String, Answer>>,
+}
+
+/// The day that is open.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct OpenDay {
+    /// Its name.
+    pub id: String,
+    /// Its first entry.
+    pub first: u64,
+    /// When it was opened.
+    pub at: Time,
+}
+
+/// The site in force.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct SiteInForce {
+    /// The site.
+    pub site: Site,
+    /// The digest of the file that it came from.
+    pub digest: String,
+}
+
+/// A changed site file that waits for a supervisor.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct PendingChange {
+    /// What was found.
+    pub found: SiteChangeFound,
+    /// When.
+    pub since: Time,
+}
+
+/// A phone.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Device {
+    /// Name or initials.
+    pub person: String,
+    /// Roles.
+    pub roles: Vec<Role>,
+    /// The machine whose cab it sits in.
+    pub machine: Option<String>,
+    /// Its language.
+    pub language: Language,
+    /// Its unit.
+    pub unit: ScreenUnit,
+    /// SHA-256 of its cookie.
+    pub token_digest: String,
+    /// When it joined.
+    pub since: Time,
+    /// Removed by a supervisor, or retired by another screen in the same cab.
+    pub removed: bool,
+}
+
+/// A laser set-up.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct SetUp {
+    /// Its name.
+    pub id: String,
+    /// The laser.
+    pub laser: String,
+    /// Where it stands.
+    pub place: Option<earthwork::point::Point>,
+    /// What its height rests on; the last is in force.
+    pub basis: Vec<Basis>,
+    /// Whether it may be used.
+    pub state: SetUpState,
+    /// Taken down.
+    pub closed: bool,
+    /// The last check shot.
+    pub last_check: Option<CheckCard>,
+    /// Readings since the last good check.
+    pub readings_since_check: u32,
+}
+
+impl SetUp {
+    /// The basis in force.
+    pub fn basis(&self) -> Option<&Basis> {
+        self.basis.last()
+    }
+
+    /// Height of instrument in force.
+    pub fn height(&self) -> Length {
+        self.basis.last().map_or(Length::ZERO, |basis| basis.height)
+    }
+
+    /// Whether readings on it become calls.
+    pub fn usable(&self) -> bool {
+        !self.closed && matches!(self.state, SetUpState::Proven { .. })
+    }
+}
+
+/// One machine's cab.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+pub struct Cab {
+    /// The phone that is its screen.
+    pub device: Option<String>,
+    /// Whether the screen can be seen, as last noticed.
+    pub screen: Screen,
+    /// The live call.
+    pub live: Option<u64>,
+    /// The last call, live or ended.
+    pub last: Option<u64>,
+    /// The set-up of the last measured call.
+    pub works_from: Option<String>,
+    /// The mark of the last measured call.
+    pub last_mark: Option<String>,
+    /// A stop in force.
+    pub stop: Option<StopCard>,
+    /// The set-up in doubt that paused it, and since when.
+    pub paused: Option<(String, Time)>,
+    /// The revised target that its operator has yet to see.
+    pub must_see: Option<MustSee>,
+    /// Since when a look has been asked for.
+    pub look_asked_at: Option<Time>,
+    /// What the operator can't do, while it stands.
+    pub cant: Option<CantCard>,
+    /// Where it was last declared to stand.
+    pub place: Option<PlaceCard>,
+    /// When the loud reminder was last given since the machine was placed.
+    pub loud_at: Option<Time>,
+    /// When the last call of any kind went out.
+    pub called_at: Option<Time>,
+}
+
+/// A revised target that an operator has yet to see.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct MustSee {
+    /// The target.
+    pub target: String,
+    /// Its revision.
+    pub revision: u32,
+    /// Since when.
+    pub since: Time,
+}
+
+/// Whether a cab's screen can be seen.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Screen {
+    /// Visible, with a live link.
+    Showing,
+    /// Hidden or locked since.
+    Hidden(Time),
+    /// The link is gone since.
+    Lost(Time),
+    /// Nobody has joined.
+    #[default]
+    None,
+}
+
+/// A call and where it is in its life.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Call {
+    /// What was sent.
+    pub sent: CallSent,
+    /// Who sent it.
+    pub by: String,
+    /// When the reading was made.
+    pub made_at: Time,
+    /// When the hub sent it.
+    pub sent_at: Time,
+    /// When it will be too old; put off while its machine is stopped.
+    pub stale_at: Time,
+    /// Where it is.
+    pub state: CallState,
+    /// When it reached the phone.
+    pub delivered_at: Option<Time>,
+    /// When it was painted.
+    pub shown_at: Option<Time>,
+    /// When it was acknowledged.
+    pub got_at: Option<Time>,
+    /// Who saw the nod.
+    pub witness: Option<String>,
+    /// When it ended.
+    pub ended_at: Option<Time>,
+}
+
+/// A reading that was taken, and by whom and when.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct TakenReading {
+    /// The reading.
+    pub reading: Reading,
+    /// Who took it.
+    pub by: String,
+    /// When it was made.
+    pub made_at: Time,
+    /// A later reading corrects it.
+    pub restated: bool,
+}
+
+/// What is current on a mark.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+pub struct MarkNow {
+    /// The newest reading that was taken and not restated.
+    pub last: Option<u64>,
+    /// The ruling on the last reading.
+    pub ruling: Option<Ruling>,
+    /// Readings of this mark, in the order in which they were made.
+    pub readings: BTreeSet<(Time, u64)>,
+}
+
+impl State {
+    /// The site in force.
+    pub fn site(&self) -> Option<&Site> {
+        self.site.as_ref().map(|in_force| &in_force.site)
+    }
+
+    /// The set-up of that name.
+    pub fn set_up(&self, id: &str) -> Option<&SetUp> {
+        self.set_ups.iter().find(|set_up| set_up.id == id)
+    }
+
+    pub(crate) fn set_up_mut(&mut self, id: &str) -> Option<&mut SetUp> {
+        self.set_ups.iter_mut().find(|set_up| set_up.id == id)
+    }
+
+    pub(crate) fn cab_mut(&mut self, machine: &str) -> &mut Cab {
+        self.cabs.entry(machine.to_owned()).or_default()
+    }
+
+    /// The phone, unless it was removed.
+    pub fn device(&self, id: &str) -> Option<&Device> {
+        self.devices.get(id).filter(|device| !device.removed)
+    }
+
+    /// The live call of a machine.
+    pub fn live_call(&self, machine: &str) -> Option<(u64, &Call)> {
+        let id = self.cabs.get(machine)?.live?;
+        Some((id, self.calls.get(&id)?))
+    }
+
+    /// The last reading on a mark that was taken and not restated.
+    pub fn last_reading(&self, mark: &str) -> Option<(u64, &TakenReading)> {
+        let id = self.marks.get(mark)?.last?;
+        Some((id, self.readings.get(&id)?))
+    }
+
+    /// Where to aim on a mark: its own aim, else its target's, else the target itself.
+    pub fn aim(&self, mark: &str, target: &str) -> Length {
+        self.aims
+            .get(mark)
+            .or_else(|| self.aims.get(target))
+            .copied()
+            .unwrap_or(Length::ZERO)
+    }
+}
