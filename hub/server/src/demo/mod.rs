@@ -38,7 +38,7 @@ const GLANCE_MS: i64 = seconds(10);
 /// The midnight before the story, on the wall of wherever the hub runs.
 fn midnight() -> Time {
     let date = Date::constant(2030, 5, 14);
-    let zoned = date.to_zoned(TimeZone::system());
+    let zoned = date.to_zoned_datetime(TimeZone::system());
     zoned.map_or(Time(0), |zoned| Time(zoned.timestamp().as_millisecond()))
 }
 
@@ -54,7 +54,9 @@ pub fn start() -> Time {
 pub fn skips() -> Result<Vec<Skip>, DemoError> {
     let rows = story::rows()?;
     let steps = story::steps(&rows);
-    let first = steps.iter().position(|step| step.row.what == "take_reading");
+    let first = steps
+        .iter()
+        .position(|step| step.row.what == "take_reading");
     let quiet = &steps[..first.map_or(0, |first| first + 1)];
     let mut moments: Vec<i64> = quiet.iter().map(|step| step.at).collect();
     moments.insert(0, OPENS_MS);
@@ -139,7 +141,11 @@ mod tests {
     #[test]
     fn the_empty_first_hour_is_skipped_up_to_the_first_reading() {
         let skips = skips().unwrap();
-        assert!(skips.iter().all(|skip| skip.from < skip.to && skip.from > start()));
+        assert!(
+            skips
+                .iter()
+                .all(|skip| skip.from < skip.to && skip.from > start())
+        );
         assert!(skips.windows(2).all(|pair| pair[0].to < pair[1].from));
         // The first reading of the story: 07:31.
         let last = skips.last().map(|skip| skip.to);

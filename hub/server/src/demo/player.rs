@@ -136,7 +136,7 @@ impl Player {
         let moment = self.moment(last.at);
         self.clock
             .step_to(self.kept.last_at.map_or(moment, |kept| kept.max(moment)));
-        info!("the demo's story goes on behind row {}", last.row.row);
+        info!("the demo's story goes on behind row {}", last.row.number);
         let mut joins: BTreeMap<&str, &Row> = BTreeMap::new();
         for step in before {
             match step.row.what.as_str() {
@@ -179,7 +179,7 @@ impl Player {
             (None, "lose_screen") => self.lose_screen(row).await,
             _ => {
                 let why = row.later().unwrap_or_default();
-                info!("row {} is left out ({why}): {}", row.row, row.note);
+                info!("row {} is left out ({why}): {}", row.number, row.note);
                 Ok(())
             }
         }
@@ -242,7 +242,7 @@ impl Player {
     async fn say(&mut self, step: &Step<'_>, command: &Command) -> Result<(), DemoError> {
         let row = step.row;
         let Some(phone) = self.phones.get(&row.who) else {
-            warn!("row {}: {} has no phone", row.row, row.who);
+            warn!("row {}: {} has no phone", row.number, row.who);
             return Ok(());
         };
         let now = self.clock.now();
@@ -250,7 +250,7 @@ impl Player {
         let key = step.key();
         let said = self.hub.say(phone, &key, made_at, command).await?;
         if let Said::Refused(why) = &said {
-            warn!("row {}: {} was refused: {why}", row.row, row.who);
+            warn!("row {}: {} was refused: {why}", row.number, row.who);
         }
         if let Some((call, machine)) = said.call() {
             self.kept.calls.insert(key, call);
@@ -259,7 +259,7 @@ impl Player {
                     picture.is_some_and(|it| it.call > Some(call) || it.has(call))
                 };
                 if !seat.screen.shows(here).await {
-                    warn!("row {}: the call has not reached {machine}", row.row);
+                    warn!("row {}: the call has not reached {machine}", row.number);
                 }
             }
         }
@@ -294,7 +294,7 @@ impl Player {
             .say(&seat.phone, &step.key(), now, &command)
             .await?;
         if let Said::Refused(why) = said {
-            info!("row {}: {machine}: {why}", step.row.row);
+            info!("row {}: {machine}: {why}", step.row.number);
         }
         Ok(())
     }

@@ -55,7 +55,8 @@ pub(super) const LATER: &[(&str, &str)] = &[
 #[serde(deny_unknown_fields)]
 pub(super) struct Row {
     /// Its number.
-    pub(super) row: u32,
+    #[serde(rename = "row")]
+    pub(super) number: u32,
     /// When, on the wall: `07:31:00`.
     at: String,
     /// Who; `hub` for what the hub does by itself, `nobody` for what nobody notices.
@@ -128,7 +129,7 @@ pub(super) enum Act {
 impl Step<'_> {
     /// The key under which the hub knows it: from the row's number, so that a second try is no second entry.
     pub(super) fn key(&self) -> String {
-        let row = self.row.row;
+        let row = self.row.number;
         match self.act {
             Act::Row => format!("demo-{row:03}"),
             Act::Shown => format!("demo-{row:03}-shown"),
@@ -196,7 +197,7 @@ pub(super) fn steps(rows: &[Row]) -> Vec<Step<'_>> {
         steps.extend(row.shown_s.map(|seconds| step(Act::Shown, seconds)));
         steps.extend(row.got_s.map(|seconds| step(Act::Got, seconds)));
     }
-    steps.sort_by_key(|step| (step.at, step.row.row, step.act));
+    steps.sort_by_key(|step| (step.at, step.row.number, step.act));
     steps
 }
 
@@ -221,12 +222,12 @@ mod tests {
         assert!(
             rows.iter()
                 .enumerate()
-                .all(|(i, row)| row.row as usize == i + 1)
+                .all(|(i, row)| row.number as usize == i + 1)
         );
         for row in &rows {
             if let Some(command) = &row.command {
                 let kind = serde_json::to_value(command).unwrap()["kind"].clone();
-                assert_eq!(kind, row.what.as_str(), "row {}", row.row);
+                assert_eq!(kind, row.what.as_str(), "row {}", row.number);
             }
         }
     }
