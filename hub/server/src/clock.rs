@@ -1,126 +1,159 @@
-//! The only place that reads the time: the real clock, the demo's fast one, and one that the demo's player steps.
+//! The only place that reads the time of day. A demo's clock starts with its day and may run faster than the world's.
 
+use std::fmt;
 use std::sync::atomic::{AtomicI64, Ordering};
 use std::sync::{Arc, Mutex, PoisonError};
-use std::time::{Duration, Instant, SystemTime, UNIX_EPOCH};
+use std::time::{Duration, Instant, SystemTime};
 
 use day::time::Time;
 
-/// The hub's clock. Cheap to clone; all clones show the same moment. It never runs back.
+/// The hub's clock; clones share it. It never runs back.
 #[derive(Clone, Debug)]
-pub struct Clock(Arc<Kind>);
+pub struct Clock(Arc<Inner>);
+
+#[derive(Debug)]
+struct Inner {
+    kind: Kind,
+    /// The latest moment that was told: a clock set back holds still until it is caught up.
+    floor: AtomicI64,
+    bell: Bell,
+}
 
 #[derive(Debug)]
 enum Kind {
-    /// The machine's own clock.
-    Real {
-        /// The latest moment shown: the machine's clock may be set back under us.
-        latest: AtomicI64,
-    },
-    /// Runs at a speed of its own, and may be told to skip ahead.
+    Real,
     Fast {
-        /// Hub seconds in a real second.
+        began: Instant,
+        start: Time,
         speed: f64,
-        /// Where it was last set.
-        since: Mutex<Segment>,
+        skips: Vec<Skip>,
     },
-    /// Stands still until it is stepped.
-    Stepped(AtomicI64),
+    Stepped,
 }
 
-/// From this real instant on, the clock runs evenly from this moment.
-#[derive(Clone, Copy, Debug)]
-struct Segment {
-    real: Instant,
-    shown: Time,
+/// A stretch of a demo's day in which nothing happens: the clock jumps over it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Skip {
+    /// Where it jumps from.
+    pub from: Time,
+    /// Where it lands.
+    pub to: Time,
+}
+
+/// Rung when a stepped clock is moved, so that what waits for a moment looks again.
+#[derive(Default)]
+struct Bell(Mutex<Option<Box<dyn Fn() + Send + Sync>>>);
+
+impl fmt::Debug for Bell {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("Bell")
+    }
 }
 
 impl Clock {
-    /// The machine's own clock.
+    /// The world's clock.
     pub fn real() -> Self {
-        Self(Arc::new(Kind::Real {
-            latest: AtomicI64::new(i64::MIN),
-        }))
+        Self::of(Kind::Real, Time(i64::MIN))
     }
 
-    /// A clock that starts at a moment and runs `speed` times as fast as the real one; at least at a tenth of it.
-    pub fn fast(start: Time, speed: f64) -> Self {
-        Self(Arc::new(Kind::Fast {
-            speed: if speed.is_finite() { speed.max(0.1) } else { 1.0 },
-            since: Mutex::new(Segment {
-                real: Instant::now(),
-                shown: start,
-            }),
-        }))
+    /// A clock that begins at `start` now and runs `speed` times as fast, jumping over the skips, which are in order.
+    pub fn fast(start: Time, speed: f64, skips: Vec<Skip>) -> Self {
+        let kind = Kind::Fast {
+            began: Instant::now(),
+            start,
+            speed,
+            skips,
+        };
+        Self::of(kind, start)
     }
 
-    /// A clock that stands at a moment until it is told to skip ahead.
+    /// A clock that stands still until somebody moves it.
     pub fn stepped(start: Time) -> Self {
-        Self(Arc::new(Kind::Stepped(AtomicI64::new(start.0))))
+        Self::of(Kind::Stepped, start)
     }
 
-    /// What it shows now.
+    fn of(kind: Kind, floor: Time) -> Self {
+        Self(Arc::new(Inner {
+            kind,
+            floor: AtomicI64::new(floor.0),
+            bell: Bell::default(),
+        }))
+    }
+
+    /// Now.
     pub fn now(&self) -> Time {
-        match &*self.0 {
-            Kind::Real { latest } => {
-                let real = SystemTime::now()
-                    .duration_since(UNIX_EPOCH)
-                    .map_or(0, |since| i64::try_from(since.as_millis()).unwrap_or(i64::MAX));
-                Time(latest.fetch_max(real, Ordering::SeqCst).max(real))
-            }
-            Kind::Fast { speed, since } => {
-                let since = *since.lock().unwrap_or_else(PoisonError::into_inner);
-                since.shown.plus_ms(scaled(since.real.elapsed(), *speed))
-            }
-            Kind::Stepped(shown) => Time(shown.load(Ordering::SeqCst)),
-        }
+        let raw = match &self.0.kind {
+            Kind::Real => SystemTime::now()
+                .duration_since(SystemTime::UNIX_EPOCH)
+                .map_or(0, |since| i64::try_from(since.as_millis()).unwrap_or(i64::MAX)),
+            Kind::Fast {
+                began,
+                start,
+                speed,
+                skips,
+            } => fast_now(*start, began.elapsed(), *speed, skips).0,
+            Kind::Stepped => i64::MIN,
+        };
+        Time(self.0.floor.fetch_max(raw, Ordering::SeqCst).max(raw))
     }
 
-    /// Hub seconds in a real second: 1 on a real day, 0 while a clock stands still between steps.
+    /// How many hub seconds pass in a second of the world; 0 for a stepped clock.
     pub fn speed(&self) -> f64 {
-        match &*self.0 {
-            Kind::Real { .. } => 1.0,
+        match &self.0.kind {
+            Kind::Real => 1.0,
             Kind::Fast { speed, .. } => *speed,
-            Kind::Stepped(_) => 0.0,
+            Kind::Stepped => 0.0,
         }
     }
 
-    /// Whether it stands still until it is stepped.
+    /// True when somebody moves it by hand.
     pub fn is_stepped(&self) -> bool {
-        matches!(*self.0, Kind::Stepped(_))
+        matches!(self.0.kind, Kind::Stepped)
     }
 
-    /// Skips ahead to a moment; a moment that has passed changes nothing, and nobody skips the real clock.
-    pub fn skip_to(&self, moment: Time) {
-        match &*self.0 {
-            Kind::Real { .. } => {}
-            Kind::Fast { speed, since } => {
-                let mut since = since.lock().unwrap_or_else(PoisonError::into_inner);
-                let shown = since.shown.plus_ms(scaled(since.real.elapsed(), *speed));
-                *since = Segment {
-                    real: Instant::now(),
-                    shown: shown.max(moment),
-                };
-            }
-            Kind::Stepped(shown) => {
-                shown.fetch_max(moment.0, Ordering::SeqCst);
-            }
+    /// How long in the world until a moment; none when only a step can bring it.
+    pub fn wait_for(&self, moment: Time) -> Option<Duration> {
+        let ms = moment.ms_since(self.now()).max(0);
+        let ms = u64::try_from(ms).unwrap_or(0);
+        match &self.0.kind {
+            Kind::Real => Some(Duration::from_millis(ms)),
+            Kind::Fast { speed, .. } => Some(Duration::from_millis(ms).div_f64(speed.max(0.001))),
+            Kind::Stepped => None,
         }
     }
 
-    /// How long to wait, in real time, until it shows a moment; none for a clock that waits to be stepped.
-    pub fn real_time_until(&self, moment: Time) -> Option<Duration> {
-        let ms = u64::try_from(moment.ms_since(self.now())).unwrap_or(0);
+    /// Moves a stepped clock forward; any other clock goes its own way.
+    pub fn step_to(&self, moment: Time) {
         if self.is_stepped() {
-            return (ms == 0).then_some(Duration::ZERO);
+            self.0.floor.fetch_max(moment.0, Ordering::SeqCst);
+            let bell = self.0.bell.0.lock().unwrap_or_else(PoisonError::into_inner);
+            if let Some(ring) = bell.as_ref() {
+                ring();
+            }
         }
-        Some(Duration::from_millis(ms).div_f64(self.speed()))
+    }
+
+    /// What is to happen when the clock is stepped.
+    pub fn on_step(&self, ring: impl Fn() + Send + Sync + 'static) {
+        let mut bell = self.0.bell.0.lock().unwrap_or_else(PoisonError::into_inner);
+        *bell = Some(Box::new(ring));
     }
 }
 
-/// Real time as hub milliseconds.
-fn scaled(elapsed: Duration, speed: f64) -> i64 {
-    i64::try_from(elapsed.mul_f64(speed).as_millis()).unwrap_or(i64::MAX)
+#[expect(
+    clippy::cast_possible_truncation,
+    reason = "a demo's milliseconds fit into 53 bits"
+)]
+fn fast_now(start: Time, elapsed: Duration, speed: f64, skips: &[Skip]) -> Time {
+    let mut now = start.plus_ms((elapsed.as_secs_f64() * speed * 1_000.0) as i64);
+    for skip in skips {
+        // A start inside the stretch has only what is left of it to jump over.
+        let from = Time(skip.from.0.max(start.0));
+        if now >= from && skip.to > from {
+            now = now.plus_ms(skip.to.ms_since(from));
+        }
+    }
+    now
 }
 
 #[cfg(test)]
@@ -128,33 +161,39 @@ mod tests {
     use super::*;
 
     #[test]
-    fn a_stepped_clock_stands_still_and_never_runs_back() {
+    fn a_stepped_clock_stands_until_it_is_moved_and_never_runs_back() {
         let clock = Clock::stepped(Time(1_000));
         assert_eq!(clock.now(), Time(1_000));
-        assert_eq!(clock.real_time_until(Time(1_001)), None);
-        clock.clone().skip_to(Time(61_000));
-        clock.skip_to(Time(2_000));
-        assert_eq!(clock.now(), Time(61_000));
-        assert_eq!(clock.real_time_until(Time(61_000)), Some(Duration::ZERO));
+        clock.step_to(Time(5_000));
+        clock.step_to(Time(2_000));
+        assert_eq!(clock.now(), Time(5_000));
+        assert_eq!(clock.wait_for(Time(6_000)), None);
     }
 
     #[test]
-    fn a_fast_clock_skips_ahead_alone() {
-        let clock = Clock::fast(Time(0), 60.0);
-        clock.skip_to(Time(3_600_000));
-        let shown = clock.now();
-        assert!(shown >= Time(3_600_000));
-        clock.skip_to(Time(0));
-        assert!(clock.now() >= shown);
-        assert!(clock.real_time_until(clock.now().plus_ms(60_000)) <= Some(Duration::from_secs(1)));
+    fn a_fast_clock_jumps_over_what_is_skipped() {
+        let skips = [Skip {
+            from: Time(10_000),
+            to: Time(60_000),
+        }];
+        let at = |ms| fast_now(Time(0), Duration::from_millis(ms), 10.0, &skips);
+        assert_eq!(at(900), Time(9_000));
+        assert_eq!(at(1_100), Time(61_000));
+        // A restart inside of the stretch, or behind it.
+        let from = |start| fast_now(Time(start), Duration::ZERO, 10.0, &skips);
+        assert_eq!(from(20_000), Time(60_000));
+        assert_eq!(from(70_000), Time(70_000));
     }
 
     #[test]
-    fn a_real_clock_is_skipped_by_nobody() {
-        let clock = Clock::real();
-        let before = clock.now();
-        clock.skip_to(Time(i64::MAX));
-        assert!(clock.now() >= before);
-        assert!(clock.now() < Time(i64::MAX));
+    fn a_step_rings_the_bell() {
+        let clock = Clock::stepped(Time(0));
+        let rung = Arc::new(AtomicI64::new(0));
+        let count = Arc::clone(&rung);
+        clock.on_step(move || {
+            count.fetch_add(1, Ordering::SeqCst);
+        });
+        clock.step_to(Time(1));
+        assert_eq!(rung.load(Ordering::SeqCst), 1);
     }
 }

@@ -1,1 +1,95 @@
-//! The hub.
+//! The hub: everything that touches the world. Rules of the trade live in `day` and `earthwork`, none here.
+//!
+//! | to learn | read |
+//! |---|---|
+//! | how a start goes, from the data folder to the first answer | [`run`], `start` |
+//! | how a request becomes entries, an answer and views | [`writer`], [`publish`] |
+//! | where things are kept, and what happens after a power cut | [`store`] |
+//! | the wire | [`http`], [`socket`] |
+//! | how phones come in | [`join`], [`http::join`] |
+//! | the site file | [`site_file`] |
+//! | the log on paper and in files | [`past`], [`export`] |
+//! | the command line | [`cli`] |
+
+pub mod cli;
+pub mod clock;
+pub mod config;
+pub mod demo;
+pub mod error;
+pub mod export;
+pub mod http;
+pub mod hub;
+pub mod join;
+pub mod limits;
+pub mod opening;
+pub mod past;
+pub mod publish;
+pub mod screens;
+pub mod site_file;
+pub mod socket;
+mod start;
+pub mod store;
+mod terminal;
+pub mod writer;
+
+use std::net::TcpListener;
+
+use actix_web::rt;
+use actix_web::{App, HttpServer};
+
+use clock::Clock;
+use config::Config;
+use error::StartError;
+use start::Opened;
+
+/// Two cores serve a crew; the writer has a thread of its own.
+const WORKERS: usize = 2;
+/// How long open requests may take at the end, in seconds.
+const LAST_WORDS_S: u64 = 3;
+
+/// A hub that answers.
+#[derive(Clone, Debug)]
+pub struct Started {
+    /// Where this laptop reaches it.
+    pub base: String,
+    /// The secret of the laptop's own link.
+    pub own: String,
+    /// Its clock.
+    pub clock: Clock,
+}
+
+/// Runs the hub until `shutdown` is done; `started` is told once it answers.
+///
+/// # Errors
+/// [`StartError`], for the person at the terminal.
+pub async fn run(
+    config: Config,
+    listener: TcpListener,
+    shutdown: impl Future<Output = ()>,
+    started: impl FnOnce(Started),
+) -> Result<(), StartError> {
+    let Opened { hub, thread } = start::open(&config, listener.local_addr()?).await?;
+    let routes = http::routes(hub.clone());
+    let server = HttpServer::new(move || App::new().wrap(http::headers()).configure(routes.clone()))
+        .workers(WORKERS)
+        .disable_signals()
+        .shutdown_timeout(LAST_WORDS_S)
+        .listen(listener)?
+        .run();
+    let handle = server.handle();
+    let serving = rt::spawn(server);
+    rt::spawn(screens::watch(hub.clone()));
+    let up = start::started(&hub);
+    terminal::welcome(&hub, &up);
+    started(up);
+    shutdown.await;
+    terminal::say("Closing. Phones keep what they have not sent, and send it when the hub is back.");
+    hub.publish.close();
+    handle.stop(true).await;
+    // The server's own end is no news: what matters is that the writer has kept everything.
+    let _ = serving.await;
+    hub.writer.stop();
+    // A writer that met an error of its own has already halted the hub and said so.
+    let _ = actix_web::web::block(move || thread.join()).await;
+    Ok(())
+}

@@ -1,0 +1,306 @@
+//! The command line: one verb for each thing that a person asks of the binary.
+
+use std::fs::File;
+use std::io::{ErrorKind, Write};
+use std::net::{SocketAddr, TcpListener};
+use std::path::{Path, PathBuf};
+
+use actix_web::rt::System;
+use clap::{Args, Parser, Subcommand};
+
+use crate::config::{Config, Pace};
+use crate::error::StartError;
+use crate::hub::Wifi;
+use crate::store::{self, DataFolder};
+use crate::terminal::say;
+use crate::{Started, demo, export, http, site_file};
+
+/// The crew's shared board, on the laptop in the truck.
+#[derive(Debug, Parser)]
+#[command(name = "rodcall", version, about, arg_required_else_help = true)]
+pub struct Cli {
+    #[command(subcommand)]
+    verb: Verb,
+}
+
+#[derive(Debug, Subcommand)]
+enum Verb {
+    /// Run the hub for a site.
+    Serve {
+        /// The site file.
+        #[arg(long)]
+        site: PathBuf,
+        /// The folder that keeps the log.
+        #[arg(long, env = "RODCALL_DATA")]
+        data: PathBuf,
+        #[command(flatten)]
+        network: Network,
+    },
+    /// Run the hub on an invented site, with a simulated crew at work.
+    Demo {
+        /// Hub seconds in a second, or `step` to play the day as fast as it goes.
+        #[arg(long, default_value = "60")]
+        speed: String,
+        /// The folder that keeps the log.
+        #[arg(long, default_value = "rodcall-demo")]
+        data: PathBuf,
+        #[command(flatten)]
+        network: Network,
+    },
+    /// Name every fault of a site file, with its line.
+    Check {
+        /// The site file.
+        file: PathBuf,
+    },
+    /// Prove that a data folder or an export is untouched.
+    Verify {
+        /// The data folder, or the exported file.
+        path: PathBuf,
+    },
+    /// Write the whole log into one file that proves itself.
+    Export {
+        /// The data folder.
+        #[arg(long, env = "RODCALL_DATA")]
+        data: PathBuf,
+        /// The file to write; the terminal when left out.
+        out: Option<PathBuf>,
+    },
+    /// Take an exported log into a new data folder.
+    Import {
+        /// The exported file.
+        file: PathBuf,
+        /// The new data folder.
+        #[arg(long, env = "RODCALL_DATA")]
+        data: PathBuf,
+    },
+    /// Write the log as a table.
+    Csv {
+        /// The data folder.
+        #[arg(long, env = "RODCALL_DATA")]
+        data: PathBuf,
+        /// The file to write; the terminal when left out.
+        out: Option<PathBuf>,
+    },
+    /// Print the contract of the wire (OpenAPI 3.1).
+    Openapi,
+    /// Make the index anew from the log.
+    Rebuild {
+        /// The data folder.
+        #[arg(long, env = "RODCALL_DATA")]
+        data: PathBuf,
+    },
+}
+
+#[derive(Debug, Args)]
+struct Network {
+    /// Where to listen; 0.0.0.0 is every address of this laptop, port 0 a free one.
+    #[arg(long, default_value = "0.0.0.0:8080", env = "RODCALL_LISTEN")]
+    listen: SocketAddr,
+    /// The name of the truck's Wi-Fi, for a code that joins it.
+    #[arg(long, env = "RODCALL_WIFI_NAME")]
+    wifi_name: Option<String>,
+    /// Its password; better in the environment than on the command line.
+    #[arg(long, env = "RODCALL_WIFI_PASSWORD", hide_env_values = true, requires = "wifi_name")]
+    wifi_password: Option<String>,
+}
+
+impl Network {
+    fn wifi(&self) -> Option<Wifi> {
+        Some(Wifi {
+            ssid: self.wifi_name.clone()?,
+            password: self.wifi_password.clone().unwrap_or_default(),
+        })
+    }
+}
+
+impl Cli {
+    /// Does what was asked.
+    ///
+    /// # Errors
+    /// [`StartError`], for the person at the terminal.
+    pub fn run(self) -> Result<(), StartError> {
+        match self.verb {
+            Verb::Serve {
+                site,
+                data,
+                network,
+            } => serve(&site, data, &network),
+            Verb::Demo {
+                speed,
+                data,
+                network,
+            } => play(&speed, data, &network),
+            Verb::Check { file } => check(&file),
+            Verb::Verify { path } => verify(&path),
+            Verb::Export { data, out } => write(out.as_deref(), |out| export::export(&data, out)),
+            Verb::Csv { data, out } => write(out.as_deref(), |out| export::table(&data, out)),
+            Verb::Import { file, data } => import(&file, &data),
+            Verb::Openapi => {
+                say(http::openapi::text().trim_end());
+                Ok(())
+            }
+            Verb::Rebuild { data } => rebuild(&data),
+        }
+    }
+}
+
+fn serve(site: &Path, data: PathBuf, network: &Network) -> Result<(), StartError> {
+    let config = Config {
+        site: site_file::read(site)?,
+        data,
+        listen: network.listen,
+        pace: Pace::Real,
+        day: None,
+        wifi: network.wifi(),
+    };
+    up(config, |_| {})
+}
+
+fn play(speed: &str, data: PathBuf, network: &Network) -> Result<(), StartError> {
+    let start = demo::start();
+    let pace = if speed == "step" {
+        Pace::Stepped { start }
+    } else {
+        let faster = speed.parse::<f64>().ok().filter(|speed| (0.1..=1_000.0).contains(speed));
+        let speed = faster.ok_or_else(|| {
+            StartError::Asked(format!(
+                "--speed {speed}: give a number from 0.1 to 1000, or the word step."
+            ))
+        })?;
+        let skips = demo::skips().map_err(|error| StartError::Asked(error.to_string()))?;
+        Pace::Fast {
+            start,
+            speed,
+            skips,
+        }
+    };
+    let config = Config {
+        site: site_file::read_text("the demo's site.toml", demo::SITE_FILE, &demo::beside)?,
+        data,
+        listen: network.listen,
+        pace,
+        day: Some("2030-05-14".to_owned()),
+        wifi: network.wifi(),
+    };
+    up(config, |up| {
+        actix_web::rt::spawn(async move {
+            if let Err(error) = demo::play(&up.base, &up.own, up.clock).await {
+                say(&format!("The demo's crew stops: {error}"));
+            }
+        });
+    })
+}
+
+fn up(config: Config, started: impl FnOnce(Started)) -> Result<(), StartError> {
+    let listen = config.listen;
+    let listener = TcpListener::bind(listen).map_err(|source| match source.kind() {
+        ErrorKind::AddrInUse => StartError::PortTaken { listen },
+        _ => StartError::Listen { listen, source },
+    })?;
+    System::new().block_on(async move {
+        let stop = stop_signal()?;
+        crate::run(config, listener, stop, started).await
+    })
+}
+
+/// Done when the person or the system wants the hub to stop.
+#[cfg(unix)]
+fn stop_signal() -> Result<impl Future<Output = ()>, std::io::Error> {
+    use tokio::signal::unix::{SignalKind, signal};
+    let mut terminate = signal(SignalKind::terminate())?;
+    let mut interrupt = signal(SignalKind::interrupt())?;
+    Ok(async move {
+        tokio::select! {
+            _ = terminate.recv() => {}
+            _ = interrupt.recv() => {}
+        }
+    })
+}
+
+/// Done when the person wants the hub to stop.
+#[cfg(not(unix))]
+#[expect(clippy::unnecessary_wraps, reason = "elsewhere a signal may be refused")]
+fn stop_signal() -> Result<impl Future<Output = ()>, std::io::Error> {
+    Ok(async {
+        // Without the signal the hub can still be ended by the system.
+        let _ = tokio::signal::ctrl_c().await;
+    })
+}
+
+fn check(file: &Path) -> Result<(), StartError> {
+    let read = site_file::read(file)?;
+    for odd in &read.odd {
+        say(&odd.to_string());
+    }
+    let site = &read.site;
+    say(&format!(
+        "{}: in order. “{}”: {} benchmarks, {} targets, {} marks, {} machines, {} lines.",
+        file.display(),
+        site.name,
+        site.benchmarks.len(),
+        site.targets.len(),
+        site.marks.len(),
+        site.machines.len(),
+        site.lines.len()
+    ));
+    Ok(())
+}
+
+fn verify(path: &Path) -> Result<(), StartError> {
+    let proof = export::verify(path)?;
+    if proof.first > 1 {
+        say(&format!(
+            "This file begins with entry {}: what came before is not in it and not proven by it.",
+            proof.first
+        ));
+    }
+    say(&format!(
+        "{}: untouched. Entries {} to {}, head {}.",
+        path.display(),
+        proof.first,
+        proof.head.seq,
+        proof.head.hash
+    ));
+    Ok(())
+}
+
+fn import(file: &Path, data: &Path) -> Result<(), StartError> {
+    let folder = DataFolder::take(data)?;
+    let head = export::import(file, &folder)?;
+    store::rebuild(&folder)?;
+    say(&format!(
+        "Imported {} entries into {}, head {}.",
+        head.seq,
+        data.display(),
+        head.hash
+    ));
+    Ok(())
+}
+
+fn rebuild(data: &Path) -> Result<(), StartError> {
+    let folder = DataFolder::take(data)?;
+    let head = store::rebuild(&folder)?;
+    say(&format!(
+        "The index is made anew from {} entries.",
+        head.seq
+    ));
+    Ok(())
+}
+
+fn write(
+    out: Option<&Path>,
+    write: impl FnOnce(&mut dyn Write) -> Result<(), export::ExportError>,
+) -> Result<(), StartError> {
+    let Some(path) = out else {
+        return Ok(write(&mut std::io::stdout().lock())?);
+    };
+    let mut file = File::create_new(path).map_err(|source| StartError::Write {
+        path: path.to_owned(),
+        source,
+    })?;
+    write(&mut file)?;
+    file.sync_all().map_err(|source| StartError::Write {
+        path: path.to_owned(),
+        source,
+    })
+}

@@ -1,0 +1,264 @@
+//! The log on its way out and in: one file of JSON Lines that proves itself, and a table for people.
+
+use std::fs::File;
+use std::io::{BufRead as _, BufReader, Write};
+use std::path::{Path, PathBuf};
+
+use day::chain::{ChainError, Sealed, Walk, open};
+use day::entry::Entry;
+use day::time::Time;
+use thiserror::Error;
+
+use crate::past::LogLine;
+use crate::store::log::{self, Log};
+use crate::store::{DataFolder, Head, Kept, StoreError};
+
+/// Why an export or import came to nothing.
+#[derive(Debug, Error)]
+pub enum ExportError {
+    /// The store can't be used.
+    #[error("{0}")]
+    Store(#[from] StoreError),
+    /// A file can't be read or written.
+    #[error("{} can't be read or written ({source}).", path.display())]
+    File {
+        /// Which.
+        path: PathBuf,
+        /// Why.
+        source: std::io::Error,
+    },
+    /// The export does not prove itself.
+    #[error("{}, line {line}: {source}. Nothing was imported.", path.display())]
+    Broken {
+        /// Which file.
+        path: PathBuf,
+        /// Which line, from 1.
+        line: u64,
+        /// What is wrong.
+        source: ChainError,
+    },
+    /// There is a log already.
+    #[error("The data folder {} holds a log already. Import into a new folder.", folder.display())]
+    NotEmpty {
+        /// Which folder.
+        folder: PathBuf,
+    },
+    /// There is nothing.
+    #[error("{} holds no log: there is nothing to prove or to export.", path.display())]
+    Nothing {
+        /// Where.
+        path: PathBuf,
+    },
+    /// The table can't be written.
+    #[error("The table can't be written ({0}).")]
+    Table(#[from] csv::Error),
+}
+
+fn file_error(path: &Path) -> impl FnOnce(std::io::Error) -> ExportError + '_ {
+    move |source| ExportError::File {
+        path: path.to_owned(),
+        source,
+    }
+}
+
+/// What was proven.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Proof {
+    /// The first entry; above 1 when what is before it is not in the file.
+    pub first: u64,
+    /// The last entry.
+    pub head: Head,
+}
+
+/// Proves a data folder, or a file that was exported.
+///
+/// # Errors
+/// [`ExportError`], naming the first broken entry.
+pub fn verify(path: &Path) -> Result<Proof, ExportError> {
+    let nothing = || ExportError::Nothing {
+        path: path.to_owned(),
+    };
+    if path.is_dir() {
+        let logs = path.join("log");
+        if !logs.is_dir() {
+            return Err(nothing());
+        }
+        let (head, days) = log::prove(&logs)?;
+        if days == 0 {
+            return Err(nothing());
+        }
+        return Ok(Proof { first: 1, head });
+    }
+    let mut first = None;
+    let mut head = None;
+    each_line(path, |entry, _, sealed| {
+        first.get_or_insert(entry.seq);
+        head = Some(Head {
+            seq: entry.seq,
+            hash: sealed.hash,
+        });
+        Ok(())
+    })?;
+    match (first, head) {
+        (Some(first), Some(head)) => Ok(Proof { first, head }),
+        _ => Err(nothing()),
+    }
+}
+
+/// Writes the whole log as JSON Lines.
+///
+/// # Errors
+/// [`ExportError`].
+pub fn export(folder: &Path, out: &mut (impl Write + ?Sized)) -> Result<(), ExportError> {
+    for path in paths(folder)? {
+        let file = File::open(&path).map_err(file_error(&path))?;
+        for line in BufReader::new(file).lines() {
+            let line = line.map_err(file_error(&path))?;
+            writeln!(out, "{}", line.trim_end()).map_err(file_error(&path))?;
+        }
+    }
+    out.flush().map_err(file_error(folder))
+}
+
+/// Takes an export into a new data folder, after it has proven itself from the first entry on.
+///
+/// # Errors
+/// [`ExportError`]; then nothing is imported.
+pub fn import(path: &Path, folder: &DataFolder) -> Result<Head, ExportError> {
+    let logs = folder.path().join("log");
+    let (mut log, today, _) = Log::open(&logs, 0)?;
+    if !today.is_empty() {
+        return Err(ExportError::NotEmpty {
+            folder: folder.path().to_owned(),
+        });
+    }
+    let proof = verify(path)?;
+    if proof.first != 1 {
+        return Err(ExportError::Broken {
+            path: path.to_owned(),
+            line: 1,
+            source: ChainError::Numbering {
+                seq: proof.first,
+                expected: 1,
+            },
+        });
+    }
+    let mut waiting: Vec<Kept> = Vec::new();
+    each_line(path, |entry, _, sealed| {
+        if let Some(last) = waiting.last_mut() {
+            // The same request goes on: it stays whole in the new folder too.
+            last.more = !entry.key.is_empty()
+                && last.entry.key == entry.key
+                && last.entry.by.device == entry.by.device;
+        }
+        if waiting.len() >= 512 && waiting.last().is_some_and(|last| !last.more) {
+            log.append(&waiting)?;
+            waiting.clear();
+        }
+        waiting.push(Kept {
+            entry,
+            sealed,
+            more: false,
+        });
+        Ok(())
+    })?;
+    log.append(&waiting)?;
+    Ok(log.head().clone())
+}
+
+/// Writes the log as a table, one entry a row.
+///
+/// # Errors
+/// [`ExportError`].
+pub fn table(folder: &Path, out: impl Write) -> Result<(), ExportError> {
+    let mut table = csv::Writer::from_writer(out);
+    table.write_record([
+        "seq", "at", "made_at", "by", "device", "kind", "machine", "mark", "english", "spanish",
+    ])?;
+    for path in paths(folder)? {
+        each_line(&path, |entry, _, _| {
+            let line = LogLine::of(&entry);
+            table.write_record([
+                line.seq.to_string(),
+                written(line.at),
+                written(line.made_at),
+                harmless(&line.by),
+                harmless(&line.device),
+                harmless(&line.kind),
+                harmless(line.machine.as_deref().unwrap_or_default()),
+                harmless(line.mark.as_deref().unwrap_or_default()),
+                harmless(&line.english),
+                harmless(&line.spanish),
+            ])?;
+            Ok(())
+        })?;
+    }
+    table.flush().map_err(file_error(folder))
+}
+
+fn paths(folder: &Path) -> Result<Vec<PathBuf>, ExportError> {
+    let logs = folder.join("log");
+    if !logs.is_dir() {
+        return Err(ExportError::Nothing {
+            path: folder.to_owned(),
+        });
+    }
+    Ok(log::paths(&logs)?)
+}
+
+/// A moment as people and spreadsheets read it.
+fn written(time: Time) -> String {
+    jiff::Timestamp::from_millisecond(time.0).map_or_else(
+        |_| time.0.to_string(),
+        |at| {
+            let zoned = at.to_zoned_datetime(jiff::tz::TimeZone::system());
+            zoned.strftime("%Y-%m-%d %H:%M:%S%.3f").to_string()
+        },
+    )
+}
+
+/// A cell that a spreadsheet does not take for a formula.
+fn harmless(cell: &str) -> String {
+    if cell.starts_with(['=', '+', '-', '@', '\t', '\r']) {
+        format!("'{cell}")
+    } else {
+        cell.to_owned()
+    }
+}
+
+/// Proves a file line by line, from whatever entry it begins with.
+fn each_line(
+    path: &Path,
+    mut visit: impl FnMut(Entry, String, Sealed) -> Result<(), ExportError>,
+) -> Result<(), ExportError> {
+    let file = File::open(path).map_err(file_error(path))?;
+    let mut walk: Option<Walk> = None;
+    for (at, line) in (1..).zip(BufReader::new(file).lines()) {
+        let line = line.map_err(file_error(path))?;
+        let line = line.strip_suffix(' ').unwrap_or(&line);
+        let broken = |source| ExportError::Broken {
+            path: path.to_owned(),
+            line: at,
+            source,
+        };
+        let mut here = match walk.take() {
+            Some(walk) => walk,
+            None => {
+                let (entry, prev, _) = open(line, at).map_err(broken)?;
+                Walk::from_head(entry.seq.saturating_sub(1), prev)
+            }
+        };
+        let prev = here.hash.clone();
+        let entry = here.step(line).map_err(broken)?;
+        let sealed = Sealed {
+            line: line.to_owned(),
+            hash: here.hash.clone(),
+        };
+        walk = Some(here);
+        visit(entry, prev, sealed)?;
+    }
+    Ok(())
+}
+
+#[cfg(test)]
+mod tests;

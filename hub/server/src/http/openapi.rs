@@ -1,0 +1,71 @@
+//! The contract: an OpenAPI 3.1 document made from the handlers, served, and committed as `openapi.json`.
+
+use actix_web::{HttpResponse, get};
+use utoipa::OpenApi;
+
+use super::{codes, join, log, pages, say};
+use crate::socket;
+
+/// Everything that the hub answers.
+#[derive(OpenApi)]
+#[openapi(
+    info(
+        title = "Rodcall",
+        description = "The hub of a crew's shared board. Lengths are whole numbers of tenth-micrometres (1 ft = 3 048 000), moments are milliseconds since 1970 on the hub's clock. A phone is known by the cookie `rodcall` that joining gives it. The socket `/api/live` speaks FromHub and FromPhone."
+    ),
+    paths(
+        pages::healthz,
+        join::invitation,
+        join::come_in,
+        join::who_am_i,
+        say::take_saying,
+        log::log_page,
+        log::log_entry,
+        log::log_table,
+        log::whole_log,
+        codes::day_codes,
+        codes::choose_address,
+        document,
+        socket::live,
+    ),
+    components(schemas(socket::FromHub, socket::FromPhone))
+)]
+pub struct Contract;
+
+/// The document, as it is committed and served.
+pub fn text() -> String {
+    // The document is plain data: writing it can't fail; an empty one would fail the contract's test.
+    let mut text = Contract::openapi().to_pretty_json().unwrap_or_default();
+    text.push('\n');
+    text
+}
+
+/// This document; for everyone.
+#[utoipa::path(
+    context_path = "/api",
+    responses((status = 200, body = String, content_type = "application/json"))
+)]
+#[get("/openapi.json")]
+pub(crate) async fn document() -> HttpResponse {
+    HttpResponse::Ok()
+        .content_type("application/json")
+        .body(text())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_committed_contract_is_current() {
+        let path = concat!(env!("CARGO_MANIFEST_DIR"), "/openapi.json");
+        if std::env::var_os("UPDATE").is_some() {
+            std::fs::write(path, text()).unwrap();
+        }
+        let committed = std::fs::read_to_string(path).unwrap_or_default();
+        assert!(
+            committed == text(),
+            "hub/server/openapi.json is not what the handlers say: run UPDATE=1 cargo test -p rodcall openapi, then npm run types in web-ui"
+        );
+    }
+}

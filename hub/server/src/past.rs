@@ -1,0 +1,220 @@
+//! What was said, for people to read: pages of the log by number, mark, person, machine or kind, and tables.
+
+use std::path::{Path, PathBuf};
+use std::time::Duration;
+
+use day::entry::Entry;
+use day::tell::tell;
+use day::time::Time;
+use serde::{Deserialize, Serialize};
+use utoipa::{IntoParams, ToSchema};
+
+use crate::publish::Publish;
+use crate::store::StoreError;
+use crate::store::index::{By, Index, Linked, kind};
+
+/// Lines in one page at most.
+const PAGE_MAX: usize = 1_000;
+/// Lines in one page when nobody says how many.
+const PAGE_USUAL: usize = 200;
+/// The index follows the log by less than this, or not at all.
+const INDEX_PATIENCE: Duration = Duration::from_secs(2);
+
+/// The log, for readers; clones share it.
+#[derive(Clone, Debug)]
+pub struct Past {
+    index: Option<Index>,
+    publish: Publish,
+    folder: PathBuf,
+}
+
+/// What is looked for. Newest first with `before`, else oldest first.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Deserialize, IntoParams)]
+#[into_params(parameter_in = Query)]
+#[serde(deny_unknown_fields)]
+pub struct Sought {
+    /// Only entries behind this one.
+    pub after: Option<u64>,
+    /// Only entries before this one, newest first; 0 for the newest of all.
+    pub before: Option<u64>,
+    /// How many lines; 200 when left out, 1000 at most.
+    pub limit: Option<usize>,
+    /// Only about this mark.
+    pub mark: Option<String>,
+    /// Only by this person.
+    pub person: Option<String>,
+    /// Only about this machine.
+    pub machine: Option<String>,
+    /// Only of this kind.
+    pub kind: Option<String>,
+}
+
+/// An entry as people read it.
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
+pub struct LogLine {
+    /// Its number.
+    pub seq: u64,
+    /// When the hub took it.
+    pub at: Time,
+    /// When it was made.
+    pub made_at: Time,
+    /// Who said it.
+    pub by: String,
+    /// With which phone.
+    pub device: String,
+    /// Its kind.
+    pub kind: String,
+    /// The machine that it is about.
+    #[schema(required)]
+    pub machine: Option<String>,
+    /// The mark that it is about.
+    #[schema(required)]
+    pub mark: Option<String>,
+    /// The sentence in English.
+    pub english: String,
+    /// The sentence in Spanish.
+    pub spanish: String,
+}
+
+/// A page of the log.
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
+pub struct LogPage {
+    /// Its lines.
+    pub lines: Vec<LogLine>,
+    /// The last entry of the whole log.
+    pub head: u64,
+}
+
+/// One entry with its proof.
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
+pub struct LogEntry {
+    /// The entry.
+    pub entry: Entry,
+    /// The hash that it follows.
+    pub prev: String,
+    /// Its hash.
+    pub hash: String,
+}
+
+impl LogLine {
+    /// The line of an entry.
+    pub fn of(entry: &Entry) -> Self {
+        let told = tell(entry);
+        Self {
+            seq: entry.seq,
+            at: entry.at,
+            made_at: entry.made_at,
+            by: entry.by.person.clone(),
+            device: entry.by.device.clone(),
+            kind: kind(&entry.body),
+            machine: told.machine,
+            mark: told.mark,
+            english: told.english,
+            spanish: told.spanish,
+        }
+    }
+
+    fn fits(&self, sought: &Sought) -> bool {
+        let fits = |want: &Option<String>, have: Option<&str>| match want {
+            Some(want) => have == Some(want.as_str()),
+            None => true,
+        };
+        fits(&sought.mark, self.mark.as_deref())
+            && fits(&sought.machine, self.machine.as_deref())
+            && fits(&sought.person, Some(&self.by))
+            && fits(&sought.kind, Some(&self.kind))
+    }
+}
+
+type Numbers = Box<dyn Iterator<Item = Result<u64, StoreError>>>;
+
+impl Past {
+    /// A reader of the log in a data folder.
+    pub fn new(index: Option<Index>, publish: Publish, folder: &Path) -> Self {
+        Self {
+            index,
+            publish,
+            folder: folder.to_owned(),
+        }
+    }
+
+    /// The data folder.
+    pub fn folder(&self) -> &Path {
+        &self.folder
+    }
+
+    /// Waits until everything that is kept can be found; gives the last entry.
+    pub async fn head(&self) -> u64 {
+        let head = self.publish.pulse().head;
+        let mut indexed = self.publish.watch_indexed();
+        let caught_up = indexed.wait_for(|seq| *seq >= head);
+        // An index that has failed is never caught up: what it knows is shown.
+        let _ = tokio::time::timeout(INDEX_PATIENCE, caught_up).await;
+        head
+    }
+
+    fn index(&self) -> Result<&Index, StoreError> {
+        self.index.as_ref().ok_or_else(|| StoreError::Index {
+            reason: "it failed earlier".to_owned(),
+        })
+    }
+
+    /// A page of the log, up to `head`.
+    ///
+    /// # Errors
+    /// [`StoreError`] when it can't be read.
+    pub fn page(&self, sought: &Sought, head: u64) -> Result<LogPage, StoreError> {
+        let index = self.index()?;
+        let limit = sought.limit.unwrap_or(PAGE_USUAL).clamp(1, PAGE_MAX);
+        let mut lines = Vec::new();
+        for seq in numbers(index, sought, head) {
+            let Some(linked) = index.entry(seq?)? else {
+                continue;
+            };
+            let line = LogLine::of(&linked.entry);
+            if line.seq <= sought.after.unwrap_or(0) && sought.before.is_some() {
+                break;
+            }
+            if line.fits(sought) {
+                lines.push(line);
+            }
+            if lines.len() == limit {
+                break;
+            }
+        }
+        Ok(LogPage { lines, head })
+    }
+
+    /// One entry with its proof.
+    ///
+    /// # Errors
+    /// [`StoreError`] when it can't be read.
+    pub fn entry(&self, seq: u64) -> Result<Option<Linked>, StoreError> {
+        self.index()?.entry(seq)
+    }
+}
+
+/// The numbers to look at: by the name that is rarest as a rule, else one after the other.
+fn numbers(index: &Index, sought: &Sought, head: u64) -> Numbers {
+    let names = [
+        (By::Mark, &sought.mark),
+        (By::Machine, &sought.machine),
+        (By::Person, &sought.person),
+        (By::Kind, &sought.kind),
+    ];
+    let by = names
+        .into_iter()
+        .find_map(|(by, name)| Some((by, name.clone()?)));
+    let after = sought.after.unwrap_or(0);
+    match (sought.before, by) {
+        (Some(before), by) => {
+            let before = if before == 0 { head + 1 } else { before.min(head + 1) };
+            match by {
+                Some((by, name)) => Box::new(index.named(by, &name, before)),
+                None => Box::new((1..before).rev().map(Ok)),
+            }
+        }
+        (None, Some((by, name))) => Box::new(index.named_after(by, &name, after)),
+        (None, None) => Box::new((after.saturating_add(1)..=head).map(Ok)),
+    }
+}

@@ -1,0 +1,269 @@
+//! What is current, for everyone who looks: the newest view of each screen, who is known, how far the log has come.
+//!
+//! Each is one value in a `watch`: a slow phone jumps to the newest and nothing queues behind it.
+
+use std::collections::BTreeMap;
+use std::sync::{Arc, Mutex, PoisonError};
+
+use bytestring::ByteString;
+use day::asked::{By, Role};
+use day::state::State;
+use day::views;
+use earthwork::words::{Language, ScreenUnit};
+use serde::Serialize;
+use tokio::sync::watch;
+
+/// A screen's subject.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Topic {
+    /// The cab of one machine.
+    Operator(String),
+    /// The ground person's page.
+    Ground,
+    /// The supervisor's page.
+    Supervisor,
+    /// What stays put: marks, targets, benchmarks.
+    Sheet,
+}
+
+impl Topic {
+    fn word(&self) -> &'static str {
+        match self {
+            Self::Operator(_) => "operator",
+            Self::Ground => "ground",
+            Self::Supervisor => "supervisor",
+            Self::Sheet => "sheet",
+        }
+    }
+}
+
+/// Who is known and what the day is: all that joining and answering a phone needs.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Board {
+    /// The job's name; empty before a site is read.
+    pub site: String,
+    /// The day's name; empty before one is open.
+    pub day: String,
+    /// How often the codes of the day were renewed.
+    pub generation: u32,
+    /// The machines, in the order of the site file.
+    pub machines: Vec<String>,
+    /// Phones that are in, by the digest of their cookie.
+    pub phones: BTreeMap<String, Phone>,
+    /// Phones that are out, and whether another screen took over.
+    pub gone: BTreeMap<String, Gone>,
+}
+
+/// A phone that is in.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Phone {
+    /// Who it is, as entries name it.
+    pub by: By,
+    /// The screen's language.
+    pub language: Language,
+    /// The screen's unit.
+    pub unit: ScreenUnit,
+}
+
+/// Why a phone is out.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Gone {
+    /// A supervisor removed it.
+    Removed,
+    /// Another phone took its place in the cab.
+    Retired,
+}
+
+impl Board {
+    fn of(state: &State) -> Self {
+        let mut board = Self {
+            site: state.site().map(|site| site.name.clone()).unwrap_or_default(),
+            day: state.day.as_ref().map(|day| day.id.clone()).unwrap_or_default(),
+            generation: state.codes_generation,
+            machines: state
+                .site()
+                .map(|site| site.machines.iter().map(|machine| machine.id.clone()).collect())
+                .unwrap_or_default(),
+            ..Self::default()
+        };
+        for (id, device) in &state.devices {
+            if device.removed {
+                let cab = device.machine.as_ref().and_then(|machine| state.cabs.get(machine));
+                let replaced = cab.is_some_and(|cab| cab.device.is_some());
+                let why = if replaced { Gone::Retired } else { Gone::Removed };
+                board.gone.insert(id.clone(), why);
+                continue;
+            }
+            let phone = Phone {
+                by: By {
+                    device: id.clone(),
+                    person: device.person.clone(),
+                    roles: device.roles.clone(),
+                    machine: device.machine.clone(),
+                },
+                language: device.language,
+                unit: device.unit,
+            };
+            board.phones.insert(device.token_digest.clone(), phone);
+        }
+        board
+    }
+
+    /// The operators' phones that are in.
+    pub fn cabs(&self) -> impl Iterator<Item = &Phone> {
+        self.phones.values().filter(|phone| phone.by.is(Role::Operator))
+    }
+}
+
+/// How far the log has come, and whether it still goes on.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Pulse {
+    /// The last entry that is kept.
+    pub head: u64,
+    /// Why nothing is kept any more.
+    pub halted: Option<String>,
+}
+
+/// What is current; clones share it.
+#[derive(Clone, Debug)]
+pub struct Publish(Arc<Shared>);
+
+#[derive(Debug)]
+struct Shared {
+    board: watch::Sender<Arc<Board>>,
+    pulse: watch::Sender<Pulse>,
+    indexed: watch::Sender<u64>,
+    closing: watch::Sender<bool>,
+    views: Mutex<BTreeMap<Topic, Channel>>,
+}
+
+#[derive(Debug)]
+struct Channel {
+    last: String,
+    newest: watch::Sender<ByteString>,
+}
+
+impl Default for Publish {
+    fn default() -> Self {
+        Self(Arc::new(Shared {
+            board: watch::Sender::default(),
+            pulse: watch::Sender::default(),
+            indexed: watch::Sender::default(),
+            closing: watch::Sender::default(),
+            views: Mutex::default(),
+        }))
+    }
+}
+
+impl Publish {
+    /// Says who is known, when that has changed.
+    pub fn board(&self, state: &State) {
+        let board = Board::of(state);
+        self.0.board.send_if_modified(|known| {
+            let changed = **known != board;
+            if changed {
+                *known = Arc::new(board);
+            }
+            changed
+        });
+    }
+
+    /// Encodes each view once and hands it to whoever watches, when it has changed.
+    pub fn views(&self, state: &State) {
+        for machine in state.cabs.keys() {
+            let view = views::operator::view(state, machine);
+            self.view(Topic::Operator(machine.clone()), state.seq, view.as_ref());
+        }
+        self.view(Topic::Ground, state.seq, views::ground::view(state).as_ref());
+        self.view(Topic::Supervisor, state.seq, views::supervisor::view(state).as_ref());
+        self.view(Topic::Sheet, state.seq, views::sheet::view(state).as_ref());
+    }
+
+    fn view(&self, topic: Topic, seq: u64, view: Option<&impl Serialize>) {
+        let Some(view) = view else { return };
+        let text = match serde_json::to_string(view) {
+            Ok(text) => text,
+            Err(error) => {
+                tracing::error!("the {} view can't be written: {error}", topic.word());
+                return;
+            }
+        };
+        let mut views = self.0.views.lock().unwrap_or_else(PoisonError::into_inner);
+        let word = topic.word();
+        let channel = views.entry(topic).or_insert_with(Channel::new);
+        if channel.last != text {
+            let message =
+                format!(r#"{{"kind":"view","topic":"{word}","seq":{seq},"view":{text}}}"#);
+            channel.newest.send_replace(message.into());
+            channel.last = text;
+        }
+    }
+
+    /// The newest view of a topic, from now on; empty until there is one.
+    pub fn watch(&self, topic: Topic) -> watch::Receiver<ByteString> {
+        let mut views = self.0.views.lock().unwrap_or_else(PoisonError::into_inner);
+        let channel = views.entry(topic).or_insert_with(Channel::new);
+        channel.newest.subscribe()
+    }
+
+    /// Says how far the log has come.
+    pub fn head(&self, seq: u64) {
+        self.0.pulse.send_modify(|pulse| pulse.head = seq);
+    }
+
+    /// Says how far the index has come.
+    pub fn indexed(&self, seq: u64) {
+        self.0.indexed.send_replace(seq);
+    }
+
+    /// Says that nothing is kept any more, and why.
+    pub fn halt(&self, why: &str) {
+        self.0.pulse.send_modify(|pulse| {
+            pulse.halted.get_or_insert_with(|| why.to_owned());
+        });
+    }
+
+    /// Says that the hub is closing.
+    pub fn close(&self) {
+        self.0.closing.send_replace(true);
+    }
+
+    /// Who is known now.
+    pub fn known(&self) -> Arc<Board> {
+        self.0.board.borrow().clone()
+    }
+
+    /// Who is known, from now on.
+    pub fn watch_board(&self) -> watch::Receiver<Arc<Board>> {
+        self.0.board.subscribe()
+    }
+
+    /// How far the log has come.
+    pub fn pulse(&self) -> Pulse {
+        self.0.pulse.borrow().clone()
+    }
+
+    /// How far the log has come, from now on.
+    pub fn watch_pulse(&self) -> watch::Receiver<Pulse> {
+        self.0.pulse.subscribe()
+    }
+
+    /// How far the index has come, from now on.
+    pub fn watch_indexed(&self) -> watch::Receiver<u64> {
+        self.0.indexed.subscribe()
+    }
+
+    /// Whether the hub is closing, from now on.
+    pub fn watch_closing(&self) -> watch::Receiver<bool> {
+        self.0.closing.subscribe()
+    }
+}
+
+impl Channel {
+    fn new() -> Self {
+        Self {
+            last: String::new(),
+            newest: watch::Sender::default(),
+        }
+    }
+}

@@ -1,0 +1,135 @@
+//! Which operators' pages can be seen: heard lately and visible, hidden, or lost. Counts in the world's time.
+
+use std::collections::BTreeMap;
+use std::sync::{Mutex, PoisonError};
+use std::time::{Duration, Instant};
+
+use day::asked::{Asked, By, Command};
+use day::said::receipt::{NoticeScreen, ScreenNotice};
+
+use crate::hub::Hub;
+
+/// A page that is silent for longer is lost (field practice: a number older than this must not stand).
+const SILENCE: Duration = Duration::from_secs(4);
+/// Between two looks.
+const LOOK: Duration = Duration::from_millis(250);
+
+/// When each operator's page was last heard, and whether it said that it can be seen.
+#[derive(Debug, Default)]
+pub struct Screens(Mutex<BTreeMap<String, Screen>>);
+
+#[derive(Clone, Copy, Debug)]
+struct Screen {
+    heard: Instant,
+    visible: bool,
+    told: Option<ScreenNotice>,
+}
+
+impl Screens {
+    /// A page has been heard.
+    pub fn heard(&self, device: &str) {
+        self.with(device, |screen| screen.heard = Instant::now());
+    }
+
+    /// A page has said whether it can be seen.
+    pub fn visible(&self, device: &str, visible: bool) {
+        self.with(device, |screen| {
+            screen.heard = Instant::now();
+            screen.visible = visible;
+        });
+    }
+
+    fn with(&self, device: &str, change: impl FnOnce(&mut Screen)) {
+        let mut screens = self.0.lock().unwrap_or_else(PoisonError::into_inner);
+        let screen = screens.entry(device.to_owned()).or_insert_with(|| Screen {
+            heard: Instant::now(),
+            visible: false,
+            told: None,
+        });
+        change(screen);
+    }
+
+    /// What is to be said of a page, when that differs from what was said last.
+    fn news(&self, device: &str, now: Instant) -> Option<ScreenNotice> {
+        let mut news = None;
+        self.with(device, |screen| {
+            let seen = judge(now.saturating_duration_since(screen.heard), screen.visible);
+            if screen.told != Some(seen) {
+                news = Some(seen);
+            }
+        });
+        news
+    }
+
+    fn told(&self, device: &str, notice: ScreenNotice) {
+        self.with(device, |screen| screen.told = Some(notice));
+    }
+}
+
+fn judge(silence: Duration, visible: bool) -> ScreenNotice {
+    if silence > SILENCE {
+        ScreenNotice::Lost
+    } else if visible {
+        ScreenNotice::Showing
+    } else {
+        ScreenNotice::Hidden
+    }
+}
+
+/// Looks at the operators' pages until the hub closes, and says what has changed.
+pub async fn watch(hub: Hub) {
+    let mut tick = tokio::time::interval(LOOK);
+    let mut closing = hub.publish.watch_closing();
+    loop {
+        tokio::select! {
+            _ = tick.tick() => look(&hub).await,
+            _ = closing.wait_for(|closing| *closing) => return,
+        }
+    }
+}
+
+/// Looks once: after each word from a page, and at every tick.
+pub async fn look(hub: &Hub) {
+    let board = hub.publish.known();
+    for phone in board.cabs() {
+        let device = &phone.by.device;
+        let Some(screen) = hub.screens.news(device, Instant::now()) else {
+            continue;
+        };
+        let asked = Asked {
+            key: String::new(),
+            by: By::hub(),
+            made_at: hub.clock.now(),
+            command: Command::NoticeScreen(NoticeScreen {
+                device: device.clone(),
+                screen,
+            }),
+        };
+        if hub.writer.ask(asked).await.is_ok() {
+            hub.screens.told(device, screen);
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_silent_page_is_lost_whatever_it_said_last() {
+        assert_eq!(judge(Duration::from_secs(1), true), ScreenNotice::Showing);
+        assert_eq!(judge(Duration::from_secs(1), false), ScreenNotice::Hidden);
+        assert_eq!(judge(Duration::from_millis(4_001), true), ScreenNotice::Lost);
+    }
+
+    #[test]
+    fn what_was_said_is_not_said_again() {
+        let screens = Screens::default();
+        screens.visible("m1", true);
+        let now = Instant::now();
+        assert_eq!(screens.news("m1", now), Some(ScreenNotice::Showing));
+        screens.told("m1", ScreenNotice::Showing);
+        assert_eq!(screens.news("m1", now), None);
+        assert_eq!(screens.news("m1", now + SILENCE * 2), Some(ScreenNotice::Lost));
+    }
+}

@@ -1,0 +1,212 @@
+//! Marks from a table with a header, columns in any order. All of it comes in, or nothing.
+
+use std::collections::BTreeMap;
+
+use csv::StringRecord;
+use day::site::{Mark, Target};
+use earthwork::length::{Length, parse};
+use earthwork::point::Point;
+use earthwork::uncertainty::Surface;
+
+use super::fields::{Fields, Notes, word};
+use super::marks::{along, station};
+
+/// What a column can be.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+enum Column {
+    Id,
+    X,
+    Y,
+    Station,
+    Offset,
+    Target,
+    Surface,
+    Note,
+    /// A point list carries elevations; a mark's grade comes from its target, so they are not used.
+    Elevation,
+}
+
+/// The names that people and the trade's point lists give the columns.
+const NAMES: [(Column, &[&str]); 9] = [
+    (Column::Id, &["id", "mark", "name", "point", "p", "no"]),
+    (Column::X, &["x", "easting", "east", "e"]),
+    (Column::Y, &["y", "northing", "north", "n"]),
+    (Column::Station, &["station", "sta"]),
+    (Column::Offset, &["offset", "off"]),
+    (Column::Target, &["target"]),
+    (Column::Surface, &["surface"]),
+    (Column::Note, &["note", "description", "desc", "d"]),
+    (Column::Elevation, &["elevation", "elev", "z"]),
+];
+
+/// The columns of one table: where each stands, and in which unit its plain numbers are.
+struct Header {
+    columns: BTreeMap<Column, (usize, String)>,
+}
+
+/// Reads the table that `[marks_csv]` names.
+pub(super) fn marks(
+    notes: &mut Notes,
+    fields: &Fields<'_, '_>,
+    targets: &[Target],
+    beside: &dyn Fn(&str) -> Result<String, String>,
+) -> Vec<Mark> {
+    let file = fields.text(notes, "file");
+    let unit = fields.text(notes, "unit");
+    fields.done(notes);
+    let (Some(file), Some(unit)) = (file, unit) else {
+        return Vec::new();
+    };
+    if !["ft", "m", "mm", "in"].contains(&unit.as_str()) {
+        notes.wrong_at(fields.at("unit"), format!("`unit`: “{unit}” is not ft, m, mm or in."));
+        return Vec::new();
+    }
+    match beside(&file) {
+        Ok(text) => table(notes, &file, &text, &unit, targets),
+        Err(why) => {
+            notes.wrong_at(
+                fields.at("file"),
+                format!("The table of marks “{file}” can't be read ({why}). It is looked for beside the site file."),
+            );
+            Vec::new()
+        }
+    }
+}
+
+fn table(notes: &mut Notes, file: &str, text: &str, unit: &str, targets: &[Target]) -> Vec<Mark> {
+    let mut reader = csv::ReaderBuilder::new()
+        .trim(csv::Trim::All)
+        .from_reader(text.trim_start_matches('\u{feff}').as_bytes());
+    let header = match reader.headers() {
+        Ok(names) => match Header::of(names, unit) {
+            Ok(header) => header,
+            Err(why) => {
+                notes.wrong_in(file.to_owned(), 1, why);
+                return Vec::new();
+            }
+        },
+        Err(error) => {
+            notes.wrong_in(file.to_owned(), 1, format!("This is not a table: {error}."));
+            return Vec::new();
+        }
+    };
+    let mut found = Vec::new();
+    let mut faults = 0;
+    for record in reader.records() {
+        let line_of = |position: Option<&csv::Position>| {
+            position.map_or(1, |at| usize::try_from(at.line()).unwrap_or(usize::MAX))
+        };
+        let (line, row) = match record {
+            Ok(record) => (line_of(record.position()), header.mark(&record, targets)),
+            Err(error) => (line_of(error.position()), Err(format!("This row does not fit the header: {error}."))),
+        };
+        match row {
+            Ok(mark) => {
+                notes.stands_in(format!("marks.{}", mark.id), file, line);
+                found.push(mark);
+            }
+            Err(why) => {
+                faults += 1;
+                notes.wrong_in(file.to_owned(), line, why);
+            }
+        }
+    }
+    if faults > 0 {
+        found.clear();
+    }
+    found
+}
+
+impl Header {
+    fn of(names: &StringRecord, unit: &str) -> Result<Self, String> {
+        let mut columns = BTreeMap::new();
+        for (at, name) in names.iter().enumerate() {
+            let plain = name.to_lowercase();
+            let (plain, unit) = match plain.rsplit_once('_') {
+                Some((stem, own @ ("ft" | "m" | "mm" | "in"))) => (stem.to_owned(), own.to_owned()),
+                _ => (plain, unit.to_owned()),
+            };
+            let Some((column, _)) = NAMES.iter().find(|(_, known)| known.contains(&plain.as_str()))
+            else {
+                return Err(format!(
+                    "There is no column “{name}”. The first row names the columns: id or point, x or easting, y or northing, or station and offset; target, surface, note or description, elevation."
+                ));
+            };
+            if columns.insert(*column, (at, unit)).is_some() {
+                return Err(format!("The column “{name}” stands twice. Remove one."));
+            }
+        }
+        let has = |column| columns.contains_key(&column);
+        if !has(Column::Id) {
+            return Err("The table has no column `id` or `point`.".to_owned());
+        }
+        if !(has(Column::X) && has(Column::Y) || has(Column::Station)) {
+            return Err("The table needs x and y (or easting and northing), or station.".to_owned());
+        }
+        Ok(Self { columns })
+    }
+
+    fn cell<'r>(&self, record: &'r StringRecord, column: Column) -> Option<&'r str> {
+        let (at, _) = self.columns.get(&column)?;
+        record.get(*at).filter(|cell| !cell.is_empty())
+    }
+
+    /// A plain number in the column's unit, or a length that carries its own.
+    fn length(&self, record: &StringRecord, column: Column) -> Result<Option<Length>, String> {
+        let Some(cell) = self.cell(record, column) else {
+            return Ok(None);
+        };
+        let text = self.with_unit(cell, column);
+        let length = if column == Column::Station {
+            station(&text)
+        } else {
+            parse(&text).map_err(|error| error.to_string())
+        };
+        length.map(Some)
+    }
+
+    fn with_unit(&self, cell: &str, column: Column) -> String {
+        let plain = cell
+            .chars()
+            .all(|c| c.is_ascii_digit() || matches!(c, '.' | '-' | '+' | '−'));
+        match self.columns.get(&column) {
+            Some((_, unit)) if plain => format!("{cell} {unit}"),
+            _ => cell.to_owned(),
+        }
+    }
+
+    fn mark(&self, record: &StringRecord, targets: &[Target]) -> Result<Mark, String> {
+        let id = self
+            .cell(record, Column::Id)
+            .ok_or("This row has no name.")?
+            .to_owned();
+        let about = |why: String| format!("{id}: {why}");
+        let length = |column| self.length(record, column).map_err(about);
+        let target = self.cell(record, Column::Target).map(str::to_owned);
+        let (x, y) = (length(Column::X)?, length(Column::Y)?);
+        let (station, offset) = (length(Column::Station)?, length(Column::Offset)?);
+        length(Column::Elevation)?;
+        let place = match (x, y, station) {
+            (Some(x), Some(y), _) => Point { x, y },
+            (None, None, Some(station)) => {
+                let offset = offset.unwrap_or(Length::ZERO);
+                along(target.as_deref(), targets, station, offset).map_err(about)?
+            }
+            _ => return Err(about("give both x and y, or a station.".to_owned())),
+        };
+        let surface = match self.cell(record, Column::Surface) {
+            Some(cell) => word(cell).map_err(about)?,
+            None => Surface::Trimmed,
+        };
+        let note = self.cell(record, Column::Note).unwrap_or_default().to_owned();
+        Ok(Mark {
+            place,
+            target,
+            station,
+            offset: station.and(offset),
+            surface,
+            note,
+            id,
+        })
+    }
+}

@@ -1,0 +1,179 @@
+//! The site file: TOML that people write, read into the day's [`Site`] with every fault named by its line.
+//!
+//! | to learn | read |
+//! |---|---|
+//! | how a value is taken out of the file, and how a fault gets its line | `fields` |
+//! | benchmarks, lines, machines, rods, lasers, rules | `things` |
+//! | targets with their stack and shape | `targets` |
+//! | marks in the file, and from a table | `marks`, `marks_csv` |
+
+mod fields;
+mod marks;
+mod marks_csv;
+mod targets;
+mod things;
+
+use std::path::{Path, PathBuf};
+
+use day::site::{Rules, Site};
+use thiserror::Error;
+use toml::de::DeTable;
+
+use fields::{Fields, Notes};
+
+/// The version of the format that this hub reads.
+const VERSION: &str = "1";
+
+/// One fault of a site file, or one oddity that the crew may mean.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Fault {
+    /// The file, as it was named.
+    pub file: String,
+    /// The line, from 1.
+    pub line: usize,
+    /// What is wrong and what to do.
+    pub message: String,
+    /// Odd, but the site can be used.
+    pub warning: bool,
+}
+
+impl std::fmt::Display for Fault {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        let odd = if self.warning { "odd: " } else { "" };
+        write!(f, "{}:{}: {odd}{}", self.file, self.line, self.message)
+    }
+}
+
+/// Why a site file can't be used.
+#[derive(Debug, Error)]
+pub enum SiteFileError {
+    /// It can't be read at all.
+    #[error("The site file {} can't be read ({source}). Give the path of a site file with --site.", path.display())]
+    Unreadable {
+        /// Which file.
+        path: PathBuf,
+        /// Why.
+        source: std::io::Error,
+    },
+    /// It says something that can't be.
+    #[error("{}", in_lines(faults))]
+    Faulty {
+        /// Every fault, in the order of the lines.
+        faults: Vec<Fault>,
+    },
+}
+
+fn in_lines(faults: &[Fault]) -> String {
+    let lines: Vec<String> = faults.iter().map(ToString::to_string).collect();
+    lines.join("\n")
+}
+
+/// A site that can be used, and what is odd about it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct SiteRead {
+    /// The site.
+    pub site: Site,
+    /// Oddities, each with its line.
+    pub odd: Vec<Fault>,
+}
+
+/// Reads a site file and the table of marks that it names.
+///
+/// # Errors
+/// [`SiteFileError`], with every fault that was found.
+pub fn read(path: &Path) -> Result<SiteRead, SiteFileError> {
+    let text = std::fs::read_to_string(path).map_err(|source| SiteFileError::Unreadable {
+        path: path.to_owned(),
+        source,
+    })?;
+    let folder = path.parent().map(Path::to_owned).unwrap_or_default();
+    read_text(&path.display().to_string(), &text, &|name| {
+        std::fs::read_to_string(folder.join(name)).map_err(|error| error.to_string())
+    })
+}
+
+/// Reads a site from text; `beside` gives the text of a file that it names.
+///
+/// # Errors
+/// [`SiteFileError::Faulty`], with every fault that was found.
+pub fn read_text(
+    file: &str,
+    text: &str,
+    beside: &dyn Fn(&str) -> Result<String, String>,
+) -> Result<SiteRead, SiteFileError> {
+    let mut notes = Notes::new(file, text);
+    let (document, errors) = DeTable::parse_recoverable(text);
+    for error in &errors {
+        let at = error.span().map_or(0, |span| span.start);
+        let what = error.message();
+        notes.wrong_at(at, format!("This is not TOML: {what}. Look for a missing quote, bracket or comma on this line."));
+    }
+    // A document with broken syntax is read no further: what is missing from it may stand in the broken part.
+    let site = if errors.is_empty() {
+        let top = Fields::whole(&document);
+        site(&mut notes, &top, beside)
+    } else {
+        None
+    };
+    if let Some(site) = &site {
+        for fault in day::site_faults::faults(site) {
+            notes.about(&fault.path, fault.message, fault.warning);
+        }
+    }
+    let mut faults = notes.into_faults();
+    faults.sort_by(|a, b| (&a.file != file, &a.file, a.line).cmp(&(&b.file != file, &b.file, b.line)));
+    match site {
+        Some(site) if faults.iter().all(|fault| fault.warning) => Ok(SiteRead { site, odd: faults }),
+        _ => Err(SiteFileError::Faulty { faults }),
+    }
+}
+
+fn site(
+    notes: &mut Notes,
+    top: &Fields<'_, '_>,
+    beside: &dyn Fn(&str) -> Result<String, String>,
+) -> Option<Site> {
+    match top.plain(notes, "version") {
+        Some(version) if version == VERSION => {}
+        Some(version) => notes.wrong_at(
+            top.at("version"),
+            format!("This hub reads version {VERSION} of the site file, not {version}. Use a newer hub or write version = {VERSION}."),
+        ),
+        None => {}
+    }
+    let name = top.text(notes, "name");
+    let tolerance = top.table(notes, "tolerance");
+    let tolerance = tolerance.and_then(|fields| targets::tolerance(notes, &fields));
+    let benchmarks = top.each(notes, "benchmark", "benchmarks", things::benchmark);
+    let lines = top.each(notes, "line", "lines", things::line);
+    let targets = top.each(notes, "target", "targets", |notes, fields| {
+        targets::target(notes, fields, tolerance)
+    });
+    let mut marks = top.each(notes, "mark", "marks", |notes, fields| {
+        marks::mark(notes, fields, &targets)
+    });
+    if let Some(table) = top.table(notes, "marks_csv") {
+        marks.extend(marks_csv::marks(notes, &table, &targets, beside));
+    }
+    let machines = top.each(notes, "machine", "machines", things::machine);
+    let rods = top.each(notes, "rod", "rods", things::rod);
+    let lasers = top.each(notes, "laser", "lasers", things::laser);
+    let rules = top
+        .table(notes, "rules")
+        .map_or_else(|| Some(Rules::default()), |fields| things::rules(notes, &fields));
+    top.done(notes);
+    Some(Site {
+        name: name?,
+        benchmarks,
+        lines,
+        targets,
+        marks,
+        machines,
+        rods,
+        lasers,
+        rules: rules?,
+    })
+}
+
+#[cfg(test)]
+mod tests;

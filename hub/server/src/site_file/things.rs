@@ -1,0 +1,120 @@
+//! Benchmarks, lines, machines, rods, lasers and rules, out of their tables.
+
+use day::site::{Benchmark, Laser, Line, Machine, Rules};
+use earthwork::keep_out::Reach;
+use earthwork::length::Length;
+use earthwork::level::CheckLimits;
+use earthwork::rod::Rod;
+
+use super::fields::{Fields, Notes};
+
+/// One standard deviation of a benchmark's elevation that is not given (common practice).
+const USUAL_BENCHMARK_DOUBT: Length = Length::from_thousandths_of_a_foot(5);
+/// One standard deviation of a laser's plane over 100 ft that is not given (common practice).
+const USUAL_LASER_DOUBT: Length = Length::from_thousandths_of_a_foot(5);
+
+pub(super) fn benchmark(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Benchmark> {
+    let id = fields.text(notes, "id");
+    let elevation = fields.length(notes, "elevation");
+    let place = if fields.has("at") {
+        fields.point(notes, "at").map(Some)
+    } else {
+        Some(None)
+    };
+    let doubt = fields.length_or(notes, "doubt", USUAL_BENCHMARK_DOUBT);
+    let note = fields.note(notes, "note");
+    Some(Benchmark {
+        id: id?,
+        elevation: elevation?,
+        place: place?,
+        doubt: doubt?,
+        note,
+    })
+}
+
+pub(super) fn line(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Line> {
+    let id = fields.text(notes, "id");
+    let kind = fields.word(notes, "kind");
+    let points = fields.points(notes, "points");
+    let keep = fields.word(notes, "keep");
+    let no_cross = fields.flag(notes, "no_cross");
+    let doubt = fields.length(notes, "doubt");
+    let note = fields.note(notes, "note");
+    Some(Line {
+        id: id?,
+        kind: kind?,
+        points: points?,
+        keep: keep?,
+        no_cross,
+        doubt: doubt?,
+        note,
+    })
+}
+
+pub(super) fn machine(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Machine> {
+    let id = fields.text(notes, "id");
+    let shape = fields.word(notes, "shape");
+    let reach_at_ground = fields.length(notes, "reach_at_ground");
+    let tail_radius = fields.length(notes, "tail_radius");
+    let track_width = fields.length(notes, "track_width");
+    let works_on = fields.names(notes, "works_on");
+    let direction = fields.note(notes, "direction");
+    Some(Machine {
+        id: id?,
+        shape: shape?,
+        reach: Reach {
+            reach_at_ground: reach_at_ground?,
+            tail_radius: tail_radius?,
+            track_width: track_width?,
+        },
+        works_on: works_on?,
+        direction,
+    })
+}
+
+pub(super) fn rod(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Rod> {
+    let id = fields.text(notes, "id");
+    let unit = fields.word(notes, "unit");
+    let length = fields.length(notes, "length");
+    let joints = fields.lengths(notes, "joints");
+    let bracket = fields.length_or(notes, "bracket", Length::ZERO);
+    Some(Rod {
+        id: id?,
+        unit: unit?,
+        length: length?,
+        joints: joints?,
+        bracket: bracket?,
+    })
+}
+
+pub(super) fn laser(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Laser> {
+    let id = fields.text(notes, "id");
+    let doubt = fields.length_or(notes, "doubt_per_100_ft", USUAL_LASER_DOUBT);
+    Some(Laser {
+        id: id?,
+        doubt_per_100_ft: doubt?,
+    })
+}
+
+pub(super) fn rules(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Rules> {
+    let usual = Rules::default();
+    let good = fields.length_or(notes, "check_good", usual.checks.good);
+    let warn = fields.length_or(notes, "check_warn", usual.checks.warn);
+    let unsettled_high = if fields.has("unsettled_high") {
+        fields.word(notes, "unsettled_high")
+    } else {
+        Some(usual.unsettled_high)
+    };
+    fields.done(notes);
+    let (good, warn) = (good?, warn?);
+    if good <= Length::ZERO || warn < good {
+        notes.wrong_at(
+            fields.at("check_good"),
+            "`check_good` must be above zero and not above `check_warn`.".to_owned(),
+        );
+    }
+    Some(Rules {
+        checks: CheckLimits { good, warn },
+        unsettled_high: unsettled_high?,
+    })
+}

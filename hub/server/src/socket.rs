@@ -1,0 +1,391 @@
+//! One screen's socket: the newest views out, heartbeats out, words of the page in. Nothing queues behind a slow phone.
+
+use std::collections::BTreeSet;
+use std::time::{Duration, Instant};
+
+use actix_web::web::{Data, Payload};
+use actix_web::{HttpRequest, HttpResponse, get, rt};
+use actix_ws::{AggregatedMessage, AggregatedMessageStream, CloseCode, CloseReason, Session};
+use bytestring::ByteString;
+use day::asked::{Asked, Command, Role};
+use day::said::receipt::Delivered;
+use day::time::Time;
+use day::views;
+use serde::{Deserialize, Serialize};
+use tokio::sync::watch;
+use tokio::time::{MissedTickBehavior, interval, timeout};
+use utoipa::ToSchema;
+
+use crate::http::auth::{Known, OwnPage};
+use crate::hub::Hub;
+use crate::publish::{Board, Gone, Phone, Topic};
+use crate::screens;
+
+/// Between two heartbeats, in the world's time whatever the hub's clock does.
+const BEAT: Duration = Duration::from_secs(1);
+/// A phone that takes nothing for so long is let go; it comes back and gets the newest view.
+const SEND_PATIENCE: Duration = Duration::from_secs(3);
+/// A link on which nothing at all comes back for so long is dead.
+const SILENCE: Duration = Duration::from_secs(30);
+/// Beats between two pings: a browser answers them by itself.
+const PING_EVERY: u32 = 5;
+/// A page has no need to say more in a second.
+const WORDS_IN_A_BEAT: u32 = 60;
+
+/// What the hub says on the socket.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum FromHub {
+    /// First of all.
+    Hello {
+        /// The build of the pages that the hub serves: another build than the page's own means to load it anew.
+        build: String,
+        /// The phone's own device name.
+        device: String,
+        /// The hub's clock.
+        at: Time,
+        /// Hub seconds in a second.
+        speed: f64,
+    },
+    /// The newest whole view; those between are skipped.
+    View {
+        /// Which.
+        topic: TopicWord,
+        /// The entry that it holds up to.
+        seq: u64,
+        /// The view.
+        view: View,
+    },
+    /// Each second.
+    Beat {
+        /// The hub's clock.
+        at: Time,
+        /// Hub seconds in a second.
+        speed: f64,
+        /// The last entry of the log.
+        head: u64,
+        /// True when nothing is kept any more: use hand signals.
+        halted: bool,
+    },
+    /// The answer to a clock question.
+    Clock {
+        /// The phone's own moment, given back.
+        t0: i64,
+        /// The hub's clock.
+        at: Time,
+    },
+    /// The last word before the hub closes the socket.
+    Bye {
+        /// Why.
+        why: Why,
+    },
+}
+
+/// A screen's subject.
+#[derive(Clone, Copy, Debug, Serialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum TopicWord {
+    /// The cab.
+    Operator,
+    /// The ground person's page.
+    Ground,
+    /// The supervisor's page.
+    Supervisor,
+    /// What stays put.
+    Sheet,
+}
+
+/// A view, by its topic.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+#[serde(untagged)]
+pub enum View {
+    /// The cab's.
+    Operator(views::operator::Operator),
+    /// The ground person's.
+    Ground(views::ground::Ground),
+    /// The supervisor's.
+    Supervisor(views::supervisor::Supervisor),
+    /// What stays put.
+    Sheet(views::sheet::Sheet),
+}
+
+/// Why the hub closes a socket.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Why {
+    /// A supervisor removed the phone.
+    Removed,
+    /// Another phone took its place in the cab.
+    Retired,
+    /// The hub closes; it may come back.
+    Closing,
+    /// A new day has begun: join again.
+    DayOver,
+}
+
+/// What a page says on the socket.
+#[derive(Clone, Debug, Deserialize, ToSchema)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum FromPhone {
+    /// What is the hub's time?
+    Clock {
+        /// The phone's own moment, to be given back.
+        t0: i64,
+    },
+    /// Whether the page can be seen: first of all, and at each change.
+    Visible {
+        /// It can.
+        visible: bool,
+    },
+    /// A call has arrived.
+    Have {
+        /// Which.
+        call: u64,
+    },
+    /// After each beat: the page's script runs.
+    Alive,
+}
+
+/// The socket of one screen.
+#[utoipa::path(
+    context_path = "/api",
+    responses(
+        (status = 101, body = FromHub, description = "Speaks FromHub and hears FromPhone from now on"),
+        (status = 401, description = "Not in"),
+        (status = 403, description = "Another site's page")
+    )
+)]
+#[get("/live")]
+pub(crate) async fn live(
+    hub: Data<Hub>,
+    known: Known,
+    _: OwnPage,
+    request: HttpRequest,
+    body: Payload,
+) -> Result<HttpResponse, actix_web::Error> {
+    let (answer, session, stream) = actix_ws::handle(&request, body)?;
+    let talk = Talk {
+        hub: hub.get_ref().clone(),
+        day: hub.publish.known().day.clone(),
+        phone: known.phone,
+        session,
+        heard: Instant::now(),
+        beats: 0,
+        words: 0,
+    };
+    rt::spawn(talk.run(stream.aggregate_continuations()));
+    Ok(answer)
+}
+
+/// One screen's talk with the hub.
+struct Talk {
+    hub: Hub,
+    day: String,
+    phone: Phone,
+    session: Session,
+    heard: Instant,
+    beats: u32,
+    words: u32,
+}
+
+/// The socket is of no more use.
+struct Over;
+
+impl Talk {
+    async fn run(mut self, mut stream: AggregatedMessageStream) {
+        let why = match self.talk(&mut stream).await {
+            Ok(why) => why,
+            Err(Over) => return,
+        };
+        if self.send(&FromHub::Bye { why }).await.is_ok() {
+            let reason = CloseReason {
+                code: CloseCode::Away,
+                description: None,
+            };
+            // The phone may be gone already.
+            let _ = timeout(SEND_PATIENCE, self.session.close(Some(reason))).await;
+        }
+    }
+
+    async fn talk(&mut self, stream: &mut AggregatedMessageStream) -> Result<Why, Over> {
+        let publish = self.hub.publish.clone();
+        let mut board = publish.watch_board();
+        let mut closing = publish.watch_closing();
+        let mut topics = topics(&self.phone).into_iter().map(|topic| {
+            let mut newest = publish.watch(topic);
+            newest.mark_changed();
+            newest
+        });
+        let [mut a, mut b, mut c] = [topics.next(), topics.next(), topics.next()];
+        let mut beat = interval(BEAT);
+        beat.set_missed_tick_behavior(MissedTickBehavior::Delay);
+        self.hello().await?;
+        loop {
+            tokio::select! {
+                message = stream.recv() => match message {
+                    Some(Ok(message)) => self.hear(message).await?,
+                    Some(Err(_)) | None => return Err(Over),
+                },
+                view = newest(&mut a) => self.view(view).await?,
+                view = newest(&mut b) => self.view(view).await?,
+                view = newest(&mut c) => self.view(view).await?,
+                _ = beat.tick() => self.beat().await?,
+                Ok(()) = board.changed() => {
+                    let board = board.borrow_and_update().clone();
+                    if let Some(why) = self.out(&board) {
+                        return Ok(why);
+                    }
+                }
+                _ = closing.wait_for(|closing| *closing) => return Ok(Why::Closing),
+            }
+        }
+    }
+
+    async fn hello(&mut self) -> Result<(), Over> {
+        let hello = FromHub::Hello {
+            build: web_ui::build_id().to_owned(),
+            device: self.phone.by.device.clone(),
+            at: self.hub.clock.now(),
+            speed: self.hub.clock.speed(),
+        };
+        self.send(&hello).await
+    }
+
+    async fn beat(&mut self) -> Result<(), Over> {
+        if self.heard.elapsed() > SILENCE {
+            return Err(Over);
+        }
+        self.words = 0;
+        self.beats = self.beats.wrapping_add(1);
+        if self.beats.is_multiple_of(PING_EVERY) {
+            in_time(self.session.ping(b"")).await?;
+        }
+        let pulse = self.hub.publish.pulse();
+        let beat = FromHub::Beat {
+            at: self.hub.clock.now(),
+            speed: self.hub.clock.speed(),
+            head: pulse.head,
+            halted: pulse.halted.is_some(),
+        };
+        self.send(&beat).await
+    }
+
+    /// Why this phone is out, if it is.
+    fn out(&self, board: &Board) -> Option<Why> {
+        let device = &self.phone.by.device;
+        if board.phones.values().any(|phone| phone.by.device == *device) {
+            return None;
+        }
+        Some(match board.gone.get(device) {
+            Some(Gone::Retired) => Why::Retired,
+            Some(Gone::Removed) => Why::Removed,
+            None if board.day == self.day => Why::Removed,
+            None => Why::DayOver,
+        })
+    }
+
+    async fn hear(&mut self, message: AggregatedMessage) -> Result<(), Over> {
+        self.heard = Instant::now();
+        match message {
+            AggregatedMessage::Text(text) => {
+                self.words += 1;
+                if self.words > WORDS_IN_A_BEAT {
+                    return Err(Over);
+                }
+                match serde_json::from_str(&text) {
+                    Ok(word) => self.word(word).await,
+                    Err(error) => {
+                        tracing::debug!("a page said what nobody understands: {error}");
+                        Ok(())
+                    }
+                }
+            }
+            AggregatedMessage::Ping(bytes) => in_time(self.session.pong(&bytes)).await,
+            AggregatedMessage::Close(_) => Err(Over),
+            AggregatedMessage::Binary(_) | AggregatedMessage::Pong(_) => Ok(()),
+        }
+    }
+
+    async fn word(&mut self, word: FromPhone) -> Result<(), Over> {
+        let device = self.phone.by.device.clone();
+        let is_cab = self.phone.by.is(Role::Operator);
+        if is_cab {
+            self.hub.screens.heard(&device);
+        }
+        match word {
+            FromPhone::Clock { t0 } => {
+                let at = self.hub.clock.now();
+                self.send(&FromHub::Clock { t0, at }).await?;
+            }
+            FromPhone::Visible { visible } if is_cab => {
+                self.hub.screens.visible(&device, visible);
+                let hub = self.hub.clone();
+                rt::spawn(async move { screens::look(&hub).await });
+            }
+            FromPhone::Have { call } if is_cab => self.delivered(call),
+            FromPhone::Have { .. } | FromPhone::Visible { .. } | FromPhone::Alive => {}
+        }
+        Ok(())
+    }
+
+    /// The call has arrived. One that is not live any more is no news.
+    fn delivered(&self, call: u64) {
+        let writer = self.hub.writer.clone();
+        let asked = Asked {
+            key: format!("have-{call}"),
+            by: self.phone.by.clone(),
+            made_at: self.hub.clock.now(),
+            command: Command::Delivered(Delivered { call }),
+        };
+        rt::spawn(async move {
+            if let Err(error) = writer.ask(asked).await {
+                tracing::debug!("a delivery was not entered: {error}");
+            }
+        });
+    }
+
+    async fn view(&mut self, view: ByteString) -> Result<(), Over> {
+        if view.is_empty() {
+            return Ok(());
+        }
+        in_time(self.session.text(view)).await
+    }
+
+    async fn send(&mut self, word: &FromHub) -> Result<(), Over> {
+        let text = serde_json::to_string(word).map_err(|_| Over)?;
+        in_time(self.session.text(text)).await
+    }
+}
+
+/// What a phone's pages show: at most three topics.
+fn topics(phone: &Phone) -> BTreeSet<Topic> {
+    let mut topics = BTreeSet::new();
+    if let (true, Some(machine)) = (phone.by.is(Role::Operator), &phone.by.machine) {
+        topics.insert(Topic::Operator(machine.clone()));
+    }
+    if [Role::Ground, Role::Supervisor, Role::Visitor].iter().any(|role| phone.by.is(*role)) {
+        topics.insert(Topic::Ground);
+        topics.insert(Topic::Sheet);
+    }
+    if phone.by.is(Role::Supervisor) {
+        topics.insert(Topic::Supervisor);
+    }
+    topics
+}
+
+/// The next newest view; never, for a topic that is not there.
+async fn newest(watched: &mut Option<watch::Receiver<ByteString>>) -> ByteString {
+    if let Some(watched) = watched
+        && watched.changed().await.is_ok()
+    {
+        return watched.borrow_and_update().clone();
+    }
+    std::future::pending().await
+}
+
+async fn in_time<E>(send: impl Future<Output = Result<(), E>>) -> Result<(), Over> {
+    match timeout(SEND_PATIENCE, send).await {
+        Ok(Ok(())) => Ok(()),
+        _ => Err(Over),
+    }
+}

@@ -1,0 +1,166 @@
+//! A start: the data folder, the log, the state, the writer, the day, the site; in this order.
+
+use std::net::SocketAddr;
+use std::sync::Arc;
+use std::thread::JoinHandle;
+
+use day::answer::Answer;
+use day::asked::{Asked, By, Command};
+use day::said::day::OpenDay;
+use day::said::site::ReadSite;
+use day::state::State;
+use day::time::Time;
+
+use crate::clock::Clock;
+use crate::config::{Config, Pace};
+use crate::error::StartError;
+use crate::hub::{Allowances, Hub};
+use crate::join::address::Addresses;
+use crate::join::code::Secret;
+use crate::past::Past;
+use crate::publish::Publish;
+use crate::screens::Screens;
+use crate::store::{self, DataFolder};
+use crate::writer::{NotDone, Writer};
+use crate::{Started, opening, terminal};
+
+/// A start this soon after the last entry goes on with its day, whatever the date: a crew may work past midnight.
+const SAME_SHIFT_MS: i64 = day::time::minutes(4 * 60);
+
+/// A hub that has opened its day and may answer.
+pub(crate) struct Opened {
+    pub(crate) hub: Hub,
+    /// The writer's thread.
+    pub(crate) thread: JoinHandle<()>,
+}
+
+/// Opens everything; nothing has been answered yet when this is done.
+pub(crate) async fn open(config: &Config, listen: SocketAddr) -> Result<Opened, StartError> {
+    let folder = DataFolder::take(&config.data)?;
+    let secret = Secret::of(folder.path())?;
+    let addresses = Addresses::of(folder.path(), listen);
+    let mut opened = store::open(folder)?;
+    for note in &opened.notes {
+        terminal::say(note);
+    }
+    let state = opening::state(&mut opened)?;
+    let clock = clock(&config.pace, state.at);
+    let day = day_name(config.day.as_deref(), &state, clock.now());
+    let publish = Publish::default();
+    let past = Past::new(opened.store.reader(), publish.clone(), &config.data);
+    let (writer, thread) = Writer::start(opened.store, state, clock.clone(), publish.clone())?;
+    let hub = Hub {
+        clock,
+        writer,
+        publish,
+        past,
+        screens: Arc::new(Screens::default()),
+        secret,
+        addresses,
+        wifi: config.wifi.clone(),
+        limits: Arc::new(Allowances::default()),
+    };
+    if let Err(error) = begin(&hub, config, day).await {
+        hub.writer.stop();
+        return Err(error.into());
+    }
+    Ok(Opened { hub, thread })
+}
+
+async fn begin(hub: &Hub, config: &Config, day: String) -> Result<(), NotDone> {
+    hub.addresses.begin_day(&day);
+    ask(hub, Command::OpenDay(OpenDay { day })).await?;
+    let first = hub.publish.known().site.is_empty();
+    let site = config.site.site.clone();
+    let answer = ask(hub, Command::ReadSite(ReadSite { site })).await?;
+    if answer.first > 0 && !first {
+        terminal::say(
+            "The site file differs from the site in force. The supervisor's page shows the differences; until they are confirmed there, the old site counts.",
+        );
+    }
+    for odd in &config.site.odd {
+        terminal::say(&odd.to_string());
+    }
+    Ok(())
+}
+
+async fn ask(hub: &Hub, command: Command) -> Result<Answer, NotDone> {
+    hub.writer
+        .ask(Asked {
+            key: String::new(),
+            by: By::hub(),
+            made_at: hub.clock.now(),
+            command,
+        })
+        .await
+}
+
+/// What the outside needs to know of a hub that answers.
+pub(crate) fn started(hub: &Hub) -> Started {
+    Started {
+        base: format!("http://127.0.0.1:{}", hub.addresses.port()),
+        own: hub.secret.own(&hub.publish.known().day),
+        clock: hub.clock.clone(),
+    }
+}
+
+/// A demo's clock goes on where the log ends.
+fn clock(pace: &Pace, log_ends: Time) -> Clock {
+    match pace {
+        Pace::Real => Clock::real(),
+        Pace::Fast {
+            start,
+            speed,
+            skips,
+        } => Clock::fast(log_ends.max(*start), *speed, skips.clone()),
+        Pace::Stepped { start } => Clock::stepped(log_ends.max(*start)),
+    }
+}
+
+fn day_name(given: Option<&str>, state: &State, now: Time) -> String {
+    if let Some(given) = given {
+        return given.to_owned();
+    }
+    match &state.day {
+        Some(day) if now.ms_since(state.at) < SAME_SHIFT_MS => day.id.clone(),
+        _ => date(now),
+    }
+}
+
+/// The date on the laptop's wall.
+fn date(now: Time) -> String {
+    jiff::Timestamp::from_millisecond(now.0).map_or_else(
+        |_| now.0.to_string(),
+        |at| at.to_zoned_datetime(jiff::tz::TimeZone::system()).date().to_string(),
+    )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use day::state::OpenDay;
+
+    #[test]
+    fn a_restart_within_the_shift_goes_on_with_its_day() {
+        let state = State {
+            at: Time(1_900_000_000_000),
+            day: Some(OpenDay {
+                id: "the day".into(),
+                first: 1,
+                at: Time(0),
+            }),
+            ..State::default()
+        };
+        let later = |ms| day_name(None, &state, state.at.plus_ms(ms));
+        assert_eq!(later(SAME_SHIFT_MS - 1), "the day");
+        assert_eq!(later(SAME_SHIFT_MS), date(state.at.plus_ms(SAME_SHIFT_MS)));
+        assert_eq!(day_name(Some("given"), &state, state.at), "given");
+    }
+
+    #[test]
+    fn a_demo_goes_on_where_its_log_ends() {
+        let pace = Pace::Stepped { start: Time(1_000) };
+        assert_eq!(clock(&pace, Time(0)).now(), Time(1_000));
+        assert_eq!(clock(&pace, Time(5_000)).now(), Time(5_000));
+    }
+}

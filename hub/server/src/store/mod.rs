@@ -1,0 +1,279 @@
+//! Where the day is kept: the log is the truth, the index is what the hub works with and can be made anew from it.
+//!
+//! | to learn | read |
+//! |---|---|
+//! | the day files: durable appends, torn tails, proofs | `log`, `tail` |
+//! | the index over them (the only file that names sled) | `index` |
+//! | what happens when the two disagree | `rebuild` |
+
+pub mod index;
+pub mod log;
+mod rebuild;
+mod tail;
+
+use std::fs::File;
+use std::path::{Path, PathBuf};
+use std::time::{Duration, Instant};
+
+use day::chain::{ChainError, Hash, Sealed};
+use day::entry::Entry;
+use thiserror::Error;
+
+use index::Index;
+use log::{Located, Log};
+
+/// How long a killed process's lock may linger before it counts as held.
+const LOCK_PATIENCE: Duration = Duration::from_secs(5);
+/// Between two tries at a lock.
+const LOCK_PAUSE: Duration = Duration::from_millis(100);
+
+/// Why something can't be kept or read.
+#[derive(Debug, Error)]
+pub enum StoreError {
+    /// The folder can't be used.
+    #[error("{} can't be used ({source}). Check that the folder exists, that it may be written to, and that the disk is not full.", path.display())]
+    Folder {
+        /// What.
+        path: PathBuf,
+        /// Why.
+        source: std::io::Error,
+    },
+    /// Another hub has it.
+    #[error("The data folder {} is in use by another hub. Stop that one first, or give another folder with --data.", folder.display())]
+    Locked {
+        /// Which folder.
+        folder: PathBuf,
+    },
+    /// The log does not prove itself.
+    #[error("The log is damaged: {}: {source}. The hub does not start over it. Keep the folder as evidence, and start on a copy of the last good export: rodcall import FILE --data NEW.", file.display())]
+    Damaged {
+        /// Which file.
+        file: PathBuf,
+        /// What is wrong.
+        source: ChainError,
+    },
+    /// A day file is missing or doubled.
+    #[error("The log is damaged: {} does not follow the day file before it: one was removed, changed or put in between. The hub does not start over it.", file.display())]
+    DayMissing {
+        /// The file that does not follow.
+        file: PathBuf,
+    },
+    /// The index failed.
+    #[error("The index failed ({reason}). The log is not touched by this; start the hub again, and the index is made anew from it.")]
+    Index {
+        /// Why.
+        reason: String,
+    },
+}
+
+impl StoreError {
+    fn folder(path: &Path) -> impl FnOnce(std::io::Error) -> Self + '_ {
+        move |source| Self::Folder {
+            path: path.to_owned(),
+            source,
+        }
+    }
+}
+
+/// An entry ready to be kept.
+#[derive(Clone, Debug)]
+pub struct Kept {
+    /// The entry.
+    pub entry: Entry,
+    /// Its line and hash.
+    pub sealed: Sealed,
+    /// Another entry of the same request follows.
+    pub more: bool,
+}
+
+/// The last entry's number and hash.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Head {
+    /// Its number; 0 before the first.
+    pub seq: u64,
+    /// Its hash.
+    pub hash: Hash,
+}
+
+/// A data folder, held by this process alone.
+#[derive(Debug)]
+pub struct DataFolder {
+    path: PathBuf,
+    _lock: File,
+}
+
+impl DataFolder {
+    /// Makes the folder if need be, and takes it.
+    ///
+    /// # Errors
+    /// [`StoreError::Locked`] when another hub holds it for longer than a killed process's lock lingers.
+    pub fn take(path: &Path) -> Result<Self, StoreError> {
+        std::fs::create_dir_all(path).map_err(StoreError::folder(path))?;
+        let name = path.join("lock");
+        let lock = File::options()
+            .create(true)
+            .truncate(false)
+            .write(true)
+            .open(&name)
+            .map_err(StoreError::folder(&name))?;
+        let began = Instant::now();
+        loop {
+            match lock.try_lock() {
+                Ok(()) => break,
+                Err(std::fs::TryLockError::WouldBlock) if began.elapsed() < LOCK_PATIENCE => {
+                    std::thread::sleep(LOCK_PAUSE);
+                }
+                Err(std::fs::TryLockError::WouldBlock) => {
+                    return Err(StoreError::Locked {
+                        folder: path.to_owned(),
+                    });
+                }
+                Err(std::fs::TryLockError::Error(source)) => {
+                    return Err(StoreError::Folder { path: name, source });
+                }
+            }
+        }
+        Ok(Self {
+            path: path.to_owned(),
+            _lock: lock,
+        })
+    }
+
+    /// Where it is.
+    pub fn path(&self) -> &Path {
+        &self.path
+    }
+}
+
+/// The log and its index, for the one writer.
+#[derive(Debug)]
+pub struct Store {
+    log: Log,
+    index: Option<Index>,
+    folder: DataFolder,
+}
+
+/// A store as it was found.
+#[derive(Debug)]
+pub struct Opened {
+    /// The store.
+    pub store: Store,
+    /// The entries of the newest day, in order.
+    pub today: Vec<Located>,
+    /// The state at the opening of that day as it was put by, when it fits the log.
+    pub opening: Option<Vec<u8>>,
+    /// What a person should know about it.
+    pub notes: Vec<String>,
+}
+
+/// Opens the log and the index; catches the index up, or makes it anew.
+///
+/// # Errors
+/// [`StoreError`] when the log is damaged or can't be read.
+pub fn open(folder: DataFolder) -> Result<Opened, StoreError> {
+    let found = rebuild::find(folder.path());
+    let known = found.as_ref().map_or(0, |(_, head)| head.seq);
+    let (log, today, mut notes) = Log::open(&folder.path().join("log"), known)?;
+    let index = rebuild::settle(folder.path(), found, &log, &today, &mut notes)?;
+    let opening = match today.first() {
+        Some(first) => index.opening(first.entry.seq, &first.prev)?,
+        None => None,
+    };
+    Ok(Opened {
+        store: Store {
+            log,
+            index: Some(index),
+            folder,
+        },
+        today,
+        opening,
+        notes,
+    })
+}
+
+/// Makes the index anew, whatever its condition.
+///
+/// # Errors
+/// [`StoreError`] when the log is damaged or can't be read.
+pub fn rebuild(folder: &DataFolder) -> Result<Head, StoreError> {
+    let (log, _, _) = Log::open(&folder.path().join("log"), 0)?;
+    rebuild::anew(folder.path(), &log)?;
+    Ok(log.head().clone())
+}
+
+impl Store {
+    /// The last entry that is kept.
+    pub fn head(&self) -> &Head {
+        self.log.head()
+    }
+
+    /// Every entry from the first, in order.
+    ///
+    /// # Errors
+    /// [`StoreError`] at the first that does not prove itself.
+    pub fn each(&self, visit: impl FnMut(Located)) -> Result<(), StoreError> {
+        self.log.each(visit)
+    }
+
+    /// Keeps entries. When this returns they are on the disk.
+    ///
+    /// # Errors
+    /// [`StoreError`]: nothing of them may be answered or shown, and the store must not be used again.
+    pub fn append(&mut self, kept: &[Kept]) -> Result<Vec<Located>, StoreError> {
+        self.log.append(kept)
+    }
+
+    /// Takes kept entries into the index. A failure costs the index, not the day: the next start makes it anew.
+    ///
+    /// # Errors
+    /// [`StoreError::Index`], once; afterwards the store goes on without.
+    pub fn index(&mut self, located: &[Located]) -> Result<(), StoreError> {
+        let Some(index) = &self.index else {
+            return Ok(());
+        };
+        let done = index.take(located);
+        if done.is_err() {
+            rebuild::doubt(self.folder.path());
+            self.index = None;
+        }
+        done
+    }
+
+    /// Puts the state by that a day opened with: `first` is the day's first entry, `prev` the hash before it.
+    ///
+    /// # Errors
+    /// [`StoreError::Index`].
+    pub fn put_opening(&self, first: u64, prev: &str, state: &[u8]) -> Result<(), StoreError> {
+        match &self.index {
+            Some(index) => index.put_opening(first, prev, state),
+            None => Ok(()),
+        }
+    }
+
+    /// The entries that a device's key made on whatever day.
+    ///
+    /// # Errors
+    /// [`StoreError`] when they can't be read.
+    pub fn by_key(&self, device: &str, key: &str) -> Result<Vec<Entry>, StoreError> {
+        match &self.index {
+            Some(index) => index.by_key(device, key),
+            None => Ok(Vec::new()),
+        }
+    }
+
+    /// The index, for those who read the log; none once it has failed.
+    pub fn reader(&self) -> Option<Index> {
+        self.index.clone()
+    }
+
+    /// Makes the index durable, before a clean end.
+    ///
+    /// # Errors
+    /// [`StoreError::Index`].
+    pub fn close(&self) -> Result<(), StoreError> {
+        self.index.as_ref().map_or(Ok(()), Index::flush)
+    }
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,373 @@
+//! The one writer: takes what waits, decides, keeps it in one durable write, answers, publishes, then indexes.
+//!
+//! It is an ordinary thread, because it waits for the disk. Nobody else changes the state.
+
+use std::sync::mpsc::{Receiver, RecvTimeoutError, SyncSender, TrySendError, sync_channel};
+use std::thread::JoinHandle;
+use std::time::Duration;
+
+use day::answer::{self, Answer};
+use day::asked::{Asked, By};
+use day::chain::{self, Hash};
+use day::entry::{Body, Entry};
+use day::refusal::Refusal;
+use day::state::State;
+use day::time::Time;
+use thiserror::Error;
+use tokio::sync::oneshot;
+
+use crate::clock::Clock;
+use crate::publish::Publish;
+use crate::store::{Kept, Store, StoreError};
+
+/// Requests that may wait; when more come, they are told to come again.
+const WAITING_ROOM: usize = 1_024;
+/// Requests that are kept in one write.
+const BATCH_MAX: usize = 64;
+/// A deadline is looked at again at least this often: a laptop that slept wakes up late.
+const LONGEST_WAIT: Duration = Duration::from_secs(1);
+
+/// What the writer waits for.
+enum Event {
+    /// A request.
+    Asked {
+        asked: Box<Asked>,
+        reply: oneshot::Sender<Result<Answer, NotDone>>,
+    },
+    /// The clock was moved by hand.
+    Stepped,
+    /// Tell when everything before this is done.
+    Settled(oneshot::Sender<()>),
+    /// The end.
+    Stop,
+}
+
+/// Why a request came to nothing.
+#[derive(Clone, Debug, PartialEq, Eq, Error)]
+pub enum NotDone {
+    /// The day refuses it.
+    #[error("{0}")]
+    Refused(#[from] Refusal),
+    /// The log could not be kept.
+    #[error("Not kept: the hub can't write its log any more. Use hand signals; the hub must be started again.")]
+    NotKept,
+    /// Too much waits.
+    #[error("The hub is busy. It will be sent again.")]
+    Busy,
+    /// The hub is closing.
+    #[error("The hub is closing. It will be sent again when it is back.")]
+    Closing,
+}
+
+/// How others reach the writer.
+#[derive(Clone, Debug)]
+pub struct Writer {
+    events: SyncSender<Event>,
+}
+
+impl Writer {
+    /// Starts the writer's thread.
+    ///
+    /// # Errors
+    /// When the system gives no thread.
+    pub fn start(
+        store: Store,
+        state: State,
+        clock: Clock,
+        publish: Publish,
+    ) -> Result<(Self, JoinHandle<()>), std::io::Error> {
+        let (events, waiting) = sync_channel(WAITING_ROOM);
+        let bell = events.clone();
+        clock.on_step(move || {
+            // A full waiting room wakes the writer by itself.
+            let _ = bell.try_send(Event::Stepped);
+        });
+        let head = store.head().hash.clone();
+        publish.board(&state);
+        publish.views(&state);
+        publish.head(state.seq);
+        publish.indexed(state.seq);
+        let mut desk = Desk {
+            store,
+            state,
+            head,
+            clock,
+            publish,
+            halted: false,
+        };
+        let thread = std::thread::Builder::new()
+            .name("writer".into())
+            .spawn(move || {
+                let alarm = HaltIfLost(desk.publish.clone());
+                desk.serve(&waiting);
+                std::mem::forget(alarm);
+            })?;
+        Ok((Self { events }, thread))
+    }
+
+    /// Asks, and waits until the answer is kept.
+    ///
+    /// # Errors
+    /// [`NotDone`].
+    pub async fn ask(&self, asked: Asked) -> Result<Answer, NotDone> {
+        let (reply, answer) = oneshot::channel();
+        let asked = Box::new(asked);
+        match self.events.try_send(Event::Asked { asked, reply }) {
+            Ok(()) => answer.await.unwrap_or(Err(NotDone::NotKept)),
+            Err(TrySendError::Full(_)) => Err(NotDone::Busy),
+            Err(TrySendError::Disconnected(_)) => Err(NotDone::Closing),
+        }
+    }
+
+    /// Waits until everything that was asked or fell due so far is done.
+    pub async fn settled(&self) {
+        let (tell, told) = oneshot::channel();
+        if self.events.try_send(Event::Settled(tell)).is_ok() {
+            // A writer that is gone has nothing left to settle.
+            let _ = told.await;
+        }
+    }
+
+    /// Ends the writer after what waits.
+    pub fn stop(&self) {
+        // A writer that is gone need not be stopped.
+        let _ = self.events.send(Event::Stop);
+    }
+}
+
+/// Says on every screen that nothing is kept any more, should the writer's thread be lost.
+struct HaltIfLost(Publish);
+
+impl Drop for HaltIfLost {
+    fn drop(&mut self) {
+        self.0.halt("the hub met an error of its own");
+    }
+}
+
+/// What the writer works with.
+struct Desk {
+    store: Store,
+    state: State,
+    head: Hash,
+    clock: Clock,
+    publish: Publish,
+    halted: bool,
+}
+
+/// What is decided and not yet kept.
+#[derive(Default)]
+struct Batch {
+    kept: Vec<Kept>,
+    replies: Vec<(oneshot::Sender<Result<Answer, NotDone>>, Result<Answer, NotDone>)>,
+    settled: Vec<oneshot::Sender<()>>,
+    openings: Vec<Opening>,
+}
+
+/// The state that a new day opens with, put by so that a restart need not read the days before.
+struct Opening {
+    first: u64,
+    prev: Hash,
+    state: Vec<u8>,
+}
+
+impl Desk {
+    fn serve(&mut self, waiting: &Receiver<Event>) {
+        loop {
+            let mut events = match self.wait(waiting) {
+                Ok(event) => vec![event],
+                Err(RecvTimeoutError::Timeout) => Vec::new(),
+                Err(RecvTimeoutError::Disconnected) => break,
+            };
+            while events.len() < BATCH_MAX
+                && let Ok(event) = waiting.try_recv()
+            {
+                events.push(event);
+            }
+            if !self.turn(events) {
+                break;
+            }
+        }
+        if let Err(error) = self.store.close() {
+            tracing::warn!("{error}");
+        }
+    }
+
+    fn wait(&self, waiting: &Receiver<Event>) -> Result<Event, RecvTimeoutError> {
+        let due = day::next_deadline(&self.state).filter(|_| !self.halted);
+        match due.and_then(|due| self.clock.wait_for(due)) {
+            Some(wait) => waiting.recv_timeout(wait.min(LONGEST_WAIT)),
+            None => waiting.recv().map_err(|_| RecvTimeoutError::Disconnected),
+        }
+    }
+
+    /// One round; false when it was the last.
+    fn turn(&mut self, events: Vec<Event>) -> bool {
+        let mut batch = Batch::default();
+        let mut go_on = true;
+        self.ended_by_itself(&mut batch);
+        for event in events {
+            match event {
+                Event::Asked { asked, reply } => {
+                    let answer = self.answer(&asked, &mut batch);
+                    batch.replies.push((reply, answer));
+                }
+                Event::Stepped => {}
+                Event::Settled(tell) => batch.settled.push(tell),
+                Event::Stop => go_on = false,
+            }
+        }
+        self.keep(batch);
+        go_on
+    }
+
+    fn now(&self) -> Time {
+        self.clock.now().max(self.state.at)
+    }
+
+    /// What ends without anybody's word: stale calls and the like.
+    fn ended_by_itself(&mut self, batch: &mut Batch) {
+        while !self.halted {
+            let now = self.now();
+            let Some(due) = day::next_deadline(&self.state).filter(|due| *due <= now) else {
+                break;
+            };
+            // A stepped clock jumps; what fell due on the way is entered at its own moment.
+            let at = if self.clock.is_stepped() {
+                due.max(self.state.at)
+            } else {
+                now
+            };
+            let bodies = day::on_deadline(&self.state, at);
+            if bodies.is_empty() || self.enter(&By::hub(), "", at, at, bodies, batch).is_err() {
+                break;
+            }
+        }
+    }
+
+    fn answer(&mut self, asked: &Asked, batch: &mut Batch) -> Result<Answer, NotDone> {
+        if self.halted {
+            return Err(NotDone::NotKept);
+        }
+        if let Some(answer) = self.already(asked) {
+            return Ok(answer);
+        }
+        let now = self.now();
+        let bodies = day::decide(&self.state, asked, now)?;
+        let made_at = asked.made_at.min(now);
+        let first = batch.kept.len();
+        self.enter(&asked.by, &asked.key, made_at, now, bodies, batch)
+            .map_err(|error| {
+                tracing::error!("{error}");
+                NotDone::NotKept
+            })?;
+        let entries: Vec<Entry> = batch.kept[first..]
+            .iter()
+            .map(|kept| kept.entry.clone())
+            .collect();
+        Ok(answer::of(&entries))
+    }
+
+    /// The answer that this key already got, on this day or an older one.
+    fn already(&mut self, asked: &Asked) -> Option<Answer> {
+        let (device, key) = (&asked.by.device, &asked.key);
+        if key.is_empty() {
+            return None;
+        }
+        if let Some(answer) = day::answered(&self.state, device, key) {
+            return Some(answer);
+        }
+        match self.store.by_key(device, key) {
+            Ok(entries) if entries.is_empty() => None,
+            Ok(entries) => Some(answer::of(&entries)),
+            Err(error) => {
+                tracing::warn!("{error}");
+                None
+            }
+        }
+    }
+
+    /// Numbers, stamps, seals and applies, so that the next request in the batch sees it. Nothing is published yet.
+    fn enter(
+        &mut self,
+        by: &By,
+        key: &str,
+        made_at: Time,
+        at: Time,
+        bodies: Vec<Body>,
+        batch: &mut Batch,
+    ) -> Result<(), chain::ChainError> {
+        let mut left = bodies.len();
+        for body in bodies {
+            left -= 1;
+            let entry = Entry {
+                seq: self.state.seq + 1,
+                at,
+                made_at,
+                by: by.clone(),
+                key: key.to_owned(),
+                body,
+            };
+            let sealed = chain::seal(&entry, &self.head)?;
+            if matches!(entry.body, Body::DayOpened(_)) {
+                batch.openings.push(Opening {
+                    first: entry.seq,
+                    prev: self.head.clone(),
+                    // A state that can't be put by only makes the next start slower.
+                    state: serde_json::to_vec(&self.state).unwrap_or_default(),
+                });
+            }
+            day::apply(&mut self.state, &entry);
+            self.head.clone_from(&sealed.hash);
+            batch.kept.push(Kept {
+                entry,
+                sealed,
+                more: left > 0,
+            });
+        }
+        Ok(())
+    }
+
+    fn keep(&mut self, batch: Batch) {
+        let located = match self.store.append(&batch.kept) {
+            Ok(located) => located,
+            Err(error) => return self.halt(&error, batch),
+        };
+        let changed = !located.is_empty();
+        if changed {
+            // A phone that has just joined is known before it hears that it has.
+            self.publish.board(&self.state);
+        }
+        for (reply, answer) in batch.replies {
+            // Who has hung up asks again with the same key.
+            let _ = reply.send(answer);
+        }
+        if changed {
+            self.publish.views(&self.state);
+            self.publish.head(self.state.seq);
+            let mut done = self.store.index(&located);
+            for opening in &batch.openings {
+                done = done.and_then(|()| {
+                    self.store
+                        .put_opening(opening.first, &opening.prev, &opening.state)
+                });
+            }
+            if let Err(error) = done {
+                tracing::error!("{error}");
+            }
+            self.publish.indexed(self.state.seq);
+        }
+        for tell in batch.settled {
+            let _ = tell.send(());
+        }
+    }
+
+    /// The state is ahead of the log and is never used again.
+    fn halt(&mut self, error: &StoreError, batch: Batch) {
+        tracing::error!("The hub takes no calls any more. {error}");
+        self.halted = true;
+        self.publish.halt(&error.to_string());
+        for (reply, _) in batch.replies {
+            let _ = reply.send(Err(NotDone::NotKept));
+        }
+    }
+}
