@@ -39,27 +39,28 @@ pub(crate) fn at(x: &str, y: &str) -> Point {
     }
 }
 
-/// Two benchmarks, a flat pad at 100.00, a stepped run at 98.00 and 97.00, two machines. Invented.
-pub(crate) fn site() -> Site {
-    let stack = |surface: &str, thickness: &str| Stack {
-        surface: surface.into(),
-        layers: vec![Layer {
-            name: "gravel".into(),
-            thickness: len(thickness),
-        }],
-    };
-    let target = |id: &str, shape, stack| Target {
+fn target(id: &str, shape: Shape, surface: &str) -> Target {
+    Target {
         id: id.into(),
         name: format!("{id} target"),
         grade: Grade {
             shape,
-            stack,
+            stack: Stack {
+                surface: surface.into(),
+                layers: vec![Layer {
+                    name: "gravel".into(),
+                    thickness: len("0.50 ft"),
+                }],
+            },
             within: None,
         },
         tolerance: Tolerance::new(len("0.10 ft"), len("0.20 ft")).unwrap(),
         guard_factor: 1.0,
         revision: 1,
-    };
+    }
+}
+
+fn targets() -> Vec<Target> {
     let pad = Shape::Flat {
         elevation: len("100.50 ft"),
     };
@@ -76,16 +77,26 @@ pub(crate) fn site() -> Site {
         right: len("3 ft"),
         steps: vec![step("0 ft", "98.50 ft"), step("20 ft", "97.50 ft")],
     });
-    let mark = |id: &str, place, target: Option<&str>| Mark {
+    vec![
+        target("PAD", pad, "top of slab"),
+        target("RUN", run, "top of gravel"),
+    ]
+}
+
+fn mark(id: &str, x: &str, y: &str, target: Option<&str>) -> Mark {
+    Mark {
         id: id.into(),
-        place,
+        place: at(x, y),
         target: target.map(Into::into),
         station: None,
         offset: None,
         surface: Surface::Trimmed,
         note: String::new(),
-    };
-    let machine = |id: &str, shape, works_on: &str| Machine {
+    }
+}
+
+fn machine(id: &str, shape: MachineShape, works_on: &str) -> Machine {
+    Machine {
         id: id.into(),
         shape,
         reach: Reach {
@@ -95,53 +106,55 @@ pub(crate) fn site() -> Site {
         },
         works_on: vec![works_on.into()],
         direction: "north".into(),
-    };
-    let benchmark = |id: &str, elevation: &str, place| Benchmark {
+    }
+}
+
+fn benchmark(id: &str, elevation: &str, x: &str) -> Benchmark {
+    Benchmark {
         id: id.into(),
         elevation: len(elevation),
-        place: Some(place),
+        place: Some(at(x, "0 ft")),
         doubt: len("0.005 ft"),
         note: String::new(),
-    };
+    }
+}
+
+fn rod(id: &str, unit: RodUnit, length: &str) -> Rod {
+    Rod {
+        id: id.into(),
+        unit,
+        length: len(length),
+        joints: vec![],
+        bracket: Length::ZERO,
+    }
+}
+
+/// Two benchmarks, a flat pad at 100.00, a stepped run at 98.00 and 97.00, two machines. Invented.
+pub(crate) fn site() -> Site {
     Site {
         name: "Test yard".into(),
         benchmarks: vec![
-            benchmark("BM-1", "100.00 ft", at("0 ft", "0 ft")),
-            benchmark("BM-2", "101.52 ft", at("80 ft", "0 ft")),
+            benchmark("BM-1", "100.00 ft", "0 ft"),
+            benchmark("BM-2", "101.52 ft", "80 ft"),
         ],
         lines: vec![],
-        targets: vec![
-            target("PAD", pad, stack("top of slab", "0.50 ft")),
-            target("RUN", run, stack("top of gravel", "0.50 ft")),
-        ],
+        targets: targets(),
         marks: vec![
-            mark("P-1", at("30 ft", "20 ft"), Some("PAD")),
-            mark("P-2", at("40 ft", "20 ft"), Some("PAD")),
-            mark("R-1", at("10 ft", "50 ft"), Some("RUN")),
-            mark("R-2", at("19 ft", "50 ft"), Some("RUN")),
-            mark("R-3", at("21 ft", "50 ft"), Some("RUN")),
-            mark("R-4", at("20.2 ft", "50 ft"), Some("RUN")),
-            mark("S-1", at("90 ft", "90 ft"), None),
+            mark("P-1", "30 ft", "20 ft", Some("PAD")),
+            mark("P-2", "40 ft", "20 ft", Some("PAD")),
+            mark("R-1", "10 ft", "50 ft", Some("RUN")),
+            mark("R-2", "19 ft", "50 ft", Some("RUN")),
+            mark("R-3", "21 ft", "50 ft", Some("RUN")),
+            mark("R-4", "20.2 ft", "50 ft", Some("RUN")),
+            mark("S-1", "90 ft", "90 ft", None),
         ],
         machines: vec![
             machine("EX-1", MachineShape::Square, "PAD"),
             machine("EX-2", MachineShape::Triangle, "RUN"),
         ],
         rods: vec![
-            Rod {
-                id: "A".into(),
-                unit: RodUnit::FeetHundredths,
-                length: len("13 ft"),
-                joints: vec![],
-                bracket: Length::ZERO,
-            },
-            Rod {
-                id: "B".into(),
-                unit: RodUnit::FeetInchesEighths,
-                length: len("16 ft"),
-                joints: vec![],
-                bracket: Length::ZERO,
-            },
+            rod("A", RodUnit::FeetHundredths, "13 ft"),
+            rod("B", RodUnit::FeetInchesEighths, "16 ft"),
         ],
         lasers: vec![Laser {
             id: "L1".into(),
@@ -305,15 +318,6 @@ impl Crew {
 
     pub(crate) fn reads_now(&mut self, mark: &str, text: &str) -> Result<Answer, Refusal> {
         self.says(&ground(), Command::TakeReading(reading(mark, text)))
-    }
-
-    /// The entries since a number.
-    pub(crate) fn since(&self, seq: u64) -> Vec<&Body> {
-        self.log
-            .iter()
-            .filter(|entry| entry.seq > seq)
-            .map(|entry| &entry.body)
-            .collect()
     }
 }
 

@@ -13,7 +13,12 @@ const QUIET_MS: i64 = minutes(20);
 const PAUSE_MS: i64 = minutes(30);
 
 /// Where a mark lies to a machine's keep-out.
-pub fn mark_nearness(state: &State, now: Time, machine: &str, mark: &str) -> Option<Nearness> {
+pub(crate) fn mark_nearness(
+    state: &State,
+    now: Time,
+    machine: &str,
+    mark: &str,
+) -> Option<Nearness> {
     let site = state.site()?;
     let place = site.mark(mark).map(|mark| mark.place);
     let declared = state.cabs.get(machine).and_then(|cab| cab.place.as_ref());

@@ -25,6 +25,8 @@ mod keep_out;
 pub mod permit;
 pub mod refusal;
 mod refusal_es;
+#[cfg(test)]
+mod replay;
 pub mod said;
 pub mod site;
 pub mod site_faults;

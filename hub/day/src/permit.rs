@@ -64,3 +64,42 @@ pub fn check(by: &By, command: &Command) -> Result<(), Refusal> {
         who: who.join(" or "),
     })
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::said::stop::StopAll;
+
+    #[test]
+    fn everybody_on_site_can_stop_everything_and_only_a_supervisor_lifts() {
+        let stop = Command::StopAll(StopAll { why: String::new() });
+        let lift = Command::LiftStop(crate::said::stop::LiftStop {
+            machine: None,
+            why: String::new(),
+        });
+        for role in [
+            Role::Ground,
+            Role::Operator,
+            Role::Supervisor,
+            Role::Visitor,
+        ] {
+            assert!(roles(&stop).contains(&role), "{role:?}");
+            assert_eq!(roles(&lift).contains(&role), role == Role::Supervisor);
+        }
+    }
+
+    #[test]
+    fn a_refusal_names_who_may() {
+        let by = By {
+            roles: vec![Role::Visitor],
+            ..By::hub()
+        };
+        let check_me = Command::CheckMe(crate::said::call::CheckMe {});
+        assert_eq!(
+            check(&by, &check_me),
+            Err(Refusal::NotAllowed {
+                who: "the operator".into()
+            })
+        );
+    }
+}

@@ -72,3 +72,44 @@ pub(crate) fn apply_set(state: &mut State, body: &AimSet) {
         state.aims.insert(name.clone(), body.aim);
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::asked::Command;
+    use crate::given::{Crew, len, supervisor};
+    use crate::views::call::Message;
+
+    fn aims(aim: &str) -> Command {
+        Command::SetAim(SetAim {
+            on: vec!["PAD".into()],
+            aim: len(aim),
+            why: "deep is cheaper".into(),
+        })
+    }
+
+    #[test]
+    fn an_aim_changes_what_is_told_and_never_the_verdict() {
+        let mut crew = Crew::digging();
+        crew.says(&supervisor(), aims("-0.10 ft")).unwrap();
+        crew.reads("P-1", "4.70").unwrap();
+        let (_, call) = crew.state.live_call("EX-1").unwrap();
+        assert_eq!(call.sent.english, "DOWN 4");
+        let Message::Measured { dev, verdict, .. } = call.sent.message else {
+            panic!()
+        };
+        assert_eq!(dev, len("0.30 ft"));
+        assert_eq!(verdict, earthwork::tolerance::Verdict::High);
+    }
+
+    #[test]
+    fn an_aim_beyond_the_tolerance_is_refused() {
+        let mut crew = Crew::digging();
+        for aim in ["0.11 ft", "-0.21 ft"] {
+            assert!(matches!(
+                crew.says(&supervisor(), aims(aim)),
+                Err(Refusal::AimOutside { .. })
+            ));
+        }
+    }
+}

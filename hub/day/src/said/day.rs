@@ -4,7 +4,6 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::entry::{Body, Entry};
-use crate::refusal::Refusal;
 use crate::state::{Cab, State};
 
 /// The hub opens a day.
@@ -23,13 +22,13 @@ pub struct DayOpened {
 }
 
 /// Opens a day, unless it is the one that is open.
-pub(crate) fn open(state: &State, asked: &OpenDay) -> Result<Vec<Body>, Refusal> {
+pub(crate) fn open(state: &State, asked: &OpenDay) -> Vec<Body> {
     if state.day.as_ref().is_some_and(|day| day.id == asked.day) {
-        return Ok(vec![]);
+        return vec![];
     }
-    Ok(vec![Body::DayOpened(DayOpened {
+    vec![Body::DayOpened(DayOpened {
         day: asked.day.clone(),
-    })])
+    })]
 }
 
 /// The day before leaves memory: its site, its stops and its declared machines' names stay.

@@ -179,14 +179,10 @@ pub(crate) fn remove(state: &State, asked: &RemovePhone) -> Result<Vec<Body>, Re
     })])
 }
 
-#[expect(
-    clippy::unnecessary_wraps,
-    reason = "every rule gives entries or a refusal"
-)]
-pub(crate) fn renew(state: &State, _: &RenewCodes) -> Result<Vec<Body>, Refusal> {
-    Ok(vec![Body::CodesRenewed(CodesRenewed {
+pub(crate) fn renew(state: &State, _: &RenewCodes) -> Vec<Body> {
+    vec![Body::CodesRenewed(CodesRenewed {
         generation: state.codes_generation + 1,
-    })])
+    })]
 }
 
 fn known<'a>(state: &'a State, device: &str) -> Result<&'a Device, Refusal> {
@@ -241,5 +237,71 @@ pub(crate) fn apply_removed(state: &mut State, body: &PhoneRemoved) {
             cab.device = None;
             cab.screen = Screen::None;
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::asked::Command;
+    use crate::given::{Crew, supervisor};
+
+    fn joins(device: &str, person: &str, roles: &[Role], machine: Option<&str>) -> Command {
+        Command::Join(Join {
+            device: device.into(),
+            token_digest: String::new(),
+            person: person.into(),
+            roles: roles.to_vec(),
+            machine: machine.map(Into::into),
+            language: Language::English,
+            unit: ScreenUnit::Tenths,
+        })
+    }
+
+    #[test]
+    fn a_new_phone_in_the_cab_retires_the_old_one_and_its_number_is_old() {
+        let mut crew = Crew::digging();
+        crew.reads("P-1", "4.70").unwrap();
+        crew.says(
+            &By::hub(),
+            joins("m3", "OW", &[Role::Operator], Some("EX-1")),
+        )
+        .unwrap();
+        assert!(crew.state.device("m1").is_none());
+        assert_eq!(crew.state.cabs["EX-1"].device.as_deref(), Some("m3"));
+        assert!(crew.state.live_call("EX-1").is_none());
+    }
+
+    #[test]
+    fn names_roles_and_machines_that_can_not_be_are_refused() {
+        let mut crew = Crew::opened();
+        let long = "x".repeat(25);
+        let bad = [
+            joins("d", "  ", &[Role::Ground], None),
+            joins("d", &long, &[Role::Ground], None),
+            joins("d", "A\u{7}", &[Role::Ground], None),
+            joins("d", "RT", &[], None),
+            joins("d", "RT", &[Role::Hub], None),
+            joins("d", "RT", &[Role::Operator], None),
+            joins("d", "RT", &[Role::Operator], Some("EX-9")),
+        ];
+        for command in bad {
+            assert!(
+                crew.says(&By::hub(), command.clone()).is_err(),
+                "{command:?}"
+            );
+        }
+    }
+
+    #[test]
+    fn a_removed_phone_is_gone_from_its_cab() {
+        let mut crew = Crew::digging();
+        let remove = RemovePhone {
+            device: "m1".into(),
+        };
+        crew.says(&supervisor(), Command::RemovePhone(remove))
+            .unwrap();
+        assert!(crew.state.device("m1").is_none());
+        assert_eq!(crew.state.cabs["EX-1"].device, None);
     }
 }

@@ -109,17 +109,13 @@ pub(crate) fn shown(state: &State, by: &By, asked: &Shown) -> Result<Vec<Body>, 
 }
 
 /// What the hub noticed of an operator's screen; a phone that is not a cab's screen is of no account.
-#[expect(
-    clippy::unnecessary_wraps,
-    reason = "every rule gives entries or a refusal"
-)]
-pub(crate) fn notice(state: &State, asked: &NoticeScreen) -> Result<Vec<Body>, Refusal> {
+pub(crate) fn notice(state: &State, asked: &NoticeScreen) -> Vec<Body> {
     let Some((machine, cab)) = state
         .cabs
         .iter()
         .find(|(_, cab)| cab.device.as_deref() == Some(&asked.device))
     else {
-        return Ok(vec![]);
+        return vec![];
     };
     let known = match cab.screen {
         Screen::Showing => Some(ScreenNotice::Showing),
@@ -128,13 +124,13 @@ pub(crate) fn notice(state: &State, asked: &NoticeScreen) -> Result<Vec<Body>, R
         Screen::None => None,
     };
     if known == Some(asked.screen) {
-        return Ok(vec![]);
+        return vec![];
     }
-    Ok(vec![Body::ScreenNoticed(ScreenNoticed {
+    vec![Body::ScreenNoticed(ScreenNoticed {
         device: asked.device.clone(),
         machine: machine.clone(),
         screen: asked.screen,
-    })])
+    })]
 }
 
 pub(crate) fn apply_delivered(state: &mut State, entry: &Entry, body: &CallDelivered) {

@@ -156,3 +156,51 @@ pub(crate) fn apply_revised(state: &mut State, entry: &Entry, body: &TargetRevis
 pub(crate) fn apply_seen(state: &mut State, body: &TargetSeen) {
     state.cab_mut(&body.machine).must_see = None;
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::asked::Command;
+    use crate::given::{Crew, len, operator, supervisor};
+    use crate::views::operator::{self as cab, CabScreen};
+
+    #[test]
+    fn a_live_call_on_the_old_target_is_withdrawn_until_the_new_one_is_seen() {
+        let mut crew = Crew::digging();
+        crew.reads("P-1", "4.70").unwrap();
+        let old = crew.state.site().unwrap().target("PAD").unwrap().clone();
+        let mut grade = old.grade.clone();
+        grade.stack.layers[0].thickness = len("0.80 ft");
+        crew.says(
+            &supervisor(),
+            Command::ReviseTarget(ReviseTarget {
+                target: "PAD".into(),
+                grade,
+                tolerance: old.tolerance,
+                why: "engineer's answer".into(),
+            }),
+        )
+        .unwrap();
+        assert!(crew.state.live_call("EX-1").is_none());
+        // A reading on the new target waits behind the notice.
+        crew.reads("P-1", "4.80").unwrap();
+        assert!(matches!(
+            cab::view(&crew.state, "EX-1").unwrap().screen,
+            CabScreen::NewTarget { revision: 2, .. }
+        ));
+        let see = |revision| {
+            Command::SeeTarget(SeeTarget {
+                target: "PAD".into(),
+                revision,
+            })
+        };
+        crew.says(&operator("EX-1"), see(1)).unwrap();
+        assert!(crew.state.cabs["EX-1"].must_see.is_some());
+        crew.says(&operator("EX-1"), see(2)).unwrap();
+        let CabScreen::Call { call } = cab::view(&crew.state, "EX-1").unwrap().screen else {
+            panic!("the call should show now")
+        };
+        // 105.00 − 4.80 = 100.20, dig-to 100.50 + 0.00 − 0.80 = 99.70: 0.50 high.
+        assert_eq!(call.texts[0].line, "DOWN 5");
+    }
+}

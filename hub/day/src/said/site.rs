@@ -93,11 +93,11 @@ fn digest_of(site: &Site) -> String {
 }
 
 /// Takes the first site; shows a later one as a difference.
-pub(crate) fn read(state: &State, asked: &ReadSite) -> Result<Vec<Body>, Refusal> {
+pub(crate) fn read(state: &State, asked: &ReadSite) -> Vec<Body> {
     let site = asked.site.clone();
     let digest = digest_of(&site);
     let Some(in_force) = &state.site else {
-        return Ok(vec![Body::SiteTaken(SiteTaken { site, digest })]);
+        return vec![Body::SiteTaken(SiteTaken { site, digest })];
     };
     let shown = state
         .site_change
@@ -108,7 +108,7 @@ pub(crate) fn read(state: &State, asked: &ReadSite) -> Result<Vec<Body>, Refusal
         None => in_force.digest == digest,
     };
     if already {
-        return Ok(vec![]);
+        return vec![];
     }
     let mut comparable = site.clone();
     for target in &mut comparable.targets {
@@ -118,11 +118,11 @@ pub(crate) fn read(state: &State, asked: &ReadSite) -> Result<Vec<Body>, Refusal
         }
     }
     let differences = differences(&in_force.site, &comparable);
-    Ok(vec![Body::SiteChangeFound(SiteChangeFound {
+    vec![Body::SiteChangeFound(SiteChangeFound {
         site,
         digest,
         differences,
-    })])
+    })]
 }
 
 /// Puts the changed site in force; live calls on changed targets are withdrawn until seen.
@@ -318,5 +318,63 @@ fn in_words(path: &str, value: &Value) -> Option<String> {
                 .join("; "),
         ),
         other => Some(other.to_string()),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::asked::{By, Command};
+    use crate::given::{Crew, len, site, supervisor};
+
+    #[test]
+    fn a_changed_file_is_shown_first_and_in_force_only_when_confirmed() {
+        let mut crew = Crew::digging();
+        crew.reads("P-1", "4.70").unwrap();
+        let mut changed = site();
+        changed.targets[0].grade.stack.layers[0].thickness = len("0.60 ft");
+        changed.marks[1].note = "by the gate".into();
+        crew.says(&By::hub(), Command::ReadSite(ReadSite { site: changed }))
+            .unwrap();
+        let change = crew.state.site_change.clone().unwrap();
+        let what: Vec<&str> = change
+            .found
+            .differences
+            .iter()
+            .map(|d| d.what.as_str())
+            .collect();
+        assert_eq!(
+            what,
+            [
+                "marks P-2 note",
+                "targets PAD grade stack layers gravel thickness"
+            ]
+        );
+        assert_eq!(change.found.differences[1].was.as_deref(), Some("0.5 ft"));
+        assert!(crew.state.live_call("EX-1").is_some());
+        let confirm = |digest: &str| {
+            Command::ConfirmSite(ConfirmSite {
+                digest: digest.into(),
+            })
+        };
+        assert_eq!(
+            crew.says(&supervisor(), confirm("0")),
+            Err(Refusal::SiteChangedAgain)
+        );
+        crew.says(&supervisor(), confirm(&change.found.digest))
+            .unwrap();
+        let pad = crew.state.site().unwrap().target("PAD").unwrap();
+        assert_eq!(pad.revision, 2);
+        assert!(crew.state.live_call("EX-1").is_none());
+        assert!(crew.state.cabs["EX-1"].must_see.is_some());
+    }
+
+    #[test]
+    fn the_same_file_again_changes_nothing() {
+        let mut crew = Crew::opened();
+        let before = crew.log.len();
+        crew.says(&By::hub(), Command::ReadSite(ReadSite { site: site() }))
+            .unwrap();
+        assert_eq!(crew.log.len(), before);
     }
 }

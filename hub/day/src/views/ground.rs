@@ -179,7 +179,7 @@ pub struct CheckCard {
     /// When.
     pub at: Time,
     /// Good, again, failed.
-    pub check: earthwork::level::Check,
+    pub check: level::Check,
 }
 
 /// The last reading on a mark.

@@ -8,7 +8,6 @@ use earthwork::tolerance::Verdict;
 use super::shot::{MOST_SHOTS, Shot};
 use super::{Question, TakeReading};
 use crate::decide::When;
-use crate::refusal::Refusal;
 use crate::state::{State, TakenReading};
 use crate::time::seconds;
 
@@ -28,16 +27,16 @@ pub(super) fn question(
     asked: &TakeReading,
     when: When,
     corrected: Option<u64>,
-) -> Result<Option<Question>, Refusal> {
+) -> Option<Question> {
     let (Some(dig_to), Some(dev)) = (shot.dig_to, shot.dev()) else {
-        return Ok(None);
+        return None;
     };
     if let (Some(assigned), Some(machine)) = (shot.assigned, shot.machine)
         && assigned.id != machine.id
     {
-        return Ok(Some(Question::OtherMachine {
+        return Some(Question::OtherMachine {
             assigned: assigned.id.clone(),
-        }));
+        });
     }
     let earlier = last(state, asked, corrected);
     // A second shot of doubtful ground is no free laser check: the spread of the two says what is wrong.
@@ -47,7 +46,7 @@ pub(super) fn question(
     {
         let spread = (shot.elevation - before.reading.elevation).abs();
         let soon = when.made_at.ms_since(before.made_at) <= SAME_GROUND_MS;
-        return Ok((soon && spread > SPREAD).then_some(Question::WhichIsRight { spread }));
+        return (soon && spread > SPREAD).then_some(Question::WhichIsRight { spread });
     }
     let rods: &[Rod] = &shot.site.rods;
     let doubt = slip::doubt(&Candidate {
@@ -64,9 +63,9 @@ pub(super) fn question(
         rods,
     });
     if let Some(doubt) = doubt {
-        return Ok(Some(Question::DoesNotFit { doubt }));
+        return Some(Question::DoesNotFit { doubt });
     }
-    Ok((dev.abs() > FAR_FROM_GRADE).then_some(Question::FarFromGrade { dev }))
+    (dev.abs() > FAR_FROM_GRADE).then_some(Question::FarFromGrade { dev })
 }
 
 /// Earlier shots of the same ground that are averaged with this one, with their differences.
@@ -76,16 +75,16 @@ pub(super) fn joined(
     asked: &TakeReading,
     when: When,
     corrected: Option<u64>,
-) -> Result<Vec<(u64, Length)>, Refusal> {
+) -> Vec<(u64, Length)> {
     let Some(before) = last(state, asked, corrected) else {
-        return Ok(vec![]);
+        return vec![];
     };
     let Some(judged) = &before.reading.judged else {
-        return Ok(vec![]);
+        return vec![];
     };
     let soon = when.made_at.ms_since(before.made_at) <= SAME_GROUND_MS;
     if !(soon || waits_for_second(before)) || !same_shot(before, shot, asked) {
-        return Ok(vec![]);
+        return vec![];
     }
     let ids: Vec<u64> = judged
         .joined
@@ -107,7 +106,7 @@ pub(super) fn joined(
     let fits = shots
         .iter()
         .all(|(_, other)| (*other - dev).abs() <= SPREAD);
-    Ok(if fits { shots } else { vec![] })
+    if fits { shots } else { vec![] }
 }
 
 fn last_id(state: &State, asked: &TakeReading, corrected: Option<u64>) -> Option<u64> {

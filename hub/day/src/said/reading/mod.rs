@@ -229,7 +229,7 @@ pub(crate) fn take(
     let corrected = corrected(state, asked)?;
     let answers = answered_question(state, asked)?;
     if let Some(why) = late(state, asked, when, corrected) {
-        let reading = shot.reading(asked, shot.judge(&[], false)?);
+        let reading = shot.reading(asked, shot.judge(&[], false));
         return Ok(vec![Body::ReadingLate(ReadingLate { reading, why })]);
     }
     if let Some(why) = shot.spot_reason() {
@@ -239,12 +239,12 @@ pub(crate) fn take(
             spot: Some(why),
         })]);
     }
-    if !answers && let Some(question) = fit::question(state, &shot, asked, when, corrected)? {
-        let reading = shot.reading(asked, shot.judge(&[], false)?);
+    if !answers && let Some(question) = fit::question(state, &shot, asked, when, corrected) {
+        let reading = shot.reading(asked, shot.judge(&[], false));
         return Ok(vec![Body::ReadingAsked(ReadingAsked { reading, question })]);
     }
-    let joined = fit::joined(state, &shot, asked, when, corrected)?;
-    let judged = shot.judge(&joined, true)?;
+    let joined = fit::joined(state, &shot, asked, when, corrected);
+    let judged = shot.judge(&joined, true);
     let reading = shot.reading(asked, judged);
     called::bodies(state, by, &shot, reading, corrected, when)
 }

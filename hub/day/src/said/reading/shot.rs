@@ -111,13 +111,9 @@ impl<'a> Shot<'a> {
     }
 
     /// Judges this shot together with earlier ones of the same ground.
-    pub(super) fn judge(
-        &self,
-        joined: &[(u64, Length)],
-        settle: bool,
-    ) -> Result<Option<Judged>, Refusal> {
+    pub(super) fn judge(&self, joined: &[(u64, Length)], settle: bool) -> Option<Judged> {
         let (Some(target), Some(dig_to), Some(dev)) = (self.target, self.dig_to, self.dev()) else {
-            return Ok(None);
+            return None;
         };
         let devs: Vec<Length> = joined.iter().map(|(_, dev)| *dev).chain([dev]).collect();
         let shots = u32::try_from(devs.len()).unwrap_or(u32::MAX);
@@ -136,7 +132,7 @@ impl<'a> Shot<'a> {
         let needs_ruling = unsettled
             && !settled_high
             && matches!(verdict, Verdict::TooCloseHigh | Verdict::TooCloseLow);
-        Ok(Some(Judged {
+        Some(Judged {
             target: target.id.clone(),
             revision: target.revision,
             dig_to,
@@ -147,7 +143,7 @@ impl<'a> Shot<'a> {
             verdict,
             settled_high,
             needs_ruling,
-        }))
+        })
     }
 
     /// The reading as the log keeps it.
