@@ -100,7 +100,12 @@ struct Network {
     #[arg(long, env = "RODCALL_WIFI_NAME")]
     wifi_name: Option<String>,
     /// Its password; better in the environment than on the command line.
-    #[arg(long, env = "RODCALL_WIFI_PASSWORD", hide_env_values = true, requires = "wifi_name")]
+    #[arg(
+        long,
+        env = "RODCALL_WIFI_PASSWORD",
+        hide_env_values = true,
+        requires = "wifi_name"
+    )]
     wifi_password: Option<String>,
 }
 
@@ -161,7 +166,10 @@ fn play(speed: &str, data: PathBuf, network: &Network) -> Result<(), StartError>
     let pace = if speed == "step" {
         Pace::Stepped { start }
     } else {
-        let faster = speed.parse::<f64>().ok().filter(|speed| (0.1..=1_000.0).contains(speed));
+        let faster = speed
+            .parse::<f64>()
+            .ok()
+            .filter(|speed| (0.1..=1_000.0).contains(speed));
         let speed = faster.ok_or_else(|| {
             StartError::Asked(format!(
                 "--speed {speed}: give a number from 0.1 to 1000, or the word step."
@@ -219,7 +227,10 @@ fn stop_signal() -> Result<impl Future<Output = ()>, std::io::Error> {
 
 /// Done when the person wants the hub to stop.
 #[cfg(not(unix))]
-#[expect(clippy::unnecessary_wraps, reason = "elsewhere a signal may be refused")]
+#[expect(
+    clippy::unnecessary_wraps,
+    reason = "elsewhere a signal may be refused"
+)]
 fn stop_signal() -> Result<impl Future<Output = ()>, std::io::Error> {
     Ok(async {
         // Without the signal the hub can still be ended by the system.

@@ -85,7 +85,9 @@ impl Clock {
         let raw = match &self.0.kind {
             Kind::Real => SystemTime::now()
                 .duration_since(SystemTime::UNIX_EPOCH)
-                .map_or(0, |since| i64::try_from(since.as_millis()).unwrap_or(i64::MAX)),
+                .map_or(0, |since| {
+                    i64::try_from(since.as_millis()).unwrap_or(i64::MAX)
+                }),
             Kind::Fast {
                 began,
                 start,

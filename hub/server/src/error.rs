@@ -21,7 +21,9 @@ pub enum StartError {
         listen: SocketAddr,
     },
     /// The hub can't listen there.
-    #[error("The hub can't listen on {listen} ({source}). Give one of this laptop's own addresses with --listen, or 0.0.0.0:8080 for all of them.")]
+    #[error(
+        "The hub can't listen on {listen} ({source}). Give one of this laptop's own addresses with --listen, or 0.0.0.0:8080 for all of them."
+    )]
     Listen {
         /// Where.
         listen: SocketAddr,

@@ -70,12 +70,13 @@ pub async fn run(
 ) -> Result<(), StartError> {
     let Opened { hub, thread } = start::open(&config, listener.local_addr()?).await?;
     let routes = http::routes(hub.clone());
-    let server = HttpServer::new(move || App::new().wrap(http::headers()).configure(routes.clone()))
-        .workers(WORKERS)
-        .disable_signals()
-        .shutdown_timeout(LAST_WORDS_S)
-        .listen(listener)?
-        .run();
+    let server =
+        HttpServer::new(move || App::new().wrap(http::headers()).configure(routes.clone()))
+            .workers(WORKERS)
+            .disable_signals()
+            .shutdown_timeout(LAST_WORDS_S)
+            .listen(listener)?
+            .run();
     let handle = server.handle();
     let serving = rt::spawn(server);
     rt::spawn(screens::watch(hub.clone()));
@@ -83,7 +84,9 @@ pub async fn run(
     terminal::welcome(&hub, &up);
     started(up);
     shutdown.await;
-    terminal::say("Closing. Phones keep what they have not sent, and send it when the hub is back.");
+    terminal::say(
+        "Closing. Phones keep what they have not sent, and send it when the hub is back.",
+    );
     hub.publish.close();
     handle.stop(true).await;
     // The server's own end is no news: what matters is that the writer has kept everything.

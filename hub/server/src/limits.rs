@@ -43,7 +43,9 @@ impl Limits {
 
     fn level(&self, name: &str, now: Instant) -> f64 {
         let buckets = self.buckets.lock().unwrap_or_else(PoisonError::into_inner);
-        buckets.get(name).map_or(self.size, |bucket| self.filled(*bucket, now))
+        buckets
+            .get(name)
+            .map_or(self.size, |bucket| self.filled(*bucket, now))
     }
 
     fn filled(&self, bucket: Bucket, now: Instant) -> f64 {

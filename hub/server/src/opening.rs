@@ -21,7 +21,9 @@ pub fn state(opened: &mut Opened) -> Result<State, StoreError> {
                 day::apply(&mut state, &one.entry);
             }
         }
-        _ => opened.store.each(|one| day::apply(&mut state, &one.entry))?,
+        _ => opened
+            .store
+            .each(|one| day::apply(&mut state, &one.entry))?,
     }
     Ok(state)
 }

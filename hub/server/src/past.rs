@@ -208,7 +208,11 @@ fn numbers(index: &Index, sought: &Sought, head: u64) -> Numbers {
     let after = sought.after.unwrap_or(0);
     match (sought.before, by) {
         (Some(before), by) => {
-            let before = if before == 0 { head + 1 } else { before.min(head + 1) };
+            let before = if before == 0 {
+                head + 1
+            } else {
+                before.min(head + 1)
+            };
             match by {
                 Some((by, name)) => Box::new(index.named(by, &name, before)),
                 None => Box::new((1..before).rev().map(Ok)),

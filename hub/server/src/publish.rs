@@ -77,20 +77,39 @@ pub enum Gone {
 impl Board {
     fn of(state: &State) -> Self {
         let mut board = Self {
-            site: state.site().map(|site| site.name.clone()).unwrap_or_default(),
-            day: state.day.as_ref().map(|day| day.id.clone()).unwrap_or_default(),
+            site: state
+                .site()
+                .map(|site| site.name.clone())
+                .unwrap_or_default(),
+            day: state
+                .day
+                .as_ref()
+                .map(|day| day.id.clone())
+                .unwrap_or_default(),
             generation: state.codes_generation,
             machines: state
                 .site()
-                .map(|site| site.machines.iter().map(|machine| machine.id.clone()).collect())
+                .map(|site| {
+                    site.machines
+                        .iter()
+                        .map(|machine| machine.id.clone())
+                        .collect()
+                })
                 .unwrap_or_default(),
             ..Self::default()
         };
         for (id, device) in &state.devices {
             if device.removed {
-                let cab = device.machine.as_ref().and_then(|machine| state.cabs.get(machine));
+                let cab = device
+                    .machine
+                    .as_ref()
+                    .and_then(|machine| state.cabs.get(machine));
                 let replaced = cab.is_some_and(|cab| cab.device.is_some());
-                let why = if replaced { Gone::Retired } else { Gone::Removed };
+                let why = if replaced {
+                    Gone::Retired
+                } else {
+                    Gone::Removed
+                };
                 board.gone.insert(id.clone(), why);
                 continue;
             }
@@ -111,7 +130,9 @@ impl Board {
 
     /// The operators' phones that are in.
     pub fn cabs(&self) -> impl Iterator<Item = &Phone> {
-        self.phones.values().filter(|phone| phone.by.is(Role::Operator))
+        self.phones
+            .values()
+            .filter(|phone| phone.by.is(Role::Operator))
     }
 }
 
@@ -174,8 +195,16 @@ impl Publish {
             let view = views::operator::view(state, machine);
             self.view(Topic::Operator(machine.clone()), state.seq, view.as_ref());
         }
-        self.view(Topic::Ground, state.seq, views::ground::view(state).as_ref());
-        self.view(Topic::Supervisor, state.seq, views::supervisor::view(state).as_ref());
+        self.view(
+            Topic::Ground,
+            state.seq,
+            views::ground::view(state).as_ref(),
+        );
+        self.view(
+            Topic::Supervisor,
+            state.seq,
+            views::supervisor::view(state).as_ref(),
+        );
         self.view(Topic::Sheet, state.seq, views::sheet::view(state).as_ref());
     }
 

@@ -119,7 +119,10 @@ mod tests {
     fn a_silent_page_is_lost_whatever_it_said_last() {
         assert_eq!(judge(Duration::from_secs(1), true), ScreenNotice::Showing);
         assert_eq!(judge(Duration::from_secs(1), false), ScreenNotice::Hidden);
-        assert_eq!(judge(Duration::from_millis(4_001), true), ScreenNotice::Lost);
+        assert_eq!(
+            judge(Duration::from_millis(4_001), true),
+            ScreenNotice::Lost
+        );
     }
 
     #[test]
@@ -130,6 +133,9 @@ mod tests {
         assert_eq!(screens.news("m1", now), Some(ScreenNotice::Showing));
         screens.told("m1", ScreenNotice::Showing);
         assert_eq!(screens.news("m1", now), None);
-        assert_eq!(screens.news("m1", now + SILENCE * 2), Some(ScreenNotice::Lost));
+        assert_eq!(
+            screens.news("m1", now + SILENCE * 2),
+            Some(ScreenNotice::Lost)
+        );
     }
 }

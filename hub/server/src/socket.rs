@@ -273,7 +273,11 @@ impl Talk {
     /// Why this phone is out, if it is.
     fn out(&self, board: &Board) -> Option<Why> {
         let device = &self.phone.by.device;
-        if board.phones.values().any(|phone| phone.by.device == *device) {
+        if board
+            .phones
+            .values()
+            .any(|phone| phone.by.device == *device)
+        {
             return None;
         }
         Some(match board.gone.get(device) {
@@ -363,7 +367,10 @@ fn topics(phone: &Phone) -> BTreeSet<Topic> {
     if let (true, Some(machine)) = (phone.by.is(Role::Operator), &phone.by.machine) {
         topics.insert(Topic::Operator(machine.clone()));
     }
-    if [Role::Ground, Role::Supervisor, Role::Visitor].iter().any(|role| phone.by.is(*role)) {
+    if [Role::Ground, Role::Supervisor, Role::Visitor]
+        .iter()
+        .any(|role| phone.by.is(*role))
+    {
         topics.insert(Topic::Ground);
         topics.insert(Topic::Sheet);
     }

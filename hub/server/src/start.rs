@@ -131,7 +131,11 @@ fn day_name(given: Option<&str>, state: &State, now: Time) -> String {
 fn date(now: Time) -> String {
     jiff::Timestamp::from_millisecond(now.0).map_or_else(
         |_| now.0.to_string(),
-        |at| at.to_zoned_datetime(jiff::tz::TimeZone::system()).date().to_string(),
+        |at| {
+            at.to_zoned_datetime(jiff::tz::TimeZone::system())
+                .date()
+                .to_string()
+        },
     )
 }
 

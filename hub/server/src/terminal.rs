@@ -29,10 +29,15 @@ pub(crate) fn welcome(hub: &Hub, up: &Started) {
         .collect();
     say(&format!("Phones reach it at {}.", hub.addresses.base()));
     if !others.is_empty() {
-        say(&format!("If they do not, choose another address on the supervisor's page: {}.", others.join(", ")));
+        say(&format!(
+            "If they do not, choose another address on the supervisor's page: {}.",
+            others.join(", ")
+        ));
     }
     if hub.addresses.changed_since_yesterday() {
-        say("The address differs from yesterday's: what phones have not sent is still under the old one. Give the laptop its old address if you can.");
+        say(
+            "The address differs from yesterday's: what phones have not sent is still under the old one. Give the laptop its old address if you can.",
+        );
     }
     let draws = std::io::stdout().is_terminal();
     if let Some(wifi) = &hub.wifi {
@@ -43,8 +48,14 @@ pub(crate) fn welcome(hub: &Hub, up: &Started) {
         say(&format!("{:<24} {url}", who(&admits)));
         draw(draws, &url);
     }
-    say(&format!("This laptop supervises by {}/own/{}", up.base, up.own));
-    say(&format!("rodcall ready {} own={}/own/{}", up.base, up.base, up.own));
+    say(&format!(
+        "This laptop supervises by {}/own/{}",
+        up.base, up.own
+    ));
+    say(&format!(
+        "rodcall ready {} own={}/own/{}",
+        up.base, up.base, up.own
+    ));
 }
 
 fn draw(draws: bool, text: &str) {

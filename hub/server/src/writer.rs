@@ -49,7 +49,9 @@ pub enum NotDone {
     #[error("{0}")]
     Refused(#[from] Refusal),
     /// The log could not be kept.
-    #[error("Not kept: the hub can't write its log any more. Use hand signals; the hub must be started again.")]
+    #[error(
+        "Not kept: the hub can't write its log any more. Use hand signals; the hub must be started again."
+    )]
     NotKept,
     /// Too much waits.
     #[error("The hub is busy. It will be sent again.")]
@@ -158,7 +160,10 @@ struct Desk {
 #[derive(Default)]
 struct Batch {
     kept: Vec<Kept>,
-    replies: Vec<(oneshot::Sender<Result<Answer, NotDone>>, Result<Answer, NotDone>)>,
+    replies: Vec<(
+        oneshot::Sender<Result<Answer, NotDone>>,
+        Result<Answer, NotDone>,
+    )>,
     settled: Vec<oneshot::Sender<()>>,
     openings: Vec<Opening>,
 }

@@ -78,7 +78,11 @@ impl FromRequest for OwnPage {
             (Some(origin), Some(host)) => origin.strip_prefix(b"http://") == Some(host),
             (Some(_), None) => false,
         };
-        ready(if fine { Ok(Self) } else { Err(Problem::other_origin()) })
+        ready(if fine {
+            Ok(Self)
+        } else {
+            Err(Problem::other_origin())
+        })
     }
 }
 

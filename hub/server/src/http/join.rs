@@ -137,7 +137,11 @@ pub(crate) async fn come_in(
     joining: Json<Joining>,
 ) -> Result<HttpResponse, Problem> {
     let admits = admitted(&hub, &request, &joining.code)?;
-    if let Some(role) = joining.roles.iter().find(|role| !admits.roles.contains(role)) {
+    if let Some(role) = joining
+        .roles
+        .iter()
+        .find(|role| !admits.roles.contains(role))
+    {
         return Err(Problem::malformed(&format!(
             "This code does not let anybody in as {role:?}. Pick among the roles that it allows."
         )));
@@ -251,10 +255,12 @@ async fn let_in(hub: &Hub, phone: Phone) -> Result<(Phone, String), Problem> {
 /// What the code lets in, unless this address has guessed too often.
 fn admitted(hub: &Hub, request: &HttpRequest, code: &str) -> Result<Admits, Problem> {
     let name = guard(hub, request)?;
-    hub.secret.admits(&hub.publish.known(), code).ok_or_else(|| {
-        wrong(hub, &name);
-        Problem::void_code()
-    })
+    hub.secret
+        .admits(&hub.publish.known(), code)
+        .ok_or_else(|| {
+            wrong(hub, &name);
+            Problem::void_code()
+        })
 }
 
 fn guard(hub: &Hub, request: &HttpRequest) -> Result<String, Problem> {

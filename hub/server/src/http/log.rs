@@ -34,7 +34,11 @@ pub(crate) async fn log_page(
     responses((status = 200, body = LogEntry), (status = 401, body = Problem), (status = 404, body = Problem))
 )]
 #[get("/log/{seq}")]
-pub(crate) async fn log_entry(hub: Data<Hub>, _: Known, seq: Path<u64>) -> Result<Json<LogEntry>, Problem> {
+pub(crate) async fn log_entry(
+    hub: Data<Hub>,
+    _: Known,
+    seq: Path<u64>,
+) -> Result<Json<LogEntry>, Problem> {
     let seq = *seq;
     hub.past.head().await;
     let found = read(&hub, move |past| past.entry(seq)).await??;
@@ -103,6 +107,9 @@ fn of_export(error: ExportError) -> Problem {
 fn download(kind: &str, name: &str, bytes: Vec<u8>) -> HttpResponse {
     HttpResponse::Ok()
         .insert_header((CONTENT_TYPE, kind))
-        .insert_header((CONTENT_DISPOSITION, format!("attachment; filename=\"rodcall-{name}\"")))
+        .insert_header((
+            CONTENT_DISPOSITION,
+            format!("attachment; filename=\"rodcall-{name}\""),
+        ))
         .body(bytes)
 }

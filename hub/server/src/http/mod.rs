@@ -50,7 +50,9 @@ pub fn routes(hub: Hub) -> impl FnOnce(&mut ServiceConfig) + Clone {
                     .service(codes::choose_address)
                     .service(openapi::document)
                     .service(crate::socket::live)
-                    .default_service(web::route().to(|| async { Err::<&str, _>(Problem::no_such_page()) })),
+                    .default_service(
+                        web::route().to(|| async { Err::<&str, _>(Problem::no_such_page()) }),
+                    ),
             )
             .service(join::own_link)
             .default_service(web::route().to(pages::page));
@@ -64,6 +66,9 @@ pub fn headers() -> DefaultHeaders {
         .add(("X-Frame-Options", "DENY"))
         .add(("Referrer-Policy", "no-referrer"))
         .add(("Cross-Origin-Resource-Policy", "same-origin"))
-        .add(("Content-Security-Policy", "default-src 'none'; frame-ancestors 'none'"))
+        .add((
+            "Content-Security-Policy",
+            "default-src 'none'; frame-ancestors 'none'",
+        ))
         .add(("Cache-Control", "no-store"))
 }

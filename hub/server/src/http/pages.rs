@@ -2,8 +2,8 @@
 
 use actix_web::http::Method;
 use actix_web::http::header::{
-    ACCEPT_ENCODING, CACHE_CONTROL, CONTENT_ENCODING, CONTENT_SECURITY_POLICY, CONTENT_TYPE, ETAG, HOST,
-    IF_NONE_MATCH, VARY,
+    ACCEPT_ENCODING, CACHE_CONTROL, CONTENT_ENCODING, CONTENT_SECURITY_POLICY, CONTENT_TYPE, ETAG,
+    HOST, IF_NONE_MATCH, VARY,
 };
 use actix_web::web::Data;
 use actix_web::{HttpRequest, HttpResponse, get};
@@ -86,9 +86,15 @@ pub async fn page(request: HttpRequest) -> Result<HttpResponse, Problem> {
 fn serve(request: &HttpRequest, asset: Asset) -> HttpResponse {
     let header = |name| {
         let value = request.headers().get(name);
-        value.and_then(|value| value.to_str().ok()).unwrap_or_default()
+        value
+            .and_then(|value| value.to_str().ok())
+            .unwrap_or_default()
     };
-    let life = if asset.immutable { FILE_LIFE } else { PAGE_LIFE };
+    let life = if asset.immutable {
+        FILE_LIFE
+    } else {
+        PAGE_LIFE
+    };
     let known = header(IF_NONE_MATCH).contains(&asset.etag);
     let mut answer = if known {
         HttpResponse::NotModified()

@@ -49,11 +49,13 @@ impl Problem {
     /// The body can't be read.
     pub fn of_json(error: &JsonPayloadError) -> Self {
         match error {
-            JsonPayloadError::Overflow { .. } | JsonPayloadError::OverflowKnownLength { .. } => Self::new(
-                StatusCode::PAYLOAD_TOO_LARGE,
-                "That is too large. Send less at once.",
-                "Es demasiado grande. Envíe menos a la vez.",
-            ),
+            JsonPayloadError::Overflow { .. } | JsonPayloadError::OverflowKnownLength { .. } => {
+                Self::new(
+                    StatusCode::PAYLOAD_TOO_LARGE,
+                    "That is too large. Send less at once.",
+                    "Es demasiado grande. Envíe menos a la vez.",
+                )
+            }
             error => Self::malformed(&format!("The request is malformed: {error}.")),
         }
     }
@@ -159,7 +161,9 @@ impl From<NotDone> for Problem {
                 &english,
                 "No se guardó: el sistema ya no puede escribir su registro. Use señas; hay que reiniciarlo.",
             ),
-            NotDone::Busy => Self::unavailable(&english, "El sistema está ocupado. Se enviará otra vez."),
+            NotDone::Busy => {
+                Self::unavailable(&english, "El sistema está ocupado. Se enviará otra vez.")
+            }
             NotDone::Closing => Self::unavailable(
                 &english,
                 "El sistema se está cerrando. Se enviará otra vez cuando vuelva.",

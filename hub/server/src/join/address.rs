@@ -152,7 +152,9 @@ impl Addresses {
     }
 
     fn lock(&self) -> std::sync::MutexGuard<'_, Remembered> {
-        self.remembered.lock().unwrap_or_else(PoisonError::into_inner)
+        self.remembered
+            .lock()
+            .unwrap_or_else(PoisonError::into_inner)
     }
 
     fn write(&self, remembered: &Remembered) {
@@ -172,10 +174,16 @@ fn rate(interface: &str, ip: Ipv4Addr) -> Option<(u8, Candidate)> {
     }
     let is_virtual = VIRTUAL.iter().any(|front| interface.starts_with(front));
     let (rank, why) = match (is_virtual, ip.is_private(), ip.octets()) {
-        (true, ..) => (3, "a tunnel or a container's network: phones hardly reach it"),
+        (true, ..) => (
+            3,
+            "a tunnel or a container's network: phones hardly reach it",
+        ),
         (_, true, [192, 168, ..]) => (0, "a private network, as a router in the truck gives it"),
         (_, true, _) => (1, "a private network"),
-        _ => (2, "a public address: phones of the truck's network may not reach it"),
+        _ => (
+            2,
+            "a public address: phones of the truck's network may not reach it",
+        ),
     };
     Some((
         rank,
@@ -207,8 +215,14 @@ mod tests {
     #[test]
     fn an_address_that_the_laptop_lacks_is_refused_by_name() {
         let folder = tempfile::tempdir().unwrap();
-        let error = at(folder.path()).choose("192.0.2.7").unwrap_err().to_string();
-        assert!(error.contains("192.0.2.7") && error.contains("127.0.0.1"), "{error}");
+        let error = at(folder.path())
+            .choose("192.0.2.7")
+            .unwrap_err()
+            .to_string();
+        assert!(
+            error.contains("192.0.2.7") && error.contains("127.0.0.1"),
+            "{error}"
+        );
     }
 
     #[test]

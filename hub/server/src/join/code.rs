@@ -23,7 +23,9 @@ const SECRET_FILE: &str = "secret";
 #[derive(Debug, Error)]
 pub enum SecretError {
     /// The file can't be read or made.
-    #[error("The file {path} can't be used ({source}). It must be readable and writable by the hub alone.")]
+    #[error(
+        "The file {path} can't be used ({source}). It must be readable and writable by the hub alone."
+    )]
     File {
         /// Which.
         path: String,
@@ -31,7 +33,9 @@ pub enum SecretError {
         source: std::io::Error,
     },
     /// The file holds something else.
-    #[error("The file {path} does not hold the hub's secret. Remove it: a new one is made, and every phone joins again.")]
+    #[error(
+        "The file {path} does not hold the hub's secret. Remove it: a new one is made, and every phone joins again."
+    )]
     Damaged {
         /// Which.
         path: String,
@@ -69,7 +73,9 @@ impl Secret {
         let path = folder.join(SECRET_FILE);
         let name = path.display().to_string();
         match std::fs::read_to_string(&path) {
-            Ok(text) => from_hex(text.trim()).map(Self).ok_or(SecretError::Damaged { path: name }),
+            Ok(text) => from_hex(text.trim())
+                .map(Self)
+                .ok_or(SecretError::Damaged { path: name }),
             Err(error) if error.kind() == std::io::ErrorKind::NotFound => {
                 let mut bytes = [0; SECRET_BYTES];
                 getrandom::fill(&mut bytes).map_err(SecretError::NoRandomness)?;
@@ -92,7 +98,11 @@ impl Secret {
 
     /// The code for this day that lets these in.
     pub fn code(&self, board: &Board, admits: &Admits) -> String {
-        let roles: Vec<String> = admits.roles.iter().map(|role| format!("{role:?}")).collect();
+        let roles: Vec<String> = admits
+            .roles
+            .iter()
+            .map(|role| format!("{role:?}"))
+            .collect();
         let text = format!(
             "code|{}|{}|{}|{}",
             board.day,

@@ -25,7 +25,9 @@ impl Notes {
         let newlines = text.bytes().enumerate().filter(|(_, byte)| *byte == b'\n');
         Self {
             file: file.to_owned(),
-            line_starts: std::iter::once(0).chain(newlines.map(|(at, _)| at + 1)).collect(),
+            line_starts: std::iter::once(0)
+                .chain(newlines.map(|(at, _)| at + 1))
+                .collect(),
             faults: Vec::new(),
             places: BTreeMap::new(),
         }
@@ -123,7 +125,9 @@ impl<'a, 't> Fields<'a, 't> {
     fn find(&self, key: &str) -> Option<&'a Spanned<DeValue<'t>>> {
         self.used.borrow_mut().insert(key.to_owned());
         let mut entries = self.table.iter();
-        entries.find(|(name, _)| name.get_ref() == key).map(|(_, value)| value)
+        entries
+            .find(|(name, _)| name.get_ref() == key)
+            .map(|(_, value)| value)
     }
 
     fn needed(&self, notes: &mut Notes, key: &str) -> Option<&'a Spanned<DeValue<'t>>> {
@@ -140,7 +144,9 @@ impl<'a, 't> Fields<'a, 't> {
         }
         notes.wrong_at(
             value.span().start,
-            format!("`{key}` must be text in quotes, a length with its unit: {key} = \"98.50 ft\"."),
+            format!(
+                "`{key}` must be text in quotes, a length with its unit: {key} = \"98.50 ft\"."
+            ),
         );
         None
     }
@@ -165,7 +171,10 @@ impl<'a, 't> Fields<'a, 't> {
         if let DeValue::String(text) = value.get_ref() {
             return Some(text.to_string());
         }
-        notes.wrong_at(value.span().start, format!("`{key}` must be text in quotes."));
+        notes.wrong_at(
+            value.span().start,
+            format!("`{key}` must be text in quotes."),
+        );
         None
     }
 
@@ -222,7 +231,12 @@ impl<'a, 't> Fields<'a, 't> {
     }
 
     /// A length that may be left out.
-    pub(super) fn length_or(&self, notes: &mut Notes, key: &str, default: Length) -> Option<Length> {
+    pub(super) fn length_or(
+        &self,
+        notes: &mut Notes,
+        key: &str,
+        default: Length,
+    ) -> Option<Length> {
         self.find(key)
             .map_or(Some(default), |value| length(notes, key, value))
     }
@@ -272,7 +286,10 @@ impl<'a, 't> Fields<'a, 't> {
             return Some(Vec::new());
         };
         let items = list(notes, key, value)?;
-        items.iter().map(|item| Self::string(notes, key, item)).collect()
+        items
+            .iter()
+            .map(|item| Self::string(notes, key, item))
+            .collect()
     }
 
     /// A table inside this one, if it is there.
@@ -281,7 +298,10 @@ impl<'a, 't> Fields<'a, 't> {
         match value.get_ref() {
             DeValue::Table(table) => Some(Self::of(table, value.span(), &format!("`{key}`"))),
             _ => {
-                notes.wrong_at(value.span().start, format!("`{key}` must be a table: [{key}] or {key} = {{ … }}."));
+                notes.wrong_at(
+                    value.span().start,
+                    format!("`{key}` must be a table: [{key}] or {key} = {{ … }}."),
+                );
                 None
             }
         }
@@ -302,7 +322,12 @@ impl<'a, 't> Fields<'a, 't> {
         let items = match value.get_ref() {
             DeValue::Array(items) => items,
             _ => {
-                notes.wrong_at(value.span().start, format!("Write [[{key}]] with two brackets on each side: there can be several."));
+                notes.wrong_at(
+                    value.span().start,
+                    format!(
+                        "Write [[{key}]] with two brackets on each side: there can be several."
+                    ),
+                );
                 return Vec::new();
             }
         };
@@ -382,7 +407,10 @@ fn list<'a, 't>(
     if let DeValue::Array(items) = value.get_ref() {
         return Some(items.iter().collect());
     }
-    notes.wrong_at(value.span().start, format!("`{key}` must be a list in brackets."));
+    notes.wrong_at(
+        value.span().start,
+        format!("`{key}` must be a list in brackets."),
+    );
     None
 }
 

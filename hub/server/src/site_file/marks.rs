@@ -8,11 +8,7 @@ use earthwork::uncertainty::Surface;
 
 use super::fields::{Fields, Notes};
 
-pub(super) fn mark(
-    notes: &mut Notes,
-    fields: &Fields<'_, '_>,
-    targets: &[Target],
-) -> Option<Mark> {
+pub(super) fn mark(notes: &mut Notes, fields: &Fields<'_, '_>, targets: &[Target]) -> Option<Mark> {
     let id = fields.text(notes, "id");
     let target = fields.has("target").then(|| fields.text(notes, "target"));
     let surface = if fields.has("surface") {
@@ -66,14 +62,23 @@ pub(super) fn along(
     offset: Length,
 ) -> Result<Point, String> {
     let Some(name) = target else {
-        return Err("A station needs a target: say along which run it counts, or give the mark's place.".to_owned());
+        return Err(
+            "A station needs a target: say along which run it counts, or give the mark's place."
+                .to_owned(),
+        );
     };
     let Some(target) = targets.iter().find(|target| target.id == name) else {
-        return Err(format!("The station counts along “{name}”, which is not a target of this site, or has faults of its own."));
+        return Err(format!(
+            "The station counts along “{name}”, which is not a target of this site, or has faults of its own."
+        ));
     };
     match &target.grade.shape {
-        Shape::Run(run) => run.place(station, offset).map_err(|error| error.to_string()),
-        _ => Err(format!("“{name}” is not a run: give the mark's place instead of a station.")),
+        Shape::Run(run) => run
+            .place(station, offset)
+            .map_err(|error| error.to_string()),
+        _ => Err(format!(
+            "“{name}” is not a run: give the mark's place instead of a station."
+        )),
     }
 }
 

@@ -58,7 +58,10 @@ pub(super) fn marks(
         return Vec::new();
     };
     if !["ft", "m", "mm", "in"].contains(&unit.as_str()) {
-        notes.wrong_at(fields.at("unit"), format!("`unit`: “{unit}” is not ft, m, mm or in."));
+        notes.wrong_at(
+            fields.at("unit"),
+            format!("`unit`: “{unit}” is not ft, m, mm or in."),
+        );
         return Vec::new();
     }
     match beside(&file) {
@@ -98,7 +101,10 @@ fn table(notes: &mut Notes, file: &str, text: &str, unit: &str, targets: &[Targe
         };
         let (line, row) = match record {
             Ok(record) => (line_of(record.position()), header.mark(&record, targets)),
-            Err(error) => (line_of(error.position()), Err(format!("This row does not fit the header: {error}."))),
+            Err(error) => (
+                line_of(error.position()),
+                Err(format!("This row does not fit the header: {error}.")),
+            ),
         };
         match row {
             Ok(mark) => {
@@ -126,7 +132,9 @@ impl Header {
                 Some((stem, own @ ("ft" | "m" | "mm" | "in"))) => (stem.to_owned(), own.to_owned()),
                 _ => (plain, unit.to_owned()),
             };
-            let Some((column, _)) = NAMES.iter().find(|(_, known)| known.contains(&plain.as_str()))
+            let Some((column, _)) = NAMES
+                .iter()
+                .find(|(_, known)| known.contains(&plain.as_str()))
             else {
                 return Err(format!(
                     "There is no column “{name}”. The first row names the columns: id or point, x or easting, y or northing, or station and offset; target, surface, note or description, elevation."
@@ -141,7 +149,9 @@ impl Header {
             return Err("The table has no column `id` or `point`.".to_owned());
         }
         if !(has(Column::X) && has(Column::Y) || has(Column::Station)) {
-            return Err("The table needs x and y (or easting and northing), or station.".to_owned());
+            return Err(
+                "The table needs x and y (or easting and northing), or station.".to_owned(),
+            );
         }
         Ok(Self { columns })
     }
@@ -198,7 +208,10 @@ impl Header {
             Some(cell) => word(cell).map_err(about)?,
             None => Surface::Trimmed,
         };
-        let note = self.cell(record, Column::Note).unwrap_or_default().to_owned();
+        let note = self
+            .cell(record, Column::Note)
+            .unwrap_or_default()
+            .to_owned();
         Ok(Mark {
             place,
             target,

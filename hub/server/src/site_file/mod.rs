@@ -106,7 +106,12 @@ pub fn read_text(
     for error in &errors {
         let at = error.span().map_or(0, |span| span.start);
         let what = error.message();
-        notes.wrong_at(at, format!("This is not TOML: {what}. Look for a missing quote, bracket or comma on this line."));
+        notes.wrong_at(
+            at,
+            format!(
+                "This is not TOML: {what}. Look for a missing quote, bracket or comma on this line."
+            ),
+        );
     }
     // A document with broken syntax is read no further: what is missing from it may stand in the broken part.
     let site = if errors.is_empty() {
@@ -121,9 +126,13 @@ pub fn read_text(
         }
     }
     let mut faults = notes.into_faults();
-    faults.sort_by(|a, b| (&a.file != file, &a.file, a.line).cmp(&(&b.file != file, &b.file, b.line)));
+    faults.sort_by(|a, b| {
+        (&a.file != file, &a.file, a.line).cmp(&(&b.file != file, &b.file, b.line))
+    });
     match site {
-        Some(site) if faults.iter().all(|fault| fault.warning) => Ok(SiteRead { site, odd: faults }),
+        Some(site) if faults.iter().all(|fault| fault.warning) => {
+            Ok(SiteRead { site, odd: faults })
+        }
         _ => Err(SiteFileError::Faulty { faults }),
     }
 }
@@ -158,9 +167,10 @@ fn site(
     let machines = top.each(notes, "machine", "machines", things::machine);
     let rods = top.each(notes, "rod", "rods", things::rod);
     let lasers = top.each(notes, "laser", "lasers", things::laser);
-    let rules = top
-        .table(notes, "rules")
-        .map_or_else(|| Some(Rules::default()), |fields| things::rules(notes, &fields));
+    let rules = top.table(notes, "rules").map_or_else(
+        || Some(Rules::default()),
+        |fields| things::rules(notes, &fields),
+    );
     top.done(notes);
     Some(Site {
         name: name?,

@@ -89,7 +89,10 @@ fn layer(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Layer> {
 }
 
 fn shape(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Shape> {
-    let given: Vec<&str> = SHAPES.into_iter().filter(|shape| fields.has(shape)).collect();
+    let given: Vec<&str> = SHAPES
+        .into_iter()
+        .filter(|shape| fields.has(shape))
+        .collect();
     let [shape] = given.as_slice() else {
         notes.wrong_at(
             fields.at(given.last().unwrap_or(&"id")),
@@ -130,8 +133,12 @@ fn rise(text: &str) -> Result<f64, String> {
     };
     match number.parse::<f64>() {
         Ok(rise) if (rise * share).abs() <= 1.0 => Ok(rise * share),
-        Ok(_) => Err(format!("“{text}” is steeper than one to one. Write a fall of two feet in a hundred as \"-2 %\".")),
-        Err(_) => Err(format!("“{text}” is not a rise. Write \"2 %\" or \"-1.5 %\".")),
+        Ok(_) => Err(format!(
+            "“{text}” is steeper than one to one. Write a fall of two feet in a hundred as \"-2 %\"."
+        )),
+        Err(_) => Err(format!(
+            "“{text}” is not a rise. Write \"2 %\" or \"-1.5 %\"."
+        )),
     }
 }
 

@@ -5,8 +5,8 @@
 //! `A` moment → seq · `S` seq → the site as it was then · `O` a day's first entry → the state that it opened with.
 
 use std::fs::File;
-use std::panic::AssertUnwindSafe;
 use std::io::{Read as _, Seek as _, SeekFrom};
+use std::panic::AssertUnwindSafe;
 use std::path::{Path, PathBuf};
 
 use day::chain::{Hash, open};
@@ -293,7 +293,10 @@ fn read_location(value: &[u8]) -> Result<Location, StoreError> {
     Ok(Location {
         offset: number(offset)?,
         file: number(file)?,
-        length: length.try_into().map(u32::from_be_bytes).map_err(|_| torn())?,
+        length: length
+            .try_into()
+            .map(u32::from_be_bytes)
+            .map_err(|_| torn())?,
         name: String::from_utf8_lossy(name).into_owned(),
     })
 }

@@ -296,7 +296,11 @@ fn last_of(folder: &Path, day: &DayFile) -> Result<Head, StoreError> {
     let path = folder.join(&day.name);
     let text = std::fs::read(&path).map_err(StoreError::folder(&path))?;
     let text = String::from_utf8_lossy(&text);
-    let last = text.trim_end_matches('\n').rsplit('\n').next().unwrap_or_default();
+    let last = text
+        .trim_end_matches('\n')
+        .rsplit('\n')
+        .next()
+        .unwrap_or_default();
     let (entry, _, hash) =
         open(last.strip_suffix(' ').unwrap_or(last), 0).map_err(|source| StoreError::Damaged {
             file: path.clone(),

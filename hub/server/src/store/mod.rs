@@ -59,7 +59,9 @@ pub enum StoreError {
         file: PathBuf,
     },
     /// The index failed.
-    #[error("The index failed ({reason}). The log is not touched by this; start the hub again, and the index is made anew from it.")]
+    #[error(
+        "The index failed ({reason}). The log is not touched by this; start the hub again, and the index is made anew from it."
+    )]
     Index {
         /// Why.
         reason: String,

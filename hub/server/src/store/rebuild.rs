@@ -118,6 +118,12 @@ fn folders(folder: &Path) -> Vec<PathBuf> {
 }
 
 fn number_of(path: Option<&PathBuf>) -> u32 {
-    path.and_then(|path| path.file_name()?.to_str()?.strip_prefix("index.")?.parse().ok())
-        .unwrap_or(0)
+    path.and_then(|path| {
+        path.file_name()?
+            .to_str()?
+            .strip_prefix("index.")?
+            .parse()
+            .ok()
+    })
+    .unwrap_or(0)
 }

@@ -1,0 +1,183 @@
+//! The site file's tests: the example is in order, every bad file names its fault with its line, tables come in whole.
+
+use super::*;
+use earthwork::length::parse;
+use earthwork::target::DigTo;
+
+const SITES: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../../fixtures/site");
+
+fn example() -> SiteRead {
+    read(&Path::new(SITES).join("example.toml")).unwrap()
+}
+
+#[test]
+fn the_example_is_in_order() {
+    let read = example();
+    assert_eq!(read.odd, []);
+    let site = read.site;
+    assert_eq!(
+        (site.targets.len(), site.marks.len(), site.lines.len()),
+        (3, 7, 1)
+    );
+    // Derived from the example's own numbers: 100.50 ft less 8 in is 99.8333 ft; 99.50 ft less 16 in.
+    let dig_to = |mark: &str| {
+        let mark = site.mark(mark).unwrap();
+        site.target_of(mark)
+            .unwrap()
+            .grade
+            .dig_to(mark.place)
+            .unwrap()
+    };
+    let at = |text: &str, inches: &str| DigTo::At(parse(text).unwrap() - parse(inches).unwrap());
+    assert_eq!(dig_to("P-01"), at("100.50 ft", "8 in"));
+    assert_eq!(dig_to("W-01"), at("99.50 ft", "16 in"));
+    // 13 ft south of the apron's known edge at 2 %: 0.26 ft lower; the gravel takes half a foot.
+    assert_eq!(dig_to("A-01"), at("99.64 ft", "0 in"));
+}
+
+#[test]
+fn every_bad_site_names_its_fault_with_its_line() {
+    let mut tried = 0;
+    for item in std::fs::read_dir(Path::new(SITES).join("bad")).unwrap() {
+        let path = item.unwrap().path();
+        if path.extension().is_none_or(|ext| ext != "toml") {
+            continue;
+        }
+        tried += 1;
+        let text = std::fs::read_to_string(&path).unwrap();
+        let expected = text
+            .lines()
+            .next()
+            .unwrap()
+            .strip_prefix("# expect ")
+            .unwrap();
+        let (line, words) = expected.split_once(": ").unwrap();
+        let line: usize = line.parse().unwrap();
+        let Err(SiteFileError::Faulty { faults }) = read(&path) else {
+            panic!("{} was taken for good", path.display());
+        };
+        assert!(
+            faults
+                .iter()
+                .any(|fault| fault.line == line && fault.message.contains(words)),
+            "{}: expected line {line}: {words}; found {faults:#?}",
+            path.display()
+        );
+    }
+    assert!(tried >= 15, "only {tried} bad sites were found");
+}
+
+#[test]
+fn all_faults_are_named_at_once() {
+    let text = std::fs::read_to_string(Path::new(SITES).join("example.toml")).unwrap();
+    let text = text
+        .replace("elevation = \"101.52 ft\"", "elevation = \"101.52\"")
+        .replace("unit = \"feet_inches_eighths\"", "unit = \"cubits\"")
+        .replace("shape = \"triangle\"", "shape = \"star\"");
+    let Err(SiteFileError::Faulty { faults }) =
+        read_text("x.toml", &text, &|_| Ok("id,x,y\n".into()))
+    else {
+        panic!("three faults were taken for good");
+    };
+    for words in ["`elevation`", "cubits", "star"] {
+        assert!(
+            faults.iter().any(|fault| fault.message.contains(words)),
+            "{faults:#?}"
+        );
+    }
+}
+
+fn with_marks(table: &str) -> Result<SiteRead, SiteFileError> {
+    let text = std::fs::read_to_string(Path::new(SITES).join("example.toml")).unwrap();
+    let table = table.to_owned();
+    read_text("site.toml", &text, &move |_| Ok(table.clone()))
+}
+
+fn faults(result: Result<SiteRead, SiteFileError>) -> Vec<String> {
+    match result {
+        Err(SiteFileError::Faulty { faults }) => faults.iter().map(ToString::to_string).collect(),
+        other => panic!("no faults: {other:?}"),
+    }
+}
+
+#[test]
+fn a_table_of_marks_may_have_its_columns_in_any_order() {
+    let by_id = with_marks("id,x,y,target,note\nQ-1,20,30,PAD,here\n").unwrap();
+    let by_point = with_marks(
+        "\u{feff}Point,Northing,Easting,Elevation,Description,Target\nQ-1,30,20,99.1,here,PAD\n",
+    )
+    .unwrap();
+    let by_unit = with_marks("target,note,y_m,x_ft,id\nPAD,here,9.144,20,Q-1\n").unwrap();
+    let own_unit = with_marks("y,x,id,target,note\n360 in,20 ft,Q-1,PAD,here\n").unwrap();
+    let mark = by_id.site.mark("Q-1").unwrap();
+    assert_eq!(mark.place.x, parse("20 ft").unwrap());
+    for other in [by_point, by_unit, own_unit] {
+        assert_eq!(other.site.mark("Q-1"), Some(mark));
+    }
+}
+
+#[test]
+fn a_table_may_count_along_a_run() {
+    let read = with_marks("station,offset,id,target\n0+25,1,Q-1,WALL\n").unwrap();
+    let mark = read.site.mark("Q-1").unwrap();
+    // Derived: the run starts at (10, 60) and goes east; right of it is south.
+    assert_eq!(mark.place.x, parse("35 ft").unwrap());
+    assert_eq!(mark.place.y, parse("59 ft").unwrap());
+}
+
+#[test]
+fn nothing_of_a_faulty_table_comes_in_and_every_row_is_named() {
+    let faults = faults(with_marks(
+        "id,x,y,target\nQ-1,20,30,PAD\nQ-2,twenty,30,PAD\n,1,2,PAD\nQ-4,1,2\n",
+    ));
+    for words in [
+        "example-marks.csv:3: Q-2",
+        "example-marks.csv:4: This row has no name",
+        "example-marks.csv:5: ",
+    ] {
+        assert!(
+            faults.iter().any(|fault| fault.starts_with(words)),
+            "{words}: {faults:#?}"
+        );
+    }
+    assert!(
+        !faults.iter().any(|fault| fault.contains("Q-1")),
+        "{faults:#?}"
+    );
+}
+
+#[test]
+fn a_table_without_a_header_or_with_a_strange_column_is_refused() {
+    for (table, words) in [
+        ("Q-1,20,30\n", "There is no column “Q-1”"),
+        ("id,x,y,colour\n", "There is no column “colour”"),
+        ("id,x,easting,y\n", "stands twice"),
+        ("x,y\n", "no column `id`"),
+        ("id,x\n", "needs x and y"),
+    ] {
+        let faults = faults(with_marks(table));
+        assert!(faults[0].contains(words), "{table}: {faults:#?}");
+    }
+}
+
+#[test]
+fn a_mark_that_falls_outside_of_its_target_is_named_by_its_row() {
+    let faults = faults(with_marks("id,x,y,target\nQ-1,20,30,PAD\nQ-2,500,30,PAD\n"));
+    assert!(
+        faults
+            .iter()
+            .any(|fault| fault.starts_with("example-marks.csv:3: Q-2")),
+        "{faults:#?}"
+    );
+}
+
+#[test]
+fn a_site_file_that_is_not_there_is_said() {
+    let error = read(Path::new("/nowhere/site.toml"))
+        .unwrap_err()
+        .to_string();
+    assert!(
+        error.contains("/nowhere/site.toml") && error.contains("--site"),
+        "{error}"
+    );
+}
