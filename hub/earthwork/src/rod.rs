@@ -176,7 +176,10 @@ impl Rod {
         let mut scan = Scan { whole: text, rest };
         let inches = scan.number().map_err(|error| self.refused(&error, text))?;
         let unit = scan.rest.trim().trim_end_matches('.');
-        let lone_fraction = said.is_none() && inches.under > 1 && inches.over < inches.under;
+        let bare_fraction = rest
+            .trim_start_matches(|c: char| c.is_ascii_digit())
+            .starts_with('/');
+        let lone_fraction = said.is_none() && bare_fraction;
         if lone_fraction || inches.places > 0 || !["", "in", "inch", "inches", "\""].contains(&unit)
         {
             return Err(self.not_a_reading(text));
