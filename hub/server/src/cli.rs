@@ -12,7 +12,7 @@ use crate::config::{Config, Pace};
 use crate::error::StartError;
 use crate::hub::Wifi;
 use crate::store::{self, DataFolder};
-use crate::terminal::say;
+use crate::terminal::{say, welcome};
 use crate::{Started, demo, export, http, site_file};
 
 /// The crew's shared board, on the laptop in the truck.
@@ -81,7 +81,7 @@ enum Verb {
         /// The file to write; the terminal when left out.
         out: Option<PathBuf>,
     },
-    /// Print the contract of the wire (OpenAPI 3.1).
+    /// Print the contract of the wire, an `OpenAPI` 3.1 document.
     Openapi,
     /// Make the index anew from the log.
     Rebuild {
@@ -199,7 +199,7 @@ fn play(speed: &str, data: PathBuf, network: &Network) -> Result<(), StartError>
     })
 }
 
-fn up(config: Config, started: impl FnOnce(Started)) -> Result<(), StartError> {
+fn up(config: Config, play: impl FnOnce(Started)) -> Result<(), StartError> {
     let listen = config.listen;
     let listener = TcpListener::bind(listen).map_err(|source| match source.kind() {
         ErrorKind::AddrInUse => StartError::PortTaken { listen },
@@ -207,7 +207,15 @@ fn up(config: Config, started: impl FnOnce(Started)) -> Result<(), StartError> {
     })?;
     System::new().block_on(async move {
         let stop = stop_signal()?;
-        crate::run(config, listener, stop, started).await
+        let stop = async {
+            stop.await;
+            say("Closing. Phones keep what they have not sent, and send it when the hub is back.");
+        };
+        crate::run(config, listener, stop, |hub, up| {
+            welcome(hub, &up);
+            play(up);
+        })
+        .await
     })
 }
 

@@ -241,12 +241,11 @@ fn each_line(
             line: at,
             source,
         };
-        let mut here = match walk.take() {
-            Some(walk) => walk,
-            None => {
-                let (entry, prev, _) = open(line, at).map_err(broken)?;
-                Walk::from_head(entry.seq.saturating_sub(1), prev)
-            }
+        let mut here = if let Some(walk) = walk.take() {
+            walk
+        } else {
+            let (entry, prev, _) = open(line, at).map_err(broken)?;
+            Walk::from_head(entry.seq.saturating_sub(1), prev)
         };
         let prev = here.hash.clone();
         let entry = here.step(line).map_err(broken)?;

@@ -32,6 +32,9 @@ pub mod store;
 mod terminal;
 pub mod writer;
 
+#[cfg(test)]
+mod tests;
+
 use std::net::TcpListener;
 
 use actix_web::rt;
@@ -40,6 +43,7 @@ use actix_web::{App, HttpServer};
 use clock::Clock;
 use config::Config;
 use error::StartError;
+use hub::Hub;
 use start::Opened;
 
 /// Two cores serve a crew; the writer has a thread of its own.
@@ -66,7 +70,7 @@ pub async fn run(
     config: Config,
     listener: TcpListener,
     shutdown: impl Future<Output = ()>,
-    started: impl FnOnce(Started),
+    started: impl FnOnce(&Hub, Started),
 ) -> Result<(), StartError> {
     let Opened { hub, thread } = start::open(&config, listener.local_addr()?).await?;
     let routes = http::routes(hub.clone());
@@ -74,6 +78,7 @@ pub async fn run(
         HttpServer::new(move || App::new().wrap(http::headers()).configure(routes.clone()))
             .workers(WORKERS)
             .disable_signals()
+            .tcp_nodelay(true)
             .shutdown_timeout(LAST_WORDS_S)
             .listen(listener)?
             .run();
@@ -81,12 +86,8 @@ pub async fn run(
     let serving = rt::spawn(server);
     rt::spawn(screens::watch(hub.clone()));
     let up = start::started(&hub);
-    terminal::welcome(&hub, &up);
-    started(up);
+    started(&hub, up);
     shutdown.await;
-    terminal::say(
-        "Closing. Phones keep what they have not sent, and send it when the hub is back.",
-    );
     hub.publish.close();
     handle.stop(true).await;
     // The server's own end is no news: what matters is that the writer has kept everything.

@@ -27,13 +27,13 @@ const BATCH_MAX: usize = 64;
 /// A deadline is looked at again at least this often: a laptop that slept wakes up late.
 const LONGEST_WAIT: Duration = Duration::from_secs(1);
 
+/// Where an answer goes.
+type Reply = oneshot::Sender<Result<Answer, NotDone>>;
+
 /// What the writer waits for.
 enum Event {
     /// A request.
-    Asked {
-        asked: Box<Asked>,
-        reply: oneshot::Sender<Result<Answer, NotDone>>,
-    },
+    Asked { asked: Box<Asked>, reply: Reply },
     /// The clock was moved by hand.
     Stepped,
     /// Tell when everything before this is done.
@@ -160,10 +160,7 @@ struct Desk {
 #[derive(Default)]
 struct Batch {
     kept: Vec<Kept>,
-    replies: Vec<(
-        oneshot::Sender<Result<Answer, NotDone>>,
-        Result<Answer, NotDone>,
-    )>,
+    replies: Vec<(Reply, Result<Answer, NotDone>)>,
     settled: Vec<oneshot::Sender<()>>,
     openings: Vec<Opening>,
 }
@@ -201,7 +198,7 @@ impl Desk {
         let due = day::next_deadline(&self.state).filter(|_| !self.halted);
         match due.and_then(|due| self.clock.wait_for(due)) {
             Some(wait) => waiting.recv_timeout(wait.min(LONGEST_WAIT)),
-            None => waiting.recv().map_err(|_| RecvTimeoutError::Disconnected),
+            None => waiting.recv().map_err(RecvTimeoutError::from),
         }
     }
 

@@ -16,6 +16,7 @@ use super::hub::{Code, Hub, Phone, Said};
 use super::story::{self, Act, Row, ScreenRow, Step};
 use super::{DemoError, midnight};
 use crate::clock::Clock;
+use crate::terminal;
 
 /// The longest wait before the clock is looked at again.
 const BITE: Duration = Duration::from_millis(50);
@@ -119,7 +120,7 @@ impl Player {
             self.reach(step.at).await;
             self.take(step).await?;
         }
-        info!("the demo's story is over; its screens stay on until the hub is stopped");
+        terminal::say("The demo's story is over. Its screens stay on until the hub is stopped.");
         for seat in self.seats.values() {
             seat.screen.sent_away().await;
         }

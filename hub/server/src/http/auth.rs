@@ -5,7 +5,7 @@ use std::future::{Ready, ready};
 use actix_web::cookie::time::Duration;
 use actix_web::cookie::{Cookie, SameSite};
 use actix_web::dev::Payload;
-use actix_web::http::header::{HOST, ORIGIN};
+use actix_web::http::header::{HOST, HeaderValue, ORIGIN};
 use actix_web::web::Data;
 use actix_web::{FromRequest, HttpRequest};
 use day::asked::{By, Role};
@@ -72,7 +72,7 @@ impl FromRequest for OwnPage {
     type Future = Ready<Result<Self, Problem>>;
 
     fn from_request(request: &HttpRequest, _: &mut Payload) -> Self::Future {
-        let text = |name| request.headers().get(name).map(|value| value.as_bytes());
+        let text = |name| request.headers().get(name).map(HeaderValue::as_bytes);
         let fine = match (text(ORIGIN), text(HOST)) {
             (None, _) => true,
             (Some(origin), Some(host)) => origin.strip_prefix(b"http://") == Some(host),

@@ -1,4 +1,4 @@
-//! The contract: an OpenAPI 3.1 document made from the handlers, served, and committed as `openapi.json`.
+//! The contract: an `OpenAPI` 3.1 document made from the handlers, served, and committed as `openapi.json`.
 
 use actix_web::{HttpResponse, get};
 use utoipa::OpenApi;

@@ -295,16 +295,14 @@ impl<'a, 't> Fields<'a, 't> {
     /// A table inside this one, if it is there.
     pub(super) fn table(&self, notes: &mut Notes, key: &str) -> Option<Self> {
         let value = self.find(key)?;
-        match value.get_ref() {
-            DeValue::Table(table) => Some(Self::of(table, value.span(), &format!("`{key}`"))),
-            _ => {
-                notes.wrong_at(
-                    value.span().start,
-                    format!("`{key}` must be a table: [{key}] or {key} = {{ … }}."),
-                );
-                None
-            }
+        if let DeValue::Table(table) = value.get_ref() {
+            return Some(Self::of(table, value.span(), &format!("`{key}`")));
         }
+        notes.wrong_at(
+            value.span().start,
+            format!("`{key}` must be a table: [{key}] or {key} = {{ … }}."),
+        );
+        None
     }
 
     /// Every table of a list, in order; those with faults are left out, the faults are noted.
@@ -319,17 +317,12 @@ impl<'a, 't> Fields<'a, 't> {
             return Vec::new();
         };
         notes.stands(kind.to_owned(), value.span().start);
-        let items = match value.get_ref() {
-            DeValue::Array(items) => items,
-            _ => {
-                notes.wrong_at(
-                    value.span().start,
-                    format!(
-                        "Write [[{key}]] with two brackets on each side: there can be several."
-                    ),
-                );
-                return Vec::new();
-            }
+        let DeValue::Array(items) = value.get_ref() else {
+            notes.wrong_at(
+                value.span().start,
+                format!("Write [[{key}]] with two brackets on each side: there can be several."),
+            );
+            return Vec::new();
         };
         let mut found = Vec::new();
         for item in items {

@@ -92,7 +92,9 @@ pub(super) fn station(text: &str) -> Result<Length, String> {
         .trim()
         .parse::<u16>()
         .map(i64::from)
-        .map_err(|_| format!("“{text}” is not a station. Write \"1+20 ft\" or \"120 ft\"."))?;
+        .map_err(|error| {
+            format!("“{text}” is not a station ({error}). Write \"1+20 ft\" or \"120 ft\".")
+        })?;
     let rest = parse(rest).map_err(|error| error.to_string())?;
     Ok(Length::from_hundredths_of_a_foot(hundreds * 10_000) + rest)
 }

@@ -126,9 +126,8 @@ pub fn read_text(
         }
     }
     let mut faults = notes.into_faults();
-    faults.sort_by(|a, b| {
-        (&a.file != file, &a.file, a.line).cmp(&(&b.file != file, &b.file, b.line))
-    });
+    faults
+        .sort_by(|a, b| (a.file != file, &a.file, a.line).cmp(&(b.file != file, &b.file, b.line)));
     match site {
         Some(site) if faults.iter().all(|fault| fault.warning) => {
             Ok(SiteRead { site, odd: faults })

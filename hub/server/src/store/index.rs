@@ -73,7 +73,7 @@ impl Index {
         let config = sled::Config::new().path(folder).cache_capacity(CACHE_BYTES);
         // A damaged file can make sled panic as well as fail: both mean that the index is made anew.
         let db = std::panic::catch_unwind(AssertUnwindSafe(|| config.open()))
-            .map_err(|_| bad("it can't be opened"))?
+            .or(Err(bad("it can't be opened")))?
             .map_err(|error| bad(&error.to_string()))?;
         Ok(Self {
             db,
@@ -293,10 +293,7 @@ fn read_location(value: &[u8]) -> Result<Location, StoreError> {
     Ok(Location {
         offset: number(offset)?,
         file: number(file)?,
-        length: length
-            .try_into()
-            .map(u32::from_be_bytes)
-            .map_err(|_| torn())?,
+        length: length.try_into().map(u32::from_be_bytes).or(Err(torn()))?,
         name: String::from_utf8_lossy(name).into_owned(),
     })
 }
@@ -305,13 +302,14 @@ fn number(bytes: &[u8]) -> Result<u64, StoreError> {
     bytes
         .try_into()
         .map(u64::from_be_bytes)
-        .map_err(|_| bad("a number is torn"))
+        .or(Err(bad("a number is torn")))
 }
 
 fn tail_number(key: &IVec) -> Result<u64, StoreError> {
     number(key.get(key.len().saturating_sub(8)..).unwrap_or_default())
 }
 
+#[expect(clippy::needless_pass_by_value, reason = "handed to map_err")]
 fn failed(error: sled::Error) -> StoreError {
     bad(&error.to_string())
 }

@@ -108,12 +108,11 @@ fn step(
 ) -> Result<(Located, bool), ChainError> {
     let text = String::from_utf8_lossy(raw);
     let line = text.strip_suffix(' ').unwrap_or(&text);
-    let mut here = match walk.take() {
-        Some(walk) => walk,
-        None => {
-            let (_, prev, _) = open(line, 1)?;
-            Walk::from_head(day.first.saturating_sub(1), prev)
-        }
+    let mut here = if let Some(walk) = walk.take() {
+        walk
+    } else {
+        let (_, prev, _) = open(line, 1)?;
+        Walk::from_head(day.first.saturating_sub(1), prev)
     };
     let prev = here.hash.clone();
     let entry = here.step(line)?;

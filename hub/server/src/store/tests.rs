@@ -265,7 +265,7 @@ fn an_index_that_is_deleted_or_damaged_is_made_anew() {
     for item in std::fs::read_dir(&before).unwrap() {
         let path = item.unwrap().path();
         if path.is_file() {
-            let mut file = std::fs::File::options().write(true).open(&path).unwrap();
+            let mut file = File::options().write(true).open(&path).unwrap();
             file.write_all(b"not what sled wrote").unwrap();
         }
     }
