@@ -262,7 +262,7 @@ impl<'a> Scan<'a> {
             self.rest = rest;
             mark
         } else {
-            let name = self.take(|c| c.is_alphabetic());
+            let name = self.take(char::is_alphabetic);
             // "in." is how some write it.
             self.rest = self.rest.strip_prefix('.').unwrap_or(self.rest);
             name

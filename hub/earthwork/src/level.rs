@@ -106,13 +106,13 @@ pub struct Levelled {
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
 pub enum LevellingError {
     /// The laser stands as it stood.
-    #[error("The laser's height changed by only {}. Raise or lower it by at least 0.10 ft, then shoot the benchmark and the point again.", hundredths(.changed))]
+    #[error("The laser's height changed by only {}. Raise or lower it by at least 0.10 ft, then shoot the benchmark and the point again.", .changed.show(THOUSANDTHS))]
     HeightNotChanged {
         /// By how much it changed.
         changed: Length,
     },
     /// The point came out elsewhere.
-    #[error("The point came out {} from its first elevation; {} is allowed. Shoot the benchmark and the point again, with the rod plumb.", hundredths(.disagreement), hundredths(.allowed))]
+    #[error("The point came out {} from its first elevation; {} is allowed. Shoot the benchmark and the point again, with the rod plumb.", .disagreement.show(THOUSANDTHS), .allowed.show(THOUSANDTHS))]
     Disagrees {
         /// Second minus first.
         disagreement: Length,
@@ -121,9 +121,7 @@ pub enum LevellingError {
     },
 }
 
-fn hundredths(length: &Length) -> String {
-    length.show(Form::DecimalFeet { places: 3 })
-}
+const THOUSANDTHS: Form = Form::DecimalFeet { places: 3 };
 
 /// Proves a set-up where only one benchmark stands.
 ///

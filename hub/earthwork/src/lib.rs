@@ -6,6 +6,9 @@
 //! | Where is it? | [`point`] |
 //! | What does the rod say? | [`rod`] |
 //! | How high is it? Does the set-up hold? | [`level`] |
+//! | Does a line of levels close? | [`level_line`] |
+//! | Is the level itself true? | [`two_peg`] |
+//! | What do earth, air and a leaning rod add? | [`earth_and_air`] |
 //! | Which slip would explain it? Does the reading fit? | [`slip`] |
 //! | What should the ground be here? | [`target`] |
 //! | How sure are we? | [`uncertainty`] |
@@ -13,6 +16,7 @@
 //! | What is the operator told? | [`correction`], in words: [`words`] |
 //! | How near the machine? | [`keep_out`] |
 //! | How long does a call last? | [`pace`] |
+//! | Do published examples come out? | [`worked`] |
 //!
 //! Signs: a difference is measured − target, positive is HIGH (cut), negative is LOW (fill). Offsets are
 //! positive to the right looking up-station. East and north are positive.
@@ -21,15 +25,19 @@
 //! the international foot. Uncertainties are one standard deviation, in feet, as `f64`.
 
 pub mod correction;
+pub mod earth_and_air;
 pub mod keep_out;
 pub mod length;
 mod length_text;
 pub mod level;
+pub mod level_line;
 pub mod pace;
 pub mod point;
 pub mod rod;
 pub mod slip;
 pub mod target;
 pub mod tolerance;
+pub mod two_peg;
 pub mod uncertainty;
 pub mod words;
+pub mod worked;

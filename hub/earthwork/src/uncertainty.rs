@@ -99,6 +99,31 @@ pub fn guard(doubts: &Doubts, k: f64) -> Length {
     Length::from_tenth_micrometres(whole(counts))
 }
 
+/// The chance that the true value lies between limits, for a measured value and its standard uncertainty, both
+/// in the same unit. A limit that is not given is none; the uncertainty is above zero.
+///
+/// Source: Φ((high − y)/u) − Φ((low − y)/u), as the guide to measurement in conformity assessment (JCGM 106) has it.
+pub fn chance_between(low: Option<f64>, high: Option<f64>, value: f64, uncertainty: f64) -> f64 {
+    let below = |limit: f64| normal((limit - value) / uncertainty);
+    high.map_or(1.0, below) - low.map_or(0.0, below)
+}
+
+/// The chance that a normal deviate is below `z`, to about 1e-12: the series ½ + φ(z)·(z + z³/3 + z⁵/15 + …),
+/// whose terms are all of one sign.
+fn normal(z: f64) -> f64 {
+    if z.abs() > 8.0 {
+        return if z > 0.0 { 1.0 } else { 0.0 };
+    }
+    let density = (-z * z / 2.0).exp() / std::f64::consts::TAU.sqrt();
+    let (mut term, mut sum, mut odd) = (z, z, 3.0);
+    while term.abs() > 1e-17 {
+        term *= z * z / odd;
+        sum += term;
+        odd += 2.0;
+    }
+    0.5 + density * sum
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -21,6 +21,10 @@ pub enum Mode {
 }
 
 /// The last reading on the same mark.
+#[expect(
+    clippy::struct_excessive_bools,
+    reason = "four facts that do not depend on one another"
+)]
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Earlier {
     /// Its difference (measured − target).

@@ -248,7 +248,7 @@ impl Target {
                 corners: corners.len(),
             }),
             Some(corners) if boundary::crosses_itself(corners) => {
-                wrong.push(TargetError::BoundaryCrosses)
+                wrong.push(TargetError::BoundaryCrosses);
             }
             Some(_) | None => {}
         }

@@ -1,0 +1,248 @@
+//! Do published examples come out: named computations over text inputs, and the comparison with what is expected.
+//!
+//! An engineer can feed cases without knowing the code: inputs are texts with units, lists are parted by `;`,
+//! and whatever is misspelled, missing or left over is an error and not a passed case.
+
+mod compare;
+mod inputs;
+mod judging;
+mod levelling;
+mod shaping;
+
+use std::collections::BTreeMap;
+use std::fmt;
+
+use serde::{Deserialize, Serialize};
+use thiserror::Error;
+use utoipa::ToSchema;
+
+use crate::length::Length;
+pub use compare::{Comparison, compare};
+use inputs::Inputs;
+
+/// What a computation gives.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Quantity {
+    /// A length.
+    Length(Length),
+    /// Lengths, in order.
+    Lengths(Vec<Length>),
+    /// A plain number.
+    Number(f64),
+    /// A word or a text.
+    Word(String),
+}
+
+/// What is wrong with a case.
+#[derive(Clone, Debug, PartialEq, Eq, Error)]
+pub enum WorkedError {
+    /// No such computation.
+    #[error("There is no computation “{name}”. There are: {known}.")]
+    UnknownComputation {
+        /// As written.
+        name: String,
+        /// All there are.
+        known: String,
+    },
+    /// An input is missing.
+    #[error("The computation needs the input “{input}”. Give it, with its unit.")]
+    MissingInput {
+        /// Which.
+        input: String,
+    },
+    /// Inputs that the computation does not take.
+    #[error(
+        "The computation does not take the input “{input}”. Check its spelling, or leave it out."
+    )]
+    UnknownInput {
+        /// Which.
+        input: String,
+    },
+    /// An input that can't be read.
+    #[error("Input “{input}” = “{text}”: {why}")]
+    BadInput {
+        /// Which.
+        input: String,
+        /// As written.
+        text: String,
+        /// What is wrong and what to do.
+        why: String,
+    },
+    /// The computation refuses these inputs.
+    #[error("The computation refuses this: {why}")]
+    Refused {
+        /// Its own message.
+        why: String,
+    },
+    /// An expected text that can't be compared.
+    #[error("Expected “{text}”: {why}")]
+    BadExpected {
+        /// As written.
+        text: String,
+        /// What is wrong and what to do.
+        why: String,
+    },
+    /// An allowance that can't be read.
+    #[error("Allowance “{text}”: {why}")]
+    BadAllowance {
+        /// As written.
+        text: String,
+        /// What is wrong and what to do.
+        why: String,
+    },
+}
+
+/// What a computation gives, by name.
+pub(crate) type Outputs = Result<BTreeMap<String, Quantity>, WorkedError>;
+type Computation = fn(&mut Inputs) -> Outputs;
+
+/// All computations, by name.
+const COMPUTATIONS: [(&str, Computation); 25] = [
+    ("adjust_by_distance", levelling::adjust_by_distance),
+    ("chance", judging::chance),
+    ("check_shot", levelling::check_shot),
+    ("closure_over_distance", levelling::closure_over_distance),
+    ("closure_over_set_ups", levelling::closure_over_set_ups),
+    ("convert", shaping::convert),
+    ("correction", judging::correction),
+    (
+        "curvature_and_refraction",
+        levelling::curvature_and_refraction,
+    ),
+    ("dig_check", levelling::dig_check),
+    ("distance", shaping::distance),
+    ("furthest_provable", judging::furthest_provable),
+    ("guard_band", judging::guard_band),
+    ("half_turn", levelling::half_turn),
+    ("keep_out", shaping::keep_out),
+    ("laser_slant", levelling::laser_slant),
+    ("leaning_rod", levelling::leaning_rod),
+    ("level_line", levelling::level_line),
+    ("plane", shaping::plane),
+    ("rod_reading", shaping::rod_reading),
+    ("run", shaping::run),
+    ("second_levelling", levelling::second_levelling),
+    ("slant_from_differences", levelling::slant_from_differences),
+    ("stale_after", judging::stale_after),
+    ("two_peg", levelling::two_peg),
+    ("verdict", judging::verdict),
+];
+
+/// The names of all computations.
+pub fn computations() -> impl Iterator<Item = &'static str> {
+    COMPUTATIONS.iter().map(|(name, _)| *name)
+}
+
+/// Computes by name.
+///
+/// # Errors
+/// When the name is unknown, an input is missing, left over or can't be read, or the trade refuses it.
+pub fn compute(computation: &str, inputs: &BTreeMap<String, String>) -> Outputs {
+    let run = COMPUTATIONS
+        .iter()
+        .find(|(name, _)| *name == computation)
+        .map(|(_, run)| run)
+        .ok_or_else(|| WorkedError::UnknownComputation {
+            name: computation.to_owned(),
+            known: computations().collect::<Vec<_>>().join(", "),
+        })?;
+    let mut inputs = Inputs::new(inputs);
+    let outputs = run(&mut inputs)?;
+    inputs.all_used()?;
+    Ok(outputs)
+}
+
+/// Outputs from names and quantities.
+fn outputs<const N: usize>(named: [(&str, Quantity); N]) -> BTreeMap<String, Quantity> {
+    named
+        .into_iter()
+        .map(|(name, quantity)| (name.to_owned(), quantity))
+        .collect()
+}
+
+/// A refusal in the trade's own words.
+#[expect(clippy::needless_pass_by_value, reason = "so that it fits `map_err`")]
+fn refused(why: impl ToString) -> WorkedError {
+    WorkedError::Refused {
+        why: why.to_string(),
+    }
+}
+
+/// The name that a plain enum has in files.
+fn word<T: Serialize>(value: T) -> Quantity {
+    struct Named<T>(T);
+    impl<T: Serialize> fmt::Display for Named<T> {
+        fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+            self.0.serialize(f)
+        }
+    }
+    Quantity::Word(Named(value).to_string())
+}
+
+/// Yes or no.
+fn yes(value: bool) -> Quantity {
+    Quantity::Word(if value { "yes" } else { "no" }.to_owned())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn given(pairs: &[(&str, &str)]) -> BTreeMap<String, String> {
+        pairs
+            .iter()
+            .map(|(name, text)| ((*name).to_owned(), (*text).to_owned()))
+            .collect()
+    }
+
+    #[test]
+    fn a_misspelled_case_is_an_error_and_says_what_to_do() {
+        let dig = [
+            ("benchmark", "106.35 ft"),
+            ("backsight", "4.65 ft"),
+            ("target", "107.85 ft"),
+            ("foresight", "2.40 ft"),
+        ];
+        assert!(compute("dig_check", &given(&dig)).is_ok());
+        let mut left_over = given(&dig);
+        left_over.insert("colour".into(), "red".into());
+        let mut no_unit = given(&dig);
+        no_unit.insert("target".into(), "107.85".into());
+        for (computation, inputs, says) in [
+            (
+                "dig_chek",
+                given(&dig),
+                "There is no computation “dig_chek”. There are: adjust_by_distance, ",
+            ),
+            ("dig_check", given(&dig[..3]), "needs the input “foresight”"),
+            ("dig_check", left_over, "does not take the input “colour”"),
+            (
+                "dig_check",
+                no_unit,
+                "Input “target” = “107.85”: “107.85” has no unit",
+            ),
+        ] {
+            let error = compute(computation, &inputs).unwrap_err().to_string();
+            assert!(error.contains(says), "{error}");
+        }
+    }
+
+    #[test]
+    fn computations_are_named_once_and_in_order() {
+        let names: Vec<_> = computations().collect();
+        assert!(names.is_sorted_by(|a, b| a < b), "{names:?}");
+    }
+
+    #[test]
+    fn plain_enums_have_the_names_that_files_use() {
+        assert_eq!(
+            word(crate::tolerance::Verdict::TooCloseHigh),
+            Quantity::Word("too_close_high".into())
+        );
+        assert_eq!(
+            word(crate::level::Check::Again),
+            Quantity::Word("again".into())
+        );
+    }
+}
