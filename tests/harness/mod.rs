@@ -11,20 +11,20 @@ use serde_json::Value;
 use tempfile::TempDir;
 
 /// A generous deadline: the machine that tests may be slow.
-pub const PATIENCE: Duration = Duration::from_secs(180);
+pub(crate) const PATIENCE: Duration = Duration::from_secs(180);
 
 /// A running hub.
-pub struct Hub {
+pub(crate) struct Hub {
     child: Child,
     /// Its address: `http://127.0.0.1:PORT`.
-    pub base: String,
+    pub(crate) base: String,
     own: String,
     said: Arc<Mutex<String>>,
 }
 
 impl Hub {
     /// Starts `rodcall` with these arguments, and waits for its ready line.
-    pub fn start(arguments: &[&str], data: &Path) -> Self {
+    pub(crate) fn start(arguments: &[&str], data: &Path) -> Self {
         let mut child = Command::new(env!("CARGO_BIN_EXE_rodcall"))
             .args(arguments)
             .args(["--listen", "127.0.0.1:0", "--data"])
@@ -63,12 +63,16 @@ impl Hub {
     }
 
     /// Everything that the hub has written to its terminal.
-    pub fn said(&self) -> String {
+    pub(crate) fn said(&self) -> String {
         self.said.lock().expect("a quiet listener").clone()
     }
 
     /// Waits until a condition holds; fails with what the hub said when it does not in time.
-    pub fn wait<T>(&mut self, what: &str, mut ready: impl FnMut(&mut Self) -> Option<T>) -> T {
+    pub(crate) fn wait<T>(
+        &mut self,
+        what: &str,
+        mut ready: impl FnMut(&mut Self) -> Option<T>,
+    ) -> T {
         let deadline = Instant::now() + PATIENCE;
         loop {
             if let Some(value) = ready(self) {
@@ -84,9 +88,11 @@ impl Hub {
     }
 
     /// The laptop's own browser: a supervisor.
-    pub fn laptop(&self) -> Laptop {
+    pub(crate) fn laptop(&self) -> Laptop {
         let http = reqwest::Client::builder()
             .no_proxy()
+            // The hub closes a line that is idle: a new one for each request never meets that.
+            .pool_max_idle_per_host(0)
             .redirect(reqwest::redirect::Policy::none())
             .build()
             .expect("a client");
@@ -113,7 +119,7 @@ impl Hub {
     }
 
     /// Asks the hub to stop, as a service manager does, and waits until it has.
-    pub fn stop(mut self) -> ExitStatus {
+    pub(crate) fn stop(mut self) -> ExitStatus {
         let asked = Command::new("kill")
             .args(["-TERM", &self.child.id().to_string()])
             .status()
@@ -144,7 +150,7 @@ fn listen(pipe: impl Read + Send + 'static, said: Arc<Mutex<String>>) {
 }
 
 /// The laptop's own browser.
-pub struct Laptop {
+pub(crate) struct Laptop {
     http: reqwest::Client,
     runtime: tokio::runtime::Runtime,
     cookie: String,
@@ -153,7 +159,7 @@ pub struct Laptop {
 
 impl Laptop {
     /// Gets a page as text.
-    pub fn text(&self, path: &str) -> String {
+    pub(crate) fn text(&self, path: &str) -> String {
         let request = self
             .http
             .get(format!("{}{path}", self.base))
@@ -166,7 +172,7 @@ impl Laptop {
     }
 
     /// The whole log, an entry a line.
-    pub fn log(&self) -> Vec<Value> {
+    pub(crate) fn log(&self) -> Vec<Value> {
         let lines = self.text("/api/export");
         let entries = lines.lines().map(serde_json::from_str);
         entries.collect::<Result<_, _>>().expect("JSON Lines")
@@ -174,6 +180,6 @@ impl Laptop {
 }
 
 /// A folder for one hub's data.
-pub fn folder() -> TempDir {
+pub(crate) fn folder() -> TempDir {
     tempfile::tempdir().expect("a folder for the hub's data")
 }

@@ -13,6 +13,8 @@ use serde_json::{Value, json};
 use crate::harness::{self, Hub};
 
 const SECOND: i64 = 1_000;
+/// The demo with a clock that its crew moves from row to row.
+const STEPPED: &[&str] = &["demo", "--speed", "step"];
 
 /// The day as the hub's log has it, and as the oracles want it.
 struct Played {
@@ -41,19 +43,9 @@ fn key(row: &Value) -> String {
     format!("demo-{:03}", row["row"].as_u64().expect("a row number"))
 }
 
-/// The key of the last row that is a command: once it is in the log, the story is over.
-fn last_key() -> String {
-    let rows = story();
-    let last = rows.iter().rev().find(|row| !row["command"].is_null());
-    key(last.expect("a command"))
-}
-
 fn wait_until_over(hub: &mut Hub, laptop: &harness::Laptop) -> Vec<Value> {
-    let last = last_key();
-    hub.wait("the end of the demo's story", |_| {
-        let log = laptop.log();
-        let over = log.iter().any(|entry| entry["key"] == last.as_str());
-        over.then_some(log)
+    hub.wait("the end of the demo's story", |hub| {
+        hub.said().contains("story is over").then(|| laptop.log())
     })
 }
 
@@ -62,7 +54,7 @@ fn played() -> &'static Played {
     static PLAYED: OnceLock<Played> = OnceLock::new();
     PLAYED.get_or_init(|| {
         let data = harness::folder();
-        let mut hub = Hub::start(&["demo", "--speed", "step"], data.path());
+        let mut hub = Hub::start(STEPPED, data.path());
         let laptop = hub.laptop();
         let log = wait_until_over(&mut hub, &laptop);
         let opened = &log[0];
@@ -494,31 +486,52 @@ fn a_dark_screen_is_noticed_and_the_next_one_takes_over() {
 #[test]
 fn a_second_start_on_the_same_folder_doubles_nothing() {
     let data = harness::folder();
-    let mut hub = Hub::start(&["demo", "--speed", "step"], data.path());
+    let mut hub = Hub::start(STEPPED, data.path());
     let laptop = hub.laptop();
     let first = wait_until_over(&mut hub, &laptop);
-    drop(laptop);
     assert!(hub.stop().success(), "the hub stops cleanly");
-    let mut hub = Hub::start(&["demo", "--speed", "step"], data.path());
+    let mut hub = Hub::start(STEPPED, data.path());
     let laptop = hub.laptop();
-    let before = first.iter().filter(|entry| is_row(entry)).count();
-    // Both operators come back with new screens; then the crew has nothing left to do.
-    let second = hub.wait("both screens to come back", |_| {
-        let log = laptop.log();
-        let joined = |entry: &&Value| entry["body"]["kind"] == "joined";
-        let operators = log
-            .iter()
-            .skip(first.len())
-            .filter(joined)
-            .filter(|entry| entry["body"]["roles"] == json!(["operator"]));
-        (operators.count() == 2).then_some(log)
-    });
+    let second = wait_until_over(&mut hub, &laptop);
     assert_eq!(second[..first.len()], first[..], "the log only grows");
-    assert_eq!(second.iter().filter(|entry| is_row(entry)).count(), before);
+    let joined = |entry: &Value| entry["body"]["kind"] == "joined";
+    assert!(
+        second[first.len()..].iter().any(joined),
+        "the screens come back"
+    );
+    assert_eq!(rows_of(&second[first.len()..]), Vec::<&str>::new());
 }
 
-/// Whether an entry came of a row of the story.
-fn is_row(entry: &Value) -> bool {
-    let key = entry["key"].as_str().unwrap_or_default();
-    key.starts_with("demo-")
+#[test]
+fn a_hub_that_stops_in_mid_story_goes_on_behind_its_last_row() {
+    let data = harness::folder();
+    let mut hub = Hub::start(STEPPED, data.path());
+    let laptop = hub.laptop();
+    // Some reading before noon; the hub may stop at any row behind it.
+    let first = hub.wait("the middle of the story", |_| {
+        let log = laptop.log();
+        rows_of(&log).contains(&"demo-070").then_some(log)
+    });
+    assert!(hub.stop().success(), "the hub stops cleanly");
+    let mut hub = Hub::start(STEPPED, data.path());
+    let laptop = hub.laptop();
+    let second = wait_until_over(&mut hub, &laptop);
+    assert_eq!(second[..first.len()], first[..], "the log only grows");
+    let oracles: Value = serde_json::from_str(&read("oracles.json")).expect("oracles.json");
+    let rows = rows_of(&second);
+    for reading in list(&oracles["readings"]) {
+        let key = key(reading);
+        let kinds = ["reading_taken", "reading_asked", "reading_late"].map(|kind| json!(kind));
+        let taken = second
+            .iter()
+            .filter(|entry| entry["key"] == key.as_str())
+            .filter(|entry| kinds.contains(&entry["body"]["kind"]));
+        assert_eq!(taken.count(), 1, "{key} of {} rows", rows.len());
+    }
+}
+
+/// The keys of the story's rows in a log.
+fn rows_of(log: &[Value]) -> Vec<&str> {
+    let keys = log.iter().filter_map(|entry| entry["key"].as_str());
+    keys.filter(|key| key.starts_with("demo-")).collect()
 }

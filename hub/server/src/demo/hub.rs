@@ -89,6 +89,8 @@ impl Hub {
         let base = base.trim_end_matches('/').to_owned();
         let http = Client::builder()
             .no_proxy()
+            // The hub closes a line that is idle: a new one for each request never meets that.
+            .pool_max_idle_per_host(0)
             .redirect(redirect::Policy::none())
             .timeout(Duration::from_secs(30))
             .build()

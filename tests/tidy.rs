@@ -1,0 +1,283 @@
+//! The house rules that no compiler knows: which floor may use which, what a file must begin with, how long it may be,
+//! and the words that no page may print.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+/// Lines of code in a file; above this it is two files.
+const LONGEST_RUST: usize = 400;
+const LONGEST_SCRIPT: usize = 300;
+
+fn root() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("../..")
+}
+
+/// Files under a folder with one of these endings, what is made or fetched left out.
+fn files(under: &str, endings: &[&str]) -> Vec<PathBuf> {
+    let mut found = Vec::new();
+    let mut folders = vec![root().join(under)];
+    while let Some(folder) = folders.pop() {
+        let items = fs::read_dir(&folder).unwrap_or_else(|error| panic!("{folder:?}: {error}"));
+        for item in items {
+            let path = item.unwrap().path();
+            let name = path.file_name().unwrap().to_string_lossy().into_owned();
+            if path.is_dir() {
+                if !["node_modules", "target", "dist", "test-results", "shots"]
+                    .contains(&name.as_str())
+                {
+                    folders.push(path);
+                }
+            } else if endings.iter().any(|ending| name.ends_with(ending)) {
+                found.push(path);
+            }
+        }
+    }
+    found.sort();
+    assert!(!found.is_empty(), "no {endings:?} under {under}");
+    found
+}
+
+fn text(path: &Path) -> String {
+    fs::read_to_string(path).unwrap_or_else(|error| panic!("{path:?}: {error}"))
+}
+
+fn short(path: &Path) -> String {
+    path.strip_prefix(root())
+        .unwrap_or(path)
+        .display()
+        .to_string()
+}
+
+fn none(faults: &[String]) {
+    assert!(faults.is_empty(), "\n{}", faults.join("\n"));
+}
+
+#[test]
+fn arrows_between_floors_point_down() {
+    let allowed = [
+        ("hub/earthwork", vec![]),
+        ("hub/day", vec!["earthwork"]),
+        ("hub/server", vec!["earthwork", "day", "web-ui"]),
+        ("web-ui", vec![]),
+    ];
+    let mut faults = Vec::new();
+    for (floor, below) in &allowed {
+        let manifest = text(&root().join(floor).join("Cargo.toml"));
+        for other in ["earthwork", "day", "rodcall", "web-ui"] {
+            let uses = manifest.lines().any(|line| {
+                line.starts_with(&format!("{other}.")) || line.starts_with(&format!("{other} ="))
+            });
+            if uses && !below.contains(&other) {
+                faults.push(format!("{floor} uses {other}: arrows only point down"));
+            }
+        }
+    }
+    none(&faults);
+}
+
+#[test]
+fn arrows_within_the_server_hold() {
+    // Folder or file, what it must not name, what to do instead.
+    let rules = [
+        (
+            "hub/server/src/http",
+            "crate::store",
+            "ask the writer or the past",
+        ),
+        (
+            "hub/server/src/http",
+            "sled",
+            "only the store's index names sled",
+        ),
+        (
+            "hub/server/src/store",
+            "crate::http",
+            "the store knows no wire",
+        ),
+        (
+            "hub/server/src/store",
+            "crate::writer",
+            "the writer calls the store",
+        ),
+        ("hub/server/src/store", "actix", "the store knows no wire"),
+        (
+            "hub/server/src/demo",
+            "crate::writer",
+            "the crew uses the public calls alone",
+        ),
+        (
+            "hub/server/src/demo",
+            "crate::store",
+            "the crew uses the public calls alone",
+        ),
+    ];
+    let mut faults = Vec::new();
+    for (folder, banned, instead) in rules {
+        for path in files(folder, &[".rs"]) {
+            if text(&path)
+                .lines()
+                .any(|line| line.contains(banned) && line.trim_start().starts_with("use "))
+            {
+                faults.push(format!("{}: names {banned}; {instead}", short(&path)));
+            }
+        }
+    }
+    for path in files("hub", &[".rs"]) {
+        let name = short(&path);
+        if name.contains("/store/index") || name.contains("/store/tests") {
+            continue;
+        }
+        if text(&path).contains("sled::") {
+            faults.push(format!(
+                "{name}: only hub/server/src/store/index.rs names sled"
+            ));
+        }
+    }
+    none(&faults);
+}
+
+#[test]
+fn what_pages_share_knows_no_page_and_state_knows_no_screen() {
+    let rules = [
+        ("web-ui/src/parts", "pages/", "a part knows no page"),
+        ("web-ui/src/words", "../state", "words know no state"),
+        ("web-ui/src/words", "../hub", "words know no wire"),
+    ];
+    let mut faults = Vec::new();
+    for (folder, banned, why) in rules {
+        for path in files(folder, &[".ts", ".tsx"]) {
+            let imports = text(&path);
+            let imports = imports.lines().filter(|line| line.contains(" from \""));
+            if imports.filter(|line| line.contains(banned)).count() > 0 {
+                faults.push(format!("{}: imports {banned}; {why}", short(&path)));
+            }
+        }
+    }
+    none(&faults);
+}
+
+#[test]
+fn every_file_begins_by_saying_what_it_is_for() {
+    let mut faults = Vec::new();
+    for folder in ["hub", "tests"] {
+        for path in files(folder, &[".rs"]) {
+            if !text(&path).starts_with("//! ") {
+                faults.push(format!(
+                    "{}: begin with `//!` and what it is for",
+                    short(&path)
+                ));
+            }
+        }
+    }
+    for path in files("web-ui/src", &[".ts", ".tsx"]) {
+        let begins = text(&path);
+        if !(begins.starts_with("/**") || begins.starts_with("// ")) {
+            faults.push(format!(
+                "{}: begin with `/**` and what it is for",
+                short(&path)
+            ));
+        }
+    }
+    none(&faults);
+}
+
+#[test]
+fn no_file_needs_a_table_of_contents() {
+    let mut faults = Vec::new();
+    let code = |text: &str| {
+        text.lines()
+            .take_while(|line| !line.starts_with("#[cfg(test)]"))
+            .filter(|line| !line.trim().is_empty() && !line.trim_start().starts_with("//"))
+            .count()
+    };
+    for path in ["hub", "tests"]
+        .iter()
+        .flat_map(|folder| files(folder, &[".rs"]))
+    {
+        let lines = code(&text(&path));
+        if lines > LONGEST_RUST {
+            faults.push(format!(
+                "{}: {lines} lines of code; make two files",
+                short(&path)
+            ));
+        }
+    }
+    for path in files("web-ui/src", &[".ts", ".tsx"]) {
+        let lines = code(&text(&path));
+        if lines > LONGEST_SCRIPT && !short(&path).ends_with("wire.gen.ts") {
+            faults.push(format!(
+                "{}: {lines} lines of code; make two files",
+                short(&path)
+            ));
+        }
+    }
+    none(&faults);
+}
+
+/// Words that would tell somebody that there is no danger.
+const PROMISES: [&str; 8] = [
+    "safe",
+    "safely",
+    "all clear",
+    "is clear",
+    "seguro",
+    "segura",
+    "despejado",
+    "sin peligro",
+];
+
+#[test]
+fn nothing_that_a_person_reads_promises_that_there_is_no_danger() {
+    let mut faults = Vec::new();
+    let read = [
+        files("web-ui/src/words", &[".ts"]),
+        files("hub/earthwork/src/words", &[".rs"]),
+        vec![
+            root().join("hub/day/src/tell.rs"),
+            root().join("hub/day/src/refusal.rs"),
+            root().join("hub/day/src/refusal_es.rs"),
+        ],
+    ]
+    .concat();
+    for path in read {
+        let body = text(&path);
+        let lines = body.lines().enumerate().filter(|(_, line)| {
+            !line.trim_start().starts_with("//") && !line.trim_start().starts_with('*')
+        });
+        for (number, line) in lines {
+            let lower = format!(
+                " {} ",
+                line.to_lowercase()
+                    .replace(|c: char| !c.is_alphabetic(), " ")
+            );
+            let promised = PROMISES
+                .iter()
+                .find(|word| lower.contains(&format!(" {word} ")));
+            if let Some(word) = promised {
+                faults.push(format!("{}:{}: “{word}”", short(&path), number + 1));
+            }
+        }
+    }
+    none(&faults);
+}
+
+#[test]
+fn the_readme_gives_the_two_commands_and_its_pictures_are_there() {
+    let readme = text(&root().join("README.md"));
+    for command in ["cargo run --release -- demo", "tests/all"] {
+        assert!(
+            readme.contains(command),
+            "the README does not give `{command}`"
+        );
+    }
+    let linked = readme
+        .split("](")
+        .skip(1)
+        .filter_map(|rest| rest.split(')').next())
+        .filter(|link| !link.contains("://"));
+    let missing: Vec<String> = linked
+        .filter(|link| !root().join(link).exists())
+        .map(|link| format!("the README links to {link}, which is not there"))
+        .collect();
+    none(&missing);
+}
