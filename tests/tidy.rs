@@ -114,6 +114,10 @@ fn arrows_within_the_server_hold() {
     let mut faults = Vec::new();
     for (folder, banned, instead) in rules {
         for path in files(folder, &[".rs"]) {
+            // The one place that turns errors into answers knows them all.
+            if path.ends_with("http/problem.rs") {
+                continue;
+            }
             if text(&path)
                 .lines()
                 .any(|line| line.contains(banned) && line.trim_start().starts_with("use "))
@@ -181,6 +185,12 @@ fn every_file_begins_by_saying_what_it_is_for() {
     none(&faults);
 }
 
+/// Generated types and the two dictionaries are lists, not code.
+fn listed(path: &Path) -> bool {
+    let name = short(path);
+    name.ends_with("wire.gen.ts") || name.starts_with("web-ui/src/words/")
+}
+
 #[test]
 fn no_file_needs_a_table_of_contents() {
     let mut faults = Vec::new();
@@ -204,7 +214,7 @@ fn no_file_needs_a_table_of_contents() {
     }
     for path in files("web-ui/src", &[".ts", ".tsx"]) {
         let lines = code(&text(&path));
-        if lines > LONGEST_SCRIPT && !short(&path).ends_with("wire.gen.ts") {
+        if lines > LONGEST_SCRIPT && !listed(&path) {
             faults.push(format!(
                 "{}: {lines} lines of code; make two files",
                 short(&path)

@@ -412,7 +412,7 @@ mod tests {
     #[test]
     fn two_lasers_at_nearly_the_same_height_are_refused() {
         let mut crew = Crew::digging();
-        let alike = Command::SetUpLaser(crate::said::set_up::SetUpLaser {
+        let alike = Command::SetUpLaser(set_up::SetUpLaser {
             laser: "L1".into(),
             place: None,
             benchmark: "BM-1".into(),

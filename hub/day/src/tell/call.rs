@@ -1,0 +1,105 @@
+//! Sentences about calls and stops.
+
+use super::Told;
+use crate::entry::Body;
+use crate::said::call::CantReason;
+use crate::views::call::Ending;
+
+pub(super) fn tell(body: &Body) -> Told {
+    match body {
+        Body::CallSent(b) => Told::new(
+            format!("{} ← {}", b.machine, b.english),
+            format!("{} ← {}", b.machine, b.spanish),
+        )
+        .machine(&b.machine)
+        .mark(b.mark.as_deref()),
+        Body::CallDelivered(b) => Told::new(
+            format!("Call {} is on the phone.", b.call),
+            format!("La orden {} está en el teléfono.", b.call),
+        ),
+        Body::CallShown(b) => Told::new(
+            format!("Call {} shown: {}", b.call, b.text),
+            format!("Orden {} mostrada: {}", b.call, b.text),
+        ),
+        Body::CallGot(b) => match &b.witness {
+            None => Told::new(
+                format!("Call {}: GOT IT pressed.", b.call),
+                format!("Orden {}: apretó ENTENDIDO.", b.call),
+            ),
+            Some(who) => Told::new(
+                format!("Call {}: {who} saw the nod.", b.call),
+                format!("Orden {}: {who} vio la seña.", b.call),
+            ),
+        },
+        Body::CallEnded(b) => {
+            let (en, es) = ending(b.how);
+            Told::new(
+                format!("Call {} ended: {en}.", b.call),
+                format!("Orden {} terminó: {es}.", b.call),
+            )
+        }
+        Body::LookAsked(b) => Told::new(
+            format!("{} asks for a look.", b.machine),
+            format!("{} pide que vean.", b.machine),
+        )
+        .machine(&b.machine),
+        Body::CantSaid(b) => {
+            let (en, es) = cant(b.why);
+            Told::new(
+                format!("{} can't: {en}.", b.machine),
+                format!("{} no puede: {es}.", b.machine),
+            )
+            .machine(&b.machine)
+            .mark(b.mark.as_deref())
+        }
+        Body::Stopped(b) => {
+            let all = if b.all { "ALL STOP" } else { "STOP" };
+            let alto = if b.all { "PAREN TODOS" } else { "PARE" };
+            let why = if b.why.is_empty() {
+                String::new()
+            } else {
+                format!(": {}", b.why)
+            };
+            let machines = b.machines.join(", ");
+            Told::new(
+                format!("{all} ({machines}){why}"),
+                format!("{alto} ({machines}){why}"),
+            )
+        }
+        Body::StopLifted(b) => {
+            let machines = b.machines.join(", ");
+            Told::new(
+                format!("Stop lifted for {machines}: {}", b.why),
+                format!("Alto levantado para {machines}: {}", b.why),
+            )
+        }
+        _ => Told::default(),
+    }
+}
+
+fn ending(how: Ending) -> (&'static str, &'static str) {
+    match how {
+        Ending::Superseded => ("a newer call took its place", "la reemplazó una nueva"),
+        Ending::Done => ("the mark is on grade", "la marca está a nivel"),
+        Ending::StaleByAge => ("too old", "demasiado vieja"),
+        Ending::GradeRanOut => ("said for long enough", "ya se dijo bastante"),
+        Ending::StaleByLaser => ("the laser is in doubt", "el láser está en duda"),
+        Ending::StaleByTarget => ("the target changed", "cambió la rasante"),
+        Ending::Restated => ("its reading was corrected", "se corrigió su lectura"),
+        Ending::Withdrawn => ("taken back", "se retiró"),
+        Ending::Refused => ("the operator can't", "el operador no puede"),
+        Ending::NewScreen => ("another phone took over", "otro teléfono tomó su lugar"),
+        Ending::Ruled => ("a ruling took its place", "la reemplazó una decisión"),
+    }
+}
+
+fn cant(why: CantReason) -> (&'static str, &'static str) {
+    match why {
+        CantReason::HardGround => ("hard ground", "terreno duro"),
+        CantReason::Water => ("water", "agua"),
+        CantReason::Pipe => ("pipe or cable", "tubo o cable"),
+        CantReason::Line => ("line", "línea"),
+        CantReason::Face => ("face", "talud"),
+        CantReason::Other => ("come and look", "venga a ver"),
+    }
+}

@@ -1,0 +1,101 @@
+//! Sentences about set-ups and check shots.
+
+use earthwork::level::Check;
+
+use super::{Told, feet, signed};
+use crate::entry::Body;
+use crate::said::set_up::{DoubtReason, Proof};
+
+pub(super) fn tell(body: &Body) -> Told {
+    match body {
+        Body::LaserSetUp(b) => Told::new(
+            format!(
+                "{} set up on {}: HI {}.",
+                b.set_up,
+                b.basis.benchmark,
+                feet(b.basis.height)
+            ),
+            format!(
+                "{} puesta sobre {}: altura {}.",
+                b.set_up,
+                b.basis.benchmark,
+                feet(b.basis.height)
+            ),
+        ),
+        Body::SetUpRestated(b) => Told::new(
+            format!(
+                "{} restated on {}: HI {}.",
+                b.set_up,
+                b.basis.benchmark,
+                feet(b.basis.height)
+            ),
+            format!(
+                "{} corregida sobre {}: altura {}.",
+                b.set_up,
+                b.basis.benchmark,
+                feet(b.basis.height)
+            ),
+        ),
+        Body::SetUpProven(b) => proven(&b.set_up, &b.proof),
+        Body::SetUpClosed(b) => Told::new(
+            format!("{} taken down. {}", b.set_up, b.why),
+            format!("{} levantada. {}", b.set_up, b.why),
+        ),
+        Body::CheckShot(b) => {
+            let (en, es) = match b.check {
+                Check::Good => ("good", "bien"),
+                Check::Again => ("shoot again", "lea otra vez"),
+                Check::Failed => ("FAILED", "FALLÓ"),
+            };
+            let off = signed(b.residual);
+            Told::new(
+                format!("Check of {} on {}: {off}, {en}.", b.set_up, b.benchmark),
+                format!("Revisión de {} en {}: {off}, {es}.", b.set_up, b.benchmark),
+            )
+        }
+        Body::SetUpDoubted(b) => {
+            let (en, es) = match &b.why {
+                DoubtReason::FailedCheck {
+                    benchmark,
+                    residual,
+                } => (
+                    format!("check on {benchmark} off by {}", signed(*residual)),
+                    format!("revisión en {benchmark} con {}", signed(*residual)),
+                ),
+                DoubtReason::Bumped { by } => {
+                    (format!("bumped, says {by}"), format!("golpeada, dice {by}"))
+                }
+            };
+            Told::new(
+                format!("{} IN DOUBT: {en}. Cabs paused.", b.set_up),
+                format!("{} EN DUDA: {es}. Cabinas en pausa.", b.set_up),
+            )
+        }
+        _ => Told::default(),
+    }
+}
+
+fn proven(set_up: &str, proof: &Proof) -> Told {
+    let (en, es) = match proof {
+        Proof::SecondBenchmark { benchmark } => (
+            format!("{benchmark} agrees"),
+            format!("{benchmark} concuerda"),
+        ),
+        Proof::TwoBenchmarks { first, second } => (
+            format!("{first} and {second} agree"),
+            format!("{first} y {second} concuerdan"),
+        ),
+        Proof::LevelledAgain { disagreement } => (
+            format!("levelled again, off by {}", signed(*disagreement)),
+            format!("nivelada otra vez, con {}", signed(*disagreement)),
+        ),
+        Proof::OneBenchmark => (
+            "ONE BENCHMARK, nothing else behind it".to_owned(),
+            "UN SOLO BANCO, nada más detrás".to_owned(),
+        ),
+    };
+    Told::new(
+        format!("{set_up} may be used: {en}."),
+        format!("{set_up} se puede usar: {es}."),
+    )
+}

@@ -1,0 +1,186 @@
+//! An entry as one sentence that a person reads, in both languages: for the live log, the table and the review.
+
+use earthwork::length::{Form, Length};
+
+use crate::entry::{Body, Entry};
+use crate::said::receipt::ScreenNotice;
+
+mod call;
+mod laser;
+mod reading;
+
+/// A sentence in both languages, and what it is about.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Told {
+    /// In English.
+    pub english: String,
+    /// In Spanish.
+    pub spanish: String,
+    /// The machine that it is about.
+    pub machine: Option<String>,
+    /// The mark that it is about.
+    pub mark: Option<String>,
+}
+
+impl Told {
+    fn new(english: impl Into<String>, spanish: impl Into<String>) -> Self {
+        Self {
+            english: english.into(),
+            spanish: spanish.into(),
+            ..Self::default()
+        }
+    }
+
+    fn machine(mut self, machine: &str) -> Self {
+        self.machine = Some(machine.to_owned());
+        self
+    }
+
+    fn mark(mut self, mark: Option<&str>) -> Self {
+        self.mark = mark.map(str::to_owned);
+        self
+    }
+}
+
+/// The sentence for an entry.
+pub fn tell(entry: &Entry) -> Told {
+    match &entry.body {
+        Body::DayOpened(b) => Told::new(
+            format!("Day {} opened.", b.day),
+            format!("Se abrió el día {}.", b.day),
+        ),
+        Body::SiteTaken(b) => Told::new(
+            format!("Site “{}” taken from its file.", b.site.name),
+            format!("Obra «{}» tomada de su archivo.", b.site.name),
+        ),
+        Body::SiteChangeFound(b) => Told::new(
+            format!(
+                "The site file differs in {} places; it waits for a supervisor.",
+                b.differences.len()
+            ),
+            format!(
+                "El archivo de obra difiere en {} puntos; espera al supervisor.",
+                b.differences.len()
+            ),
+        ),
+        Body::SiteRevised(b) => Told::new(
+            format!(
+                "The changed site file is in force ({} changes).",
+                b.differences.len()
+            ),
+            format!(
+                "El archivo de obra cambiado ya vale ({} cambios).",
+                b.differences.len()
+            ),
+        ),
+        Body::AimSet(b) => {
+            let (on, aim) = (b.on.join(", "), feet(b.aim));
+            Told::new(
+                format!("Aim {aim} on {on}: {}", b.why),
+                format!("Mira {aim} en {on}: {}", b.why),
+            )
+        }
+        Body::TargetRevised(b) => Told::new(
+            format!(
+                "Target {} is now revision {}: {}",
+                b.target, b.revision, b.why
+            ),
+            format!(
+                "La rasante {} es ahora la revisión {}: {}",
+                b.target, b.revision, b.why
+            ),
+        ),
+        Body::TargetSeen(b) => Told::new(
+            format!(
+                "Revision {} of {} seen in {}.",
+                b.revision, b.target, b.machine
+            ),
+            format!(
+                "Revisión {} de {} vista en {}.",
+                b.revision, b.target, b.machine
+            ),
+        )
+        .machine(&b.machine),
+        Body::Ruled(b) => reading::ruled(&b.mark, b.ruling, &b.why),
+        Body::MachinePlaced(b) => {
+            let (x, y) = (feet(b.at.x), feet(b.at.y));
+            Told::new(
+                format!("{} stands at {x}, {y}.", b.machine),
+                format!("{} está en {x}, {y}.", b.machine),
+            )
+            .machine(&b.machine)
+        }
+        Body::MachineMoved(b) => Told::new(
+            format!("{} has moved; its place is unknown.", b.machine),
+            format!("{} se movió; no se sabe dónde está.", b.machine),
+        )
+        .machine(&b.machine),
+        people @ (Body::Joined(_)
+        | Body::ScreenChanged(_)
+        | Body::PhoneRemoved(_)
+        | Body::CodesRenewed(_)
+        | Body::ScreenNoticed(_)) => tell_people(people),
+        laser @ (Body::LaserSetUp(_)
+        | Body::SetUpRestated(_)
+        | Body::SetUpProven(_)
+        | Body::SetUpClosed(_)
+        | Body::CheckShot(_)
+        | Body::SetUpDoubted(_)) => laser::tell(laser),
+        Body::ReadingTaken(b) => reading::taken(&b.reading, b.spot),
+        Body::ReadingAsked(b) => reading::asked(&b.reading, &b.question),
+        Body::ReadingLate(b) => reading::late(&b.reading, &b.why),
+        call => call::tell(call),
+    }
+}
+
+fn feet(length: Length) -> String {
+    length.show(Form::DecimalFeet { places: 2 })
+}
+
+fn signed(length: Length) -> String {
+    if length > Length::ZERO {
+        format!("+{}", feet(length))
+    } else {
+        feet(length)
+    }
+}
+
+fn tell_people(body: &Body) -> Told {
+    match body {
+        Body::Joined(b) => {
+            let told = Told::new(
+                format!("{} joined.", b.person),
+                format!("Entró {}.", b.person),
+            );
+            match &b.machine {
+                Some(machine) => told.machine(machine),
+                None => told,
+            }
+        }
+        Body::ScreenChanged(_) => Told::new("Screen settings changed.", "Pantalla ajustada."),
+        Body::PhoneRemoved(b) => Told::new(
+            format!("Phone {} removed.", b.device),
+            format!("Teléfono {} retirado.", b.device),
+        ),
+        Body::CodesRenewed(_) => Told::new(
+            "Codes renewed: the old ones open nothing.",
+            "Códigos nuevos: los viejos ya no abren.",
+        ),
+        Body::ScreenNoticed(b) => {
+            let (en, es) = match b.screen {
+                ScreenNotice::Showing => ("screen shows", "pantalla a la vista"),
+                ScreenNotice::Hidden => ("SCREEN IS NOT SHOWING", "LA PANTALLA NO SE VE"),
+                ScreenNotice::Lost => (
+                    "SCREEN LOST: use hand signals",
+                    "PANTALLA PERDIDA: use señas",
+                ),
+            };
+            Told::new(
+                format!("{} {en}.", b.machine),
+                format!("{}: {es}.", b.machine),
+            )
+            .machine(&b.machine)
+        }
+        _ => Told::default(),
+    }
+}

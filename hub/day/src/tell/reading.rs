@@ -1,0 +1,123 @@
+//! Sentences about readings, questions and rulings.
+
+use super::{Told, feet, signed};
+use crate::said::reading::{LateReason, Question, Reading, SpotReason};
+use crate::said::rule::Ruling;
+
+fn measured(reading: &Reading) -> (String, String) {
+    let at = feet(reading.elevation);
+    match &reading.judged {
+        Some(judged) => {
+            let dev = signed(judged.dev);
+            let mean = if judged.joined.is_empty() {
+                String::new()
+            } else {
+                format!(" ({} × {})", judged.joined.len() + 1, signed(judged.mean))
+            };
+            (
+                format!("{}: {at}, {dev}{mean}", reading.mark),
+                format!("{}: {at}, {dev}{mean}", reading.mark),
+            )
+        }
+        None => (
+            format!("{}: {at}", reading.mark),
+            format!("{}: {at}", reading.mark),
+        ),
+    }
+}
+
+fn about(told: Told, reading: &Reading) -> Told {
+    let told = told.mark(Some(&reading.mark));
+    match &reading.machine {
+        Some(machine) => told.machine(machine),
+        None => told,
+    }
+}
+
+pub(super) fn taken(reading: &Reading, spot: Option<SpotReason>) -> Told {
+    let (en, es) = measured(reading);
+    let (why_en, why_es) = match spot {
+        None => (String::new(), String::new()),
+        Some(reason) => {
+            let (en, es) = match reason {
+                SpotReason::NoTarget => ("no target there", "sin rasante"),
+                SpotReason::NoMachine => ("no machine assigned", "sin máquina asignada"),
+                SpotReason::SetUpInDoubt => ("laser in doubt", "láser en duda"),
+                SpotReason::SetUpClosed => ("set-up taken down", "puesta levantada"),
+            };
+            (
+                format!(" Spot elevation, no call: {en}."),
+                format!(" Cota suelta, sin orden: {es}."),
+            )
+        }
+    };
+    about(
+        Told::new(
+            format!("Reading {} at {en}.{why_en}", reading.text),
+            format!("Lectura {} en {es}.{why_es}", reading.text),
+        ),
+        reading,
+    )
+}
+
+pub(super) fn asked(reading: &Reading, question: &Question) -> Told {
+    let (en, es) = match question {
+        Question::DoesNotFit { .. } => (
+            "it does not fit what is known of the mark",
+            "no cuadra con lo que se sabe de la marca",
+        ),
+        Question::FarFromGrade { .. } => ("far from the target", "muy lejos de la rasante"),
+        Question::OtherMachine { .. } => (
+            "the mark is assigned to another machine",
+            "la marca es de otra máquina",
+        ),
+        Question::WhichIsRight { .. } => ("two shots disagree", "dos lecturas no concuerdan"),
+    };
+    about(
+        Told::new(
+            format!(
+                "ASKED before showing {} at {}: {en}.",
+                reading.text, reading.mark
+            ),
+            format!(
+                "SE PREGUNTÓ antes de mostrar {} en {}: {es}.",
+                reading.text, reading.mark
+            ),
+        ),
+        reading,
+    )
+}
+
+pub(super) fn late(reading: &Reading, why: &LateReason) -> Told {
+    let (en, es) = match why {
+        LateReason::NewerReading { by } => (
+            format!("{by} has a newer one"),
+            format!("{by} tiene una más nueva"),
+        ),
+        LateReason::TooOld { ms } => (
+            format!("{} s old", ms / 1_000),
+            format!("tiene {} s", ms / 1_000),
+        ),
+    };
+    let (what_en, what_es) = measured(reading);
+    about(
+        Told::new(
+            format!("LATE, not shown: {what_en}; {en}."),
+            format!("TARDE, no se mostró: {what_es}; {es}."),
+        ),
+        reading,
+    )
+}
+
+pub(super) fn ruled(mark: &str, ruling: Ruling, why: &str) -> Told {
+    let (en, es) = match ruling {
+        Ruling::Leave => ("leave it", "déjela"),
+        Ruling::Patch => ("leave it, patch with gravel", "déjela, parche de grava"),
+        Ruling::Trim => ("trim it", "recórtela"),
+    };
+    Told::new(
+        format!("Ruling on {mark}: {en}. {why}"),
+        format!("Decisión en {mark}: {es}. {why}"),
+    )
+    .mark(Some(mark))
+}
