@@ -4,6 +4,7 @@ use std::fs::File;
 use std::io::{ErrorKind, Write};
 use std::net::{SocketAddr, TcpListener};
 use std::path::{Path, PathBuf};
+use std::time::{Duration, Instant};
 
 use actix_web::rt::System;
 use clap::{Args, Parser, Subcommand};
@@ -14,6 +15,11 @@ use crate::hub::Wifi;
 use crate::store::{self, DataFolder};
 use crate::terminal::{say, welcome};
 use crate::{Started, demo, export, http, site_file};
+
+/// How long a killed hub's port may linger before it counts as taken.
+const PORT_PATIENCE: Duration = Duration::from_secs(3);
+/// Between two tries at a port.
+const PORT_PAUSE: Duration = Duration::from_millis(100);
 
 /// The crew's shared board, on the laptop in the truck.
 #[derive(Debug, Parser)]
@@ -201,10 +207,7 @@ fn play(speed: &str, data: PathBuf, network: &Network) -> Result<(), StartError>
 
 fn up(config: Config, play: impl FnOnce(Started)) -> Result<(), StartError> {
     let listen = config.listen;
-    let listener = TcpListener::bind(listen).map_err(|source| match source.kind() {
-        ErrorKind::AddrInUse => StartError::PortTaken { listen },
-        _ => StartError::Listen { listen, source },
-    })?;
+    let listener = bind(listen)?;
     System::new().block_on(async move {
         let stop = stop_signal()?;
         let stop = async {
@@ -217,6 +220,24 @@ fn up(config: Config, play: impl FnOnce(Started)) -> Result<(), StartError> {
         })
         .await
     })
+}
+
+/// Listens; tries again for a while, because a killed hub's port lingers for a moment.
+fn bind(listen: SocketAddr) -> Result<TcpListener, StartError> {
+    let began = Instant::now();
+    loop {
+        match TcpListener::bind(listen) {
+            Ok(listener) => return Ok(listener),
+            Err(error) if error.kind() != ErrorKind::AddrInUse => {
+                return Err(StartError::Listen {
+                    listen,
+                    source: error,
+                });
+            }
+            Err(_) if began.elapsed() < PORT_PATIENCE => std::thread::sleep(PORT_PAUSE),
+            Err(_) => return Err(StartError::PortTaken { listen }),
+        }
+    }
 }
 
 /// Done when the person or the system wants the hub to stop.

@@ -1,12 +1,15 @@
 //! What was said, for people to read: pages of the log by number, mark, person, machine or kind, and tables.
 
+use std::fmt::Display;
 use std::path::{Path, PathBuf};
+use std::str::FromStr;
 use std::time::Duration;
 
 use day::entry::Entry;
 use day::tell::tell;
 use day::time::Time;
-use serde::{Deserialize, Serialize};
+use serde::de::Error as _;
+use serde::{Deserialize, Deserializer, Serialize};
 use utoipa::{IntoParams, ToSchema};
 
 use crate::publish::Publish;
@@ -34,19 +37,41 @@ pub struct Past {
 #[serde(deny_unknown_fields)]
 pub struct Sought {
     /// Only entries behind this one.
+    #[serde(default, deserialize_with = "given")]
     pub after: Option<u64>,
     /// Only entries before this one, newest first; 0 for the newest of all.
+    #[serde(default, deserialize_with = "given")]
     pub before: Option<u64>,
     /// How many lines; 200 when left out, 1000 at most.
+    #[serde(default, deserialize_with = "given")]
     pub limit: Option<usize>,
     /// Only about this mark.
+    #[serde(default, deserialize_with = "given")]
     pub mark: Option<String>,
     /// Only by this person.
+    #[serde(default, deserialize_with = "given")]
     pub person: Option<String>,
     /// Only about this machine.
+    #[serde(default, deserialize_with = "given")]
     pub machine: Option<String>,
     /// Only of this kind.
+    #[serde(default, deserialize_with = "given")]
     pub kind: Option<String>,
+}
+
+/// What was filled in: a field that a page left empty counts as left out.
+fn given<'de, D, T>(deserializer: D) -> Result<Option<T>, D::Error>
+where
+    D: Deserializer<'de>,
+    T: FromStr<Err: Display>,
+{
+    let text = String::deserialize(deserializer)?;
+    if text.is_empty() {
+        return Ok(None);
+    }
+    text.parse()
+        .map(Some)
+        .map_err(|error| D::Error::custom(format!("“{text}”: {error}")))
 }
 
 /// An entry as people read it.

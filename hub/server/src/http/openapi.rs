@@ -28,7 +28,7 @@ use crate::socket;
         document,
         socket::live,
     ),
-    components(schemas(socket::FromHub, socket::FromPhone))
+    components(schemas(socket::words::FromHub, socket::words::FromPhone))
 )]
 pub struct Contract;
 

@@ -1,7 +1,7 @@
-//! Takes values out of one table of the file, notes what is wrong with them, and remembers where each thing stands.
+//! Takes values out of one table of the file, and notes what is wrong with them.
 
 use std::cell::RefCell;
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 use std::ops::Range;
 
 use earthwork::length::{Length, parse};
@@ -10,84 +10,7 @@ use serde::de::DeserializeOwned;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
-use super::Fault;
-
-/// What was found wrong so far, and where the things of the site stand.
-pub(super) struct Notes {
-    file: String,
-    line_starts: Vec<usize>,
-    faults: Vec<Fault>,
-    places: BTreeMap<String, (String, usize)>,
-}
-
-impl Notes {
-    pub(super) fn new(file: &str, text: &str) -> Self {
-        let newlines = text.bytes().enumerate().filter(|(_, byte)| *byte == b'\n');
-        Self {
-            file: file.to_owned(),
-            line_starts: std::iter::once(0)
-                .chain(newlines.map(|(at, _)| at + 1))
-                .collect(),
-            faults: Vec::new(),
-            places: BTreeMap::new(),
-        }
-    }
-
-    fn line(&self, at: usize) -> usize {
-        self.line_starts.partition_point(|start| *start <= at)
-    }
-
-    /// A fault at a byte of the file.
-    pub(super) fn wrong_at(&mut self, at: usize, message: String) {
-        let (file, line) = (self.file.clone(), self.line(at));
-        self.wrong_in(file, line, message);
-    }
-
-    /// A fault at a line of any file.
-    pub(super) fn wrong_in(&mut self, file: String, line: usize, message: String) {
-        self.faults.push(Fault {
-            file,
-            line,
-            message,
-            warning: false,
-        });
-    }
-
-    /// Remembers where a thing stands; of two with one name the second, which is the one too many.
-    pub(super) fn stands(&mut self, path: String, at: usize) {
-        let place = (self.file.clone(), self.line(at));
-        self.places.insert(path, place);
-    }
-
-    /// Remembers where a thing of another file stands.
-    pub(super) fn stands_in(&mut self, path: String, file: &str, line: usize) {
-        self.places.insert(path, (file.to_owned(), line));
-    }
-
-    /// A fault of a named thing: at its own line, or that of what it is part of.
-    pub(super) fn about(&mut self, path: &str, message: String, warning: bool) {
-        let mut part = path;
-        let place = loop {
-            if let Some(place) = self.places.get(part) {
-                break place.clone();
-            }
-            match part.rsplit_once('.') {
-                Some((whole, _)) => part = whole,
-                None => break (self.file.clone(), 1),
-            }
-        };
-        self.faults.push(Fault {
-            file: place.0,
-            line: place.1,
-            message,
-            warning,
-        });
-    }
-
-    pub(super) fn into_faults(self) -> Vec<Fault> {
-        self.faults
-    }
-}
+use super::notes::Notes;
 
 /// One table of the file; what it holds that nobody asked for is a fault.
 pub(super) struct Fields<'a, 't> {

@@ -6,7 +6,8 @@ use earthwork::point::Point;
 use earthwork::target::Shape;
 use earthwork::uncertainty::Surface;
 
-use super::fields::{Fields, Notes};
+use super::fields::Fields;
+use super::notes::Notes;
 
 pub(super) fn mark(notes: &mut Notes, fields: &Fields<'_, '_>, targets: &[Target]) -> Option<Mark> {
     let id = fields.text(notes, "id");

@@ -8,8 +8,9 @@ use earthwork::length::{Length, parse};
 use earthwork::point::Point;
 use earthwork::uncertainty::Surface;
 
-use super::fields::{Fields, Notes, word};
+use super::fields::{Fields, word};
 use super::marks::{along, station};
+use super::notes::Notes;
 
 /// What a column can be.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]

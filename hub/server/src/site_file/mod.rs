@@ -2,7 +2,7 @@
 //!
 //! | to learn | read |
 //! |---|---|
-//! | how a value is taken out of the file, and how a fault gets its line | `fields` |
+//! | how a value is taken out of the file, and how a fault gets its line | `fields`, `notes` |
 //! | benchmarks, lines, machines, rods, lasers, rules | `things` |
 //! | targets with their stack and shape | `targets` |
 //! | marks in the file, and from a table | `marks`, `marks_csv` |
@@ -10,6 +10,7 @@
 mod fields;
 mod marks;
 mod marks_csv;
+mod notes;
 mod targets;
 mod things;
 
@@ -19,7 +20,8 @@ use day::site::{Rules, Site};
 use thiserror::Error;
 use toml::de::DeTable;
 
-use fields::{Fields, Notes};
+use fields::Fields;
+use notes::Notes;
 
 /// The version of the format that this hub reads.
 const VERSION: &str = "1";

@@ -4,7 +4,8 @@ use day::site::Target;
 use earthwork::target::{self, Layer, Run, Shape, Stack, Step};
 use earthwork::tolerance::Tolerance;
 
-use super::fields::{Fields, Notes};
+use super::fields::Fields;
+use super::notes::Notes;
 
 /// The shapes that a target may have, as they are written.
 const SHAPES: [&str; 3] = ["flat", "run", "plane"];

@@ -6,7 +6,8 @@ use earthwork::length::Length;
 use earthwork::level::CheckLimits;
 use earthwork::rod::Rod;
 
-use super::fields::{Fields, Notes};
+use super::fields::Fields;
+use super::notes::Notes;
 
 /// One standard deviation of a benchmark's elevation that is not given (common practice).
 const USUAL_BENCHMARK_DOUBT: Length = Length::from_thousandths_of_a_foot(5);

@@ -43,7 +43,7 @@ pub(super) fn settle(
             Some(missing) => {
                 index.take(missing)?;
                 notes.push(format!(
-                    "The index was {} entries behind the log; it is caught up.",
+                    "The index had not seen the last {} of the log; it is caught up.",
                     missing.len()
                 ));
                 return Ok(index);

@@ -283,7 +283,7 @@ fn an_index_that_is_behind_is_caught_up() {
     drop(store);
     let opened = yard.open();
     assert!(
-        opened.notes[0].contains("1 entries behind"),
+        opened.notes[0].contains("the last 1 of the log"),
         "{:?}",
         opened.notes
     );

@@ -1,5 +1,7 @@
 //! One screen's socket: the newest views out, heartbeats out, words of the page in. Nothing queues behind a slow phone.
 
+pub mod words;
+
 use std::collections::BTreeSet;
 use std::time::{Duration, Instant};
 
@@ -9,17 +11,14 @@ use actix_ws::{AggregatedMessage, AggregatedMessageStream, CloseCode, CloseReaso
 use bytestring::ByteString;
 use day::asked::{Asked, Command, Role};
 use day::said::receipt::Delivered;
-use day::time::Time;
-use day::views;
-use serde::{Deserialize, Serialize};
 use tokio::sync::watch;
 use tokio::time::{MissedTickBehavior, interval, timeout};
-use utoipa::ToSchema;
 
 use crate::http::auth::{Known, OwnPage};
 use crate::hub::Hub;
 use crate::publish::{Board, Gone, Phone, Topic};
 use crate::screens;
+use words::{FromHub, FromPhone, Why};
 
 /// Between two heartbeats, in the world's time whatever the hub's clock does.
 const BEAT: Duration = Duration::from_secs(1);
@@ -31,124 +30,6 @@ const SILENCE: Duration = Duration::from_secs(30);
 const PING_EVERY: u32 = 5;
 /// A page has no need to say more in a second.
 const WORDS_IN_A_BEAT: u32 = 60;
-
-/// What the hub says on the socket.
-#[derive(Clone, Debug, Serialize, ToSchema)]
-#[serde(tag = "kind", rename_all = "snake_case")]
-#[expect(
-    clippy::large_enum_variant,
-    reason = "views are described here for the contract; they are sent as text that was encoded once"
-)]
-pub enum FromHub {
-    /// First of all.
-    Hello {
-        /// The build of the pages that the hub serves: another build than the page's own means to load it anew.
-        build: String,
-        /// The phone's own device name.
-        device: String,
-        /// The hub's clock.
-        at: Time,
-        /// Hub seconds in a second.
-        speed: f64,
-    },
-    /// The newest whole view; those between are skipped.
-    View {
-        /// Which.
-        topic: TopicWord,
-        /// The entry that it holds up to.
-        seq: u64,
-        /// The view.
-        view: View,
-    },
-    /// Each second.
-    Beat {
-        /// The hub's clock.
-        at: Time,
-        /// Hub seconds in a second.
-        speed: f64,
-        /// The last entry of the log.
-        head: u64,
-        /// True when nothing is kept any more: use hand signals.
-        halted: bool,
-    },
-    /// The answer to a clock question.
-    Clock {
-        /// The phone's own moment, given back.
-        t0: i64,
-        /// The hub's clock.
-        at: Time,
-    },
-    /// The last word before the hub closes the socket.
-    Bye {
-        /// Why.
-        why: Why,
-    },
-}
-
-/// A screen's subject.
-#[derive(Clone, Copy, Debug, Serialize, ToSchema)]
-#[serde(rename_all = "snake_case")]
-pub enum TopicWord {
-    /// The cab.
-    Operator,
-    /// The ground person's page.
-    Ground,
-    /// The supervisor's page.
-    Supervisor,
-    /// What stays put.
-    Sheet,
-}
-
-/// A view, by its topic.
-#[derive(Clone, Debug, Serialize, ToSchema)]
-#[serde(untagged)]
-pub enum View {
-    /// The cab's.
-    Operator(views::operator::Operator),
-    /// The ground person's.
-    Ground(views::ground::Ground),
-    /// The supervisor's.
-    Supervisor(views::supervisor::Supervisor),
-    /// What stays put.
-    Sheet(views::sheet::Sheet),
-}
-
-/// Why the hub closes a socket.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, ToSchema)]
-#[serde(rename_all = "snake_case")]
-pub enum Why {
-    /// A supervisor removed the phone.
-    Removed,
-    /// Another phone took its place in the cab.
-    Retired,
-    /// The hub closes; it may come back.
-    Closing,
-    /// A new day has begun: join again.
-    DayOver,
-}
-
-/// What a page says on the socket.
-#[derive(Clone, Debug, Deserialize, ToSchema)]
-#[serde(tag = "kind", rename_all = "snake_case")]
-pub enum FromPhone {
-    /// What is the hub's time?
-    Clock {
-        /// The phone's own moment, to be given back.
-        t0: i64,
-    },
-    /// Whether the page can be seen: first of all, and at each change.
-    Visible {
-        /// It can.
-        visible: bool,
-    },
-    /// A call has arrived.
-    Have {
-        /// Which.
-        call: u64,
-    },
-    /// After each beat: the page's script runs.
-    Alive,
-}
 
 /// The socket of one screen.
 #[utoipa::path(

@@ -1,0 +1,124 @@
+//! What is said on the socket, both ways: part of the contract of the wire.
+
+use day::time::Time;
+use day::views;
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+/// What the hub says on the socket.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+#[expect(
+    clippy::large_enum_variant,
+    reason = "views are described here for the contract; they are sent as text that was encoded once"
+)]
+pub enum FromHub {
+    /// First of all.
+    Hello {
+        /// The build of the pages that the hub serves: another build than the page's own means to load it anew.
+        build: String,
+        /// The phone's own device name.
+        device: String,
+        /// The hub's clock.
+        at: Time,
+        /// Hub seconds in a second.
+        speed: f64,
+    },
+    /// The newest whole view; those between are skipped.
+    View {
+        /// Which.
+        topic: TopicWord,
+        /// The entry that it holds up to.
+        seq: u64,
+        /// The view.
+        view: View,
+    },
+    /// Each second.
+    Beat {
+        /// The hub's clock.
+        at: Time,
+        /// Hub seconds in a second.
+        speed: f64,
+        /// The last entry of the log.
+        head: u64,
+        /// True when nothing is kept any more: use hand signals.
+        halted: bool,
+    },
+    /// The answer to a clock question.
+    Clock {
+        /// The phone's own moment, given back.
+        t0: i64,
+        /// The hub's clock.
+        at: Time,
+    },
+    /// The last word before the hub closes the socket.
+    Bye {
+        /// Why.
+        why: Why,
+    },
+}
+
+/// A screen's subject.
+#[derive(Clone, Copy, Debug, Serialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum TopicWord {
+    /// The cab.
+    Operator,
+    /// The ground person's page.
+    Ground,
+    /// The supervisor's page.
+    Supervisor,
+    /// What stays put.
+    Sheet,
+}
+
+/// A view, by its topic.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+#[serde(untagged)]
+pub enum View {
+    /// The cab's.
+    Operator(views::operator::Operator),
+    /// The ground person's.
+    Ground(views::ground::Ground),
+    /// The supervisor's.
+    Supervisor(views::supervisor::Supervisor),
+    /// What stays put.
+    Sheet(views::sheet::Sheet),
+}
+
+/// Why the hub closes a socket.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Why {
+    /// A supervisor removed the phone.
+    Removed,
+    /// Another phone took its place in the cab.
+    Retired,
+    /// The hub closes; it may come back.
+    Closing,
+    /// A new day has begun: join again.
+    DayOver,
+}
+
+/// What a page says on the socket.
+#[derive(Clone, Debug, Deserialize, ToSchema)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum FromPhone {
+    /// What is the hub's time?
+    Clock {
+        /// The phone's own moment, to be given back.
+        t0: i64,
+    },
+    /// Whether the page can be seen: first of all, and at each change.
+    Visible {
+        /// It can.
+        visible: bool,
+    },
+    /// A call has arrived.
+    Have {
+        /// Which.
+        call: u64,
+    },
+    /// After each beat: the page's script runs.
+    Alive,
+}
