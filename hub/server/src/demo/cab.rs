@@ -17,6 +17,9 @@ use super::hub::Phone;
 /// How long a screen waits before it tries the hub again.
 const AGAIN: Duration = Duration::from_millis(500);
 
+/// How long a picture is waited for; a stop may stand before it.
+const PATIENCE: Duration = Duration::from_secs(5);
+
 /// What the screen shows.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub(super) struct Picture {
@@ -57,8 +60,13 @@ impl Cab {
     /// Waits until the screen's picture is as wanted; false when it has not become so in time.
     pub(super) async fn shows(&self, wanted: impl FnMut(&Option<Picture>) -> bool) -> bool {
         let mut picture = self.picture.clone();
-        let seen = tokio::time::timeout(Duration::from_secs(10), picture.wait_for(wanted)).await;
+        let seen = tokio::time::timeout(PATIENCE, picture.wait_for(wanted)).await;
         matches!(seen, Ok(Ok(_)))
+    }
+
+    /// Whether the hub has sent the screen away: another phone took its place.
+    pub(super) fn is_out(&self) -> bool {
+        self.task.is_finished()
     }
 
     /// Waits until the hub has sent the screen away.

@@ -186,8 +186,23 @@ impl Player {
         }
     }
 
+    /// Whether somebody who tries the demo has taken a cab over.
+    fn is_taken(&self, machine: &str) -> bool {
+        self.seats
+            .get(machine)
+            .is_some_and(|seat| seat.screen.is_out())
+    }
+
     /// Lets one person in; an operator's phone opens its screen.
     async fn join(&mut self, row: &Row) -> Result<(), DemoError> {
+        if let Some(machine) = row
+            .machine
+            .as_ref()
+            .filter(|machine| self.is_taken(machine))
+        {
+            info!("{machine} has another phone; {} leaves it there", row.who);
+            return Ok(());
+        }
         let anyone = ScreenRow::default();
         let screen = row.screen.as_ref().unwrap_or(&anyone);
         let language = screen.language.unwrap_or(Language::English);
@@ -225,6 +240,9 @@ impl Player {
         let Some(machine) = &row.machine else {
             return Ok(());
         };
+        if self.is_taken(machine) {
+            return Ok(());
+        }
         self.seats.remove(machine);
         if !self.clock.is_stepped() {
             return Ok(());
@@ -255,16 +273,23 @@ impl Player {
         }
         if let Some((call, machine)) = said.call() {
             self.kept.calls.insert(key, call);
-            if let Some(seat) = self.seats.get(machine).filter(|_| self.clock.is_stepped()) {
-                let here = |picture: &Option<Picture>| {
-                    picture.is_some_and(|it| it.call > Some(call) || it.has(call))
-                };
-                if !seat.screen.shows(here).await {
-                    warn!("row {}: the call has not reached {machine}", row.number);
-                }
+            // A stepped clock stands until the call is in the cab.
+            if self.clock.is_stepped() && !self.in_cab(machine, call).await {
+                warn!("row {}: the call has not reached {machine}", row.number);
             }
         }
         Ok(())
+    }
+
+    /// Waits until a call, or one after it, is on a machine's screen.
+    async fn in_cab(&self, machine: &str, call: u64) -> bool {
+        let Some(seat) = self.seats.get(machine) else {
+            return false;
+        };
+        let here = |picture: &Option<Picture>| {
+            picture.is_some_and(|it| it.call > Some(call) || it.has(call))
+        };
+        seat.screen.shows(here).await
     }
 
     /// The operator's page has shown a call, or the operator presses GOT IT. A call that has ended needs neither.
@@ -281,6 +306,10 @@ impl Player {
         let Some(seat) = self.seats.get(machine) else {
             return Ok(());
         };
+        if step.act == Act::Shown && !self.in_cab(machine, call).await {
+            // Something else fills the screen, such as a stop: then it was not shown.
+            return Ok(());
+        }
         let command = match step.act {
             Act::Shown => Command::Shown(Shown {
                 call,
