@@ -1,17 +1,35 @@
 //! A hub as its users meet it: the real binary in a folder of its own, reached by HTTP, killed when the test ends.
+//!
+//! | to use | read |
+//! |---|---|
+//! | a phone that joins, says, reads, listens | `phone`, `socket` |
+//! | a network that breaks | `link` |
+//! | a small site whose numbers can be worked out by hand | `yard` |
 
+pub(crate) mod link;
+pub(crate) mod phone;
+pub(crate) mod socket;
+pub(crate) mod yard;
+
+use std::ffi::OsStr;
 use std::io::{BufRead, BufReader, Read};
 use std::path::Path;
-use std::process::{Child, Command, ExitStatus, Stdio};
+use std::process::{Child, Command, ExitStatus, Output, Stdio};
 use std::sync::{Arc, Mutex};
 use std::thread;
 use std::time::{Duration, Instant};
 
-use serde_json::Value;
 use tempfile::TempDir;
+
+use phone::Phone;
 
 /// A generous deadline: the machine that tests may be slow.
 pub(crate) const PATIENCE: Duration = Duration::from_secs(180);
+/// Between two looks at a condition.
+const LOOK: Duration = Duration::from_millis(20);
+
+/// The laptop's own browser: a phone like any other, let in by the link in the terminal.
+pub(crate) type Laptop = Phone;
 
 /// A running hub.
 pub(crate) struct Hub {
@@ -23,12 +41,22 @@ pub(crate) struct Hub {
 }
 
 impl Hub {
-    /// Starts `rodcall` with these arguments, and waits for its ready line.
+    /// Starts `rodcall` with these arguments on a free port, and waits for its ready line.
     pub(crate) fn start(arguments: &[&str], data: &Path) -> Self {
-        let mut child = Command::new(env!("CARGO_BIN_EXE_rodcall"))
+        Self::start_with(arguments, data, &[])
+    }
+
+    /// As [`Hub::start`], with something in its environment.
+    pub(crate) fn start_with(
+        arguments: &[&str],
+        data: &Path,
+        environment: &[(&str, &OsStr)],
+    ) -> Self {
+        let mut child = binary()
             .args(arguments)
             .args(["--listen", "127.0.0.1:0", "--data"])
             .arg(data)
+            .envs(environment.iter().copied())
             .stdin(Stdio::null())
             .stdout(Stdio::piped())
             .stderr(Stdio::piped())
@@ -73,55 +101,31 @@ impl Hub {
         what: &str,
         mut ready: impl FnMut(&mut Self) -> Option<T>,
     ) -> T {
-        let deadline = Instant::now() + PATIENCE;
-        loop {
-            if let Some(value) = ready(self) {
-                return value;
-            }
-            assert!(
-                Instant::now() < deadline,
-                "waited in vain for {what}; the hub said:\n{}",
-                self.said()
-            );
-            thread::park_timeout(Duration::from_millis(50));
-        }
+        let said = Arc::clone(&self.said);
+        wait(
+            || {
+                let said = said.lock().expect("a quiet listener");
+                format!("{what}; the hub said:\n{said}")
+            },
+            || ready(self),
+        )
     }
 
     /// The laptop's own browser: a supervisor.
     pub(crate) fn laptop(&self) -> Laptop {
-        let http = reqwest::Client::builder()
-            .no_proxy()
-            // The hub closes a line that is idle: a new one for each request never meets that.
-            .pool_max_idle_per_host(0)
-            .redirect(reqwest::redirect::Policy::none())
-            .build()
-            .expect("a client");
-        let runtime = tokio::runtime::Builder::new_current_thread()
-            .enable_all()
-            .build()
-            .expect("a runtime");
-        let own = self.own.replacen("localhost", "127.0.0.1", 1);
-        let answer = runtime
-            .block_on(http.get(own).send())
-            .expect("the own link answers");
-        let cookie = answer
-            .headers()
-            .get("set-cookie")
-            .and_then(|value| value.to_str().ok()?.split(';').next())
-            .expect("the own link gives a cookie")
-            .to_owned();
-        Laptop {
-            http,
-            runtime,
-            cookie,
-            base: self.base.clone(),
-        }
+        let path = self.own.strip_prefix(&self.base).expect("a link of its own");
+        Phone::let_in_by_link(&self.base, path)
     }
 
     /// Asks the hub to stop, as a service manager does, and waits until it has.
-    pub(crate) fn stop(mut self) -> ExitStatus {
+    pub(crate) fn stop(self) -> ExitStatus {
+        self.signal("TERM")
+    }
+
+    /// Sends a signal, and waits until the hub has ended.
+    pub(crate) fn signal(mut self, signal: &str) -> ExitStatus {
         let asked = Command::new("kill")
-            .args(["-TERM", &self.child.id().to_string()])
+            .args([&format!("-{signal}"), &self.child.id().to_string()])
             .status()
             .expect("kill is there");
         assert!(asked.success());
@@ -136,6 +140,45 @@ impl Drop for Hub {
         // A hub that has stopped by itself can't be killed, and need not be.
         let _ = self.child.kill();
         let _ = self.child.wait();
+        if thread::panicking() {
+            println!("The hub said:\n{}", self.said());
+        }
+    }
+}
+
+/// The real binary, with an environment that says nothing of this machine's own settings.
+fn binary() -> Command {
+    let mut command = Command::new(env!("CARGO_BIN_EXE_rodcall"));
+    for name in ["DATA", "LISTEN", "WIFI_NAME", "WIFI_PASSWORD", "LOG"] {
+        command.env_remove(format!("RODCALL_{name}"));
+    }
+    command
+}
+
+/// Runs a verb of the command line to its end.
+pub(crate) fn rodcall<S: AsRef<OsStr>>(arguments: &[S]) -> Output {
+    binary()
+        .args(arguments)
+        .stdin(Stdio::null())
+        .output()
+        .expect("the rodcall binary starts")
+}
+
+/// What a verb wrote, on either stream.
+pub(crate) fn words(output: &Output) -> String {
+    let text = |bytes| String::from_utf8_lossy(bytes).into_owned();
+    text(&output.stdout) + &text(&output.stderr)
+}
+
+/// Waits until a condition holds; fails with `what` when it does not in time.
+pub(crate) fn wait<T>(what: impl Fn() -> String, mut ready: impl FnMut() -> Option<T>) -> T {
+    let deadline = Instant::now() + PATIENCE;
+    loop {
+        if let Some(value) = ready() {
+            return value;
+        }
+        assert!(Instant::now() < deadline, "waited in vain for {}", what());
+        thread::park_timeout(LOOK);
     }
 }
 
@@ -147,36 +190,6 @@ fn listen(pipe: impl Read + Send + 'static, said: Arc<Mutex<String>>) {
             said.push('\n');
         }
     });
-}
-
-/// The laptop's own browser.
-pub(crate) struct Laptop {
-    http: reqwest::Client,
-    runtime: tokio::runtime::Runtime,
-    cookie: String,
-    base: String,
-}
-
-impl Laptop {
-    /// Gets a page as text.
-    pub(crate) fn text(&self, path: &str) -> String {
-        let request = self
-            .http
-            .get(format!("{}{path}", self.base))
-            .header("cookie", &self.cookie);
-        self.runtime.block_on(async {
-            let answer = request.send().await.expect("the hub answers");
-            assert!(answer.status().is_success(), "{path}: {}", answer.status());
-            answer.text().await.expect("a text")
-        })
-    }
-
-    /// The whole log, an entry a line.
-    pub(crate) fn log(&self) -> Vec<Value> {
-        let lines = self.text("/api/export");
-        let entries = lines.lines().map(serde_json::from_str);
-        entries.collect::<Result<_, _>>().expect("JSON Lines")
-    }
 }
 
 /// A folder for one hub's data.

@@ -1,6 +1,11 @@
 //! The whole system from outside: the real binary, its HTTP interface and its sockets; one module for each capability.
+#![expect(
+    clippy::expect_used,
+    reason = "a test that can't go on says why and fails"
+)]
 
 #[path = "../harness/mod.rs"]
 mod harness;
 
 mod demo_day;
+mod reading;
