@@ -4,113 +4,14 @@
 //! Source of all figures: invented, demo; the rules behind them are common practice.
 
 use std::collections::BTreeMap;
-use std::path::{Path, PathBuf};
 use std::process::Command;
-use std::sync::OnceLock;
 
 use serde_json::{Value, json};
 
-use crate::harness::{self, Hub};
+mod played;
+mod restart;
 
-const SECOND: i64 = 1_000;
-/// The demo with a clock that its crew moves from row to row.
-const STEPPED: &[&str] = &["demo", "--speed", "step"];
-
-/// The day as the hub's log has it, and as the oracles want it.
-struct Played {
-    log: Vec<Value>,
-    oracles: Value,
-    rows: Vec<Value>,
-    /// Midnight before the day on the hub's clock.
-    midnight: i64,
-}
-
-fn fixtures() -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).join("../../fixtures/demo-day")
-}
-
-fn read(name: &str) -> String {
-    std::fs::read_to_string(fixtures().join(name)).expect(name)
-}
-
-fn story() -> Vec<Value> {
-    let lines = read("rows.jsonl");
-    let rows = lines.lines().map(serde_json::from_str);
-    rows.collect::<Result<_, _>>().expect("rows.jsonl")
-}
-
-fn key(row: &Value) -> String {
-    format!("demo-{:03}", row["row"].as_u64().expect("a row number"))
-}
-
-fn wait_until_over(hub: &mut Hub, laptop: &harness::Laptop) -> Vec<Value> {
-    hub.wait("the end of the demo's story", |hub| {
-        hub.said().contains("story is over").then(|| laptop.log())
-    })
-}
-
-/// Plays the day once for all tests of this file.
-fn played() -> &'static Played {
-    static PLAYED: OnceLock<Played> = OnceLock::new();
-    PLAYED.get_or_init(|| {
-        let data = harness::folder();
-        let mut hub = Hub::start(STEPPED, data.path());
-        let laptop = hub.laptop();
-        let log = wait_until_over(&mut hub, &laptop);
-        let opened = &log[0];
-        assert_eq!(opened["body"]["kind"], "day_opened");
-        assert_eq!(opened["body"]["day"], "2030-05-14");
-        // The demo's clock starts at 06:40 with its day.
-        let midnight = opened["at"].as_i64().expect("a moment") - (6 * 60 + 40) * 60 * SECOND;
-        assert!(hub.stop().success(), "the hub stops cleanly");
-        Played {
-            log,
-            oracles: serde_json::from_str(&read("oracles.json")).expect("oracles.json"),
-            rows: story(),
-            midnight,
-        }
-    })
-}
-
-impl Played {
-    fn of_row<'a>(&'a self, key: &'a str, kind: &'a str) -> impl Iterator<Item = &'a Value> {
-        self.log
-            .iter()
-            .filter(move |entry| entry["key"] == key && entry["body"]["kind"] == kind)
-    }
-
-    fn of_kind(&self, kind: &'static str) -> impl Iterator<Item = &Value> {
-        self.log
-            .iter()
-            .filter(move |entry| entry["body"]["kind"] == kind)
-    }
-
-    /// A time of day of the oracles on the hub's clock.
-    fn moment(&self, text: &Value) -> i64 {
-        let text = text.as_str().expect("a time of day");
-        let (clock, ms) = text.split_once('.').unwrap_or((text, "0"));
-        let seconds = clock
-            .split(':')
-            .map(|part| part.parse::<i64>().expect("a time of day"))
-            .fold(0, |sum, part| sum * 60 + part);
-        self.midnight + seconds * SECOND + ms.parse::<i64>().expect("milliseconds")
-    }
-
-    /// The calls of the day in order: the entry that sent it, and the one that ended it.
-    fn calls(&self) -> Vec<(&Value, Option<&Value>)> {
-        let ends: BTreeMap<u64, &Value> = self
-            .of_kind("call_ended")
-            .map(|entry| (entry["body"]["call"].as_u64().expect("a call"), entry))
-            .collect();
-        self.of_kind("call_sent")
-            .map(|sent| (sent, ends.get(&sent["seq"].as_u64().expect("seq")).copied()))
-            .collect()
-    }
-}
-
-fn list(value: &Value) -> &Vec<Value> {
-    value.as_array().expect("a list")
-}
+use played::{SECOND, fixtures, key, list, played};
 
 /// What differs, all of it at once: a day is long to play.
 fn agree(what: &str, differences: &[String]) {
@@ -481,57 +382,4 @@ fn a_dark_screen_is_noticed_and_the_next_one_takes_over() {
         .expect("a second phone in the cab");
     assert_eq!(taken_over["at"], back);
     assert_eq!(taken_over["body"]["retires"], noticed["body"]["device"]);
-}
-
-#[test]
-fn a_second_start_on_the_same_folder_doubles_nothing() {
-    let data = harness::folder();
-    let mut hub = Hub::start(STEPPED, data.path());
-    let laptop = hub.laptop();
-    let first = wait_until_over(&mut hub, &laptop);
-    assert!(hub.stop().success(), "the hub stops cleanly");
-    let mut hub = Hub::start(STEPPED, data.path());
-    let laptop = hub.laptop();
-    let second = wait_until_over(&mut hub, &laptop);
-    assert_eq!(second[..first.len()], first[..], "the log only grows");
-    let joined = |entry: &Value| entry["body"]["kind"] == "joined";
-    assert!(
-        second[first.len()..].iter().any(joined),
-        "the screens come back"
-    );
-    assert_eq!(rows_of(&second[first.len()..]), Vec::<&str>::new());
-}
-
-#[test]
-fn a_hub_that_stops_in_mid_story_goes_on_behind_its_last_row() {
-    let data = harness::folder();
-    let mut hub = Hub::start(STEPPED, data.path());
-    let laptop = hub.laptop();
-    // Some reading before noon; the hub may stop at any row behind it.
-    let first = hub.wait("the middle of the story", |_| {
-        let log = laptop.log();
-        rows_of(&log).contains(&"demo-070").then_some(log)
-    });
-    assert!(hub.stop().success(), "the hub stops cleanly");
-    let mut hub = Hub::start(STEPPED, data.path());
-    let laptop = hub.laptop();
-    let second = wait_until_over(&mut hub, &laptop);
-    assert_eq!(second[..first.len()], first[..], "the log only grows");
-    let oracles: Value = serde_json::from_str(&read("oracles.json")).expect("oracles.json");
-    let rows = rows_of(&second);
-    for reading in list(&oracles["readings"]) {
-        let key = key(reading);
-        let kinds = ["reading_taken", "reading_asked", "reading_late"].map(|kind| json!(kind));
-        let taken = second
-            .iter()
-            .filter(|entry| entry["key"] == key.as_str())
-            .filter(|entry| kinds.contains(&entry["body"]["kind"]));
-        assert_eq!(taken.count(), 1, "{key} of {} rows", rows.len());
-    }
-}
-
-/// The keys of the story's rows in a log.
-fn rows_of(log: &[Value]) -> Vec<&str> {
-    let keys = log.iter().filter_map(|entry| entry["key"].as_str());
-    keys.filter(|key| key.starts_with("demo-")).collect()
 }
