@@ -16,6 +16,7 @@ pub mod clock;
 pub mod config;
 pub mod demo;
 pub mod error;
+pub mod examples;
 pub mod export;
 pub mod http;
 pub mod hub;

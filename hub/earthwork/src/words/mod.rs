@@ -3,6 +3,7 @@
 //! One function writes word, amount, line and speech together, so that they can't disagree. No word stands
 //! for two things in either language, and a number stands only where somebody is to act on it.
 
+mod errors;
 mod spoken;
 
 use serde::{Deserialize, Serialize};

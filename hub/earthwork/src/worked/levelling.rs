@@ -8,12 +8,21 @@ use crate::level::{self, CheckLimits, SecondLevelling};
 use crate::level_line::{self, LevelLine, Turn};
 use crate::two_peg::{self, Pegs};
 
-/// Benchmark, backsight, target and foresight: height, elevation, grade rod, difference.
+/// Benchmark, backsight and foresight: height of instrument and elevation.
+pub(super) fn rod_to_elevation(inputs: &mut Inputs) -> Outputs {
+    let hi = level::height_of_instrument(inputs.length("benchmark")?, inputs.length("backsight")?);
+    let elevation = level::elevation(hi, inputs.length("foresight")?);
+    Ok(outputs([
+        ("hi", Quantity::Length(hi)),
+        ("elevation", Quantity::Length(elevation)),
+    ]))
+}
+
+/// The same against a target: the grade rod and the difference too.
 pub(super) fn dig_check(inputs: &mut Inputs) -> Outputs {
     let hi = level::height_of_instrument(inputs.length("benchmark")?, inputs.length("backsight")?);
-    let foresight = inputs.length("foresight")?;
-    let elevation = level::elevation(hi, foresight);
-    let target = inputs.length_or("target", elevation)?;
+    let elevation = level::elevation(hi, inputs.length("foresight")?);
+    let target = inputs.length("target")?;
     Ok(outputs([
         ("hi", Quantity::Length(hi)),
         ("elevation", Quantity::Length(elevation)),

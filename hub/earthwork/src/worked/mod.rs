@@ -98,7 +98,7 @@ pub(crate) type Outputs = Result<BTreeMap<String, Quantity>, WorkedError>;
 type Computation = fn(&mut Inputs) -> Outputs;
 
 /// All computations, by name.
-const COMPUTATIONS: [(&str, Computation); 25] = [
+const COMPUTATIONS: [(&str, Computation); 26] = [
     ("adjust_by_distance", levelling::adjust_by_distance),
     ("chance", judging::chance),
     ("check_shot", levelling::check_shot),
@@ -121,6 +121,7 @@ const COMPUTATIONS: [(&str, Computation); 25] = [
     ("level_line", levelling::level_line),
     ("plane", shaping::plane),
     ("rod_reading", shaping::rod_reading),
+    ("rod_to_elevation", levelling::rod_to_elevation),
     ("run", shaping::run),
     ("second_levelling", levelling::second_levelling),
     ("slant_from_differences", levelling::slant_from_differences),

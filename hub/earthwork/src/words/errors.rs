@@ -1,0 +1,124 @@
+//! What went wrong, in Spanish: the same as the English of each error's own text.
+
+use crate::length::{Form, Length};
+use crate::level::LevellingError;
+use crate::rod::RodError;
+use crate::target::TargetError;
+use crate::tolerance::ToleranceError;
+
+fn thousandths(length: Length) -> String {
+    length.show(Form::DecimalFeet { places: 3 })
+}
+
+impl RodError {
+    /// The message in Spanish.
+    pub fn spanish(&self) -> String {
+        match self {
+            Self::Empty { .. } => {
+                "No se escribió ninguna lectura. Escriba lo que marca el estadal.".into()
+            }
+            Self::NotAReading { text, rod, .. } => format!(
+                "«{text}» no es una lectura del estadal {rod}. Escríbala como está marcado el estadal."
+            ),
+            Self::Negative { text } => format!(
+                "«{text}» queda debajo del pie del estadal. Escríbala sin el menos; si el terreno está más alto que el láser, póngalo más arriba."
+            ),
+            Self::AboveTop { text, rod, length } => format!(
+                "«{text}» pasa de la punta del estadal {rod}, que mide {length}. Revise el punto decimal y cuál estadal es."
+            ),
+            Self::InchesPastTwelve { text, inches } => format!(
+                "«{text}» tiene {inches} pulgadas: después de los pies van menos de 12. Revise los pies y luego las pulgadas."
+            ),
+        }
+    }
+}
+
+impl LevellingError {
+    /// The message in Spanish.
+    pub fn spanish(&self) -> String {
+        match self {
+            Self::HeightNotChanged { changed } => format!(
+                "La altura del láser cambió solo {}. Súbalo o bájelo por lo menos 0.10 ft y lea otra vez el banco y el punto.",
+                thousandths(*changed)
+            ),
+            Self::Disagrees {
+                disagreement,
+                allowed,
+            } => format!(
+                "El punto salió a {} de su primera cota; se permite {}. Lea otra vez el banco y el punto, con el estadal a plomo.",
+                thousandths(*disagreement),
+                thousandths(*allowed)
+            ),
+        }
+    }
+}
+
+impl ToleranceError {
+    /// The message in Spanish.
+    pub fn spanish(&self) -> String {
+        let Self::Negative { side, value } = self;
+        format!(
+            "La tolerancia permite {value} {}: escriba los dos lados como medidas de cero o más, como 0.10 ft alto y 0.20 ft bajo.",
+            if *side == "high" { "alto" } else { "bajo" }
+        )
+    }
+}
+
+impl TargetError {
+    /// The message in Spanish.
+    pub fn spanish(&self) -> String {
+        match self {
+            Self::PastEnd { station, by, length } => format!(
+                "El cadenamiento {station} queda {by} fuera: el tramo va de 0 a {length}. Escoja una marca del tramo o pida que lo alarguen."
+            ),
+            Self::BesideRun { side, by } => format!(
+                "El lugar queda {by} fuera de la orilla {} del tramo. Escoja una marca del tramo o pida que revisen su ancho.",
+                if *side == "left" { "izquierda" } else { "derecha" }
+            ),
+            Self::OutsideBoundary { by } => format!(
+                "El lugar queda {by} fuera del contorno de la rasante. Escoja una marca adentro o pida que revisen el contorno."
+            ),
+            Self::NoSurface => {
+                "La rasante no dice de qué es la cota. Nombre la superficie, como corona de zapata.".into()
+            }
+            Self::LayerUnnamed { number } => {
+                format!("La capa {number} desde arriba no tiene nombre. Nómbrela, como grava.")
+            }
+            Self::LayerThickness { name, thickness } => format!(
+                "La capa «{name}» mide {thickness}: una capa mide más de 0 y a lo más 5 ft. Revise la unidad y el punto."
+            ),
+            Self::TooSteep { side, rise } => format!(
+                "El plano sube {rise} ft por pie hacia el {}. Escriba 2 % como 0.02; más de 1 es un talud, no una rasante.",
+                if *side == "east" { "este" } else { "norte" }
+            ),
+            Self::NoDirection => {
+                "El inicio del tramo y el punto hacia donde va son el mismo. Dé otro punto más adelante.".into()
+            }
+            Self::NoLength { length } => {
+                format!("El tramo mide {length}. Dé su largo desde 0 hasta el final, más de cero.")
+            }
+            Self::NoWidth { left, right } => format!(
+                "Los anchos del tramo son {left} a la izquierda y {right} a la derecha. Dé los dos de cero o más, uno de ellos más de cero."
+            ),
+            Self::NoSteps => "El tramo no tiene cota. Dé por lo menos la que vale desde 0.".into(),
+            Self::FirstStep { from } => {
+                format!("La primera cota vale desde {from}. Dé la que vale desde 0.")
+            }
+            Self::StepOrder { station } => format!(
+                "El escalón en {station} no queda más adelante que el anterior. Dé los escalones en orden, cada uno una vez."
+            ),
+            Self::StepPastEnd { station, length } => format!(
+                "El escalón en {station} queda más allá del final del tramo, en {length}. Revise el cadenamiento y el largo."
+            ),
+            Self::StepWindow { station } => format!(
+                "El escalón en {station} tiene una holgura menor que cero. Dé cuánto puede moverse su cara para cada lado."
+            ),
+            Self::TooFewCorners { corners } => {
+                format!("El contorno tiene {corners} esquinas. Dé por lo menos tres, en orden, o ninguna.")
+            }
+            Self::BoundaryCrosses => {
+                "El contorno se cruza a sí mismo. Dé sus esquinas en orden, caminando alrededor.".into()
+            }
+        }
+    }
+}
