@@ -1,6 +1,63 @@
-/** Starts the pages. */
+/** Starts the pages: asks who this phone is and shows the page of its role. */
+import { effect } from "@preact/signals";
 import { render } from "preact";
+import { useState } from "preact/hooks";
+import { connect, whoAmI } from "./hub";
+import { GroundPage } from "./pages/ground/ground";
+import { codeIn, JoinPage } from "./pages/join/join";
+import { OperatorPage } from "./pages/operator/operator";
+import { SupervisorPage } from "./pages/supervisor/supervisor";
+import { VisitorPage } from "./pages/visitor/visitor";
+import { bye, me } from "./state";
+import { t } from "./words";
 import "./style.css";
+import "./pages/join/join.css";
+import "./pages/ground/ground.css";
+import "./pages/operator/operator.css";
+import "./pages/supervisor/supervisor.css";
+
+/** Between two questions who this phone is, while the hub does not answer, ms. */
+const PAUSE = 2_000;
+
+function App() {
+  const who = me.value;
+  const code = codeIn(location.pathname);
+  if (code || who === null || bye.value === "removed" || bye.value === "day_over") {
+    return <JoinPage code={code} />;
+  }
+  if (!who) return <p class="empty">{t().loading}</p>;
+  if (who.roles.includes("operator")) return <OperatorPage />;
+  const ground = who.roles.includes("ground");
+  const supervisor = who.roles.includes("supervisor");
+  if (ground && supervisor) return <Both />;
+  if (supervisor) return <SupervisorPage />;
+  return ground ? <GroundPage /> : <VisitorPage />;
+}
+
+/** One phone may be the ground person's and the supervisor's at once. */
+function Both() {
+  const [board, setBoard] = useState(false);
+  return board ? (
+    <SupervisorPage onGround={() => setBoard(false)} />
+  ) : (
+    <GroundPage onBoard={() => setBoard(true)} />
+  );
+}
+
+async function start(): Promise<void> {
+  const who = await whoAmI();
+  if (who === undefined && me.value === undefined) {
+    setTimeout(() => void start(), PAUSE);
+    return;
+  }
+  // Somebody may have come in by the form meanwhile.
+  if (me.value == null && who !== undefined) me.value = who;
+}
+
+effect(() => {
+  if (me.value && !codeIn(location.pathname)) connect();
+});
 
 const root = document.getElementById("app");
-if (root) render(<h1>Rodcall</h1>, root);
+if (root) render(<App />, root);
+void start();

@@ -1,0 +1,240 @@
+/** The hub, as the pages speak with it: typed requests, the live link, the outbox. */
+import { batch } from "@preact/signals";
+import { Link } from "./link";
+import { Outbox, type Reply, type Settled } from "./outbox";
+import * as state from "./state";
+import type {
+  Asked,
+  Codes,
+  Command,
+  FromHub,
+  Language,
+  LogLine,
+  Me,
+  Refused,
+  Role,
+  ScreenUnit,
+} from "./wire";
+import { t } from "./words";
+
+/** A hub that answers nothing in this time counts as not there. */
+const LIMIT = 6_000;
+
+async function ask(path: string, body?: unknown): Promise<Response> {
+  const stop = new AbortController();
+  const timer = setTimeout(() => stop.abort(), LIMIT);
+  try {
+    const sent = body === undefined ? {} : { method: "POST", body: JSON.stringify(body) };
+    const headers = { "Content-Type": "application/json" };
+    return await fetch(path, { ...sent, headers, signal: stop.signal, cache: "no-store" });
+  } finally {
+    clearTimeout(timer);
+  }
+}
+
+/** What was asked for, or the hub's own words why not. */
+export type Got<T> = { ok: true; value: T } | { ok: false; text: string };
+
+async function get<T>(path: string, body?: unknown): Promise<Got<T>> {
+  try {
+    const response = await ask(path, body);
+    if (response.ok) return { ok: true, value: (await response.json()) as T };
+    return { ok: false, text: await reason(response) };
+  } catch {
+    return { ok: false, text: t().noHub };
+  }
+}
+
+async function reason(response: Response): Promise<string> {
+  const text = await response.text();
+  try {
+    return own(JSON.parse(text));
+  } catch {
+    return text || `${response.status}`;
+  }
+}
+
+function own(refused: Partial<Refused>): string {
+  const spanish = state.language.value === "spanish";
+  return (spanish ? refused.spanish : refused.english) ?? refused.english ?? t().noHub;
+}
+
+export interface JoinOffer {
+  site: string;
+  day: string;
+  roles: Role[];
+  machine: string | null;
+}
+
+export interface JoinForm {
+  code: string;
+  person: string;
+  roles: Role[];
+  language: Language;
+  unit: ScreenUnit;
+}
+
+export const offer = (code: string) => get<JoinOffer>(`/api/join/${encodeURIComponent(code)}`);
+export const join = (form: JoinForm) => get<Me>("/api/join", form);
+export const codes = () => get<Codes>("/api/codes");
+export const chooseAddress = (host: string) => get<unknown>("/api/address", { host });
+export const entry = (seq: number) => get<{ entry: unknown; prev: string; hash: string }>(`/api/log/${seq}`);
+
+export interface LogQuery {
+  before?: number;
+  after?: number;
+  limit?: number;
+  mark?: string;
+  person?: string;
+  machine?: string;
+  kind?: string;
+}
+
+export function log(query: LogQuery): Promise<Got<{ lines: LogLine[]; head: number }>> {
+  const asked = new URLSearchParams();
+  for (const [name, value] of Object.entries(query)) {
+    if (value !== undefined && value !== "") asked.set(name, String(value));
+  }
+  return get(`/api/log?${asked}`);
+}
+
+/** Asks who this phone is; null when the hub does not know it, nothing when the hub is not there. */
+export async function whoAmI(): Promise<Me | null | undefined> {
+  try {
+    const response = await ask("/api/me");
+    if (response.ok) return (await response.json()) as Me;
+    return response.status === 401 ? null : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+async function post(asked: Asked): Promise<Reply> {
+  const response = await ask("/api/say", asked);
+  if (response.ok) return { kind: "answer", answer: await response.json() };
+  if (response.status === 401) return { kind: "unknown_phone" };
+  if (response.status === 429 || response.status >= 500) return { kind: "again" };
+  const text = await response.text();
+  return { kind: "refused", refused: refusal(text) };
+}
+
+function refusal(text: string): Refused {
+  try {
+    const { refusal, english, spanish } = JSON.parse(text);
+    if (english) return { kind: refusal?.kind ?? "refused", english, spanish: spanish ?? english };
+  } catch {
+    // Plain text stands for itself.
+  }
+  return { kind: "refused", english: text, spanish: text };
+}
+
+const outbox = new Outbox(
+  post,
+  () => state.me.value?.device ?? "",
+  () => state.clock.now(),
+);
+
+/** Says something to the hub. A refusal is shown on the page unless `quiet`. */
+export async function say(command: Command, quiet = false): Promise<Settled> {
+  const reply = await outbox.say(command);
+  if (reply.kind === "unknown_phone") state.me.value = null;
+  if (reply.kind === "refused" && !quiet) state.notice.value = own(reply.refused);
+  return reply;
+}
+
+/** A receipt: worth nothing later, so it is tried once and never kept. */
+export function receipt(command: Command): void {
+  const bytes = crypto.getRandomValues(new Uint32Array(3));
+  void post({ key: `r-${bytes.join("-")}`, made_at: state.clock.now(), command }).catch(() => undefined);
+}
+
+let link: Link | null = null;
+
+/** Opens the live link for a phone that has joined. */
+export function connect(): void {
+  if (link) return;
+  const scheme = location.protocol === "https:" ? "wss" : "ws";
+  link = new Link(`${scheme}://${location.host}/api/live`, {
+    said: heard,
+    lost: () => {
+      state.linked.value = false;
+    },
+  });
+  link.start();
+  setInterval(() => {
+    state.now.value = state.clock.now();
+  }, 500);
+  setInterval(() => link?.say({ kind: "clock", t0: performance.now() }), 10_000);
+  void outbox.load().then((dropped) => {
+    if (dropped > 0) state.notice.value = t().dropped(dropped);
+  });
+}
+
+/** Tells the hub over the socket that a call is on this phone. */
+export function have(call: number): void {
+  link?.say({ kind: "have", call });
+}
+
+function heard(message: FromHub): void {
+  switch (message.kind) {
+    case "hello":
+      state.clock.heard(message.at, message.speed);
+      newBuild(message.build);
+      outbox.hurry();
+      break;
+    case "clock":
+      state.clock.answered(message.t0, message.at);
+      break;
+    case "beat":
+      beat(message);
+      break;
+    case "view":
+      view(message);
+      break;
+    case "bye":
+      if (message.why === "closing") break;
+      state.bye.value = message.why;
+      link?.end();
+      break;
+  }
+}
+
+function beat(message: Extract<FromHub, { kind: "beat" }>): void {
+  state.clock.heard(message.at, message.speed);
+  // A beat that lay in a sleeping phone says nothing of now.
+  if (!state.clock.fresh(message.at)) return;
+  batch(() => {
+    state.linked.value = true;
+    state.beats.value++;
+    state.halted.value = message.halted;
+    state.head.value = message.head;
+    state.now.value = state.clock.now();
+  });
+  link?.say({ kind: "alive" });
+}
+
+function view(message: Extract<FromHub, { kind: "view" }>): void {
+  switch (message.topic) {
+    case "operator":
+      state.operator.value = message.view;
+      break;
+    case "ground":
+      state.ground.value = message.view;
+      break;
+    case "supervisor":
+      state.supervisor.value = message.view;
+      break;
+    case "sheet":
+      state.sheet.value = message.view;
+      break;
+  }
+}
+
+/** A newer hub has newer pages: load them once, when nothing waits to be sent. */
+function newBuild(build: string): void {
+  const mine = state.me.value?.build;
+  if (!mine || !build || build === mine) return;
+  if (state.remembered("rodcall.reloaded") === build) return;
+  state.remember("rodcall.reloaded", build);
+  location.reload();
+}

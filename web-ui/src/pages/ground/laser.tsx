@@ -1,0 +1,87 @@
+/** LASER: the set-ups of the day, whether they may be used, and what is owed when they may not. */
+import { useState } from "preact/hooks";
+import { say } from "../../hub";
+import { HoldKey, Key } from "../../parts/keys";
+import { SetUpFacts } from "../../parts/set_up";
+import { ground, sheet } from "../../state";
+import type { SetUpCard } from "../../wire";
+import { t } from "../../words";
+import { choose } from "./at";
+import { CheckPanel } from "./check";
+import { LevelPanel } from "./level_again";
+import { SetUpPanel } from "./set_up";
+
+type Open =
+  | { what: "set_up" }
+  | { what: "check"; card: SetUpCard }
+  | { what: "restate"; card: SetUpCard }
+  | { what: "level"; card: SetUpCard };
+
+export function LaserPage() {
+  const [open, setOpen] = useState<Open | null>(null);
+  const words = t();
+  const close = () => setOpen(null);
+  const standing = ground.value?.set_ups ?? [];
+  return (
+    <div class="laser">
+      {standing.length === 0 && <p>{words.noSetUp.replace(words.laser, words.setUpNew)}</p>}
+      {standing.map((card) => (
+        <section class="card" key={card.id} aria-label={card.id}>
+          <SetUpFacts card={card} />
+          <SetUpKeys card={card} onOpen={setOpen} />
+        </section>
+      ))}
+      <Key kind="wide" onPress={() => setOpen({ what: "set_up" })}>
+        {words.setUpNew}
+      </Key>
+      {open?.what === "set_up" && (
+        <SetUpPanel
+          onClose={close}
+          onDone={(id) => {
+            choose({ setUp: id });
+            const card = ground.value?.set_ups.find((one) => one.id === id);
+            setOpen(card ? { what: "check", card } : null);
+          }}
+        />
+      )}
+      {open?.what === "restate" && <SetUpPanel restates={open.card} onClose={close} onDone={close} />}
+      {open?.what === "check" && <CheckPanel card={open.card} onClose={close} />}
+      {open?.what === "level" && <LevelPanel card={open.card} onClose={close} />}
+    </div>
+  );
+}
+
+function SetUpKeys({ card, onOpen }: { card: SetUpCard; onOpen: (open: Open) => void }) {
+  const words = t();
+  const one = (sheet.value?.benchmarks.length ?? 0) < 2;
+  const unproven = card.state.kind === "unproven";
+  return (
+    <div class="tiles">
+      {!(unproven && one) && (
+        <Key kind="tile" onPress={() => onOpen({ what: "check", card })}>
+          {unproven ? words.secondBenchmark : words.checkShot}
+        </Key>
+      )}
+      {unproven && one && (
+        <>
+          <Key kind="tile" onPress={() => onOpen({ what: "level", card })}>
+            {words.levelAgain}
+          </Key>
+          <HoldKey kind="tile" onPress={() => void say({ kind: "use_one_benchmark", set_up: card.id })}>
+            {words.useOne}
+            <small>{words.useOneWhy}</small>
+          </HoldKey>
+        </>
+      )}
+      <Key kind="tile" onPress={() => onOpen({ what: "restate", card })}>
+        {words.restateSetUp}
+      </Key>
+      <HoldKey kind="tile" onPress={() => void say({ kind: "say_bumped", set_up: card.id })}>
+        {words.bumped}
+      </HoldKey>
+      <HoldKey kind="tile" onPress={() => void say({ kind: "close_set_up", set_up: card.id, why: "" })}>
+        {words.takeDown}
+      </HoldKey>
+    </div>
+  );
+}

@@ -1,0 +1,98 @@
+/** The mark under the rod: its dig-to, its last reading, what the rod must read, and the laser behind it. */
+
+import { rodText } from "../../grade";
+import { Key } from "../../parts/keys";
+import { ago, feet, signed, timeOfDay } from "../../show";
+import { ground, now } from "../../state";
+import { t } from "../../words";
+import { chosen, digTo, gradeRod, machine, mark, rod, setUp, step } from "./at";
+
+interface StripProps {
+  onMarks: () => void;
+  onLaser: () => void;
+  onWith: () => void;
+}
+
+export function MarkStrip({ onMarks, onLaser, onWith }: StripProps) {
+  const words = t();
+  const here = mark.value;
+  const to = digTo(here, chosen.value.side);
+  const last = ground.value?.marks.find((one) => one.id === here?.id);
+  const lastWords = last
+    ? words.lastReading(last.dev == null ? feet(last.elevation) : signed(last.dev), timeOfDay(last.at))
+    : words.noReading;
+  return (
+    <>
+      <div class="mark-strip">
+        <Key kind="step" label={words.previous} onPress={() => step(-1)}>
+          ◂
+        </Key>
+        <Key kind="mark" onPress={onMarks}>
+          <strong>{here?.id ?? words.none}</strong>
+          <small>
+            {to === null ? "" : `${words.digTo} ${feet(to)} · `}
+            {lastWords}
+          </small>
+        </Key>
+        <Key kind="step" label={words.next} onPress={() => step(1)}>
+          ▸
+        </Key>
+      </div>
+      <div class="facts">
+        <RodMust />
+        <button type="button" class={`key chip ${setUpKind()}`} onClick={onLaser}>
+          {setUpWords()}
+        </button>
+        <button type="button" class="key chip" onClick={onWith}>
+          {words.rod} {rod.value?.id ?? words.none}
+          {chosen.value.receiver ? ` · ${words.receiver}` : ""}
+        </button>
+      </div>
+      <KeepOutLine />
+    </>
+  );
+}
+
+function RodMust() {
+  const must = gradeRod();
+  if (must === null || !rod.value) return null;
+  return (
+    <p class="rod-must">
+      <small>{t().rodMustRead}</small> <strong>{rodText(rod.value, must)}</strong>
+    </p>
+  );
+}
+
+function setUpKind(): string {
+  const state = setUp.value?.state.kind;
+  return state === "proven" ? "" : "trouble";
+}
+
+function setUpWords(): string {
+  const words = t();
+  const card = setUp.value;
+  if (!card) return words.noSetUp;
+  if (card.state.kind === "unproven") return words.setUpUnproven(card.id);
+  if (card.state.kind === "in_doubt") return words.setUpDoubt(card.id);
+  if (!card.last_check) return words.setUpNoCheck(card.id);
+  return words.setUpChecked(card.id, ago(now.value - card.last_check.at));
+}
+
+/** A declared place that is older than this says nothing any more (field practice, 30 min). */
+const PLACE_OLD = 30 * 60_000;
+
+/** Said before the reading goes out: the strip will stand with the call. */
+function KeepOutLine() {
+  const card = machine.value;
+  const shot = ground.value?.shots.find(
+    (one) => one.mark === mark.value?.id && one.set_up === setUp.value?.id,
+  );
+  if (!card || !shot) return null;
+  const old = !card.place || now.value - card.place.since > PLACE_OLD;
+  if (shot.nearness.kind === "outside" && !old) return null;
+  return (
+    <p class="keep-out">
+      {t().insideKeepOut(card.id)} {t().caution}
+    </p>
+  );
+}

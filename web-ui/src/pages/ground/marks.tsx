@@ -1,0 +1,76 @@
+/** MARKS: in the order of work or by nearness, with dig-to and last reading; a press goes there. */
+import { useState } from "preact/hooks";
+import { Key } from "../../parts/keys";
+import { feet, signed, timeOfDay } from "../../show";
+import { ground, sheet } from "../../state";
+import type { SheetMark } from "../../wire";
+import { t } from "../../words";
+import { chooseMark, digTo, mark } from "./at";
+import { nearest } from "./near";
+
+export function MarksPage({ onChosen }: { onChosen: () => void }) {
+  const words = t();
+  const [near, setNear] = useState(false);
+  const [search, setSearch] = useState("");
+  const all = sheet.value?.marks ?? [];
+  const here = mark.value;
+  const ordered = near && here ? nearest(all, here.place) : all;
+  const found = ordered.filter((one) => one.id.toLowerCase().includes(search.trim().toLowerCase()));
+  return (
+    <div class="marks">
+      <div class="marks-top">
+        <label>
+          <span>{words.search}</span>
+          <input
+            type="search"
+            autocomplete="off"
+            value={search}
+            onInput={(event) => setSearch(event.currentTarget.value)}
+          />
+        </label>
+        <Key kind="chip" pressed={!near} onPress={() => setNear(false)}>
+          {words.inOrder}
+        </Key>
+        <Key kind="chip" pressed={near} onPress={() => setNear(true)}>
+          {words.near}
+        </Key>
+      </div>
+      {found.length === 0 && <p>{words.noMarkFound}</p>}
+      <ul class="mark-list">
+        {found.map((one) => (
+          <li key={one.id}>
+            <Key
+              kind="mark"
+              pressed={one.id === here?.id}
+              onPress={() => {
+                chooseMark(one.id);
+                onChosen();
+              }}
+            >
+              <MarkRow mark={one} />
+            </Key>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+function MarkRow({ mark: one }: { mark: SheetMark }) {
+  const words = t();
+  const to = digTo(one, null);
+  const last = ground.value?.marks.find((each) => each.id === one.id);
+  const target = to === null ? (one.dig_to ? "…" : "") : `${words.digTo} ${feet(to)}`;
+  return (
+    <>
+      <strong>{one.id}</strong>
+      <small>
+        {[one.machine, target, one.note].filter(Boolean).join(" · ")}
+        <br />
+        {last
+          ? words.lastReading(last.dev == null ? feet(last.elevation) : signed(last.dev), timeOfDay(last.at))
+          : words.noReading}
+      </small>
+    </>
+  );
+}

@@ -1,0 +1,157 @@
+/** READ: pick the mark, type the rod, see what will be said, send it, see where it has got to. */
+import { useState } from "preact/hooks";
+import { say } from "../../hub";
+import type { Settled } from "../../outbox";
+import { Choice } from "../../parts/choice";
+import { Keypad, textOf } from "../../parts/keypad";
+import { Key } from "../../parts/keys";
+import { MachineLine } from "../../parts/machine";
+import { feet } from "../../show";
+import type { Command, StepSide } from "../../wire";
+import { t } from "../../words";
+import { choose, chosen, digTo, machine, mark, nearStep, rod, setUp } from "./at";
+import { echo } from "./echo";
+import { EyePanel } from "./eye";
+import { MarkStrip } from "./mark_strip";
+import { type Sent, SentCard } from "./sent";
+import { WithPanel } from "./with";
+
+interface ReadProps {
+  onLaser: () => void;
+  onMarks: () => void;
+}
+
+export function ReadPage({ onLaser, onMarks }: ReadProps) {
+  const [sent, setSent] = useState<Sent | null>(null);
+  const [restates, setRestates] = useState<number | null>(null);
+  const send = (command: Command) => {
+    const mine: Sent = { command, reply: null };
+    setSent(mine);
+    setRestates(null);
+    void say(command).then((reply: Settled) => {
+      setSent((now) => (now === mine ? { ...mine, reply } : now));
+    });
+  };
+  if (sent) {
+    return (
+      <SentCard
+        sent={sent}
+        onSend={send}
+        onAgain={() => setSent(null)}
+        onRestate={(reading) => {
+          setRestates(reading);
+          setSent(null);
+        }}
+      />
+    );
+  }
+  return <Reading restates={restates} onSend={send} onLaser={onLaser} onMarks={onMarks} />;
+}
+
+interface ReadingProps extends ReadProps {
+  restates: number | null;
+  onSend: (command: Command) => void;
+}
+
+function Reading({ restates, onSend, onLaser, onMarks }: ReadingProps) {
+  const [typed, setTyped] = useState("");
+  const [over, setOver] = useState<1 | -1 | 0>(0);
+  const [panel, setPanel] = useState<"with" | "eye" | null>(null);
+  const words = t();
+  const { receiver, care, side } = chosen.value;
+  const pad = receiver ? "receiver" : (rod.value?.unit ?? "feet_hundredths");
+  const text = textOf(pad, typed);
+  const said = echo(text, receiver ? over : null);
+  const here = mark.value;
+  const sideOwed = nearStep(here) && side === null;
+  const ready = !said.problem && !sideOwed && !!here && !!setUp.value && !!rod.value;
+  const send = () => {
+    if (!ready || !here || !setUp.value || !rod.value) return;
+    onSend({
+      kind: "take_reading",
+      mark: here.id,
+      set_up: setUp.value.id,
+      rod: rod.value.id,
+      text,
+      mode: receiver ? (over > 0 ? "receiver_high" : "receiver_low") : "rod",
+      care,
+      ...(chosen.value.machine ? { machine: chosen.value.machine } : {}),
+      ...(side ? { side } : {}),
+      ...(restates ? { restates } : {}),
+    });
+  };
+  return (
+    <div class="read">
+      <div class="read-top">
+        {machine.value && <MachineLine card={machine.value} onPress={() => setPanel("with")} />}
+        <MarkStrip onMarks={onMarks} onLaser={onLaser} onWith={() => setPanel("with")} />
+        {restates !== null && <p class="warning">{words.restating}</p>}
+        {sideOwed || nearStep(here) ? <SideChoice /> : null}
+      </div>
+      <div class="read-pad">
+        <EchoLine said={said} typed={typed !== ""} />
+        {receiver && <OverChoice over={over} onOver={setOver} />}
+        <Keypad pad={pad} typed={typed} label={words.ready} onTyped={setTyped} onSend={send} />
+        <div class="send-row">
+          <Key kind="eye" onPress={() => setPanel("eye")}>
+            {words.eyeKey}
+          </Key>
+          <Key kind="send" disabled={!ready} onPress={send}>
+            {words.send}
+          </Key>
+        </div>
+      </div>
+      {panel === "with" && <WithPanel onClose={() => setPanel(null)} />}
+      {panel === "eye" && <EyePanel onClose={() => setPanel(null)} />}
+    </div>
+  );
+}
+
+interface EchoLineProps {
+  said: ReturnType<typeof echo>;
+  typed: boolean;
+}
+
+function EchoLine({ said, typed }: EchoLineProps) {
+  const here = mark.value;
+  const nothing = here && !here.dig_to ? (here.no_grade ?? t().noTarget) : "";
+  return (
+    <p class="echo" role="status">
+      {typed && said.problem ? said.problem : (typed && said.ground) || nothing}
+      {typed && said.call && <strong> → {said.call}</strong>}
+    </p>
+  );
+}
+
+function SideChoice() {
+  const words = t();
+  const at = mark.value?.dig_to;
+  if (!at || !("near_step" in at)) return null;
+  const note = (side: StepSide) => digTo(mark.value, side);
+  const show = (value: number | null) => (value === null ? "" : feet(value));
+  return (
+    <Choice
+      title={words.nearStep}
+      options={[
+        { id: "before", name: words.before, note: show(note("before")) },
+        { id: "after", name: words.after, note: show(note("after")) },
+      ]}
+      chosen={chosen.value.side}
+      onChoose={(side: StepSide) => choose({ side })}
+    />
+  );
+}
+
+function OverChoice({ over, onOver }: { over: number; onOver: (over: 1 | -1) => void }) {
+  return (
+    <Choice
+      title={t().receiverAsk}
+      options={[
+        { id: "high", name: t().high },
+        { id: "low", name: t().low },
+      ]}
+      chosen={over === 0 ? null : over > 0 ? "high" : "low"}
+      onChoose={(id: "high" | "low") => onOver(id === "high" ? 1 : -1)}
+    />
+  );
+}

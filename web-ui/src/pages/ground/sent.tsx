@@ -1,0 +1,155 @@
+/** After SEND: where the call has got to, in plain words; take it back, restate it, or go on. */
+import { say } from "../../hub";
+import { notSent, type Settled } from "../../outbox";
+import { live, stateWords } from "../../parts/call";
+import { Key } from "../../parts/keys";
+import { Shape } from "../../parts/shape";
+import { feet, length, signed } from "../../show";
+import { ground, language, unit } from "../../state";
+import type { CallView, Command, MachineCard, Outcome } from "../../wire";
+import { t } from "../../words";
+import { machine, mark, step } from "./at";
+import { QuestionCard } from "./question";
+
+export interface Sent {
+  command: Command;
+  reply: Settled | null;
+}
+
+interface SentProps {
+  sent: Sent;
+  onSend: (command: Command) => void;
+  onAgain: () => void;
+  onRestate: (reading: number) => void;
+}
+
+export function SentCard({ sent, onSend, onAgain, onRestate }: SentProps) {
+  const words = t();
+  const reply = sent.reply;
+  if (reply?.kind === "answer" && reply.answer.outcome.kind === "asked") {
+    return (
+      <QuestionCard command={sent.command} asked={reply.answer.outcome} onSend={onSend} onAgain={onAgain} />
+    );
+  }
+  const reading = reply?.kind === "answer" ? reply.answer.first : null;
+  return (
+    <div class="sent">
+      <div class="sent-what">
+        {reply?.kind === "answer" ? (
+          <Came outcome={reply.answer.outcome} />
+        ) : (
+          <p class="state" role="status">
+            {reply ? words.outcome.noChange : pendingWords(sent)}
+          </p>
+        )}
+      </div>
+      <div class="sent-keys">
+        <Key
+          kind="send"
+          onPress={() => {
+            step(1);
+            onAgain();
+          }}
+        >
+          {words.nextMark} ▸
+        </Key>
+        <Key onPress={onAgain}>{words.readAgain}</Key>
+        <Key disabled={!reading} onPress={() => reading && onRestate(reading)}>
+          {words.restate}
+        </Key>
+      </div>
+    </div>
+  );
+}
+
+/** Sent and on its way, or not sent: use hands. */
+function pendingWords(sent: Sent): string {
+  const failed = notSent.value.some((item) => item.command === sent.command);
+  return failed ? t().states.not_sent : t().states.waiting;
+}
+
+function Came({ outcome }: { outcome: Outcome }) {
+  const words = t();
+  switch (outcome.kind) {
+    case "called":
+      return <Called outcome={outcome} />;
+    case "needs_ruling":
+      return <Plain title={signed(outcome.dev)} text={words.outcome.needsRuling} />;
+    case "spot":
+      return (
+        <Plain
+          title={mark.value?.id ?? ""}
+          text={words.outcome.spot(`${feet(outcome.elevation)} ft`, words.spot[outcome.why])}
+        />
+      );
+    case "late":
+      return (
+        <Plain
+          title={mark.value?.id ?? ""}
+          text={outcome.why.kind === "too_old" ? words.outcome.tooOld : words.outcome.late(outcome.why.by)}
+        />
+      );
+    default:
+      return <Plain title={mark.value?.id ?? ""} text={words.outcome.noChange} />;
+  }
+}
+
+function Plain({ title, text }: { title: string; text: string }) {
+  return (
+    <div role="status">
+      <p class="sent-line">{title}</p>
+      <p>{text}</p>
+    </div>
+  );
+}
+
+type CalledOutcome = Extract<Outcome, { kind: "called" }>;
+
+function Called({ outcome }: { outcome: CalledOutcome }) {
+  const words = t();
+  const card = ground.value?.machines.find((one) => one.id === outcome.machine) ?? machine.value;
+  const call = card?.call?.id === outcome.call ? card.call : null;
+  const newer = !!card?.call && card.call.id > outcome.call;
+  const state = call && card ? stateWords(call, card) : newer ? words.endings.superseded : words.states.sent;
+  return (
+    <>
+      <p class="sent-line">
+        {card && <Shape of={card.shape} />}
+        {outcome.machine}: {language.value === "spanish" ? outcome.spanish : outcome.english}
+      </p>
+      <p class="state" role="status">
+        {state}
+      </p>
+      {call && card && <CallKeys call={call} card={card} />}
+    </>
+  );
+}
+
+/** What the ground person can do with a live call. */
+function CallKeys({ call, card }: { call: CallView; card: MachineCard }) {
+  const words = t();
+  const dev = call.message.kind === "measured" ? call.message.dev : null;
+  return (
+    <>
+      <p>
+        {call.mark} {dev === null ? "" : `${signed(dev)} ft · ${length(dev, unit.value)}`}
+        {call.labels.map((label) => ` · ${words.labels[label]}`)}
+      </p>
+      {card.stop && <p class="trouble">{words.stopped(card.id, card.stop.by)}</p>}
+      {live(call) && (
+        <div class="tiles">
+          <Key
+            kind="tile"
+            disabled={call.state.kind === "got"}
+            onPress={() => void say({ kind: "saw_nod", call: call.id })}
+          >
+            {words.nod}
+          </Key>
+          <Key kind="tile" onPress={() => void say({ kind: "withdraw_call", call: call.id })}>
+            {words.withdraw}
+          </Key>
+        </div>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,26 @@
+/** CAN'T: what is in the way. */
+import { say } from "../../hub";
+import { Choice } from "../../parts/choice";
+import { Panel } from "../../parts/panel";
+import type { CantReason } from "../../wire";
+import { t } from "../../words";
+
+const REASONS: readonly CantReason[] = ["hard_ground", "water", "pipe", "line", "face", "other"];
+
+export function CantPanel({ onClose }: { onClose: () => void }) {
+  const choose = (why: CantReason) => {
+    void say({ kind: "say_cant", why });
+    onClose();
+  };
+  return (
+    <Panel title={t().cantKey} onClose={onClose} closeWord={t().cancel}>
+      <Choice
+        title={t().cantWhy}
+        kind="large"
+        options={REASONS.map((id) => ({ id, name: t().cant[id] }))}
+        onChoose={choose}
+      />
+      <p>{t().cantStops}</p>
+    </Panel>
+  );
+}

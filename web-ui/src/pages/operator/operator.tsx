@@ -1,0 +1,127 @@
+/** The cab's page: one call as a cut through the ground, or why there is none. */
+import { useRef, useState } from "preact/hooks";
+import { keepAwake, keptBy } from "../../awake";
+import { say } from "../../hub";
+import { waiting } from "../../outbox";
+import { Notice, Tick } from "../../parts/frame";
+import { Key, StopKey } from "../../parts/keys";
+import { Settings } from "../../parts/settings";
+import { Shape } from "../../parts/shape";
+import { allowSound, audible } from "../../sound";
+import { beats, bye, halted, linked, me, now, operator } from "../../state";
+import type { CabScreen, CallView, Operator } from "../../wire";
+import { t } from "../../words";
+import { CantPanel } from "./cant";
+import { useReceipts } from "./receipts";
+import { Screen } from "./screen";
+import { useTunes } from "./tunes";
+
+/** What may be shown now: a call past its time is old, whatever the hub has not yet said. */
+export function current(view: Operator, at: number): CabScreen {
+  const screen = view.screen;
+  if (screen.kind !== "call" || screen.call.stale_at > at) return screen;
+  const call = screen.call;
+  if (call.message.kind === "measured" && call.message.correction === "grade") return { kind: "no_call" };
+  return { kind: "old", mark: call.mark ?? null, why: "stale_by_age", since: call.stale_at };
+}
+
+export function OperatorPage() {
+  const view = operator.value;
+  const away = bye.value ?? (view?.device && view.device !== me.value?.device ? "retired" : null);
+  const screen = view && linked.value && !away ? current(view, now.value) : null;
+  useReceipts(screen);
+  useTunes(screen);
+  // The two names are the same rule; changing from one to the other starts its four seconds anew.
+  const armed = beats.value % 2 === 0 ? "armed-a" : "armed-b";
+  return (
+    <div class="frame cab">
+      <Tick />
+      <CabTop view={view} />
+      <main class="cab-main">
+        <NoLink armed={linked.value ? armed : ""} away={away ? t().bye[away] : null} />
+        {view && screen && (
+          <div class={`living ${armed}`}>
+            <Screen view={view} screen={screen} />
+          </div>
+        )}
+      </main>
+      <Notice />
+      <Start />
+      <CabKeys call={screen?.kind === "call" ? screen.call : null} look={!!view?.look_asked_at} />
+    </div>
+  );
+}
+
+function CabTop({ view }: { view: Operator | null }) {
+  return (
+    <header class="top">
+      {view && <Shape of={view.shape} />}
+      <h1>
+        {me.value?.machine ?? view?.machine}
+        <small>
+          {view?.works_on.join(", ")} {view?.direction}
+        </small>
+      </h1>
+      <Settings />
+    </header>
+  );
+}
+
+/** Lies under the number and comes to light by itself when heartbeats cease, even with the script dead. */
+function NoLink({ armed, away }: { armed: string; away: string | null }) {
+  return (
+    <div class={`no-link ${armed}`}>
+      <p class="plate">
+        <strong>{away ? "" : t().noLink}</strong>
+        <span>{away ?? t().noLinkDo}</span>
+      </p>
+    </div>
+  );
+}
+
+/** Sound and a screen that stays on need one press after each load. */
+function Start() {
+  const place = useRef<HTMLDivElement>(null);
+  const [pressed, setPressed] = useState(false);
+  const start = () => {
+    setPressed(true);
+    void allowSound();
+    if (place.current) void keepAwake(place.current);
+  };
+  return (
+    <div class="start">
+      <div class="awake" ref={place} />
+      {!(pressed || audible.value) && (
+        <Key kind="wide" onPress={start}>
+          {t().tapOnce}
+        </Key>
+      )}
+      {pressed && keptBy.value === "phone" && <p>{t().lockPhone}</p>}
+      {halted.value && <p>{t().halted}</p>}
+    </div>
+  );
+}
+
+/** GOT IT is the large one; no press is ever needed to go on digging. */
+function CabKeys({ call, look }: { call: CallView | null; look: boolean }) {
+  const [cant, setCant] = useState(false);
+  const got = call?.state.kind === "got";
+  const sending = waiting.value.some((item) => item.command.kind === "got_it");
+  return (
+    <nav class="cab-keys" aria-label={t().title}>
+      <Key
+        kind={`got ${got ? "done" : ""}`}
+        disabled={!call || got}
+        onPress={() => call && void say({ kind: "got_it", call: call.id })}
+      >
+        {got ? t().gotPressed : sending ? t().states.waiting : t().gotIt}
+      </Key>
+      <Key onPress={() => void say({ kind: "check_me" })} pressed={look}>
+        {look ? t().checkAsked : t().checkMe}
+      </Key>
+      <Key onPress={() => setCant(true)}>{t().cantKey}</Key>
+      <StopKey />
+      {cant && <CantPanel onClose={() => setCant(false)} />}
+    </nav>
+  );
+}

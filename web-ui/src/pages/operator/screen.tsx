@@ -1,0 +1,143 @@
+/** What fills the cab's screen. Anything but a live call shows no number. */
+import { useEffect, useState } from "preact/hooks";
+import { say } from "../../hub";
+import { Key } from "../../parts/keys";
+import { ago } from "../../show";
+import { now } from "../../state";
+import type { CabScreen, CallView, Operator, Reminder } from "../../wire";
+import { t } from "../../words";
+import { Section } from "./section";
+
+export function Screen({ view, screen }: { view: Operator; screen: CabScreen }) {
+  const words = t();
+  switch (screen.kind) {
+    case "stop":
+      return <Stop screen={screen} machine={view.machine} />;
+    case "pause":
+      return <Plate title={words.pause} lines={[words.pauseWhy(screen.set_up)]} />;
+    case "new_target":
+      return (
+        <Plate
+          title={words.newTarget}
+          lines={[`${screen.name} ${words.revision(screen.revision)}`, words.newTargetOld]}
+        >
+          <Key
+            kind="large"
+            onPress={() => void say({ kind: "see_target", target: screen.target, revision: screen.revision })}
+          >
+            {words.seen}
+          </Key>
+        </Plate>
+      );
+    case "call":
+      return <Call call={screen.call} key={screen.call.id} />;
+    case "old":
+      return <Plate title={words.old} lines={[screen.mark ?? "", words.endings[screen.why]]} />;
+    case "no_call":
+      return <Plate title={words.noCall} lines={[words.noCallWhy]} />;
+  }
+}
+
+interface PlateProps {
+  title: string;
+  lines: string[];
+  children?: preact.ComponentChildren;
+}
+
+function Plate({ title, lines, children }: PlateProps) {
+  return (
+    <div class="plate-screen" role="status">
+      <p class="plate-title" style={{ "--longest": longest(title) }}>
+        {title}
+      </p>
+      {lines.filter(Boolean).map((line) => (
+        <p key={line}>{line}</p>
+      ))}
+      {children}
+    </div>
+  );
+}
+
+/** The longest word decides how large a title may be. */
+function longest(title: string): number {
+  return Math.max(4, ...title.split(/[ –]+/).map((word) => word.length));
+}
+
+type StopScreen = Extract<CabScreen, { kind: "stop" }>;
+
+function Stop({ screen, machine }: { screen: StopScreen; machine: string }) {
+  const words = t();
+  return (
+    <div class="stop-screen" role="alert">
+      <div class="stop-plate">
+        <p class="stop-word">{words.stop}</p>
+        <p>{screen.all ? words.allMachines : machine}</p>
+        <p>
+          {words.stopBy(screen.by)} · {ago(now.value - screen.since)}
+        </p>
+        {screen.why && <p>{screen.why}</p>}
+        <p>{words.bucketDown}</p>
+        <p>{words.stopLift}</p>
+      </div>
+    </div>
+  );
+}
+
+function Call({ call }: { call: CallView }) {
+  return (
+    <div class="call">
+      <div class="call-top">
+        <strong>{call.mark ?? ""}</strong>
+        <span>{call.target ?? ""}</span>
+        <span class="age">{ago(now.value - call.made_at)}</span>
+      </div>
+      {call.labels.length > 0 && (
+        <p class="labels">{call.labels.map((label) => t().labels[label]).join(" · ")}</p>
+      )}
+      {call.reminder && <Strip reminder={call.reminder} />}
+      <Section call={call} />
+      {call.reminder?.loud && <Loud reminder={call.reminder} />}
+    </div>
+  );
+}
+
+/** Stands on every call inside the keep-out, and is silent. */
+function Strip({ reminder }: { reminder: Reminder }) {
+  return (
+    <div class="strip" role="note">
+      <strong>{t().look}</strong>
+      <span>{t().inKeepOut(reminder.who, reminder.mark)}</span>
+      <small>
+        {place(reminder)} {t().caution}
+      </small>
+    </div>
+  );
+}
+
+function place(reminder: Reminder): string {
+  if (reminder.nearness.kind === "place_unknown") return t().placeUnknown;
+  return reminder.nearness.kind === "place_old" ? t().placeOld : "";
+}
+
+/** The loud form gives way by itself: no press is needed to go on. */
+const LOUD_FOR = 6_000;
+
+function Loud({ reminder }: { reminder: Reminder }) {
+  const [open, setOpen] = useState(true);
+  useEffect(() => {
+    const timer = setTimeout(() => setOpen(false), LOUD_FOR);
+    return () => clearTimeout(timer);
+  }, []);
+  if (!open) return null;
+  return (
+    <div class="loud" role="alert">
+      <p class="stop-word">{t().look}</p>
+      <p class="loud-who">{t().inKeepOut(reminder.who, reminder.mark)}</p>
+      <p>{place(reminder)}</p>
+      <p>{t().caution}</p>
+      <Key kind="large" onPress={() => setOpen(false)}>
+        {t().seenIt}
+      </Key>
+    </div>
+  );
+}

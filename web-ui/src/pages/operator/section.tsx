@@ -1,0 +1,150 @@
+/**
+ * The section: a cut through the ground. A thick line is the target; soil that stands high is one body above it,
+ * missing soil an open hollow below it; word and number stand in the half that the bucket must move to.
+ */
+import { FOOT, inFeet } from "../../grade";
+import { half, textOf } from "../../parts/call";
+import { unit } from "../../state";
+import type { CallText, CallView } from "../../wire";
+import { t } from "../../words";
+
+/** The ragged edge of dug soil: across in hundredths, and how far each tooth stands out, 0 to 1. */
+const TEETH: readonly (readonly [number, number])[] = [
+  [0, 0.55],
+  [7, 0.95],
+  [13, 0.6],
+  [22, 1],
+  [31, 0.7],
+  [38, 0.9],
+  [47, 0.5],
+  [55, 0.85],
+  [64, 0.65],
+  [73, 1],
+  [81, 0.6],
+  [90, 0.9],
+  [100, 0.7],
+];
+
+/** To scale up to a foot, never so thin that it can't be seen; a share of the room. */
+export function thickness(dev: number): number {
+  return 0.35 + 0.65 * Math.min(1, Math.abs(dev) / FOOT);
+}
+
+export function Section({ call }: { call: CallView }) {
+  const which = half(call.message);
+  const text = textOf(call);
+  if (!text) return null;
+  const byEye = call.message.kind === "by_eye";
+  const dev = call.message.kind === "measured" ? call.message.dev : 0;
+  const boxed = call.message.kind === "measured" && unit.value === "tenths" && inFeet(call.message.amount);
+  return (
+    <div class={`section ${byEye ? "eye" : which}`}>
+      {which === "down" && <Body share={thickness(dev)} />}
+      {which === "up" && <Hollow share={thickness(dev)} />}
+      {which === "grade" ? <i class="rules" /> : !byEye && <i class="target-line" />}
+      <Told text={text} boxed={boxed} byEye={byEye} wait={which === "none" && !byEye} />
+    </div>
+  );
+}
+
+/** Soil above the line: one hatched body with a ragged top. */
+function Body({ share }: { share: number }) {
+  const top = TEETH.map(([x, y]) => [x, 100 - y * share * 100] as const);
+  const edge = top.map(([x, y]) => `${x}% ${y}%`).join(", ");
+  return (
+    <div class="soil" aria-hidden="true">
+      <div class="hatch" style={{ clipPath: `polygon(${edge}, 100% 100%, 0 100%)` }} />
+      <Edge points={top.map(([x, y]) => `${x},${y}`).join(" ")} />
+    </div>
+  );
+}
+
+/** Soil missing below the line: an open hollow with walls and a ragged floor, the ground hatched round it. */
+function Hollow({ share }: { share: number }) {
+  const floor = TEETH.map(([x, y]) => [14 + x * 0.72, share * (72 + y * 14)] as const);
+  const edge = floor.map(([x, y]) => `${x}% ${y}%`).join(", ");
+  return (
+    <div class="soil" aria-hidden="true">
+      <div
+        class="hatch"
+        style={{ clipPath: `polygon(0 0, 14% 0, ${edge}, 86% 0, 100% 0, 100% 100%, 0 100%)` }}
+      />
+      <Edge points={`0,0 14,0 ${floor.map(([x, y]) => `${x},${y}`).join(" ")} 86,0 100,0`} />
+    </div>
+  );
+}
+
+function Edge({ points }: { points: string }) {
+  return (
+    <svg class="edge" viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
+      <polyline points={points} vector-effect="non-scaling-stroke" />
+    </svg>
+  );
+}
+
+interface ToldProps {
+  text: CallText;
+  boxed: boolean;
+  byEye: boolean;
+  wait: boolean;
+}
+
+function Told({ text, boxed, byEye, wait }: ToldProps) {
+  return (
+    <div class="told" role="status" aria-label={`${text.line}. ${text.warning} ${text.exact}`}>
+      <div class="word-row" style={{ "--ems": ems(text.word) + (text.unit_word ? 2.6 : 0) }}>
+        <span class="word">{text.word}</span>
+        {text.unit_word && <span class="unit-word">{text.unit_word}</span>}
+      </div>
+      {text.warning && (
+        <div class="word-row" style={{ "--ems": ems(text.warning) / 2 }}>
+          <span class="word warn">{text.warning}</span>
+        </div>
+      )}
+      {text.amount && (
+        <div class="number-room">
+          <span class={`number ${boxed ? "boxed" : ""}`} style={{ "--ems": numberEms(text.amount, boxed) }}>
+            <Figures of={text.amount} />
+          </span>
+        </div>
+      )}
+      {byEye && <p class="by-eye">{t().byEye}</p>}
+      {wait && <p class="by-eye">{t().shootAgain}</p>}
+      <p class="exact">{text.exact}</p>
+    </div>
+  );
+}
+
+/** A half or an eighth stands smaller beside its whole number, as on a drawing. */
+function Figures({ of: amount }: { of: string }) {
+  const half = amount.endsWith("½") ? amount.slice(0, -1) : null;
+  if (half !== null) {
+    return (
+      <>
+        {half}
+        <span class={half ? "part" : ""}>½</span>
+      </>
+    );
+  }
+  const [whole, part] = amount.split(" ");
+  return (
+    <>
+      {whole}
+      {part && <span class="part">{part}</span>}
+    </>
+  );
+}
+
+/** How wide a text runs, in ems of a heavy face. */
+export function ems(text: string): number {
+  return Math.max(2.4, [...text].length * 0.74);
+}
+
+/** How wide a number runs: digits all alike, a point narrow, a fraction beside a whole small. */
+export function numberEms(amount: string, boxed: boolean): number {
+  const [whole = "", part = ""] = amount.split(" ");
+  const half = whole.length > 1 && whole.endsWith("½");
+  const digits = half ? whole.slice(0, -1) : whole;
+  const wide = [...digits].reduce((sum, c) => sum + (c === "." ? 0.3 : c === "½" ? 1 : 0.6), 0);
+  return wide + (half ? 0.45 : 0) + part.length * 0.24 + (boxed ? 0.4 : 0.05);
+}

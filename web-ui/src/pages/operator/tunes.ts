@@ -1,0 +1,45 @@
+/** Which tone goes with what has just come on the cab's screen. */
+import { useEffect } from "preact/hooks";
+import { FOOT } from "../../grade";
+import { half, textOf } from "../../parts/call";
+import { notes, play, speak, type Tune } from "../../sound";
+import { language, spoken } from "../../state";
+import type { CabScreen, CallView } from "../../wire";
+
+/** STOP sounds again after this long, and this often, ms. */
+const AGAIN = 4_000;
+const TIMES = 8;
+
+/** The tune of a call and how many tenths it tells. */
+export function tuneOf(call: CallView): { tune: Tune; tenths: number } {
+  if (call.message.kind === "by_eye") return { tune: "look", tenths: 1 };
+  const told = call.message.correction;
+  const tenths = Math.abs(call.message.amount) / (FOOT / 10);
+  if (typeof told === "object" && "shave" in told) return { tune: "shave", tenths: 1 };
+  const which = half(call.message);
+  return { tune: which === "none" ? "look" : which, tenths };
+}
+
+export function useTunes(screen: CabScreen | null): void {
+  const call = screen?.kind === "call" ? screen.call : null;
+  useEffect(() => {
+    if (!call) return;
+    const { tune, tenths } = tuneOf(call);
+    const took = call.reminder?.loud ? play("stop") + play("look") : play(tune, tenths);
+    const rest = notes(tune, tenths).length > 0 ? took + 0.15 : 0;
+    const text = textOf(call);
+    if (spoken.value && text) speak(text.spoken, language.value, rest);
+    navigator.vibrate?.(200);
+  }, [call?.id]);
+  const stopped = screen?.kind === "stop" ? screen.since : null;
+  useEffect(() => {
+    if (stopped === null) return undefined;
+    let left = TIMES;
+    play("stop");
+    navigator.vibrate?.([400, 200, 400]);
+    const timer = setInterval(() => {
+      if (left-- > 0) play("stop");
+    }, AGAIN);
+    return () => clearInterval(timer);
+  }, [stopped]);
+}

@@ -1,0 +1,107 @@
+/** CODES: what the crew scans at the tailgate, printable; new ones void the old. */
+import { useEffect, useState } from "preact/hooks";
+import { chooseAddress, codes, say } from "../../hub";
+import { Key } from "../../parts/keys";
+import { Panel } from "../../parts/panel";
+import { supervisor } from "../../state";
+import type { Codes } from "../../wire";
+import { t } from "../../words";
+
+export function CodesPage() {
+  const words = t();
+  const [got, setGot] = useState<Codes | null>(null);
+  const [trouble, setTrouble] = useState("");
+  const [renewing, setRenewing] = useState(false);
+  const generation = supervisor.value?.codes_generation;
+  const load = async () => {
+    const answer = await codes();
+    setTrouble(answer.ok ? "" : answer.text);
+    if (answer.ok) setGot(answer.value);
+  };
+  useEffect(() => void load(), [generation]);
+  if (trouble) return <p class="warning">{trouble}</p>;
+  if (!got) return <p class="empty">{words.loading}</p>;
+  const others = got.addresses.filter((one) => one.host !== got.address.host);
+  return (
+    <div class="codes">
+      {got.changed_since_yesterday && <p class="warning">{words.addressChanged}</p>}
+      <div class="row no-print">
+        <Key onPress={() => window.print()}>{words.print}</Key>
+        <Key onPress={() => setRenewing(true)}>{words.newCodes}</Key>
+      </div>
+      <p>
+        {words.codesAddress}{" "}
+        <strong>
+          {got.address.host}:{got.address.port}
+        </strong>
+      </p>
+      <div class="code-cards">
+        {got.wifi && (
+          <Code title={`${words.wifi}: ${got.wifi.ssid}`} svg={got.wifi.svg} under={words.joinStay} />
+        )}
+        {got.codes.map((one) => (
+          <Code
+            key={one.url}
+            title={[...one.roles.map((role) => words.roles[role]), one.machine ?? ""].join(" ")}
+            svg={one.svg}
+            under={one.url}
+          />
+        ))}
+      </div>
+      {others.length > 0 && (
+        <ul class="lines no-print">
+          {others.map((one) => (
+            <li key={one.host}>
+              <span>
+                {one.host} ({one.interface}) {one.why}
+              </span>
+              <Key
+                kind="small"
+                label={`${words.choose} ${one.host}`}
+                onPress={() => void chooseAddress(one.host).then(load)}
+              >
+                {words.choose}
+              </Key>
+            </li>
+          ))}
+        </ul>
+      )}
+      {renewing && <Renew onClose={() => setRenewing(false)} />}
+    </div>
+  );
+}
+
+interface CodeProps {
+  title: string;
+  svg: string;
+  under: string;
+}
+
+/** The hub draws the code; as a picture it can run nothing on this page. */
+function Code({ title, svg, under }: CodeProps) {
+  return (
+    <figure class="code">
+      <figcaption>{title}</figcaption>
+      <img src={`data:image/svg+xml,${encodeURIComponent(svg)}`} alt={`${title}: ${under}`} />
+      <small>{under}</small>
+    </figure>
+  );
+}
+
+function Renew({ onClose }: { onClose: () => void }) {
+  const words = t();
+  return (
+    <Panel title={words.newCodes} onClose={onClose} closeWord={words.cancel}>
+      <p>{words.newCodesAsk}</p>
+      <Key
+        kind="large"
+        onPress={() => {
+          void say({ kind: "renew_codes" });
+          onClose();
+        }}
+      >
+        {words.newCodes}
+      </Key>
+    </Panel>
+  );
+}

@@ -1,0 +1,77 @@
+/** What needs somebody, oldest first, each with the one thing that can be done about it from here. */
+import { useState } from "preact/hooks";
+import { Key } from "../../parts/keys";
+import { ago, signed } from "../../show";
+import { now } from "../../state";
+import type { ExceptionKind, Supervisor } from "../../wire";
+import { t } from "../../words";
+import { DifferencePanel, LiftPanel, RulePanel } from "./panels";
+
+/** More than this at once helps nobody; the rest follow as these go. */
+const MOST = 7;
+
+export function Exceptions({ view }: { view: Supervisor }) {
+  const [open, setOpen] = useState<ExceptionKind | null>(null);
+  const words = t();
+  const close = () => setOpen(null);
+  const shown = view.exceptions.slice(0, MOST);
+  if (shown.length === 0) return <p>{words.noExceptions}</p>;
+  return (
+    <>
+      <ol class="lines exceptions">
+        {shown.map((one) => (
+          <li key={`${one.since}${JSON.stringify(one.what)}`}>
+            <span>
+              {exceptionWords(one.what)} <small>{words.ago(ago(now.value - one.since))}</small>
+            </span>
+            <Act what={one.what} onOpen={setOpen} />
+          </li>
+        ))}
+      </ol>
+      {open?.kind === "stopped" && <LiftPanel machine={open.machine} onClose={close} />}
+      {open?.kind === "needs_ruling" && <RulePanel mark={open.mark} onClose={close} />}
+      {open?.kind === "site_changed" && view.site_change && (
+        <DifferencePanel change={view.site_change} onClose={close} />
+      )}
+    </>
+  );
+}
+
+/** Most exceptions need somebody on the ground; three can be settled here. */
+function Act({ what, onOpen }: { what: ExceptionKind; onOpen: (what: ExceptionKind) => void }) {
+  const words = t();
+  const name = {
+    stopped: words.lift,
+    needs_ruling: words.rule,
+    site_changed: words.showDifference,
+  }[what.kind as "stopped" | "needs_ruling" | "site_changed"];
+  if (!name) return null;
+  const about = "machine" in what ? what.machine : "mark" in what ? what.mark : "";
+  return (
+    <Key kind="small" label={`${name} ${about}`} onPress={() => onOpen(what)}>
+      {name}
+    </Key>
+  );
+}
+
+function exceptionWords(what: ExceptionKind): string {
+  const words = t();
+  switch (what.kind) {
+    case "stopped":
+      return words.exception.stopped(what.machine, what.by, what.why);
+    case "laser_in_doubt":
+      return words.exception.laser_in_doubt(what.set_up);
+    case "needs_ruling":
+      return words.exception.needs_ruling(what.mark, signed(what.dev));
+    case "cant":
+      return words.exception.cant(what.machine, words.cant[what.why], what.mark ?? "");
+    case "screen_not_showing":
+      return words.exception.screen_not_showing(what.machine);
+    case "site_changed":
+      return words.exception.site_changed;
+    case "target_not_seen":
+      return words.exception.target_not_seen(what.machine, what.target);
+    case "look_asked":
+      return words.exception.look_asked(what.machine);
+  }
+}

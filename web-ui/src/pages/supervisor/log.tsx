@@ -1,0 +1,103 @@
+/** LOG: newest first and live, with filters; a press shows the entry as it is kept. */
+import { useEffect, useState } from "preact/hooks";
+import { entry, type LogQuery, log } from "../../hub";
+import { Key } from "../../parts/keys";
+import { Panel } from "../../parts/panel";
+import { timeOfDay } from "../../show";
+import { head, language } from "../../state";
+import type { LogLine } from "../../wire";
+import { t } from "../../words";
+
+const PAGE = 60;
+type Filter = Required<Pick<LogQuery, "mark" | "person" | "machine" | "kind">>;
+const NO_FILTER: Filter = { mark: "", person: "", machine: "", kind: "" };
+
+export function LogPage() {
+  const words = t();
+  const [filter, setFilter] = useState<Filter>(NO_FILTER);
+  const [lines, setLines] = useState<LogLine[]>([]);
+  const [trouble, setTrouble] = useState("");
+  const [open, setOpen] = useState<number | null>(null);
+  const newest = head.value;
+  const load = async (before: number, keep: LogLine[]) => {
+    const got = await log({ ...filter, before, limit: PAGE });
+    setTrouble(got.ok ? "" : got.text);
+    if (got.ok) setLines(merged(keep, got.value.lines));
+  };
+  useEffect(() => void load(newest + 1, lines), [newest]);
+  useEffect(() => void load(newest + 1, []), [JSON.stringify(filter)]);
+  const oldest = lines[lines.length - 1]?.seq ?? 0;
+  return (
+    <div class="log">
+      <Filters filter={filter} onFilter={setFilter} />
+      {trouble && <p class="warning">{trouble}</p>}
+      {lines.length === 0 && !trouble && <p>{words.emptyLog}</p>}
+      <ul class="lines log-lines">
+        {lines.map((line) => (
+          <li key={line.seq}>
+            <button type="button" class="line" onClick={() => setOpen(line.seq)}>
+              <span class="seq">{line.seq}</span> <span>{timeOfDay(line.made_at, true)}</span>{" "}
+              <strong>{line.by}</strong>{" "}
+              <span>{language.value === "spanish" ? line.spanish : line.english}</span>
+            </button>
+          </li>
+        ))}
+      </ul>
+      <div class="row">
+        {oldest > 1 && <Key onPress={() => void load(oldest, lines)}>{words.older}</Key>}
+        <a class="key" href="/api/log.csv" download>
+          {words.exportTable}
+        </a>
+        <a class="key" href="/api/export" download>
+          {words.exportDay}
+        </a>
+      </div>
+      {open !== null && <EntryPanel seq={open} onClose={() => setOpen(null)} />}
+    </div>
+  );
+}
+
+/** Newest first, each line once. */
+export function merged(a: readonly LogLine[], b: readonly LogLine[]): LogLine[] {
+  const all = new Map([...a, ...b].map((line) => [line.seq, line]));
+  return [...all.values()].sort((one, other) => other.seq - one.seq);
+}
+
+function Filters({ filter, onFilter }: { filter: Filter; onFilter: (filter: Filter) => void }) {
+  const words = t();
+  const names: [keyof Filter, string][] = [
+    ["mark", words.mark],
+    ["person", words.person],
+    ["machine", words.machine],
+    ["kind", words.kind],
+  ];
+  return (
+    <fieldset class="filters">
+      <legend>{words.filters}</legend>
+      {names.map(([name, title]) => (
+        <label key={name}>
+          <span>{title}</span>
+          <input
+            type="search"
+            autocomplete="off"
+            value={filter[name]}
+            onChange={(event) => onFilter({ ...filter, [name]: event.currentTarget.value.trim() })}
+          />
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+function EntryPanel({ seq, onClose }: { seq: number; onClose: () => void }) {
+  const words = t();
+  const [text, setText] = useState(words.loading);
+  useEffect(() => {
+    void entry(seq).then((got) => setText(got.ok ? JSON.stringify(got.value, null, 2) : got.text));
+  }, [seq]);
+  return (
+    <Panel title={words.entryTitle(seq)} onClose={onClose}>
+      <pre>{text}</pre>
+    </Panel>
+  );
+}

@@ -1,0 +1,123 @@
+/** NOW: what needs somebody, oldest first; a card for each machine and laser; people in. */
+import { useState } from "preact/hooks";
+import { say } from "../../hub";
+import { Key } from "../../parts/keys";
+import { MachineCards } from "../../parts/machine_cards";
+import { Panel } from "../../parts/panel";
+import { SetUpFacts } from "../../parts/set_up";
+import { feet, signed, timeOfDay } from "../../show";
+import { me } from "../../state";
+import type { Supervisor } from "../../wire";
+import { t } from "../../words";
+import { Exceptions } from "./exceptions";
+import { DifferencePanel, RulePanel } from "./panels";
+
+export function NowPage({ view }: { view: Supervisor }) {
+  const words = t();
+  return (
+    <div class="columns">
+      <section aria-label={words.exceptions}>
+        <h2>{words.exceptions}</h2>
+        <Exceptions view={view} />
+        {view.site_change && <SiteChange change={view.site_change} />}
+      </section>
+      <section aria-label={words.machines}>
+        <h2>{words.machines}</h2>
+        <MachineCards cards={view.machines} />
+        <p class="quiet">{words.caution}</p>
+      </section>
+      <section aria-label={words.lasers}>
+        <h2>{words.lasers}</h2>
+        {view.set_ups.length === 0 && <p>{words.none}</p>}
+        {view.set_ups.map((card) => (
+          <div class="card" key={card.id}>
+            <SetUpFacts card={card} />
+          </div>
+        ))}
+      </section>
+      <section aria-label={words.people}>
+        <h2>{words.people}</h2>
+        <People view={view} />
+      </section>
+      <section aria-label={words.lastMarks}>
+        <h2>{words.lastMarks}</h2>
+        <LastMarks view={view} />
+      </section>
+    </div>
+  );
+}
+
+function SiteChange({ change }: { change: NonNullable<Supervisor["site_change"]> }) {
+  const [open, setOpen] = useState(false);
+  if (!open) return <Key onPress={() => setOpen(true)}>{t().showDifference}</Key>;
+  return <DifferencePanel change={change} onClose={() => setOpen(false)} />;
+}
+
+function People({ view }: { view: Supervisor }) {
+  const words = t();
+  const [removes, setRemoves] = useState<{ device: string; person: string } | null>(null);
+  return (
+    <>
+      <ul class="lines">
+        {view.people.map((one) => (
+          <li key={one.device}>
+            <span>
+              <strong>{one.person}</strong> {one.roles.map((role) => words.roles[role]).join(" + ")}{" "}
+              {one.machine ?? ""} · {timeOfDay(one.since)}
+            </span>
+            {one.device !== me.value?.device && (
+              <Key kind="small" label={`${words.remove} ${one.person}`} onPress={() => setRemoves(one)}>
+                {words.remove}
+              </Key>
+            )}
+          </li>
+        ))}
+      </ul>
+      {removes && (
+        <Panel
+          title={words.removeAsk(removes.person)}
+          closeWord={words.cancel}
+          onClose={() => setRemoves(null)}
+        >
+          <Key
+            kind="large"
+            onPress={() => {
+              void say({ kind: "remove_phone", device: removes.device });
+              setRemoves(null);
+            }}
+          >
+            {words.remove}
+          </Key>
+        </Panel>
+      )}
+    </>
+  );
+}
+
+function LastMarks({ view }: { view: Supervisor }) {
+  const words = t();
+  const [rules, setRules] = useState<string | null>(null);
+  const newest = [...view.marks].sort((a, b) => b.at - a.at).slice(0, 12);
+  return (
+    <>
+      <ul class="lines">
+        {newest.map((one) => (
+          <li key={one.id}>
+            <span>
+              <strong>{one.id}</strong>{" "}
+              {one.dev == null ? `${feet(one.elevation)} ft` : `${signed(one.dev)} ft`} · {one.by} ·{" "}
+              {timeOfDay(one.at)}
+              {one.ruling && ` · ${words.rulings[one.ruling]}`}
+            </span>
+            {one.needs_ruling && (
+              <Key kind="small" label={`${words.rule} ${one.id}`} onPress={() => setRules(one.id)}>
+                {words.rule}
+              </Key>
+            )}
+          </li>
+        ))}
+      </ul>
+      {rules && <RulePanel mark={rules} onClose={() => setRules(null)} />}
+    </>
+  );
+}

@@ -1,0 +1,126 @@
+/** What only a supervisor decides, each with its reason for the log: lift a stop, rule, take a changed site file. */
+import type { ComponentChildren } from "preact";
+import { useState } from "preact/hooks";
+import { say } from "../../hub";
+import { Choice } from "../../parts/choice";
+import { Key } from "../../parts/keys";
+import { Panel } from "../../parts/panel";
+import type { Command, Ruling, Supervisor } from "../../wire";
+import { t } from "../../words";
+
+interface WhyProps {
+  title: string;
+  ask: string;
+  act: string;
+  /** What is said with the reason; nothing while something else is missing. */
+  command: (why: string) => Command | null;
+  onClose: () => void;
+  children?: ComponentChildren;
+}
+
+/** A decision with its reason. */
+export function WhyPanel({ title, ask, act, command, onClose, children }: WhyProps) {
+  const [why, setWhy] = useState("");
+  const said = why.trim() ? command(why.trim()) : null;
+  return (
+    <Panel title={title} onClose={onClose} closeWord={t().cancel}>
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (!said) return;
+          void say(said);
+          onClose();
+        }}
+      >
+        {children}
+        <label class="field">
+          <span>{ask}</span>
+          <input value={why} onInput={(event) => setWhy(event.currentTarget.value)} />
+        </label>
+        <button type="submit" class="key send" disabled={!said}>
+          {act}
+        </button>
+      </form>
+    </Panel>
+  );
+}
+
+export function LiftPanel({ machine, onClose }: { machine: string; onClose: () => void }) {
+  const words = t();
+  return (
+    <WhyPanel
+      title={`${words.lift}: ${machine}`}
+      ask={words.liftWhy}
+      act={words.lift}
+      command={(why) => ({ kind: "lift_stop", machine, why })}
+      onClose={onClose}
+    />
+  );
+}
+
+const RULINGS: readonly Ruling[] = ["leave", "patch", "trim"];
+
+export function RulePanel({ mark, onClose }: { mark: string; onClose: () => void }) {
+  const words = t();
+  const [ruling, setRuling] = useState<Ruling | null>(null);
+  return (
+    <WhyPanel
+      title={`${words.rule}: ${mark}`}
+      ask={words.why}
+      act={words.rule}
+      command={(why) => (ruling ? { kind: "rule", mark, ruling, why } : null)}
+      onClose={onClose}
+    >
+      <Choice
+        title={words.rule}
+        options={RULINGS.map((id) => ({ id, name: words.rulings[id] }))}
+        chosen={ruling}
+        onChoose={setRuling}
+      />
+    </WhyPanel>
+  );
+}
+
+interface DifferenceProps {
+  change: NonNullable<Supervisor["site_change"]>;
+  onClose: () => void;
+}
+
+/** What differs, thing by thing; nothing is in force before it is confirmed here. */
+export function DifferencePanel({ change, onClose }: DifferenceProps) {
+  const words = t();
+  return (
+    <Panel title={words.exception.site_changed} onClose={onClose} closeWord={words.cancel}>
+      <p>{words.siteChange}</p>
+      <div class="wide-table">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">{words.wasNow.what}</th>
+              <th scope="col">{words.wasNow.was}</th>
+              <th scope="col">{words.wasNow.now}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {change.differences.map((one) => (
+              <tr key={one.what}>
+                <th scope="row">{one.what}</th>
+                <td>{one.was ?? "–"}</td>
+                <td>{one.now ?? "–"}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      <Key
+        kind="send"
+        onPress={() => {
+          void say({ kind: "confirm_site", digest: change.digest });
+          onClose();
+        }}
+      >
+        {words.confirmChange}
+      </Key>
+    </Panel>
+  );
+}

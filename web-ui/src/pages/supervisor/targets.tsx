@@ -1,0 +1,72 @@
+/** TARGETS: what each asks for, where to aim, and a revision with its reason. */
+import { useState } from "preact/hooks";
+import { Key } from "../../parts/keys";
+import { feet, signed } from "../../show";
+import { sheet } from "../../state";
+import type { SiteTarget, Supervisor } from "../../wire";
+import { t } from "../../words";
+import { AimPanel } from "./aim";
+import { RevisePanel } from "./revise";
+
+export function TargetsPage({ view }: { view: Supervisor }) {
+  const words = t();
+  const [aims, setAims] = useState(false);
+  const [revises, setRevises] = useState<SiteTarget | null>(null);
+  return (
+    <div class="columns">
+      <section aria-label={words.aim}>
+        <h2>{words.aim}</h2>
+        {view.aims.length === 0 && <p>{words.noAims}</p>}
+        <ul class="lines">
+          {view.aims.map((one) => (
+            <li key={one.on}>
+              <span>
+                <strong>{one.on}</strong> {signed(one.aim)} ft
+              </span>
+            </li>
+          ))}
+        </ul>
+        <Key onPress={() => setAims(true)}>{words.aimSet}</Key>
+      </section>
+      {(sheet.value?.targets ?? []).map((target) => (
+        <section class="card" key={target.id} aria-label={target.name}>
+          <TargetFacts target={target} />
+          <Key label={`${words.revise} ${target.id}`} onPress={() => setRevises(target)}>
+            {words.revise}
+          </Key>
+        </section>
+      ))}
+      {aims && <AimPanel onClose={() => setAims(false)} />}
+      {revises && <RevisePanel target={revises} onClose={() => setRevises(null)} />}
+    </div>
+  );
+}
+
+function TargetFacts({ target }: { target: SiteTarget }) {
+  const words = t();
+  const shape = target.grade.shape;
+  return (
+    <>
+      <h2>
+        {target.id} <small>{target.name}</small> {words.revision(target.revision)}
+      </h2>
+      <p>
+        {target.grade.stack.surface}{" "}
+        {shape.kind === "run"
+          ? shape.steps.map((step) => `${feet(step.from)}: ${feet(step.elevation)}`).join(" · ")
+          : feet(shape.elevation)}
+      </p>
+      {target.grade.stack.layers.length > 0 && (
+        <p>
+          {words.layers}:{" "}
+          {target.grade.stack.layers
+            .map((layer) => `${layer.name} ${feet(layer.thickness, 3)} ft`)
+            .join(", ")}
+        </p>
+      )}
+      <p>
+        +{feet(target.tolerance.high)} / −{feet(target.tolerance.low)} ft
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,41 @@
+/** A call in the words of this screen. */
+import { clock, language, linked, now, unit } from "../state";
+import type { CallText, CallView, MachineCard, Message } from "../wire";
+import { t } from "../words";
+
+/** The text in this screen's language and unit, as the hub wrote it. */
+export function textOf(call: CallView): CallText | undefined {
+  return call.texts.find((text) => text.language === language.value && text.unit === unit.value);
+}
+
+export type Half = "down" | "up" | "grade" | "none";
+
+/** The half that the bucket must move to: the same source for picture, tone and word. */
+export function half(message: Message): Half {
+  if (message.kind === "by_eye") return "none";
+  const told = message.correction;
+  if (told === "grade") return "grade";
+  if (told === "wait") return "none";
+  return "up" in told ? "up" : "down";
+}
+
+/** After this long without being painted, a call is not on his screen (field practice, 5 s). */
+export const NOT_SHOWN_AFTER = 5_000;
+
+/** Where a call stands, as the ground person reads it. */
+export function stateWords(call: CallView, machine: MachineCard): string {
+  const words = t();
+  const state = call.state;
+  if (state.kind === "ended") return words.endings[state.how];
+  if (state.kind === "got") return call.witness ? words.nodded(call.witness) : words.states.got;
+  if (state.kind === "shown") {
+    const alive = machine.screen.kind === "showing" && linked.value;
+    return alive ? words.states.shown : words.states.not_on_screen;
+  }
+  if (now.value - call.sent_at > NOT_SHOWN_AFTER * clock.rate()) return words.states.not_on_screen;
+  return words.states[state.kind];
+}
+
+export function live(call: CallView | null | undefined): call is CallView {
+  return !!call && call.state.kind !== "ended";
+}

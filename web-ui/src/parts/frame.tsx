@@ -1,0 +1,92 @@
+/** What every page carries: the walking tick, what is not sent, the notice, and the row of keys with STOP. */
+import type { ComponentChildren } from "preact";
+import { useEffect, useRef } from "preact/hooks";
+import { notSent } from "../outbox";
+import { beats, halted, linked, notice } from "../state";
+import { t } from "../words";
+import { Key, StopKey } from "./keys";
+import { Settings } from "./settings";
+
+const NOTCHES = 12;
+
+/** Walks one notch with each heartbeat: if it does not walk, nothing on the screen is alive. */
+export function Tick() {
+  const at = beats.value % NOTCHES;
+  return (
+    <div
+      class={`tick ${linked.value ? "" : "dead"}`}
+      role="img"
+      aria-label={linked.value ? t().linkUp : t().linkLost}
+    >
+      <i style={{ left: `${(at * 100) / NOTCHES}%`, width: `${100 / NOTCHES}%` }} />
+    </div>
+  );
+}
+
+/** Lines that stand above a page while something is wrong. */
+export function Warnings() {
+  return (
+    <div class="warnings" aria-live="assertive">
+      {notSent.value.length > 0 && <p class="warning">{t().notSentCount(notSent.value.length)}</p>}
+      {!linked.value && <p class="warning">{t().linkLostDo}</p>}
+      {halted.value && <p class="warning">{t().halted}</p>}
+    </div>
+  );
+}
+
+/** A word from the hub that stays until it is pressed away. */
+export function Notice() {
+  const key = useRef<HTMLDivElement>(null);
+  const text = notice.value;
+  useEffect(() => {
+    if (text) key.current?.querySelector("button")?.focus();
+  }, [text]);
+  if (!text) return null;
+  const close = () => {
+    notice.value = null;
+  };
+  return (
+    <div class="notice" role="alertdialog" aria-modal="false" aria-label={text} ref={key}>
+      <p>{text}</p>
+      <Key onPress={close}>{t().close}</Key>
+    </div>
+  );
+}
+
+interface Tab {
+  id: string;
+  name: string;
+}
+
+interface FrameProps {
+  title: string;
+  tabs: Tab[];
+  tab: string;
+  onTab: (id: string) => void;
+  children: ComponentChildren;
+  kind?: string;
+}
+
+/** A page of the ground person, the supervisor or a visitor. */
+export function Frame({ title, tabs, tab, onTab, children, kind = "" }: FrameProps) {
+  return (
+    <div class={`frame ${kind}`}>
+      <Tick />
+      <header class="top">
+        <h1>{title}</h1>
+        <Settings />
+      </header>
+      <Warnings />
+      <main class="body">{children}</main>
+      <Notice />
+      <nav class="row" aria-label={title}>
+        {tabs.map((one) => (
+          <Key key={one.id} kind="tab" pressed={one.id === tab} onPress={() => onTab(one.id)}>
+            {one.name}
+          </Key>
+        ))}
+        <StopKey />
+      </nav>
+    </div>
+  );
+}

@@ -1,0 +1,92 @@
+/** Keys: one that is pressed, one that is pressed and held, and STOP, which acts at the first touch. */
+import type { ComponentChildren } from "preact";
+import { useEffect, useRef, useState } from "preact/hooks";
+import { say } from "../hub";
+import { t } from "../words";
+
+interface KeyProps {
+  children: ComponentChildren;
+  onPress: () => void;
+  kind?: string;
+  label?: string;
+  pressed?: boolean | undefined;
+  disabled?: boolean;
+}
+
+/** A key. `pressed` makes it one of a choice; `kind` adds classes. */
+export function Key({ children, onPress, kind = "", label, pressed, disabled }: KeyProps) {
+  return (
+    <button
+      type="button"
+      class={`key ${kind}`}
+      onClick={onPress}
+      aria-label={label}
+      aria-pressed={pressed}
+      disabled={disabled}
+    >
+      {children}
+    </button>
+  );
+}
+
+/** How long what must not slip is held, ms. */
+const HELD = 900;
+
+/** A key for what must not slip: it fills while held and acts when full. Enter or space held does the same. */
+export function HoldKey({ children, onPress, kind = "" }: KeyProps) {
+  const [holding, setHolding] = useState(false);
+  const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  const begin = () => {
+    if (timer.current) return;
+    setHolding(true);
+    timer.current = setTimeout(() => {
+      end();
+      onPress();
+    }, HELD);
+  };
+  const end = () => {
+    clearTimeout(timer.current);
+    timer.current = undefined;
+    setHolding(false);
+  };
+  useEffect(() => end, []);
+  const key = (event: KeyboardEvent) => event.key === "Enter" || event.key === " ";
+  return (
+    <button
+      type="button"
+      class={`key hold ${holding ? "holding" : ""} ${kind}`}
+      onPointerDown={begin}
+      onPointerUp={end}
+      onPointerLeave={end}
+      onPointerCancel={end}
+      onContextMenu={(event) => event.preventDefault()}
+      onKeyDown={(event) => {
+        if (key(event)) {
+          event.preventDefault();
+          begin();
+        }
+      }}
+      onKeyUp={(event) => key(event) && end()}
+      onBlur={end}
+    >
+      {children} <small>({t().hold})</small>
+    </button>
+  );
+}
+
+/** STOP: every machine, at the first touch, from any page. Pressed again it says it again. */
+export function StopKey() {
+  const last = useRef(0);
+  const press = () => {
+    // A touch is followed by a click; one press is one stop.
+    const now = performance.now();
+    if (now - last.current < 700) return;
+    last.current = now;
+    void say({ kind: "stop_all", why: "" });
+  };
+  return (
+    <button type="button" class="key stop" aria-label={t().stopAll} onPointerDown={press} onClick={press}>
+      {t().stop}
+    </button>
+  );
+}

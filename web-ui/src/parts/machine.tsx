@@ -1,0 +1,41 @@
+/** A machine in one line: its shape, its last call and where that stands, and what is wrong. */
+import { ago } from "../show";
+import { now } from "../state";
+import type { MachineCard } from "../wire";
+import { t } from "../words";
+import { stateWords, textOf } from "./call";
+import { Shape } from "./shape";
+
+/** What is wrong with a machine or its screen, gravest first. */
+export function troubles(card: MachineCard): string[] {
+  const words = t();
+  const found: string[] = [];
+  if (card.stop) found.push(words.stopped(card.id, card.stop.by));
+  if (card.paused_by) found.push(words.paused(card.id, card.paused_by));
+  if (card.must_see) found.push(words.mustSee(card.id, card.must_see));
+  if (card.cant) found.push(words.cantSaid(card.id, words.cant[card.cant.why]));
+  if (card.screen.kind === "none") found.push(words.noScreen(card.id));
+  if (card.screen.kind === "hidden") found.push(words.screenHidden(card.id));
+  if (card.screen.kind === "lost") found.push(words.screenLost(card.id));
+  if (card.look_asked_at != null) {
+    found.push(words.waitsForLook(card.id, ago(now.value - card.look_asked_at)));
+  }
+  return found;
+}
+
+export function MachineLine({ card, onPress }: { card: MachineCard; onPress: () => void }) {
+  const [first] = troubles(card);
+  return (
+    <button type="button" class="key machine-line" onClick={onPress}>
+      <Shape of={card.shape} />
+      <strong>{card.id}</strong>
+      <span class={first ? "trouble" : ""}>{first ?? callLine(card)}</span>
+    </button>
+  );
+}
+
+/** The last call and where it stands, in one line. */
+export function callLine(card: MachineCard): string {
+  if (!card.call) return t().noCall;
+  return `${textOf(card.call)?.line ?? ""} · ${stateWords(card.call, card)}`;
+}

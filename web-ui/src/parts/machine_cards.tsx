@@ -1,0 +1,42 @@
+/** A card for each machine: what it was last told, whether anyone sees it, what is wrong. */
+import { ago } from "../show";
+import { now } from "../state";
+import type { MachineCard } from "../wire";
+import { t } from "../words";
+import { callLine, troubles } from "./machine";
+import { Shape } from "./shape";
+
+export function MachineCards({ cards }: { cards: MachineCard[] }) {
+  return (
+    <>
+      {cards.map((card) => (
+        <div class="card" key={card.id}>
+          <h3>
+            <Shape of={card.shape} /> {card.id} <small>{card.works_on.join(", ")}</small>
+          </h3>
+          <p class="told-line">
+            {card.call?.mark ? `${card.call.mark}: ` : ""}
+            {callLine(card)}
+            {card.call && ` · ${ago(now.value - card.call.made_at)}`}
+          </p>
+          <p>{screenWords(card)}</p>
+          {troubles(card).map((line) => (
+            <p key={line} class="trouble">
+              {line}
+            </p>
+          ))}
+        </div>
+      ))}
+    </>
+  );
+}
+
+function screenWords(card: MachineCard): string {
+  const words = t();
+  const screen = card.screen;
+  if (screen.kind === "none") return words.screenNone;
+  if (screen.kind === "showing") return words.screenShows(screen.person);
+  const since = words.ago(ago(now.value - screen.since));
+  const who = screen.kind === "hidden" ? words.screenHiddenBy : words.screenLostBy;
+  return `${who(screen.person)}, ${since}`;
+}

@@ -1,0 +1,62 @@
+/** A panel over the page, for a choice or a word; it takes the focus and gives it back. */
+import type { ComponentChildren } from "preact";
+import { useEffect, useRef } from "preact/hooks";
+import { t } from "../words";
+import { Key, StopKey } from "./keys";
+
+interface PanelProps {
+  title: string;
+  children: ComponentChildren;
+  onClose: () => void;
+  closeWord?: string;
+}
+
+export function Panel({ title, children, onClose, closeWord }: PanelProps) {
+  const box = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const before = document.activeElement;
+    box.current?.focus();
+    return () => {
+      if (before instanceof HTMLElement) before.focus();
+    };
+  }, []);
+  return (
+    <div
+      class="panel"
+      role="dialog"
+      aria-modal="true"
+      aria-label={title}
+      tabIndex={-1}
+      ref={box}
+      onKeyDown={(event) => {
+        if (event.key === "Escape") onClose();
+        if (event.key === "Tab") keepInside(event, box.current);
+      }}
+    >
+      <h2>{title}</h2>
+      <div class="panel-body">{children}</div>
+      <div class="row">
+        <Key kind="wide" onPress={onClose}>
+          {closeWord ?? t().close}
+        </Key>
+        <StopKey />
+      </div>
+    </div>
+  );
+}
+
+/** The focus goes round inside the panel. */
+function keepInside(event: KeyboardEvent, box: HTMLElement | null): void {
+  const all = box?.querySelectorAll<HTMLElement>("button:not(:disabled), input, select, a[href]");
+  const first = all?.[0];
+  const last = all?.[all.length - 1];
+  if (!first || !last) return;
+  const here = document.activeElement;
+  if (event.shiftKey && (here === first || here === box)) {
+    event.preventDefault();
+    last.focus();
+  } else if (!event.shiftKey && here === last) {
+    event.preventDefault();
+    first.focus();
+  }
+}

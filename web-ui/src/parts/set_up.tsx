@@ -1,0 +1,38 @@
+/** A laser set-up: whether it may be used, and why not. */
+import { ago, feet, length, signed } from "../show";
+import { now, unit } from "../state";
+import type { SetUpCard } from "../wire";
+import { t } from "../words";
+
+export function SetUpFacts({ card }: { card: SetUpCard }) {
+  const words = t();
+  const check = card.last_check;
+  return (
+    <>
+      <h2>
+        {card.id} <small>{card.laser}</small>
+      </h2>
+      <p class={card.state.kind === "proven" ? "" : "trouble"}>{proofWords(card)}</p>
+      {card.state.kind === "in_doubt" && (
+        <p>
+          {words.doubtDo} {card.state.agreed.length > 0 && words.agreed(card.state.agreed.join(", "))}
+        </p>
+      )}
+      <p>
+        {words.hi} {feet(card.height)} · {card.benchmark}
+        {check && ` · ${check.benchmark} ${signed(check.residual)}, ${words.ago(ago(now.value - check.at))}`}
+        {" · "}
+        {words.sinceCheck(card.readings_since_check)}
+      </p>
+    </>
+  );
+}
+
+function proofWords(card: SetUpCard): string {
+  const words = t();
+  const state = card.state;
+  if (state.kind === "unproven") return words.proofs.unproven;
+  if (state.kind === "proven") return words.proofs[state.proof.kind];
+  if (state.why.kind === "bumped") return words.doubtBumped(state.why.by);
+  return words.doubtCheck(state.why.benchmark, length(state.why.residual, unit.value));
+}

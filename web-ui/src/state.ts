@@ -1,0 +1,64 @@
+/** What the pages know, as signals; nothing else is global. */
+import { computed, effect, signal } from "@preact/signals";
+import { HubClock } from "./clock";
+import type { ByeReason, Ground, Me, Operator, Sheet, Supervisor } from "./wire";
+
+export const clock = new HubClock();
+
+/** Who this phone is: undefined while asked, null when it has not joined. */
+export const me = signal<Me | null | undefined>(undefined);
+export const operator = signal<Operator | null>(null);
+export const ground = signal<Ground | null>(null);
+export const supervisor = signal<Supervisor | null>(null);
+export const sheet = signal<Sheet | null>(null);
+
+/** Counts up with each heartbeat that came in time; the tick walks with it. */
+export const beats = signal(0);
+/** True while heartbeats come. */
+export const linked = signal(false);
+/** The hub can't keep what is said: it takes no calls. */
+export const halted = signal(false);
+/** The newest entry that the hub has told of. */
+export const head = signal(0);
+/** The hub's clock, told anew every half second while the page is alive. */
+export const now = signal(clock.now());
+/** The hub has sent this page away. */
+export const bye = signal<ByeReason | null>(null);
+/** A word to the person that goes away by a press: a refusal, or what became of something. */
+export const notice = signal<string | null>(null);
+
+export type Theme = "sun" | "dusk";
+export const theme = signal<Theme>(remembered("rodcall.theme") === "dusk" ? "dusk" : "sun");
+/** Spoken calls, on request. */
+export const spoken = signal(remembered("rodcall.spoken") === "yes");
+/** Before joining, the phone's own language. */
+export const chosenLanguage = signal<"english" | "spanish">(
+  navigator.language?.startsWith("es") ? "spanish" : "english",
+);
+
+export const language = computed(() => me.value?.language ?? chosenLanguage.value);
+export const unit = computed(() => me.value?.unit ?? "tenths");
+
+effect(() => {
+  document.documentElement.dataset.theme = theme.value;
+  document.documentElement.lang = language.value === "spanish" ? "es" : "en";
+  remember("rodcall.theme", theme.value);
+  remember("rodcall.spoken", spoken.value ? "yes" : "no");
+});
+
+export function remembered(name: string): string | null {
+  try {
+    return localStorage.getItem(name);
+  } catch {
+    return null;
+  }
+}
+
+/** A phone without storage works all the same; it forgets. */
+export function remember(name: string, value: string): void {
+  try {
+    localStorage.setItem(name, value);
+  } catch {
+    // Private windows may refuse; nothing depends on it.
+  }
+}

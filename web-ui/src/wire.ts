@@ -1,0 +1,114 @@
+/** Short names for what goes over the wire, and the few shapes that no schema holds. */
+import type { components } from "./wire.gen";
+
+type Schemas = components["schemas"];
+export type Answer = Schemas["Answer"];
+export type CabScreen = Schemas["CabScreen"];
+export type CallText = Schemas["CallText"];
+export type CallView = Schemas["CallView"];
+export type CantReason = Schemas["CantReason"];
+export type Care = Schemas["Care"];
+export type DigTo = Schemas["DigTo"];
+export type Ending = Schemas["Ending"];
+export type ExceptionKind = Schemas["ExceptionKind"];
+export type Ground = Schemas["GroundView"];
+export type Language = Schemas["Language"];
+export type MachineCard = Schemas["MachineCard"];
+export type MachineShape = Schemas["MachineShape"];
+export type MarkCard = Schemas["MarkCard"];
+export type Message = Schemas["Message"];
+export type Mode = Schemas["Mode"];
+export type Nearness = Schemas["Nearness"];
+export type Operator = Schemas["OperatorView"];
+export type Outcome = Schemas["Outcome"];
+export type Perhaps = Schemas["Perhaps"];
+export type Point = Schemas["Point"];
+export type Question = Schemas["Question"];
+export type QuickWord = Schemas["QuickWord"];
+export type Reminder = Schemas["Reminder"];
+export type Rod = Schemas["Rod"];
+export type Role = Schemas["Role"];
+export type Ruling = Schemas["Ruling"];
+export type ScreenUnit = Schemas["ScreenUnit"];
+export type SetUpCard = Schemas["SetUpCard"];
+export type Sheet = Schemas["SheetView"];
+export type SheetMark = Schemas["SheetMark"];
+export type SiteTarget = Schemas["SiteTarget"];
+export type Slip = Schemas["Slip"];
+export type StepSide = Schemas["StepSide"];
+export type Supervisor = Schemas["SupervisorView"];
+export type Tolerance = Schemas["Tolerance"];
+export type Verdict = Schemas["Verdict"];
+
+/** Who this phone is. */
+export interface Me {
+  device: string;
+  person: string;
+  roles: Role[];
+  machine: string | null;
+  language: Language;
+  unit: ScreenUnit;
+  site: string;
+  day: string;
+  build: string;
+}
+
+/** What a page says; the hub knows the shape of each kind. */
+export type Command = { kind: string } & Record<string, unknown>;
+
+/** One request, kept until the hub has answered for its key. */
+export interface Asked {
+  key: string;
+  made_at: number;
+  command: Command;
+}
+
+/** Why not, and what to do, in both languages. */
+export interface Refused {
+  kind: string;
+  english: string;
+  spanish: string;
+}
+
+/** What the hub sends over the socket. */
+export type FromHub =
+  | { kind: "hello"; build: string; device: string; at: number; speed: number }
+  | { kind: "view"; topic: "operator"; seq: number; view: Operator }
+  | { kind: "view"; topic: "ground"; seq: number; view: Ground }
+  | { kind: "view"; topic: "supervisor"; seq: number; view: Supervisor }
+  | { kind: "view"; topic: "sheet"; seq: number; view: Sheet }
+  | { kind: "beat"; at: number; speed: number; head: number; halted: boolean }
+  | { kind: "clock"; t0: number; at: number }
+  | { kind: "bye"; why: ByeReason };
+
+export type ByeReason = "removed" | "retired" | "closing" | "day_over";
+
+/** What a page sends over the socket. */
+export type ToHub =
+  | { kind: "clock"; t0: number }
+  | { kind: "visible"; visible: boolean }
+  | { kind: "have"; call: number }
+  | { kind: "alive" };
+
+/** One line of the log. */
+export interface LogLine {
+  seq: number;
+  at: number;
+  made_at: number;
+  by: string;
+  device: string;
+  kind: string;
+  machine: string | null;
+  mark: string | null;
+  english: string;
+  spanish: string;
+}
+
+/** The codes for the tailgate. */
+export interface Codes {
+  address: { host: string; port: number };
+  addresses: { host: string; interface: string; why: string }[];
+  codes: { roles: Role[]; machine: string | null; url: string; svg: string }[];
+  wifi: { ssid: string; svg: string } | null;
+  changed_since_yesterday: boolean;
+}
