@@ -30,10 +30,12 @@ pub enum Refusal {
         name: String,
     },
     /// The typed rod value can't be.
-    #[error("{message}")]
+    #[error("{english}")]
     RodValue {
         /// What is wrong and what to do.
-        message: String,
+        english: String,
+        /// The same in Spanish.
+        spanish: String,
     },
     /// The set-up has no second benchmark yet.
     #[error("{set_up} is not proven yet. Shoot a second benchmark first.")]
@@ -62,16 +64,20 @@ pub enum Refusal {
         other: String,
     },
     /// A second levelling that does not prove anything.
-    #[error("{message}")]
+    #[error("{english}")]
     SecondLevelling {
         /// What is wrong and what to do.
-        message: String,
+        english: String,
+        /// The same in Spanish.
+        spanish: String,
     },
     /// The point lies outside of the target, or between what it says.
-    #[error("{message}")]
+    #[error("{english}")]
     NoGrade {
         /// What is wrong and what to do.
-        message: String,
+        english: String,
+        /// The same in Spanish.
+        spanish: String,
     },
     /// Within half a foot of a step: say which side.
     #[error("{mark} is within half a foot of a step. Say which side the rod is on.")]
@@ -99,10 +105,12 @@ pub enum Refusal {
         high: String,
     },
     /// A target that can't be.
-    #[error("{message}")]
+    #[error("{english}")]
     BadTarget {
         /// What is wrong and what to do.
-        message: String,
+        english: String,
+        /// The same in Spanish.
+        spanish: String,
     },
     /// A required word is missing.
     #[error("Say {what}: it goes into the log.")]
@@ -119,10 +127,12 @@ pub enum Refusal {
     #[error("No changed site file waits. There is nothing to confirm.")]
     NoSiteChange,
     /// An operator without a machine, or an empty name.
-    #[error("{message}")]
+    #[error("{english}")]
     BadJoin {
         /// What is wrong and what to do.
-        message: String,
+        english: String,
+        /// The same in Spanish.
+        spanish: String,
     },
     /// The question answered was another.
     #[error("That question was about another mark. Send the reading again.")]

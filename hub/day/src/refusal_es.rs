@@ -33,11 +33,11 @@ pub(crate) fn spanish(refusal: &Refusal) -> String {
             "No existe «{name}» ({}) en esta obra. Escoja de la lista.",
             thing(*what)
         ),
-        Refusal::RodValue { message }
-        | Refusal::SecondLevelling { message }
-        | Refusal::NoGrade { message }
-        | Refusal::BadTarget { message }
-        | Refusal::BadJoin { message } => message.clone(),
+        Refusal::RodValue { spanish, .. }
+        | Refusal::SecondLevelling { spanish, .. }
+        | Refusal::NoGrade { spanish, .. }
+        | Refusal::BadTarget { spanish, .. }
+        | Refusal::BadJoin { spanish, .. } => spanish.clone(),
         Refusal::SetUpNotProven { set_up } => {
             format!("{set_up} todavía no está comprobada. Lea primero un segundo banco de nivel.")
         }

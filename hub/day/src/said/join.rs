@@ -107,21 +107,31 @@ pub struct CodesRenewed {
 const LONGEST_NAME: usize = 24;
 
 pub(crate) fn join(state: &State, asked: &Join) -> Result<Vec<Body>, Refusal> {
-    let bad = |message: &str| Refusal::BadJoin {
-        message: message.to_owned(),
+    let bad = |english: &str, spanish: &str| Refusal::BadJoin {
+        english: english.to_owned(),
+        spanish: spanish.to_owned(),
     };
     if state.day.is_none() {
         return Err(Refusal::NoDay);
     }
     let person = asked.person.trim();
     if person.is_empty() {
-        return Err(bad("Type your name or initials."));
+        return Err(bad(
+            "Type your name or initials.",
+            "Escriba su nombre o iniciales.",
+        ));
     }
     if person.chars().count() > LONGEST_NAME || person.chars().any(char::is_control) {
-        return Err(bad("That name is too long. Initials are enough."));
+        return Err(bad(
+            "That name is too long. Initials are enough.",
+            "Ese nombre es muy largo. Bastan las iniciales.",
+        ));
     }
     if asked.roles.is_empty() || asked.roles.contains(&Role::Hub) {
-        return Err(bad("Pick what you do on this site."));
+        return Err(bad(
+            "Pick what you do on this site.",
+            "Escoja qué hace en esta obra.",
+        ));
     }
     let operates = asked.roles.contains(&Role::Operator);
     let retires = match &asked.machine {
@@ -135,7 +145,12 @@ pub(crate) fn join(state: &State, asked: &Join) -> Result<Vec<Body>, Refusal> {
             }
             state.cabs.get(machine).and_then(|cab| cab.device.clone())
         }
-        None if operates => return Err(bad("Pick the machine that this phone sits in.")),
+        None if operates => {
+            return Err(bad(
+                "Pick the machine that this phone sits in.",
+                "Escoja en qué máquina va este teléfono.",
+            ));
+        }
         _ => None,
     };
     let mut bodies = Vec::new();

@@ -78,12 +78,14 @@ pub(crate) fn revise(state: &State, asked: &ReviseTarget) -> Result<Vec<Body>, R
     }
     if let Some(wrong) = asked.grade.check().first() {
         return Err(Refusal::BadTarget {
-            message: format!("{}: {wrong}", asked.target),
+            english: format!("{}: {wrong}", asked.target),
+            spanish: format!("{}: {}", asked.target, wrong.spanish()),
         });
     }
     let tolerance = Tolerance::new(asked.tolerance.high, asked.tolerance.low).map_err(|error| {
         Refusal::BadTarget {
-            message: format!("{}: {error}", asked.target),
+            english: format!("{}: {error}", asked.target),
+            spanish: format!("{}: {}", asked.target, error.spanish()),
         }
     })?;
     if old.grade == asked.grade && old.tolerance == tolerance {

@@ -12,6 +12,7 @@ use crate::refusal::Refusal;
 use crate::said::call::{self, Draft};
 use crate::state::State;
 use crate::views::call::{Ending, Label, Message};
+use crate::views::ground::SetUpState;
 
 /// A supervisor rules.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -61,6 +62,16 @@ pub(crate) fn rule(state: &State, by: &By, asked: &Rule, when: When) -> Result<V
     if !doubtful || judged.settled_high {
         return Err(nothing());
     }
+    // What was measured with a laser in doubt settles nothing; one that was taken down in order does.
+    let set_up = &taken.reading.set_up;
+    let holds = state.set_up(set_up).is_some_and(|set_up| {
+        matches!(set_up.state, SetUpState::Proven { .. }) && set_up.height() == taken.reading.height
+    });
+    if !holds {
+        return Err(Refusal::SetUpNotProven {
+            set_up: set_up.clone(),
+        });
+    }
     if asked.why.trim().is_empty() {
         return Err(Refusal::SayWhy {
             what: "why it is ruled so".into(),
@@ -109,5 +120,49 @@ pub(crate) fn rule(state: &State, by: &By, asked: &Rule, when: When) -> Result<V
 pub(crate) fn apply_ruled(state: &mut State, body: &Ruled) {
     if let Some(mark) = state.marks.get_mut(&body.mark) {
         mark.ruling = Some(body.ruling);
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::asked::Command;
+    use crate::given::{Crew, ground, supervisor};
+    use crate::said::check_shot::SayBumped;
+
+    fn ruling(ruling: Ruling) -> Command {
+        Command::Rule(Rule {
+            mark: "P-1".into(),
+            ruling,
+            why: "as it lies".into(),
+        })
+    }
+
+    #[test]
+    fn only_what_is_too_close_to_call_is_ruled_on() {
+        let mut crew = Crew::digging();
+        assert!(crew.says(&supervisor(), ruling(Ruling::Leave)).is_err());
+        crew.reads("P-1", "4.70").unwrap();
+        assert_eq!(
+            crew.says(&supervisor(), ruling(Ruling::Leave)),
+            Err(Refusal::NothingToRule { mark: "P-1".into() })
+        );
+    }
+
+    #[test]
+    fn a_ruling_can_not_rest_on_a_laser_in_doubt() {
+        // Found by a random crew: the ruling sent a call on a set-up that had just been bumped.
+        let mut crew = Crew::digging();
+        crew.reads("P-1", "4.89").unwrap();
+        let bumped = SayBumped {
+            set_up: "S1".into(),
+        };
+        crew.says(&ground(), Command::SayBumped(bumped)).unwrap();
+        assert_eq!(
+            crew.says(&supervisor(), ruling(Ruling::Patch)),
+            Err(Refusal::SetUpNotProven {
+                set_up: "S1".into()
+            })
+        );
     }
 }

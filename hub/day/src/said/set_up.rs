@@ -193,7 +193,8 @@ pub(crate) fn rod_value(site: &Site, rod: &str, text: &str) -> Result<RodReading
         name: rod.to_owned(),
     })?;
     rod.read(text).map_err(|error| Refusal::RodValue {
-        message: error.to_string(),
+        english: error.to_string(),
+        spanish: error.spanish(),
     })
 }
 
@@ -304,7 +305,8 @@ pub(crate) fn level_again(state: &State, asked: &LevelAgain) -> Result<Vec<Body>
         limits: site.rules.checks,
     })
     .map_err(|error| Refusal::SecondLevelling {
-        message: error.to_string(),
+        english: error.to_string(),
+        spanish: error.spanish(),
     })?;
     Ok(vec![Body::SetUpProven(SetUpProven {
         set_up: asked.set_up.clone(),

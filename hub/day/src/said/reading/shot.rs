@@ -179,7 +179,8 @@ pub(crate) fn dig_to(
         .grade
         .dig_to(mark.place)
         .map_err(|error| Refusal::NoGrade {
-            message: format!("{}: {error}", mark.id),
+            english: format!("{}: {error}", mark.id),
+            spanish: format!("{}: {}", mark.id, error.spanish()),
         })?;
     match (at, side) {
         (DigTo::At(elevation), _) => Ok(elevation),
@@ -200,8 +201,12 @@ fn measure(
 ) -> Result<(Option<RodReading>, Length), Refusal> {
     let off = |sign: i64| -> Result<(Option<RodReading>, Length), Refusal> {
         let grade = dig_to.ok_or_else(|| Refusal::NoGrade {
-            message: format!(
+            english: format!(
                 "{} has no target: a receiver can't be set to grade there. Read the rod instead.",
+                asked.mark
+            ),
+            spanish: format!(
+                "{} no tiene rasante: ahí no se puede fijar el receptor. Lea el estadal.",
                 asked.mark
             ),
         })?;
@@ -222,8 +227,11 @@ fn measure(
 /// Tenths of a foot as tapped on the receiver page, in halves: `2`, `3.5`.
 fn tenths(text: &str) -> Result<Length, Refusal> {
     let refused = || Refusal::RodValue {
-        message: format!(
+        english: format!(
             "“{text}” is not a number of tenths. Tap how many tenths the ground is high or low, such as 2 or 3.5."
+        ),
+        spanish: format!(
+            "«{text}» no es un número de décimas. Marque cuántas décimas está alto o bajo el terreno, como 2 o 3.5."
         ),
     };
     let value: f64 = text
