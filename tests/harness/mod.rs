@@ -113,7 +113,10 @@ impl Hub {
 
     /// The laptop's own browser: a supervisor.
     pub(crate) fn laptop(&self) -> Laptop {
-        let path = self.own.strip_prefix(&self.base).expect("a link of its own");
+        let path = self
+            .own
+            .strip_prefix(&self.base)
+            .expect("a link of its own");
         Phone::let_in_by_link(&self.base, path)
     }
 

@@ -143,12 +143,14 @@ impl Phone {
                 text: answer.text().await?,
             })
         };
-        self.runtime.block_on(answered).unwrap_or_else(|error| Reply {
-            status: 0,
-            text: error.to_string(),
-            cookie: String::new(),
-            location: String::new(),
-        })
+        self.runtime
+            .block_on(answered)
+            .unwrap_or_else(|error| Reply {
+                status: 0,
+                text: error.to_string(),
+                cookie: String::new(),
+                location: String::new(),
+            })
     }
 
     /// A key that this phone has not used.
@@ -200,7 +202,8 @@ impl Phone {
     pub(crate) fn code(&self, roles: &[&str], machine: Option<&str>) -> String {
         let codes = self.json("/api/codes");
         let codes = codes["codes"].as_array().expect("codes");
-        let fits = |code: &&Value| code["roles"] == json!(roles) && code["machine"] == json!(machine);
+        let fits =
+            |code: &&Value| code["roles"] == json!(roles) && code["machine"] == json!(machine);
         let code = codes.iter().find(fits).expect("a code for them");
         let url = code["url"].as_str().expect("a link");
         url.rsplit('/').next().expect("a code").to_owned()

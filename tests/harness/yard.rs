@@ -157,7 +157,10 @@ impl Yard {
     /// What the cab's screen shows once everything that is kept so far has been told to it.
     pub(crate) fn cab_view(&self, screen: &mut Socket) -> Value {
         let seq = self.hub_head();
-        screen.until("the newest beat", |value| value["head"].as_u64() >= Some(seq));
+        let newest = |value: &Value| value["head"].as_u64() >= Some(seq);
+        // The first such beat may overtake the view; the next one can't.
+        screen.until("a beat", newest);
+        screen.until("the next beat", newest);
         let views = screen.heard.iter().rev();
         let mut views = views.filter(|value| value["topic"] == "operator");
         views.next().expect("a view")["view"].clone()

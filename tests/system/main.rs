@@ -8,4 +8,5 @@
 mod harness;
 
 mod demo_day;
+mod joining;
 mod reading;
