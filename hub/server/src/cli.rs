@@ -14,7 +14,7 @@ use crate::error::StartError;
 use crate::hub::Wifi;
 use crate::store::{self, DataFolder};
 use crate::terminal::{say, welcome};
-use crate::{Started, demo, export, http, site_file};
+use crate::{Started, demo, examples, export, http, site_file};
 
 /// How long a killed hub's port may linger before it counts as taken.
 const PORT_PATIENCE: Duration = Duration::from_secs(3);
@@ -87,6 +87,12 @@ enum Verb {
         /// The file to write; the terminal when left out.
         out: Option<PathBuf>,
     },
+    /// Work out cases and compare them with what they expect.
+    Examples {
+        /// Files of cases.
+        #[arg(required = true)]
+        files: Vec<PathBuf>,
+    },
     /// Print the contract of the wire, an `OpenAPI` 3.1 document.
     Openapi,
     /// Make the index anew from the log.
@@ -146,6 +152,7 @@ impl Cli {
             Verb::Export { data, out } => write(out.as_deref(), |out| export::export(&data, out)),
             Verb::Csv { data, out } => write(out.as_deref(), |out| export::table(&data, out)),
             Verb::Import { file, data } => import(&file, &data),
+            Verb::Examples { files } => work_out(&files),
             Verb::Openapi => {
                 say(http::openapi::text().trim_end());
                 Ok(())
@@ -343,4 +350,19 @@ fn write(
         path: path.to_owned(),
         source,
     })
+}
+
+/// Every file is worked out, and every case that does not hold is shown, before the first of them counts.
+fn work_out(files: &[PathBuf]) -> Result<(), StartError> {
+    let (mut bad, mut all) = (0, 0);
+    for file in files {
+        let report = examples::run_file(file)?;
+        say(report.to_string().trim_end());
+        bad += report.failed() + report.malformed.len();
+        all += report.ran.len() + report.malformed.len();
+    }
+    if bad > 0 {
+        return Err(StartError::Examples { bad, all });
+    }
+    Ok(())
 }

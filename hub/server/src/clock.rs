@@ -14,14 +14,17 @@ pub struct Clock(Arc<Inner>);
 #[derive(Debug)]
 struct Inner {
     kind: Kind,
-    /// The latest moment that was told: a clock set back holds still until it is caught up.
+    /// The latest moment that was told.
     floor: AtomicI64,
     bell: Bell,
 }
 
 #[derive(Debug)]
 enum Kind {
-    Real,
+    Real {
+        /// Added to the laptop's clock, so that the hub's neither runs back nor stands still when that is set back.
+        ahead_ms: Mutex<i64>,
+    },
     Fast {
         began: Instant,
         start: Time,
@@ -51,9 +54,16 @@ impl fmt::Debug for Bell {
 }
 
 impl Clock {
-    /// The world's clock.
-    pub fn real() -> Self {
-        Self::of(Kind::Real, Time(i64::MIN))
+    /// The world's clock, but never behind `log_ends`: when the laptop's clock was set back, it goes on from there.
+    pub fn real(log_ends: Time) -> Self {
+        let clock = Self::of(
+            Kind::Real {
+                ahead_ms: Mutex::new(0),
+            },
+            log_ends,
+        );
+        clock.now();
+        clock
     }
 
     /// A clock that begins at `start` now and runs `speed` times as fast, jumping over the skips, which are in order.
@@ -82,27 +92,36 @@ impl Clock {
 
     /// Now.
     pub fn now(&self) -> Time {
-        let raw = match &self.0.kind {
-            Kind::Real => SystemTime::now()
-                .duration_since(SystemTime::UNIX_EPOCH)
-                .map_or(0, |since| {
-                    i64::try_from(since.as_millis()).unwrap_or(i64::MAX)
-                }),
+        let told = match &self.0.kind {
+            Kind::Real { ahead_ms } => {
+                let mut ahead = ahead_ms.lock().unwrap_or_else(PoisonError::into_inner);
+                let told = Time(self.0.floor.load(Ordering::SeqCst));
+                *ahead = ahead_of(world(), *ahead, told);
+                world().plus_ms(*ahead)
+            }
             Kind::Fast {
                 began,
                 start,
                 speed,
                 skips,
-            } => fast_now(*start, began.elapsed(), *speed, skips).0,
-            Kind::Stepped => i64::MIN,
+            } => fast_now(*start, began.elapsed(), *speed, skips),
+            Kind::Stepped => Time(i64::MIN),
         };
-        Time(self.0.floor.fetch_max(raw, Ordering::SeqCst).max(raw))
+        Time(self.0.floor.fetch_max(told.0, Ordering::SeqCst)).max(told)
+    }
+
+    /// How far it runs ahead of the laptop's own clock, which was set back behind what the log holds; 0 as a rule.
+    pub fn ahead_ms(&self) -> i64 {
+        match &self.0.kind {
+            Kind::Real { ahead_ms } => *ahead_ms.lock().unwrap_or_else(PoisonError::into_inner),
+            Kind::Fast { .. } | Kind::Stepped => 0,
+        }
     }
 
     /// How many hub seconds pass in a second of the world; 0 for a stepped clock.
     pub fn speed(&self) -> f64 {
         match &self.0.kind {
-            Kind::Real => 1.0,
+            Kind::Real { .. } => 1.0,
             Kind::Fast { speed, .. } => *speed,
             Kind::Stepped => 0.0,
         }
@@ -118,7 +137,7 @@ impl Clock {
         let ms = moment.ms_since(self.now()).max(0);
         let ms = u64::try_from(ms).unwrap_or(0);
         match &self.0.kind {
-            Kind::Real => Some(Duration::from_millis(ms)),
+            Kind::Real { .. } => Some(Duration::from_millis(ms)),
             Kind::Fast { speed, .. } => Some(Duration::from_millis(ms).div_f64(speed.max(0.001))),
             Kind::Stepped => None,
         }
@@ -140,6 +159,19 @@ impl Clock {
         let mut bell = self.0.bell.0.lock().unwrap_or_else(PoisonError::into_inner);
         *bell = Some(Box::new(ring));
     }
+}
+
+/// The laptop's own clock.
+fn world() -> Time {
+    let since = SystemTime::now().duration_since(SystemTime::UNIX_EPOCH);
+    Time(since.map_or(0, |since| {
+        i64::try_from(since.as_millis()).unwrap_or(i64::MAX)
+    }))
+}
+
+/// What must be added to the world's clock, so that what was told is not taken back.
+fn ahead_of(world: Time, ahead: i64, told: Time) -> i64 {
+    ahead.max(told.ms_since(world))
 }
 
 #[expect(
@@ -185,6 +217,21 @@ mod tests {
         let from = |start| fast_now(Time(start), Duration::ZERO, 10.0, &skips);
         assert_eq!(from(20_000), Time(60_000));
         assert_eq!(from(70_000), Time(70_000));
+    }
+
+    #[test]
+    fn a_clock_that_is_set_back_goes_on_from_what_was_told() {
+        let told = Time(10_000);
+        assert_eq!(ahead_of(Time(12_000), 0, told), 0);
+        let ahead = ahead_of(Time(4_000), 0, told);
+        assert_eq!(Time(4_000).plus_ms(ahead), told);
+        // Later it runs on; set forward again, it runs ahead no further than before.
+        assert_eq!(ahead_of(Time(4_500), ahead, told), ahead);
+        let log_ends = world().plus_ms(3_600_000);
+        let clock = Clock::real(log_ends);
+        assert!(clock.now() >= log_ends);
+        assert!(clock.ahead_ms() > 0);
+        assert_eq!(Clock::real(Time(0)).ahead_ms(), 0);
     }
 
     #[test]

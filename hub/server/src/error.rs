@@ -5,6 +5,7 @@ use std::path::PathBuf;
 
 use thiserror::Error;
 
+use crate::examples::ExamplesError;
 use crate::export::ExportError;
 use crate::join::code::SecretError;
 use crate::site_file::SiteFileError;
@@ -51,6 +52,17 @@ pub enum StartError {
     /// Something given on the command line.
     #[error("{0}")]
     Asked(String),
+    /// A file of cases can't be used.
+    #[error("{0}")]
+    NoExamples(#[from] ExamplesError),
+    /// Cases that do not hold.
+    #[error("{bad} of {all} cases do not hold, or could not be worked out.")]
+    Examples {
+        /// How many.
+        bad: usize,
+        /// Of how many.
+        all: usize,
+    },
     /// A file that a command should write.
     #[error("{} can't be written ({source}).", path.display())]
     Write {

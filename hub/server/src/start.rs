@@ -45,6 +45,12 @@ pub(crate) async fn open(config: &Config, listen: SocketAddr) -> Result<Opened, 
     }
     let state = opening::state(&mut opened)?;
     let clock = clock(&config.pace, state.at);
+    if clock.ahead_ms() > 0 {
+        terminal::say(&format!(
+            "This laptop's clock is {} s behind the last entry of the log. The hub's clock goes on from there; set the laptop's clock right before the next day.",
+            clock.ahead_ms() / 1_000
+        ));
+    }
     let day = day_name(config.day.as_deref(), &state, clock.now());
     let publish = Publish::default();
     let past = Past::new(opened.store.reader(), publish.clone(), &config.data);
@@ -107,7 +113,7 @@ pub(crate) fn started(hub: &Hub) -> Started {
 /// A demo's clock goes on where the log ends.
 fn clock(pace: &Pace, log_ends: Time) -> Clock {
     match pace {
-        Pace::Real => Clock::real(),
+        Pace::Real => Clock::real(log_ends),
         Pace::Fast {
             start,
             speed,
