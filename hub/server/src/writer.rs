@@ -36,8 +36,6 @@ enum Event {
     Asked { asked: Box<Asked>, reply: Reply },
     /// The clock was moved by hand.
     Stepped,
-    /// Tell when everything before this is done.
-    Settled(oneshot::Sender<()>),
     /// The end.
     Stop,
 }
@@ -121,15 +119,6 @@ impl Writer {
         }
     }
 
-    /// Waits until everything that was asked or fell due so far is done.
-    pub async fn settled(&self) {
-        let (tell, told) = oneshot::channel();
-        if self.events.try_send(Event::Settled(tell)).is_ok() {
-            // A writer that is gone has nothing left to settle.
-            let _ = told.await;
-        }
-    }
-
     /// Ends the writer after what waits.
     pub fn stop(&self) {
         // A writer that is gone need not be stopped.
@@ -161,7 +150,6 @@ struct Desk {
 struct Batch {
     kept: Vec<Kept>,
     replies: Vec<(Reply, Result<Answer, NotDone>)>,
-    settled: Vec<oneshot::Sender<()>>,
     openings: Vec<Opening>,
 }
 
@@ -214,7 +202,6 @@ impl Desk {
                     batch.replies.push((reply, answer));
                 }
                 Event::Stepped => {}
-                Event::Settled(tell) => batch.settled.push(tell),
                 Event::Stop => go_on = false,
             }
         }
@@ -336,8 +323,9 @@ impl Desk {
         };
         let changed = !located.is_empty();
         if changed {
-            // A phone that has just joined is known before it hears that it has.
+            // A phone that has just joined is known before it hears that it has; who hears of an entry can read it.
             self.publish.board(&self.state);
+            self.publish.head(self.state.seq);
         }
         for (reply, answer) in batch.replies {
             // Who has hung up asks again with the same key.
@@ -345,7 +333,6 @@ impl Desk {
         }
         if changed {
             self.publish.views(&self.state);
-            self.publish.head(self.state.seq);
             let mut done = self.store.index(&located);
             for opening in &batch.openings {
                 done = done.and_then(|()| {
@@ -357,9 +344,6 @@ impl Desk {
                 tracing::error!("{error}");
             }
             self.publish.indexed(self.state.seq);
-        }
-        for tell in batch.settled {
-            let _ = tell.send(());
         }
     }
 
