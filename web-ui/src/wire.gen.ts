@@ -1,341 +1,3261 @@
 /** The wire as the hub describes it. Generated from hub/server/openapi.json by `npm run types`; never edited. */
-export interface components {
-  schemas: {
-    Length: number;
-    Time: number;
-    Point: { x: number; y: number };
-    Role: "ground" | "operator" | "supervisor" | "visitor" | "hub";
-    Language: "english" | "spanish";
-    ScreenUnit: "tenths" | "feet_inches" | "millimetres";
-    RodUnit: "feet_hundredths" | "feet_inches_eighths" | "metres";
-    Rod: { id: string; unit: components["schemas"]["RodUnit"]; length: number; joints: number[]; bracket: number };
-    Tolerance: { high: number; low: number };
-    Verdict: "high" | "on" | "low" | "too_close_high" | "too_close_low";
-    Check: "good" | "again" | "failed";
-    QuickWord: "more" | "a_little" | "there" | "too_deep" | "come_to_me" | "look_here";
-    Mode: "rod" | "receiver_high" | "receiver_low";
-    Care: "fine" | "coarse" | "by_eye" | "muddy";
-    CantReason: "hard_ground" | "water" | "pipe" | "line" | "face" | "other";
-    Ruling: "leave" | "patch" | "trim";
-    Label: "one_benchmark" | "high_by_rule" | "by_ruling" | "confirmed";
-    MachineShape: "square" | "triangle" | "circle" | "diamond";
-    Nearness:
-      | { kind: "outside"; by: number }
-      | { kind: "inside"; by: number }
-      | { kind: "place_unknown" }
-      | { kind: "place_old" };
-    CallText: {
-      language: components["schemas"]["Language"];
-      unit: components["schemas"]["ScreenUnit"];
-      word: string;
-      amount: string;
-      unit_word: string;
-      warning: string;
-      exact: string;
-      spoken: string;
-      line: string;
-    };
-    Amount: { half_tenths: number } | { tenths_of_feet: number };
-    Correction:
-      | { down: components["schemas"]["Amount"] }
-      | { shave: components["schemas"]["Amount"] }
-      | { up: components["schemas"]["Amount"] }
-      | "grade"
-      | "wait";
-    Message:
-      | {
-          kind: "measured";
-          correction: components["schemas"]["Correction"];
-          dev: number;
-          amount: number;
-          verdict: components["schemas"]["Verdict"];
-        }
-      | { kind: "by_eye"; word: components["schemas"]["QuickWord"] };
-    Ending:
-      | "superseded"
-      | "done"
-      | "stale_by_age"
-      | "grade_ran_out"
-      | "stale_by_laser"
-      | "stale_by_target"
-      | "restated"
-      | "withdrawn"
-      | "refused"
-      | "new_screen"
-      | "ruled";
-    CallState:
-      | { kind: "sent" }
-      | { kind: "delivered" }
-      | { kind: "shown" }
-      | { kind: "got" }
-      | { kind: "ended"; how: components["schemas"]["Ending"] };
-    Reminder: { who: string; mark: string; nearness: components["schemas"]["Nearness"]; loud: boolean };
-    CallView: {
-      id: number;
-      machine: string;
-      mark?: string | null;
-      target?: string | null;
-      message: components["schemas"]["Message"];
-      texts: components["schemas"]["CallText"][];
-      labels: components["schemas"]["Label"][];
-      by: string;
-      made_at: number;
-      sent_at: number;
-      stale_at: number;
-      state: components["schemas"]["CallState"];
-      delivered_at?: number | null;
-      shown_at?: number | null;
-      got_at?: number | null;
-      witness?: string | null;
-      reminder?: components["schemas"]["Reminder"] | null;
-    };
-    DoubtReason: { kind: "failed_check"; benchmark: string; residual: number } | { kind: "bumped"; by: string };
-    CabScreen:
-      | { kind: "stop"; by: string; why: string; since: number; all: boolean }
-      | { kind: "pause"; set_up: string; why: components["schemas"]["DoubtReason"]; since: number }
-      | { kind: "new_target"; target: string; name: string; revision: number; since: number }
-      | { kind: "call"; call: components["schemas"]["CallView"] }
-      | { kind: "old"; mark?: string | null; why: components["schemas"]["Ending"]; since: number }
-      | { kind: "no_call" };
-    OperatorView: {
-      site: string;
-      day: string;
-      machine: string;
-      shape: components["schemas"]["MachineShape"];
-      works_on: string[];
-      direction: string;
-      device?: string | null;
-      screen: components["schemas"]["CabScreen"];
-      look_asked_at?: number | null;
-    };
-    ScreenCard:
-      | { kind: "none" }
-      | { kind: "showing"; person: string }
-      | { kind: "hidden"; person: string; since: number }
-      | { kind: "lost"; person: string; since: number };
-    StopCard: { by: string; why: string; since: number; all: boolean };
-    CantCard: { why: components["schemas"]["CantReason"]; mark?: string | null; at: number };
-    PlaceCard: { at: components["schemas"]["Point"]; since: number; by: string };
-    MachineCard: {
-      id: string;
-      shape: components["schemas"]["MachineShape"];
-      works_on: string[];
-      call?: components["schemas"]["CallView"] | null;
-      screen: components["schemas"]["ScreenCard"];
-      stop?: components["schemas"]["StopCard"] | null;
-      paused_by?: string | null;
-      must_see?: string | null;
-      look_asked_at?: number | null;
-      cant?: components["schemas"]["CantCard"] | null;
-      place?: components["schemas"]["PlaceCard"] | null;
-      keep_out: number;
-    };
-    Proof:
-      | { kind: "second_benchmark"; benchmark: string }
-      | { kind: "two_benchmarks"; first: string; second: string }
-      | { kind: "levelled_again"; disagreement: number }
-      | { kind: "one_benchmark" };
-    SetUpState:
-      | { kind: "unproven" }
-      | { kind: "proven"; proof: components["schemas"]["Proof"] }
-      | { kind: "in_doubt"; why: components["schemas"]["DoubtReason"]; since: number; agreed: string[] };
-    CheckCard: { benchmark: string; residual: number; at: number; check: components["schemas"]["Check"] };
-    SetUpCard: {
-      id: string;
-      laser: string;
-      height: number;
-      benchmark: string;
-      place?: components["schemas"]["Point"] | null;
-      state: components["schemas"]["SetUpState"];
-      last_check?: components["schemas"]["CheckCard"] | null;
-      readings_since_check: number;
-    };
-    MarkCard: {
-      id: string;
-      reading: number;
-      elevation: number;
-      dev?: number | null;
-      verdict?: components["schemas"]["Verdict"] | null;
-      ruling?: components["schemas"]["Ruling"] | null;
-      needs_ruling: boolean;
-      at: number;
-      by: string;
-      set_up: string;
-    };
-    Shot: {
-      mark: string;
-      set_up: string;
-      grade_rod?: number | null;
-      guard: number;
-      nearness: components["schemas"]["Nearness"];
-    };
-    GroundView: {
-      site: string;
-      day: string;
-      machines: components["schemas"]["MachineCard"][];
-      set_ups: components["schemas"]["SetUpCard"][];
-      marks: components["schemas"]["MarkCard"][];
-      shots: components["schemas"]["Shot"][];
-    };
-    ExceptionKind:
-      | { kind: "stopped"; machine: string; by: string; why: string }
-      | { kind: "laser_in_doubt"; set_up: string }
-      | { kind: "needs_ruling"; mark: string; dev: number }
-      | {
-          kind: "cant";
-          machine: string;
-          why: components["schemas"]["CantReason"];
-          mark?: string | null;
-        }
-      | { kind: "screen_not_showing"; machine: string }
-      | { kind: "site_changed" }
-      | { kind: "target_not_seen"; machine: string; target: string }
-      | { kind: "look_asked"; machine: string };
-    Exception: { since: number; what: components["schemas"]["ExceptionKind"] };
-    PersonCard: {
-      device: string;
-      person: string;
-      roles: components["schemas"]["Role"][];
-      machine?: string | null;
-      since: number;
-    };
-    SiteDifference: { what: string; was?: string | null; now?: string | null };
-    SiteChangeCard: { digest: string; differences: components["schemas"]["SiteDifference"][]; since: number };
-    AimCard: { on: string; aim: number };
-    SupervisorView: {
-      site: string;
-      day: string;
-      machines: components["schemas"]["MachineCard"][];
-      set_ups: components["schemas"]["SetUpCard"][];
-      exceptions: components["schemas"]["Exception"][];
-      people: components["schemas"]["PersonCard"][];
-      marks: components["schemas"]["MarkCard"][];
-      site_change?: components["schemas"]["SiteChangeCard"] | null;
-      codes_generation: number;
-      aims: components["schemas"]["AimCard"][];
-    };
-    DigTo: { at: number } | { near_step: { station: number; before: number; after: number } };
-    SheetMark: {
-      id: string;
-      place: components["schemas"]["Point"];
-      target?: string | null;
-      machine?: string | null;
-      dig_to?: components["schemas"]["DigTo"] | null;
-      no_grade?: string | null;
-      tolerance?: components["schemas"]["Tolerance"] | null;
-      aim: number;
-      station?: number | null;
-      offset?: number | null;
-      note: string;
-    };
-    Layer: { name: string; thickness: number };
-    Stack: { surface: string; layers: components["schemas"]["Layer"][] };
-    Step: { from: number; elevation: number; window: number };
-    Shape:
-      | { kind: "flat"; elevation: number }
-      | {
-          kind: "plane";
-          through: components["schemas"]["Point"];
-          elevation: number;
-          rise_east: number;
-          rise_north: number;
-        }
-      | {
-          kind: "run";
-          start: components["schemas"]["Point"];
-          toward: components["schemas"]["Point"];
-          length: number;
-          left: number;
-          right: number;
-          steps: components["schemas"]["Step"][];
+export interface paths {
+    "/api/address": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
         };
-    Target: {
-      shape: components["schemas"]["Shape"];
-      stack: components["schemas"]["Stack"];
-      within?: components["schemas"]["Point"][] | null;
+        get?: never;
+        put?: never;
+        /** Takes another of the laptop's addresses into the codes. */
+        post: operations["choose_address"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
     };
-    SiteTarget: {
-      id: string;
-      name: string;
-      grade: components["schemas"]["Target"];
-      tolerance: components["schemas"]["Tolerance"];
-      guard_factor: number;
-      revision: number;
+    "/api/codes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The codes of the day. */
+        get: operations["day_codes"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
     };
-    Benchmark: {
-      id: string;
-      elevation: number;
-      place?: components["schemas"]["Point"] | null;
-      doubt: number;
-      note: string;
+    "/api/export": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The whole log as JSON Lines: proves itself, and can be imported. */
+        get: operations["whole_log"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
     };
-    Laser: { id: string; doubt_per_100_ft: number };
-    Machine: { id: string; shape: components["schemas"]["MachineShape"]; works_on: string[]; direction: string };
-    SheetView: {
-      site: string;
-      day: string;
-      marks: components["schemas"]["SheetMark"][];
-      targets: components["schemas"]["SiteTarget"][];
-      benchmarks: components["schemas"]["Benchmark"][];
-      rods: components["schemas"]["Rod"][];
-      lasers: components["schemas"]["Laser"][];
-      machines: components["schemas"]["Machine"][];
+    "/api/join": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Comes in. The cookie in the answer is the phone's from now on. */
+        post: operations["come_in"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
     };
-    Perhaps:
-      | { kind: "reading"; value: number }
-      | { kind: "feet_inches"; rod?: string | null; feet: number; inches: number }
-      | { kind: "mark"; id: string };
-    Doubt:
-      | { kind: "which_way" }
-      | { kind: "ground_rose"; by: number; perhaps: components["schemas"]["Perhaps"][] }
-      | { kind: "repeat_off"; by: number }
-      | { kind: "other_mark"; perhaps: string }
-      | { kind: "far_below"; by: number; perhaps: components["schemas"]["Perhaps"][] };
-    Question:
-      | { kind: "does_not_fit"; doubt: components["schemas"]["Doubt"] }
-      | { kind: "far_from_grade"; dev: number }
-      | { kind: "other_machine"; assigned: string }
-      | { kind: "which_is_right"; spread: number };
-    Slip:
-      | { kind: "other_benchmark"; used: string; perhaps: string }
-      | { kind: "whole_foot" }
-      | { kind: "tenth" }
-      | { kind: "digits_swapped"; typed: number; perhaps: number }
-      | { kind: "bracket" }
-      | { kind: "rod_section" }
-      | { kind: "inches_as_tenths"; typed: number; perhaps: number };
-    SpotReason: "no_target" | "no_machine" | "set_up_in_doubt" | "set_up_closed";
-    LateReason: { kind: "newer_reading"; by: string } | { kind: "too_old"; ms: number };
-    StepSide: "before" | "after";
-    Outcome:
-      | { kind: "done" }
-      | {
-          kind: "called";
-          call: number;
-          machine: string;
-          english: string;
-          spanish: string;
-          verdict?: components["schemas"]["Verdict"] | null;
-        }
-      | {
-          kind: "asked";
-          reading: number;
-          question: components["schemas"]["Question"];
-          dev?: number | null;
-        }
-      | { kind: "needs_ruling"; dev: number }
-      | { kind: "spot"; elevation: number; why: components["schemas"]["SpotReason"] }
-      | { kind: "late"; why: components["schemas"]["LateReason"] }
-      | { kind: "set_up"; set_up: string; height: number }
-      | { kind: "proven"; set_up: string }
-      | {
-          kind: "checked";
-          residual: number;
-          check: components["schemas"]["Check"];
-          slips: components["schemas"]["Slip"][];
-          usable: boolean;
-        }
-      | { kind: "joined"; device: string };
-    Answer: { first: number; last: number; outcome: components["schemas"]["Outcome"] };
-  };
+    "/api/join/{code}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What a code lets in, before anybody has come in with it. */
+        get: operations["invitation"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/live": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The socket of one screen. */
+        get: operations["live"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/log": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A page of the log. */
+        get: operations["log_page"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/log.csv": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The log as a table. */
+        get: operations["log_table"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/log/{seq}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One entry with its proof. */
+        get: operations["log_entry"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/me": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Who this phone is. */
+        get: operations["who_am_i"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/openapi.json": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** This document; for everyone. */
+        get: operations["document"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/say": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Says something. Kept on the phone and sent again until this has been answered. */
+        post: operations["take_saying"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/healthz": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Whether the hub is up; for everyone. */
+        get: operations["healthz"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+}
+export type webhooks = Record<string, never>;
+export interface components {
+    schemas: {
+        /** @description Where phones reach the hub. */
+        Address: {
+            /** @description The host. */
+            host: string;
+            /**
+             * Format: int32
+             * @description The port.
+             */
+            port: number;
+        };
+        /** @description An aim in force. */
+        AimCard: {
+            /** @description The aim. */
+            aim: components["schemas"]["Length"];
+            /** @description The mark or target. */
+            on: string;
+        };
+        /** @description An aim was set. */
+        AimSet: {
+            /** @description The aim. */
+            aim: components["schemas"]["Length"];
+            /** @description Marks or targets. */
+            on: string[];
+            /** @description Why. */
+            why: string;
+        };
+        /** @description How much, as it is called. */
+        Amount: {
+            /**
+             * Format: int32
+             * @description Halves of a tenth of a foot: 7 is 3½ tenths.
+             */
+            half_tenths: number;
+        } | {
+            /**
+             * Format: int32
+             * @description Tenths of a foot, said in feet: 12 is 1.2 FEET.
+             */
+            tenths_of_feet: number;
+        };
+        /** @description What a request came to. */
+        Answer: {
+            /**
+             * Format: int64
+             * @description The first entry made for it; 0 when there was nothing left to do.
+             */
+            first: number;
+            /**
+             * Format: int64
+             * @description The last entry made for it; 0 when there was nothing left to do.
+             */
+            last: number;
+            /** @description What came of it. */
+            outcome: components["schemas"]["Outcome"];
+        };
+        /** @description What a set-up's height rests on. */
+        Basis: {
+            /** @description The rod value. */
+            backsight: components["schemas"]["Length"];
+            /** @description The benchmark of the backsight. */
+            benchmark: string;
+            /** @description Height of instrument: benchmark + backsight. */
+            height: components["schemas"]["Length"];
+            /** @description The rod. */
+            rod: string;
+            /** @description The rod value as typed. */
+            text: string;
+        };
+        /** @description A point of known elevation. */
+        Benchmark: {
+            /** @description One standard deviation of its elevation. */
+            doubt: components["schemas"]["Length"];
+            /** @description Elevation on the site's datum. */
+            elevation: components["schemas"]["Length"];
+            /** @description Its name on the ground. */
+            id: string;
+            /** @description What it looks like, so that it can be found. */
+            note?: string;
+            place?: components["schemas"]["Point"] | null;
+        };
+        /** @description What happened, in the past tense. Old kinds are lifted in `older.rs`, never changed. */
+        Body: (components["schemas"]["DayOpened"] & {
+            /** @enum {string} */
+            kind: "day_opened";
+        }) | (components["schemas"]["SiteTaken"] & {
+            /** @enum {string} */
+            kind: "site_taken";
+        }) | (components["schemas"]["SiteChangeFound"] & {
+            /** @enum {string} */
+            kind: "site_change_found";
+        }) | (components["schemas"]["SiteRevised"] & {
+            /** @enum {string} */
+            kind: "site_revised";
+        }) | (components["schemas"]["Joined"] & {
+            /** @enum {string} */
+            kind: "joined";
+        }) | (components["schemas"]["ScreenChanged"] & {
+            /** @enum {string} */
+            kind: "screen_changed";
+        }) | (components["schemas"]["PhoneRemoved"] & {
+            /** @enum {string} */
+            kind: "phone_removed";
+        }) | (components["schemas"]["CodesRenewed"] & {
+            /** @enum {string} */
+            kind: "codes_renewed";
+        }) | (components["schemas"]["LaserSetUp"] & {
+            /** @enum {string} */
+            kind: "laser_set_up";
+        }) | (components["schemas"]["SetUpRestated"] & {
+            /** @enum {string} */
+            kind: "set_up_restated";
+        }) | (components["schemas"]["SetUpProven"] & {
+            /** @enum {string} */
+            kind: "set_up_proven";
+        }) | (components["schemas"]["SetUpClosed"] & {
+            /** @enum {string} */
+            kind: "set_up_closed";
+        }) | (components["schemas"]["CheckShot"] & {
+            /** @enum {string} */
+            kind: "check_shot";
+        }) | (components["schemas"]["SetUpDoubted"] & {
+            /** @enum {string} */
+            kind: "set_up_doubted";
+        }) | (components["schemas"]["ReadingTaken"] & {
+            /** @enum {string} */
+            kind: "reading_taken";
+        }) | (components["schemas"]["ReadingAsked"] & {
+            /** @enum {string} */
+            kind: "reading_asked";
+        }) | (components["schemas"]["ReadingLate"] & {
+            /** @enum {string} */
+            kind: "reading_late";
+        }) | (components["schemas"]["CallSent"] & {
+            /** @enum {string} */
+            kind: "call_sent";
+        }) | (components["schemas"]["CallDelivered"] & {
+            /** @enum {string} */
+            kind: "call_delivered";
+        }) | (components["schemas"]["CallShown"] & {
+            /** @enum {string} */
+            kind: "call_shown";
+        }) | (components["schemas"]["CallGot"] & {
+            /** @enum {string} */
+            kind: "call_got";
+        }) | (components["schemas"]["CallEnded"] & {
+            /** @enum {string} */
+            kind: "call_ended";
+        }) | (components["schemas"]["LookAsked"] & {
+            /** @enum {string} */
+            kind: "look_asked";
+        }) | (components["schemas"]["CantSaid"] & {
+            /** @enum {string} */
+            kind: "cant_said";
+        }) | (components["schemas"]["ScreenNoticed"] & {
+            /** @enum {string} */
+            kind: "screen_noticed";
+        }) | (components["schemas"]["Stopped"] & {
+            /** @enum {string} */
+            kind: "stopped";
+        }) | (components["schemas"]["StopLifted"] & {
+            /** @enum {string} */
+            kind: "stop_lifted";
+        }) | (components["schemas"]["AimSet"] & {
+            /** @enum {string} */
+            kind: "aim_set";
+        }) | (components["schemas"]["TargetRevised"] & {
+            /** @enum {string} */
+            kind: "target_revised";
+        }) | (components["schemas"]["TargetSeen"] & {
+            /** @enum {string} */
+            kind: "target_seen";
+        }) | (components["schemas"]["Ruled"] & {
+            /** @enum {string} */
+            kind: "ruled";
+        }) | (components["schemas"]["MachinePlaced"] & {
+            /** @enum {string} */
+            kind: "machine_placed";
+        }) | (components["schemas"]["MachineMoved"] & {
+            /** @enum {string} */
+            kind: "machine_moved";
+        });
+        /** @description Who asks, or who said an entry. */
+        By: {
+            /** @description The phone or laptop; `hub` for the hub itself. */
+            device: string;
+            /** @description The machine whose cab this device sits in. */
+            machine?: string | null;
+            /** @description Name or initials, as given at joining. */
+            person: string;
+            /** @description What this device may do. */
+            roles: components["schemas"]["Role"][];
+        };
+        /** @description What fills the cab's screen. Anything but a live call shows no number. */
+        CabScreen: {
+            /** @description Every machine, not this one alone. */
+            all: boolean;
+            /** @description Who pressed. */
+            by: string;
+            /** @enum {string} */
+            kind: "stop";
+            /** @description Since when. */
+            since: components["schemas"]["Time"];
+            /** @description Why, in the words of the one who pressed; may be empty. */
+            why: string;
+        } | {
+            /** @enum {string} */
+            kind: "pause";
+            /** @description Which set-up. */
+            set_up: string;
+            /** @description Since when. */
+            since: components["schemas"]["Time"];
+            /** @description Why. */
+            why: components["schemas"]["DoubtReason"];
+        } | {
+            /** @enum {string} */
+            kind: "new_target";
+            /** @description Its name. */
+            name: string;
+            /**
+             * Format: int32
+             * @description Its revision.
+             */
+            revision: number;
+            /** @description Since when. */
+            since: components["schemas"]["Time"];
+            /** @description Its id, for the SEEN press. */
+            target: string;
+        } | {
+            /** @description The call. */
+            call: components["schemas"]["CallView"];
+            /** @enum {string} */
+            kind: "call";
+        } | {
+            /** @enum {string} */
+            kind: "old";
+            /** @description The mark it was about. */
+            mark?: string | null;
+            /** @description Since when. */
+            since: components["schemas"]["Time"];
+            /** @description Why. */
+            why: components["schemas"]["Ending"];
+        } | {
+            /** @enum {string} */
+            kind: "no_call";
+        };
+        /** @description A call reached the operator's phone. */
+        CallDelivered: {
+            /**
+             * Format: int64
+             * @description Which.
+             */
+            call: number;
+            /** @description Which phone. */
+            device: string;
+        };
+        /** @description A call is no longer live. */
+        CallEnded: {
+            /**
+             * Format: int64
+             * @description Which.
+             */
+            call: number;
+            /** @description How. */
+            how: components["schemas"]["Ending"];
+        };
+        /** @description A call was acknowledged. */
+        CallGot: {
+            /**
+             * Format: int64
+             * @description Which.
+             */
+            call: number;
+            /** @description Who saw the nod, when it was not pressed in the cab. */
+            witness?: string | null;
+        };
+        /** @description A call went out. Its number is the sequence number of this entry. */
+        CallSent: {
+            /** @description The aim in force. */
+            aim: components["schemas"]["Length"];
+            /** @description Its line in English. */
+            english: string;
+            /** @description What to know about it. */
+            labels: components["schemas"]["Label"][];
+            /** @description The machine. */
+            machine: string;
+            /** @description The mark. */
+            mark?: string | null;
+            /** @description What is told. */
+            message: components["schemas"]["Message"];
+            /** @description The entries of the readings behind it. */
+            readings: number[];
+            reminder?: components["schemas"]["Reminder"] | null;
+            /**
+             * Format: int32
+             * @description The target's revision.
+             */
+            revision?: number | null;
+            /** @description The set-up that it rests on. */
+            set_up?: string | null;
+            /** @description Its line in Spanish. */
+            spanish: string;
+            /** @description When it will be too old. */
+            stale_at: components["schemas"]["Time"];
+            /** @description The target. */
+            target?: string | null;
+        };
+        /** @description A call was painted on a visible page: not the same as seen by a person. */
+        CallShown: {
+            /**
+             * Format: int64
+             * @description Which.
+             */
+            call: number;
+            /** @description Which phone. */
+            device: string;
+            /** @description The exact line that was shown. */
+            text: string;
+        };
+        /** @description Where a call is in its life. */
+        CallState: {
+            /** @enum {string} */
+            kind: "sent";
+        } | {
+            /** @enum {string} */
+            kind: "delivered";
+        } | {
+            /** @enum {string} */
+            kind: "shown";
+        } | {
+            /** @enum {string} */
+            kind: "got";
+        } | {
+            /** @description How. */
+            how: components["schemas"]["Ending"];
+            /** @enum {string} */
+            kind: "ended";
+        };
+        /** @description Everything a screen shows for one call. */
+        CallText: {
+            /** @description The amount: `3½`; empty when there is none. */
+            amount: string;
+            /** @description The exact amount in all units, the reader's first: `0.34 ft = 4 1/8 in = 104 mm`. */
+            exact: string;
+            /** @description The language. */
+            language: components["schemas"]["Language"];
+            /** @description One line for the log and for lists: `DOWN 3½`. */
+            line: string;
+            /** @description What a voice says. */
+            spoken: string;
+            /** @description What it counts in. */
+            unit: components["schemas"]["ScreenUnit"];
+            /** @description What the amount counts, `TENTHS`, or `BY EYE` on a quick call; empty when there is none. */
+            unit_word: string;
+            /** @description As large as the word: `TOO DEEP – DON'T FILL`; empty when there is none. */
+            warning: string;
+            /** @description The word: `DOWN`. */
+            word: string;
+        };
+        /** @description A call as the screens show it. */
+        CallView: {
+            /** @description Who sent it. */
+            by: string;
+            delivered_at?: components["schemas"]["Time"] | null;
+            got_at?: components["schemas"]["Time"] | null;
+            /**
+             * Format: int64
+             * @description Its number: the sequence number of the entry that sent it.
+             */
+            id: number;
+            /** @description What to know about it. */
+            labels: components["schemas"]["Label"][];
+            /** @description The machine it is for. */
+            machine: string;
+            /** @description When the reading was made. */
+            made_at: components["schemas"]["Time"];
+            /** @description The mark it is about; none for a word by eye without a place. */
+            mark?: string | null;
+            /** @description What is told. */
+            message: components["schemas"]["Message"];
+            reminder?: components["schemas"]["Reminder"] | null;
+            /** @description When the hub sent it. */
+            sent_at: components["schemas"]["Time"];
+            shown_at?: components["schemas"]["Time"] | null;
+            /** @description When it will be too old, as far as is known now. */
+            stale_at: components["schemas"]["Time"];
+            /** @description Where it is in its life. */
+            state: components["schemas"]["CallState"];
+            /** @description The name of the target that it was judged against. */
+            target?: string | null;
+            /** @description The text in each language and unit; a screen picks its own. */
+            texts: components["schemas"]["CallText"][];
+            /** @description Who saw the nod, when a witness acknowledged it. */
+            witness?: string | null;
+        };
+        /** @description An address that phones may be able to reach. */
+        Candidate: {
+            /** @description The address. */
+            host: string;
+            /** @description Whose it is. */
+            interface: string;
+            /** @description Why it may be the one, or not. */
+            why: string;
+        };
+        /** @description What the operator can't do. */
+        CantCard: {
+            /** @description When. */
+            at: components["schemas"]["Time"];
+            /** @description The mark of the call, if any. */
+            mark?: string | null;
+            /** @description Why. */
+            why: components["schemas"]["CantReason"];
+        };
+        /**
+         * @description Why the operator can't.
+         * @enum {string}
+         */
+        CantReason: "hard_ground" | "water" | "pipe" | "line" | "face" | "other";
+        /** @description The operator can't. */
+        CantSaid: {
+            /**
+             * Format: int64
+             * @description The call that was live.
+             */
+            call?: number | null;
+            /** @description The machine. */
+            machine: string;
+            /** @description Its mark. */
+            mark?: string | null;
+            /** @description Why. */
+            why: components["schemas"]["CantReason"];
+        };
+        /**
+         * @description How the rod was read.
+         * @enum {string}
+         */
+        Care: "fine" | "coarse" | "by_eye" | "muddy";
+        /** @description Language and unit of the asker's own screen. */
+        ChangeScreen: {
+            /** @description The language. */
+            language: components["schemas"]["Language"];
+            /** @description The unit. */
+            unit: components["schemas"]["ScreenUnit"];
+        };
+        /**
+         * @description What a check shot says.
+         * @enum {string}
+         */
+        Check: "good" | "again" | "failed";
+        /** @description A check shot. */
+        CheckCard: {
+            /** @description When. */
+            at: components["schemas"]["Time"];
+            /** @description On which benchmark. */
+            benchmark: string;
+            /** @description Good, again, failed. */
+            check: components["schemas"]["Check"];
+            /** @description (HI − rod) − benchmark. */
+            residual: components["schemas"]["Length"];
+        };
+        /** @description How far a check shot may miss. */
+        CheckLimits: {
+            /** @description Up to and with this, the set-up holds. */
+            good: components["schemas"]["Length"];
+            /** @description Up to and with this, shoot again; beyond it, the check has failed. */
+            warn: components["schemas"]["Length"];
+        };
+        /** @description The operator wants somebody to look. */
+        CheckMe: Record<string, never>;
+        /** @description A check shot was made. */
+        CheckShot: {
+            /** @description The benchmark. */
+            benchmark: string;
+            /** @description Good, again, failed. */
+            check: components["schemas"]["Check"];
+            /** @description The rod value. */
+            foresight: components["schemas"]["Length"];
+            /** @description (HI − rod) − benchmark: positive when the tool reads high. */
+            residual: components["schemas"]["Length"];
+            /** @description The rod. */
+            rod: string;
+            /** @description Which set-up. */
+            set_up: string;
+            /** @description Slips that would explain a failure, likeliest first: asked, never applied. */
+            slips: components["schemas"]["Slip"][];
+            /** @description As typed. */
+            text: string;
+            /** @description Whether the set-up could be used when the shot was made. */
+            usable: boolean;
+        };
+        /** @description Another address for the codes. */
+        Chosen: {
+            /** @description One of the laptop's addresses. */
+            host: string;
+        };
+        /** @description The set-up is taken down. */
+        CloseSetUp: {
+            /** @description Which set-up. */
+            set_up: string;
+            /** @description Why. */
+            why?: string;
+        };
+        /** @description One code. */
+        Code: {
+            /** @description The machine, for an operator. */
+            machine: string | null;
+            /** @description The roles that it lets in. */
+            roles: components["schemas"]["Role"][];
+            /** @description Its drawing. */
+            svg: string;
+            /** @description The link in it. */
+            url: string;
+        };
+        /** @description Everything that the tailgate shows. */
+        Codes: {
+            /** @description The address in the codes. */
+            address: components["schemas"]["Address"];
+            /** @description Every address that phones may be able to reach, the most likely first. */
+            addresses: components["schemas"]["Candidate"][];
+            /** @description True when the codes carried another address the day before. */
+            changed_since_yesterday: boolean;
+            /** @description A code for each role, and for each machine's cab. */
+            codes: components["schemas"]["Code"][];
+            wifi: components["schemas"]["WifiCode"] | null;
+        };
+        /** @description The day's codes were made anew. */
+        CodesRenewed: {
+            /**
+             * Format: int32
+             * @description How often, this day.
+             */
+            generation: number;
+        };
+        /** @description Everything that can be asked, one line each; the files under `said/` hold the rest. */
+        Command: (components["schemas"]["OpenDay"] & {
+            /** @enum {string} */
+            kind: "open_day";
+        }) | (components["schemas"]["ReadSite"] & {
+            /** @enum {string} */
+            kind: "read_site";
+        }) | (components["schemas"]["ConfirmSite"] & {
+            /** @enum {string} */
+            kind: "confirm_site";
+        }) | (components["schemas"]["Join"] & {
+            /** @enum {string} */
+            kind: "join";
+        }) | (components["schemas"]["ChangeScreen"] & {
+            /** @enum {string} */
+            kind: "change_screen";
+        }) | (components["schemas"]["RemovePhone"] & {
+            /** @enum {string} */
+            kind: "remove_phone";
+        }) | (components["schemas"]["RenewCodes"] & {
+            /** @enum {string} */
+            kind: "renew_codes";
+        }) | (components["schemas"]["SetUpLaser"] & {
+            /** @enum {string} */
+            kind: "set_up_laser";
+        }) | (components["schemas"]["RestateSetUp"] & {
+            /** @enum {string} */
+            kind: "restate_set_up";
+        }) | (components["schemas"]["LevelAgain"] & {
+            /** @enum {string} */
+            kind: "level_again";
+        }) | (components["schemas"]["UseOneBenchmark"] & {
+            /** @enum {string} */
+            kind: "use_one_benchmark";
+        }) | (components["schemas"]["CloseSetUp"] & {
+            /** @enum {string} */
+            kind: "close_set_up";
+        }) | (components["schemas"]["ShootCheck"] & {
+            /** @enum {string} */
+            kind: "shoot_check";
+        }) | (components["schemas"]["SayBumped"] & {
+            /** @enum {string} */
+            kind: "say_bumped";
+        }) | (components["schemas"]["TakeReading"] & {
+            /** @enum {string} */
+            kind: "take_reading";
+        }) | (components["schemas"]["QuickCall"] & {
+            /** @enum {string} */
+            kind: "quick_call";
+        }) | (components["schemas"]["WithdrawCall"] & {
+            /** @enum {string} */
+            kind: "withdraw_call";
+        }) | (components["schemas"]["GotIt"] & {
+            /** @enum {string} */
+            kind: "got_it";
+        }) | (components["schemas"]["SawNod"] & {
+            /** @enum {string} */
+            kind: "saw_nod";
+        }) | (components["schemas"]["CheckMe"] & {
+            /** @enum {string} */
+            kind: "check_me";
+        }) | (components["schemas"]["SayCant"] & {
+            /** @enum {string} */
+            kind: "say_cant";
+        }) | (components["schemas"]["Delivered"] & {
+            /** @enum {string} */
+            kind: "delivered";
+        }) | (components["schemas"]["Shown"] & {
+            /** @enum {string} */
+            kind: "shown";
+        }) | (components["schemas"]["NoticeScreen"] & {
+            /** @enum {string} */
+            kind: "notice_screen";
+        }) | (components["schemas"]["StopAll"] & {
+            /** @enum {string} */
+            kind: "stop_all";
+        }) | (components["schemas"]["LiftStop"] & {
+            /** @enum {string} */
+            kind: "lift_stop";
+        }) | (components["schemas"]["SetAim"] & {
+            /** @enum {string} */
+            kind: "set_aim";
+        }) | (components["schemas"]["ReviseTarget"] & {
+            /** @enum {string} */
+            kind: "revise_target";
+        }) | (components["schemas"]["SeeTarget"] & {
+            /** @enum {string} */
+            kind: "see_target";
+        }) | (components["schemas"]["Rule"] & {
+            /** @enum {string} */
+            kind: "rule";
+        }) | (components["schemas"]["PlaceMachine"] & {
+            /** @enum {string} */
+            kind: "place_machine";
+        }) | (components["schemas"]["SayMoved"] & {
+            /** @enum {string} */
+            kind: "say_moved";
+        });
+        /** @description A supervisor takes the changed file. */
+        ConfirmSite: {
+            /** @description The digest of the change as it was shown, so that nothing else is confirmed. */
+            digest: string;
+        };
+        /** @description What to do. */
+        Correction: {
+            /** @description Dig. */
+            down: components["schemas"]["Amount"];
+        } | {
+            /** @description Take a thin slice. */
+            shave: components["schemas"]["Amount"];
+        } | "grade" | {
+            /** @description Too deep by so much; it is not filled with dug soil. */
+            up: components["schemas"]["Amount"];
+        } | "wait";
+        /** @description A day began. */
+        DayOpened: {
+            /** @description Its name. */
+            day: string;
+        };
+        /** @description The call has reached this operator's phone. */
+        Delivered: {
+            /**
+             * Format: int64
+             * @description Which.
+             */
+            call: number;
+        };
+        /** @description What to dig to at a place. */
+        DigTo: {
+            /** @description One elevation. */
+            at: components["schemas"]["Length"];
+        } | {
+            /** @description Within half a foot of a step's face: say which side. */
+            near_step: {
+                /** @description The elevation after it. */
+                after: components["schemas"]["Length"];
+                /** @description The elevation before it. */
+                before: components["schemas"]["Length"];
+                /** @description The station of the face. */
+                station: components["schemas"]["Length"];
+            };
+        };
+        /** @description What is asked before the call is sent. */
+        Doubt: {
+            /** @enum {string} */
+            kind: "which_way";
+        } | {
+            /** @description By how much. */
+            by: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "ground_rose";
+            /** @description What it may have been. */
+            perhaps: components["schemas"]["Perhaps"][];
+        } | {
+            /** @description By how much. */
+            by: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "repeat_off";
+        } | {
+            /** @enum {string} */
+            kind: "other_mark";
+            /** @description That mark. */
+            perhaps: string;
+        } | {
+            /** @description By how much. */
+            by: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "far_below";
+            /** @description What it may have been. */
+            perhaps: components["schemas"]["Perhaps"][];
+        };
+        /** @description Why a set-up is in doubt. */
+        DoubtReason: {
+            /** @description On which benchmark. */
+            benchmark: string;
+            /** @enum {string} */
+            kind: "failed_check";
+            /** @description (HI − rod) − benchmark. */
+            residual: components["schemas"]["Length"];
+        } | {
+            /** @description Who. */
+            by: string;
+            /** @enum {string} */
+            kind: "bumped";
+        };
+        /**
+         * @description How a call ended. What has ended never comes back.
+         * @enum {string}
+         */
+        Ending: "superseded" | "done" | "stale_by_age" | "grade_ran_out" | "stale_by_laser" | "stale_by_target" | "restated" | "withdrawn" | "refused" | "new_screen" | "ruled";
+        /** @description One line of the log. `prev` and `hash` belong to the chain and are kept beside it. */
+        Entry: {
+            /** @description When the hub took it. */
+            at: components["schemas"]["Time"];
+            /** @description What happened. */
+            body: components["schemas"]["Body"];
+            /** @description Who said it. */
+            by: components["schemas"]["By"];
+            /** @description The key of the request that it answers; the same for all entries of one request. */
+            key: string;
+            /** @description When it was made, by the maker's clock corrected to the hub's; never later than `at`. */
+            made_at: components["schemas"]["Time"];
+            /**
+             * Format: int64
+             * @description Counts up by one from 1, across days.
+             */
+            seq: number;
+        };
+        /** @description One thing that needs somebody, with one action. */
+        Exception: {
+            /** @description Since when. */
+            since: components["schemas"]["Time"];
+            /** @description What. */
+            what: components["schemas"]["ExceptionKind"];
+        };
+        /** @description What needs somebody. */
+        ExceptionKind: {
+            /** @description Who pressed. */
+            by: string;
+            /** @enum {string} */
+            kind: "stopped";
+            /** @description Which. */
+            machine: string;
+            /** @description Why. */
+            why: string;
+        } | {
+            /** @enum {string} */
+            kind: "laser_in_doubt";
+            /** @description Which. */
+            set_up: string;
+        } | {
+            /** @description The mean difference. */
+            dev: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "needs_ruling";
+            /** @description Which mark. */
+            mark: string;
+        } | {
+            /** @enum {string} */
+            kind: "cant";
+            /** @description Which machine. */
+            machine: string;
+            /** @description The mark of the call, if any. */
+            mark?: string | null;
+            /** @description Why. */
+            why: components["schemas"]["CantReason"];
+        } | {
+            /** @enum {string} */
+            kind: "screen_not_showing";
+            /** @description Which machine. */
+            machine: string;
+        } | {
+            /** @enum {string} */
+            kind: "site_changed";
+        } | {
+            /** @enum {string} */
+            kind: "target_not_seen";
+            /** @description Which machine. */
+            machine: string;
+            /** @description Which target. */
+            target: string;
+        } | {
+            /** @enum {string} */
+            kind: "look_asked";
+            /** @description Which machine. */
+            machine: string;
+        };
+        /** @description What the hub says on the socket. */
+        FromHub: {
+            /** @description The hub's clock. */
+            at: components["schemas"]["Time"];
+            /** @description The build of the pages that the hub serves: another build than the page's own means to load it anew. */
+            build: string;
+            /** @description The phone's own device name. */
+            device: string;
+            /** @enum {string} */
+            kind: "hello";
+            /**
+             * Format: double
+             * @description Hub seconds in a second.
+             */
+            speed: number;
+        } | {
+            /** @enum {string} */
+            kind: "view";
+            /**
+             * Format: int64
+             * @description The entry that it holds up to.
+             */
+            seq: number;
+            /** @description Which. */
+            topic: components["schemas"]["TopicWord"];
+            /** @description The view. */
+            view: components["schemas"]["View"];
+        } | {
+            /** @description The hub's clock. */
+            at: components["schemas"]["Time"];
+            /** @description True when nothing is kept any more: use hand signals. */
+            halted: boolean;
+            /**
+             * Format: int64
+             * @description The last entry of the log.
+             */
+            head: number;
+            /** @enum {string} */
+            kind: "beat";
+            /**
+             * Format: double
+             * @description Hub seconds in a second.
+             */
+            speed: number;
+        } | {
+            /** @description The hub's clock. */
+            at: components["schemas"]["Time"];
+            /** @enum {string} */
+            kind: "clock";
+            /**
+             * Format: int64
+             * @description The phone's own moment, given back.
+             */
+            t0: number;
+        } | {
+            /** @enum {string} */
+            kind: "bye";
+            /** @description Why. */
+            why: components["schemas"]["Why"];
+        };
+        /** @description What a page says on the socket. */
+        FromPhone: {
+            /** @enum {string} */
+            kind: "clock";
+            /**
+             * Format: int64
+             * @description The phone's own moment, to be given back.
+             */
+            t0: number;
+        } | {
+            /** @enum {string} */
+            kind: "visible";
+            /** @description It can. */
+            visible: boolean;
+        } | {
+            /**
+             * Format: int64
+             * @description Which.
+             */
+            call: number;
+            /** @enum {string} */
+            kind: "have";
+        } | {
+            /** @enum {string} */
+            kind: "alive";
+        };
+        /** @description The operator has it. */
+        GotIt: {
+            /**
+             * Format: int64
+             * @description Which.
+             */
+            call: number;
+        };
+        /** @description What the ground phones show; the same for all of them. */
+        GroundView: {
+            /** @description The day. */
+            day: string;
+            /** @description One card for each machine. */
+            machines: components["schemas"]["MachineCard"][];
+            /** @description The last reading on each mark that has one. */
+            marks: components["schemas"]["MarkCard"][];
+            /** @description The laser set-ups of the day that are not closed, newest last. */
+            set_ups: components["schemas"]["SetUpCard"][];
+            /** @description What a shot at each mark would take, for each usable set-up. */
+            shots: components["schemas"]["Shot"][];
+            /** @description The job. */
+            site: string;
+        };
+        /** @description Whether the hub is up. */
+        Health: {
+            /** @description The day. */
+            day: string;
+            /** @description True when nothing is kept any more. */
+            halted: boolean;
+            /**
+             * Format: int64
+             * @description The last entry of the log.
+             */
+            head: number;
+            /** @description True while calls are taken. */
+            ok: boolean;
+            /** @description The job. */
+            site: string;
+            /** @description What to do, when something is wrong. */
+            what_to_do?: string | null;
+        };
+        /** @description What a code lets in. */
+        Invitation: {
+            /** @description The day. */
+            day: string;
+            /** @description The machine, for an operator. */
+            machine: string | null;
+            /** @description The roles; pick one or more. */
+            roles: components["schemas"]["Role"][];
+            /** @description The job. */
+            site: string;
+        };
+        /** @description The hub lets somebody in who showed a valid code. */
+        Join: {
+            /** @description The name that the hub gave the device. */
+            device: string;
+            /** @description The screen's language. */
+            language: components["schemas"]["Language"];
+            /** @description The machine, for an operator. */
+            machine?: string | null;
+            /** @description Name or initials. */
+            person: string;
+            /** @description Roles that the code allows. */
+            roles: components["schemas"]["Role"][];
+            /** @description SHA-256 of the device's cookie, in hex; the cookie itself is never written down. */
+            token_digest: string;
+            /** @description The screen's unit. */
+            unit: components["schemas"]["ScreenUnit"];
+        };
+        /** @description A phone came in. */
+        Joined: {
+            /** @description The device. */
+            device: string;
+            /** @description Its language. */
+            language: components["schemas"]["Language"];
+            /** @description Its machine. */
+            machine?: string | null;
+            /** @description Name or initials. */
+            person: string;
+            /** @description The device that was this machine's screen until now. */
+            retires?: string | null;
+            /** @description Its roles. */
+            roles: components["schemas"]["Role"][];
+            /** @description SHA-256 of its cookie, in hex. */
+            token_digest: string;
+            /** @description Its unit. */
+            unit: components["schemas"]["ScreenUnit"];
+        };
+        /** @description Somebody comes in. */
+        Joining: {
+            /** @description The code. */
+            code: string;
+            /** @description The screen's language. */
+            language: components["schemas"]["Language"];
+            /** @description Name or initials. */
+            person: string;
+            /** @description The roles, among those of the code. */
+            roles: components["schemas"]["Role"][];
+            /** @description The screen's unit. */
+            unit: components["schemas"]["ScreenUnit"];
+        };
+        /** @description A reading judged against a target. */
+        Judged: {
+            /** @description Measured − dig-to of this shot: positive is HIGH. */
+            dev: components["schemas"]["Length"];
+            /** @description The elevation to dig to. */
+            dig_to: components["schemas"]["Length"];
+            /** @description The guard band. */
+            guard: components["schemas"]["Length"];
+            /** @description Earlier shots that are averaged with this one. */
+            joined: number[];
+            /** @description The mean difference of all shots joined, rounded to the nearest count. */
+            mean: components["schemas"]["Length"];
+            /** @description Too close after two shots: the supervisor rules. */
+            needs_ruling: boolean;
+            /**
+             * Format: int32
+             * @description Its revision.
+             */
+            revision: number;
+            /** @description Too close on the high side after two shots, trimmed by the site's rule. */
+            settled_high: boolean;
+            /** @description The target. */
+            target: string;
+            /** @description High, on, low, or too close to call. */
+            verdict: components["schemas"]["Verdict"];
+        };
+        /**
+         * @description Something to know about a call, told beside it.
+         * @enum {string}
+         */
+        Label: "one_benchmark" | "high_by_rule" | "by_ruling" | "confirmed";
+        /**
+         * @description A language that a screen speaks.
+         * @enum {string}
+         */
+        Language: "english" | "spanish";
+        /** @description A rotating laser. */
+        Laser: {
+            /** @description One standard deviation of its plane over 100 ft. */
+            doubt_per_100_ft: components["schemas"]["Length"];
+            /** @description Its name. */
+            id: string;
+        };
+        /** @description A laser was set up. */
+        LaserSetUp: {
+            /** @description What its height rests on. */
+            basis: components["schemas"]["Basis"];
+            /** @description The laser. */
+            laser: string;
+            place?: components["schemas"]["Point"] | null;
+            /** @description Its name, given by the hub: S1, S2 and so on. */
+            set_up: string;
+        };
+        /** @description Why a reading is late. */
+        LateReason: {
+            /** @description Whose. */
+            by: string;
+            /** @enum {string} */
+            kind: "newer_reading";
+        } | {
+            /** @enum {string} */
+            kind: "too_old";
+            /**
+             * Format: int64
+             * @description How many milliseconds.
+             */
+            ms: number;
+        };
+        /** @description One layer. */
+        Layer: {
+            /** @description What it is, such as `gravel`. */
+            name: string;
+            /** @description Above 0 and up to 5 ft. */
+            thickness: components["schemas"]["Length"];
+        };
+        /**
+         * Format: int64
+         * @description A length or an elevation: a whole number of tenth-micrometres (1e-7 m).
+         *
+         *     Sums beyond the end of the scale stay at its end; nothing from outside comes near it.
+         */
+        Length: number;
+        /** @description The only benchmark levelled again: a point shot before, the laser's height changed, benchmark and point shot again. */
+        LevelAgain: {
+            /** @description The rod on the benchmark, after. */
+            benchmark_again: string;
+            /** @description The rod on the same point, after. */
+            point_again: string;
+            /** @description The rod on a hard point, before the height was changed. */
+            point_before: string;
+            /** @description The rod. */
+            rod: string;
+            /** @description Which set-up. */
+            set_up: string;
+        };
+        /** @description A supervisor lifts a stop. */
+        LiftStop: {
+            /** @description Which machine; all when none is named. */
+            machine?: string | null;
+            /** @description What was seen before it was lifted. */
+            why: string;
+        };
+        /** @description A line on the plan. */
+        Line: {
+            /** @description One standard deviation of its place on the ground. */
+            doubt: components["schemas"]["Length"];
+            /** @description Its name. */
+            id: string;
+            /** @description The side on which the work stays, looking along the line. */
+            keep: components["schemas"]["Side"];
+            /** @description What kind of line it is. */
+            kind: components["schemas"]["LineKind"];
+            /** @description True when nobody may dig beyond it. */
+            no_cross: boolean;
+            /** @description A word about it. */
+            note?: string;
+            /** @description Its corners, in order. */
+            points: components["schemas"]["Point"][];
+        };
+        /**
+         * @description What a line stands for.
+         * @enum {string}
+         */
+        LineKind: "property" | "easement" | "setback" | "limit_of_work";
+        /** @description One entry with its proof. */
+        LogEntry: {
+            /** @description The entry. */
+            entry: components["schemas"]["Entry"];
+            /** @description Its hash. */
+            hash: string;
+            /** @description The hash that it follows. */
+            prev: string;
+        };
+        /** @description An entry as people read it. */
+        LogLine: {
+            /** @description When the hub took it. */
+            at: components["schemas"]["Time"];
+            /** @description Who said it. */
+            by: string;
+            /** @description With which phone. */
+            device: string;
+            /** @description The sentence in English. */
+            english: string;
+            /** @description Its kind. */
+            kind: string;
+            /** @description The machine that it is about. */
+            machine: string | null;
+            /** @description When it was made. */
+            made_at: components["schemas"]["Time"];
+            /** @description The mark that it is about. */
+            mark: string | null;
+            /**
+             * Format: int64
+             * @description Its number.
+             */
+            seq: number;
+            /** @description The sentence in Spanish. */
+            spanish: string;
+        };
+        /** @description A page of the log. */
+        LogPage: {
+            /**
+             * Format: int64
+             * @description The last entry of the whole log.
+             */
+            head: number;
+            /** @description Its lines. */
+            lines: components["schemas"]["LogLine"][];
+        };
+        /** @description The operator asked for a look. */
+        LookAsked: {
+            /** @description The machine. */
+            machine: string;
+        };
+        /** @description A machine and what it works on. */
+        Machine: {
+            /** @description The direction of work, as the crew says it. */
+            direction?: string;
+            /** @description Its name, such as `EX-1`. */
+            id: string;
+            /** @description Reach, tail, width. */
+            reach: components["schemas"]["Reach"];
+            /** @description The shape that stands for it on every screen. */
+            shape: components["schemas"]["MachineShape"];
+            /** @description The targets assigned to it. */
+            works_on: string[];
+        };
+        /** @description A machine as the ground person and the supervisor see it. */
+        MachineCard: {
+            call?: components["schemas"]["CallView"] | null;
+            cant?: components["schemas"]["CantCard"] | null;
+            /** @description The machine. */
+            id: string;
+            /** @description Its keep-out radius. */
+            keep_out: components["schemas"]["Length"];
+            look_asked_at?: components["schemas"]["Time"] | null;
+            /** @description The target that its operator has yet to see. */
+            must_see?: string | null;
+            /** @description The set-up in doubt that has paused it. */
+            paused_by?: string | null;
+            place?: components["schemas"]["PlaceCard"] | null;
+            /** @description Its screen. */
+            screen: components["schemas"]["ScreenCard"];
+            /** @description Its shape. */
+            shape: components["schemas"]["MachineShape"];
+            stop?: components["schemas"]["StopCard"] | null;
+            /** @description The targets that it works on. */
+            works_on: string[];
+        };
+        /** @description A machine moved: its place is unknown. */
+        MachineMoved: {
+            /** @description Which. */
+            machine: string;
+        };
+        /** @description A machine's place was declared. */
+        MachinePlaced: {
+            /** @description Where. */
+            at: components["schemas"]["Point"];
+            /** @description Which. */
+            machine: string;
+        };
+        /**
+         * @description The large shape that tells machines apart without a hue.
+         * @enum {string}
+         */
+        MachineShape: "square" | "triangle" | "circle" | "diamond";
+        /** @description A layout mark: a named point on the ground. */
+        Mark: {
+            /** @description Its name as painted. */
+            id: string;
+            /** @description A word about it. */
+            note?: string;
+            offset?: components["schemas"]["Length"] | null;
+            /** @description Where it is. */
+            place: components["schemas"]["Point"];
+            station?: components["schemas"]["Length"] | null;
+            /** @description The ground under the rod. */
+            surface: components["schemas"]["Surface"];
+            /** @description The target that it belongs to; a mark without one takes spot elevations alone. */
+            target?: string | null;
+        };
+        /** @description The last reading on a mark. */
+        MarkCard: {
+            /** @description When it was made. */
+            at: components["schemas"]["Time"];
+            /** @description Who took it. */
+            by: string;
+            dev?: components["schemas"]["Length"] | null;
+            /** @description Measured elevation. */
+            elevation: components["schemas"]["Length"];
+            /** @description The mark. */
+            id: string;
+            /** @description Two shots were too close on the low side: the supervisor rules. */
+            needs_ruling: boolean;
+            /**
+             * Format: int64
+             * @description The entry of the reading.
+             */
+            reading: number;
+            ruling?: components["schemas"]["Ruling"] | null;
+            /** @description On which set-up. */
+            set_up: string;
+            verdict?: components["schemas"]["Verdict"] | null;
+        };
+        /** @description Who a phone is. */
+        Me: {
+            /** @description The build of the pages that the hub serves. */
+            build: string;
+            /** @description The day. */
+            day: string;
+            /** @description The device. */
+            device: string;
+            /** @description Its language. */
+            language: components["schemas"]["Language"];
+            /** @description The machine whose cab it sits in. */
+            machine: string | null;
+            /** @description Name or initials. */
+            person: string;
+            /** @description Its roles. */
+            roles: components["schemas"]["Role"][];
+            /** @description The job. */
+            site: string;
+            /** @description Its unit. */
+            unit: components["schemas"]["ScreenUnit"];
+        };
+        /** @description What the operator is told: a correction from a reading, or a word by eye. */
+        Message: {
+            /** @description dev − aim: what the operator is told to take off. */
+            amount: components["schemas"]["Length"];
+            /** @description Which way and how much. */
+            correction: components["schemas"]["Correction"];
+            /** @description Measured − target, the mean of the shots: positive is HIGH. */
+            dev: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "measured";
+            /** @description The three-way verdict against the target. */
+            verdict: components["schemas"]["Verdict"];
+        } | {
+            /** @enum {string} */
+            kind: "by_eye";
+            /** @description The word. */
+            word: components["schemas"]["QuickWord"];
+        };
+        /**
+         * @description How the ground was read.
+         * @enum {string}
+         */
+        Mode: "rod" | "receiver_high" | "receiver_low";
+        /** @description Where a mark lies against a keep-out. There is no word for "clear": outside is a distance only. */
+        Nearness: {
+            /** @description By how much. */
+            by: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "outside";
+        } | {
+            /** @description By how much. */
+            by: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "inside";
+        } | {
+            /** @enum {string} */
+            kind: "place_unknown";
+        } | {
+            /** @enum {string} */
+            kind: "place_old";
+        };
+        /** @description A changed target that one machine's operator must see. */
+        NewTarget: {
+            /** @description The machine. */
+            machine: string;
+            /**
+             * Format: int32
+             * @description Its new revision; 0 when it is gone.
+             */
+            revision: number;
+            /** @description The target. */
+            target: string;
+        };
+        /** @description The hub notices that an operator's page shows, is hidden, or is gone. */
+        NoticeScreen: {
+            /** @description Which phone. */
+            device: string;
+            /** @description What it noticed. */
+            screen: components["schemas"]["ScreenNotice"];
+        };
+        /** @description The hub opens a day. */
+        OpenDay: {
+            /** @description Its name: the date on the hub's clock at opening, such as `2030-05-14`. */
+            day: string;
+        };
+        /** @description What one machine's screen shows. */
+        OperatorView: {
+            /** @description The day. */
+            day: string;
+            /** @description The device that is this machine's screen; any other page for this machine is retired. */
+            device?: string | null;
+            /** @description The direction of work, as the crew says it. */
+            direction: string;
+            look_asked_at?: components["schemas"]["Time"] | null;
+            /** @description The machine. */
+            machine: string;
+            /** @description What fills the screen. */
+            screen: components["schemas"]["CabScreen"];
+            /** @description Its shape. */
+            shape: components["schemas"]["MachineShape"];
+            /** @description The job. */
+            site: string;
+            /** @description The names of the targets that it works on. */
+            works_on: string[];
+        };
+        /** @description What came of a request. */
+        Outcome: {
+            /** @enum {string} */
+            kind: "done";
+        } | {
+            /**
+             * Format: int64
+             * @description Its number.
+             */
+            call: number;
+            /** @description Its line in English. */
+            english: string;
+            /** @enum {string} */
+            kind: "called";
+            /** @description The machine. */
+            machine: string;
+            /** @description Its line in Spanish. */
+            spanish: string;
+            verdict?: components["schemas"]["Verdict"] | null;
+        } | {
+            dev?: components["schemas"]["Length"] | null;
+            /** @enum {string} */
+            kind: "asked";
+            /** @description The question. */
+            question: components["schemas"]["Question"];
+            /**
+             * Format: int64
+             * @description The entry of the question.
+             */
+            reading: number;
+        } | {
+            /** @description The mean difference. */
+            dev: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "needs_ruling";
+        } | {
+            /** @description The elevation. */
+            elevation: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "spot";
+            /** @description Why there is no call. */
+            why: components["schemas"]["SpotReason"];
+        } | {
+            /** @enum {string} */
+            kind: "late";
+            /** @description Why. */
+            why: components["schemas"]["LateReason"];
+        } | {
+            /** @description Height of instrument. */
+            height: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "set_up";
+            /** @description Its name. */
+            set_up: string;
+        } | {
+            /** @enum {string} */
+            kind: "proven";
+            /** @description Its name. */
+            set_up: string;
+        } | {
+            /** @description Good, again, failed. */
+            check: components["schemas"]["Check"];
+            /** @enum {string} */
+            kind: "checked";
+            /** @description (HI − rod) − benchmark. */
+            residual: components["schemas"]["Length"];
+            /** @description Slips that would explain a failure: asked, never applied. */
+            slips: components["schemas"]["Slip"][];
+            /** @description Whether the set-up may be used now. */
+            usable: boolean;
+        } | {
+            /** @description The device. */
+            device: string;
+            /** @enum {string} */
+            kind: "joined";
+        };
+        /** @description What a reading may have been instead. */
+        Perhaps: {
+            /** @enum {string} */
+            kind: "reading";
+            /** @description The number. */
+            value: components["schemas"]["Length"];
+        } | {
+            /**
+             * Format: int32
+             * @description Feet.
+             */
+            feet: number;
+            /**
+             * Format: int32
+             * @description Inches.
+             */
+            inches: number;
+            /** @enum {string} */
+            kind: "feet_inches";
+            /** @description That rod, when the site has one. */
+            rod?: string | null;
+        } | {
+            /** @description Which. */
+            id: string;
+            /** @enum {string} */
+            kind: "mark";
+        };
+        /** @description Someone who has joined. */
+        PersonCard: {
+            /** @description The device. */
+            device: string;
+            /** @description The machine. */
+            machine?: string | null;
+            /** @description Name or initials. */
+            person: string;
+            /** @description Roles. */
+            roles: components["schemas"]["Role"][];
+            /** @description When they joined. */
+            since: components["schemas"]["Time"];
+        };
+        /** @description A phone was removed: its cookie opens nothing any more. */
+        PhoneRemoved: {
+            /** @description Which. */
+            device: string;
+        };
+        /** @description A declared place. Nothing senses it. */
+        PlaceCard: {
+            /** @description Where. */
+            at: components["schemas"]["Point"];
+            /** @description Who declared it. */
+            by: string;
+            /** @description When it was declared. */
+            since: components["schemas"]["Time"];
+        };
+        /** @description Somebody says where a machine stands. */
+        PlaceMachine: {
+            /** @description Where. */
+            at: components["schemas"]["Point"];
+            /** @description Which. */
+            machine: string;
+        };
+        /** @description A place on the ground. */
+        Point: {
+            /** @description East of the site's corner. */
+            x: components["schemas"]["Length"];
+            /** @description North of the site's corner. */
+            y: components["schemas"]["Length"];
+        };
+        /** @description Why a request came to nothing, in both languages, and what to do. */
+        Problem: {
+            /** @description In English. */
+            english: string;
+            refusal?: components["schemas"]["Refusal"] | null;
+            /** @description In Spanish. */
+            spanish: string;
+        };
+        /** @description What stands behind a set-up. */
+        Proof: {
+            /** @description Which. */
+            benchmark: string;
+            /** @enum {string} */
+            kind: "second_benchmark";
+        } | {
+            /** @description The first. */
+            first: string;
+            /** @enum {string} */
+            kind: "two_benchmarks";
+            /** @description The second. */
+            second: string;
+        } | {
+            /** @description Between the two levellings of the point. */
+            disagreement: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "levelled_again";
+        } | {
+            /** @enum {string} */
+            kind: "one_benchmark";
+        };
+        /** @description What is asked once before a reading is shown. */
+        Question: {
+            /** @description How. */
+            doubt: components["schemas"]["Doubt"];
+            /** @enum {string} */
+            kind: "does_not_fit";
+        } | {
+            /** @description Measured − target. */
+            dev: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "far_from_grade";
+        } | {
+            /** @description Which. */
+            assigned: string;
+            /** @enum {string} */
+            kind: "other_machine";
+        } | {
+            /** @enum {string} */
+            kind: "which_is_right";
+            /** @description By how much. */
+            spread: components["schemas"]["Length"];
+        };
+        /** @description A word to one machine. */
+        QuickCall: {
+            /** @description The machine. */
+            machine: string;
+            /** @description The mark, when it is about one. */
+            mark?: string | null;
+            /** @description The word. */
+            word: components["schemas"]["QuickWord"];
+        };
+        /**
+         * @description A call without a number.
+         * @enum {string}
+         */
+        QuickWord: "more" | "a_little" | "there" | "too_deep" | "come_to_me" | "look_here";
+        /** @description What a machine reaches. */
+        Reach: {
+            /** @description From the centre of turning to the bucket's teeth, stretched out on the ground. */
+            reach_at_ground: components["schemas"]["Length"];
+            /** @description From the centre of turning to the back of the house. */
+            tail_radius: components["schemas"]["Length"];
+            /** @description Over the tracks. */
+            track_width: components["schemas"]["Length"];
+        };
+        /** @description The hub has read the site file. */
+        ReadSite: {
+            /** @description What it says. */
+            site: components["schemas"]["Site"];
+        };
+        /** @description A reading with everything that was derived from it, so that the log can be checked by hand. */
+        Reading: {
+            /**
+             * Format: int32
+             * @description Which basis of the set-up, from 1.
+             */
+            basis: number;
+            /** @description How finely it was read. */
+            care: components["schemas"]["Care"];
+            /** @description Typed to the tenth alone. */
+            coarse: boolean;
+            /** @description Measured elevation. */
+            elevation: components["schemas"]["Length"];
+            /** @description Height of instrument used. */
+            height: components["schemas"]["Length"];
+            judged?: components["schemas"]["Judged"] | null;
+            /** @description The machine. */
+            machine?: string | null;
+            /** @description The mark. */
+            mark: string;
+            /** @description Rod or receiver. */
+            mode: components["schemas"]["Mode"];
+            /**
+             * Format: int64
+             * @description The reading that it corrects.
+             */
+            restates?: number | null;
+            /** @description The rod. */
+            rod: string;
+            /** @description The set-up. */
+            set_up: string;
+            side?: components["schemas"]["StepSide"] | null;
+            /**
+             * Format: int64
+             * @description The question that it answered.
+             */
+            sure?: number | null;
+            /** @description As typed. */
+            text: string;
+            value?: components["schemas"]["Length"] | null;
+        };
+        /** @description A reading was asked about: not judged, not shown. */
+        ReadingAsked: {
+            /** @description What was asked. */
+            question: components["schemas"]["Question"];
+            /** @description The reading as it came. */
+            reading: components["schemas"]["Reading"];
+        };
+        /** @description A reading came late: logged, never shown. */
+        ReadingLate: {
+            /** @description The reading. */
+            reading: components["schemas"]["Reading"];
+            /** @description Why. */
+            why: components["schemas"]["LateReason"];
+        };
+        /** @description A reading was taken. */
+        ReadingTaken: {
+            /** @description The reading. */
+            reading: components["schemas"]["Reading"];
+            spot?: components["schemas"]["SpotReason"] | null;
+        };
+        /** @description A refusal. Nothing was entered in the log; what was typed is not lost, the page keeps it. */
+        Refusal: {
+            /** @enum {string} */
+            kind: "no_day";
+        } | {
+            /** @enum {string} */
+            kind: "no_site";
+        } | {
+            /** @enum {string} */
+            kind: "not_allowed";
+            /** @description The machine whose operator alone may. */
+            machine?: string | null;
+            /** @description The roles that may. */
+            roles: components["schemas"]["Role"][];
+        } | {
+            /** @enum {string} */
+            kind: "unknown";
+            /** @description The name. */
+            name: string;
+            /** @description What kind of thing. */
+            what: components["schemas"]["Thing"];
+        } | {
+            /** @description What is wrong and what to do. */
+            english: string;
+            /** @enum {string} */
+            kind: "rod_value";
+            /** @description The same in Spanish. */
+            spanish: string;
+        } | {
+            /** @enum {string} */
+            kind: "set_up_not_proven";
+            /** @description Which. */
+            set_up: string;
+        } | {
+            /** @enum {string} */
+            kind: "set_up_is_closed";
+            /** @description Which. */
+            set_up: string;
+        } | {
+            /** @enum {string} */
+            kind: "set_ups_alike";
+            /** @description The other. */
+            set_up: string;
+        } | {
+            /** @enum {string} */
+            kind: "second_benchmark_there";
+            /** @description Another benchmark. */
+            other: string;
+        } | {
+            /** @description What is wrong and what to do. */
+            english: string;
+            /** @enum {string} */
+            kind: "second_levelling";
+            /** @description The same in Spanish. */
+            spanish: string;
+        } | {
+            /** @description What is wrong and what to do. */
+            english: string;
+            /** @enum {string} */
+            kind: "no_grade";
+            /** @description The same in Spanish. */
+            spanish: string;
+        } | {
+            /** @enum {string} */
+            kind: "which_side";
+            /** @description The mark. */
+            mark: string;
+        } | {
+            /** @enum {string} */
+            kind: "call_not_live";
+        } | {
+            /** @enum {string} */
+            kind: "nothing_to_rule";
+            /** @description The mark. */
+            mark: string;
+        } | {
+            /** @description Highest aim. */
+            high: string;
+            /** @enum {string} */
+            kind: "aim_outside";
+            /** @description Lowest aim. */
+            low: string;
+        } | {
+            /** @description What is wrong and what to do. */
+            english: string;
+            /** @enum {string} */
+            kind: "bad_target";
+            /** @description The same in Spanish. */
+            spanish: string;
+        } | {
+            /** @enum {string} */
+            kind: "say_why";
+            /** @description What is to be said. */
+            what: string;
+        } | {
+            /** @enum {string} */
+            kind: "site_changed_again";
+        } | {
+            /** @enum {string} */
+            kind: "no_site_change";
+        } | {
+            /** @description What is wrong and what to do. */
+            english: string;
+            /** @enum {string} */
+            kind: "bad_join";
+            /** @description The same in Spanish. */
+            spanish: string;
+        } | {
+            /** @enum {string} */
+            kind: "not_that_question";
+        } | {
+            /** @enum {string} */
+            kind: "no_such_reading";
+        };
+        /** @description The keep-out reminder that stands with a call. */
+        Reminder: {
+            /** @description Full screen with sound, by the policy against nagging; else the silent strip alone. */
+            loud: boolean;
+            /** @description Which mark. */
+            mark: string;
+            /** @description Inside by how much, or place unknown, or declared too long ago. */
+            nearness: components["schemas"]["Nearness"];
+            /** @description Who is at the mark. */
+            who: string;
+        };
+        /** @description A supervisor removes a phone. */
+        RemovePhone: {
+            /** @description Which. */
+            device: string;
+        };
+        /** @description A supervisor voids the day's codes. */
+        RenewCodes: Record<string, never>;
+        /** @description The backsight was not what it was said to be. */
+        RestateSetUp: {
+            /** @description The benchmark that was really under the rod. */
+            benchmark: string;
+            /** @description The rod. */
+            rod: string;
+            /** @description Which set-up. */
+            set_up: string;
+            /** @description The rod value as typed. */
+            text: string;
+        };
+        /** @description A supervisor changes a target. */
+        ReviseTarget: {
+            /** @description Its new shape, stack and boundary. */
+            grade: components["schemas"]["Target"];
+            /** @description Which. */
+            target: string;
+            /** @description Its allowed high and low. */
+            tolerance: components["schemas"]["Tolerance"];
+            /** @description Why, and on whose word. */
+            why: string;
+        };
+        /** @description A rod on the site. */
+        Rod: {
+            /** @description Added to every reading: how far below zero its foot, or bracket, stands. */
+            bracket: components["schemas"]["Length"];
+            /** @description What the crew calls it. */
+            id: string;
+            /** @description The heights of its joints, from the foot up. */
+            joints: components["schemas"]["Length"][];
+            /** @description Its length, fully drawn. */
+            length: components["schemas"]["Length"];
+            /** @description How it is marked. */
+            unit: components["schemas"]["RodUnit"];
+        };
+        /**
+         * @description How a rod is marked.
+         * @enum {string}
+         */
+        RodUnit: "feet_hundredths" | "feet_inches_eighths" | "metres";
+        /**
+         * @description What a device may do. One phone may hold ground and supervisor at once.
+         * @enum {string}
+         */
+        Role: "ground" | "operator" | "supervisor" | "visitor" | "hub";
+        /** @description A supervisor rules. */
+        Rule: {
+            /** @description The mark. */
+            mark: string;
+            /** @description What is to be done. */
+            ruling: components["schemas"]["Ruling"];
+            /** @description Why. */
+            why: string;
+        };
+        /** @description A supervisor ruled. */
+        Ruled: {
+            /** @description The mark. */
+            mark: string;
+            /**
+             * Format: int64
+             * @description The reading that it settles.
+             */
+            reading: number;
+            /** @description What is to be done. */
+            ruling: components["schemas"]["Ruling"];
+            /** @description Why. */
+            why: string;
+        };
+        /** @description What this site has settled on. */
+        Rules: {
+            /** @description When a check shot is good, and when it fails. */
+            checks: components["schemas"]["CheckLimits"];
+            /** @description What happens when two shots leave the high side unsettled. */
+            unsettled_high?: components["schemas"]["UnsettledHigh"];
+        };
+        /**
+         * @description What is to be done with a mark that is too close to call.
+         * @enum {string}
+         */
+        Ruling: "leave" | "patch" | "trim";
+        /** @description A footing, trench or drain along a straight line. */
+        Run: {
+            /** @description Width to the left of the line, looking up-station. */
+            left: components["schemas"]["Length"];
+            /** @description From station 0 to the end. */
+            length: components["schemas"]["Length"];
+            /** @description Width to the right of the line, looking up-station. */
+            right: components["schemas"]["Length"];
+            /** @description Station 0. */
+            start: components["schemas"]["Point"];
+            /** @description From station 0 up. */
+            steps: components["schemas"]["Step"][];
+            /** @description Any other point up-station on the line. */
+            toward: components["schemas"]["Point"];
+        };
+        /** @description The ground person saw the operator nod. */
+        SawNod: {
+            /**
+             * Format: int64
+             * @description Which.
+             */
+            call: number;
+        };
+        /** @description Somebody saw the laser move. */
+        SayBumped: {
+            /** @description Which set-up. */
+            set_up: string;
+        };
+        /** @description The operator can't do what was called. */
+        SayCant: {
+            /** @description Why. */
+            why: components["schemas"]["CantReason"];
+        };
+        /** @description A machine has moved; nobody has said where to. */
+        SayMoved: {
+            /** @description Which. */
+            machine: string;
+        };
+        /** @description One thing that is said. */
+        Saying: {
+            /** @description What is said. */
+            command: components["schemas"]["Command"];
+            /** @description The phone's own key for it, 8 to 64 letters, digits, `-`, `_`, `.` or `:`. */
+            key: string;
+            /** @description When it was made, on the hub's clock as the phone knows it. */
+            made_at: components["schemas"]["Time"];
+        };
+        /** @description Whether anyone can see what is called. */
+        ScreenCard: {
+            /** @enum {string} */
+            kind: "none";
+        } | {
+            /** @enum {string} */
+            kind: "showing";
+            /** @description Who sits there. */
+            person: string;
+        } | {
+            /** @enum {string} */
+            kind: "hidden";
+            /** @description Who sits there. */
+            person: string;
+            /** @description Since when. */
+            since: components["schemas"]["Time"];
+        } | {
+            /** @enum {string} */
+            kind: "lost";
+            /** @description Who sits there. */
+            person: string;
+            /** @description Since when. */
+            since: components["schemas"]["Time"];
+        };
+        /** @description A screen's language or unit changed. */
+        ScreenChanged: {
+            /** @description The device. */
+            device: string;
+            /** @description The language. */
+            language: components["schemas"]["Language"];
+            /** @description The unit. */
+            unit: components["schemas"]["ScreenUnit"];
+        };
+        /**
+         * @description Whether a page can be seen.
+         * @enum {string}
+         */
+        ScreenNotice: "showing" | "hidden" | "lost";
+        /** @description An operator's page began or ceased to show. */
+        ScreenNoticed: {
+            /** @description Which phone. */
+            device: string;
+            /** @description Whose cab. */
+            machine: string;
+            /** @description What was noticed. */
+            screen: components["schemas"]["ScreenNotice"];
+        };
+        /**
+         * @description What a screen counts in.
+         * @enum {string}
+         */
+        ScreenUnit: "tenths" | "feet_inches" | "millimetres";
+        /** @description The operator has seen it. */
+        SeeTarget: {
+            /**
+             * Format: int32
+             * @description Which revision.
+             */
+            revision: number;
+            /** @description Which. */
+            target: string;
+        };
+        /** @description A supervisor sets an aim. */
+        SetAim: {
+            /** @description Relative to the target: negative is deeper. */
+            aim: components["schemas"]["Length"];
+            /** @description Marks, or targets for all their marks. */
+            on: string[];
+            /** @description Why. */
+            why: string;
+        };
+        /** @description A laser set-up. */
+        SetUpCard: {
+            /** @description The benchmark of the backsight. */
+            benchmark: string;
+            /** @description Height of instrument. */
+            height: components["schemas"]["Length"];
+            /** @description Its name, such as `S1`. */
+            id: string;
+            /** @description The laser. */
+            laser: string;
+            last_check?: components["schemas"]["CheckCard"] | null;
+            place?: components["schemas"]["Point"] | null;
+            /**
+             * Format: int32
+             * @description Readings since the last good check.
+             */
+            readings_since_check: number;
+            /** @description Whether it may be used, and what is owed when it may not. */
+            state: components["schemas"]["SetUpState"];
+        };
+        /** @description A set-up was taken down. */
+        SetUpClosed: {
+            /** @description Which set-up. */
+            set_up: string;
+            /** @description Why. */
+            why: string;
+        };
+        /** @description A set-up is in doubt. */
+        SetUpDoubted: {
+            /** @description The machines that are paused by it. */
+            pauses: string[];
+            /** @description Which set-up. */
+            set_up: string;
+            /** @description Why. */
+            why: components["schemas"]["DoubtReason"];
+        };
+        /** @description A backsight on a benchmark. */
+        SetUpLaser: {
+            /** @description The benchmark under the rod. */
+            benchmark: string;
+            /** @description The laser. */
+            laser: string;
+            place?: components["schemas"]["Point"] | null;
+            /** @description The rod. */
+            rod: string;
+            /** @description The rod value as typed. */
+            text: string;
+        };
+        /** @description A set-up may be used. */
+        SetUpProven: {
+            basis?: components["schemas"]["Basis"] | null;
+            /** @description How. */
+            proof: components["schemas"]["Proof"];
+            /** @description Which set-up. */
+            set_up: string;
+        };
+        /** @description A set-up's backsight was restated; the set-up must be proven again. */
+        SetUpRestated: {
+            /** @description Its new basis. */
+            basis: components["schemas"]["Basis"];
+            /** @description Which set-up. */
+            set_up: string;
+        };
+        /** @description Whether a set-up may be used. */
+        SetUpState: {
+            /** @enum {string} */
+            kind: "unproven";
+        } | {
+            /** @enum {string} */
+            kind: "proven";
+            /** @description How. */
+            proof: components["schemas"]["Proof"];
+        } | {
+            /** @description The benchmarks that have agreed since. */
+            agreed: string[];
+            /** @enum {string} */
+            kind: "in_doubt";
+            /** @description Since when. */
+            since: components["schemas"]["Time"];
+            /** @description Why. */
+            why: components["schemas"]["DoubtReason"];
+        };
+        /** @description The shape of the surface that the drawing gives. */
+        Shape: {
+            /** @description Everywhere. */
+            elevation: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "flat";
+        } | {
+            /** @description Its elevation there. */
+            elevation: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "plane";
+            /**
+             * Format: double
+             * @description Rise to the east, in feet per foot; negative falls.
+             */
+            rise_east: number;
+            /**
+             * Format: double
+             * @description Rise to the north, in feet per foot; negative falls.
+             */
+            rise_north: number;
+            /** @description A place on it. */
+            through: components["schemas"]["Point"];
+        } | (components["schemas"]["Run"] & {
+            /** @enum {string} */
+            kind: "run";
+        });
+        /** @description A mark with what it asks for. */
+        SheetMark: {
+            /** @description Where to aim, relative to the target; zero unless a supervisor set it. */
+            aim: components["schemas"]["Length"];
+            dig_to?: components["schemas"]["DigTo"] | null;
+            /** @description Its name. */
+            id: string;
+            /** @description The machine that its target is assigned to. */
+            machine?: string | null;
+            /** @description Why there is no dig-to, when a target is named but has nothing here. */
+            no_grade?: string | null;
+            /** @description A word about it. */
+            note: string;
+            offset?: components["schemas"]["Length"] | null;
+            /** @description Where it is. */
+            place: components["schemas"]["Point"];
+            station?: components["schemas"]["Length"] | null;
+            /** @description Its target. */
+            target?: string | null;
+            tolerance?: components["schemas"]["Tolerance"] | null;
+        };
+        /** @description What a phone keeps for the day. */
+        SheetView: {
+            /** @description Benchmarks. */
+            benchmarks: components["schemas"]["Benchmark"][];
+            /** @description The day. */
+            day: string;
+            /** @description Lasers. */
+            lasers: components["schemas"]["Laser"][];
+            /** @description Lines. */
+            lines: components["schemas"]["Line"][];
+            /** @description Machines. */
+            machines: components["schemas"]["Machine"][];
+            /** @description Marks in the order of work. */
+            marks: components["schemas"]["SheetMark"][];
+            /** @description Rods. */
+            rods: components["schemas"]["Rod"][];
+            /** @description The job. */
+            site: string;
+            /** @description Targets with their layers. */
+            targets: components["schemas"]["SiteTarget"][];
+        };
+        /** @description A reading on a benchmark. */
+        ShootCheck: {
+            /** @description The benchmark under the rod. */
+            benchmark: string;
+            /** @description The rod. */
+            rod: string;
+            /** @description Which set-up. */
+            set_up: string;
+            /** @description The rod value as typed. */
+            text: string;
+        };
+        /** @description What a shot at a mark would take: enough for the page to say the call before it is sent. */
+        Shot: {
+            grade_rod?: components["schemas"]["Length"] | null;
+            /** @description The guard band of one careful shot on this ground. */
+            guard: components["schemas"]["Length"];
+            /** @description The mark. */
+            mark: string;
+            /** @description Where the mark lies to its machine's keep-out: the strip will stand with the call. */
+            nearness: components["schemas"]["Nearness"];
+            /** @description The set-up. */
+            set_up: string;
+        };
+        /** @description The call has been painted on this visible page for a second. */
+        Shown: {
+            /**
+             * Format: int64
+             * @description Which.
+             */
+            call: number;
+            /** @description In which language. */
+            language: components["schemas"]["Language"];
+            /** @description In which unit. */
+            unit: components["schemas"]["ScreenUnit"];
+        };
+        /**
+         * @description A side, looking along the line from its first point.
+         * @enum {string}
+         */
+        Side: "left" | "right";
+        /** @description One job: control, lines, marks, targets, machines, rods, rules. */
+        Site: {
+            /** @description Points of known elevation. */
+            benchmarks: components["schemas"]["Benchmark"][];
+            /** @description The lasers in the truck. */
+            lasers: components["schemas"]["Laser"][];
+            /** @description Property, easement, setback and limit lines. */
+            lines?: components["schemas"]["Line"][];
+            /** @description The machines on the job. */
+            machines: components["schemas"]["Machine"][];
+            /** @description The layout marks, in the order of work. */
+            marks: components["schemas"]["Mark"][];
+            /** @description What the crew calls the job. */
+            name: string;
+            /** @description The rods in the truck. */
+            rods: components["schemas"]["Rod"][];
+            /** @description What this site has settled on. */
+            rules?: components["schemas"]["Rules"];
+            /** @description The grades to reach. */
+            targets: components["schemas"]["SiteTarget"][];
+        };
+        /** @description A changed site file. */
+        SiteChangeCard: {
+            /** @description What differs, in words. */
+            differences: components["schemas"]["SiteDifference"][];
+            /** @description The digest to confirm. */
+            digest: string;
+            /** @description When it was found. */
+            since: components["schemas"]["Time"];
+        };
+        /** @description The file differs from the site in force; with no differences, it is the same again. */
+        SiteChangeFound: {
+            /** @description What differs. */
+            differences: components["schemas"]["SiteDifference"][];
+            /** @description Its digest. */
+            digest: string;
+            /** @description What the file says now. */
+            site: components["schemas"]["Site"];
+        };
+        /** @description One thing that differs. */
+        SiteDifference: {
+            /** @description What it is; none when it is gone. */
+            now?: string | null;
+            /** @description What it was; none when it is new. */
+            was?: string | null;
+            /** @description Where: `marks N-04 place x`. */
+            what: string;
+        };
+        /** @description A changed site file is in force. */
+        SiteRevised: {
+            /** @description What changed. */
+            differences: components["schemas"]["SiteDifference"][];
+            /** @description Its digest. */
+            digest: string;
+            /** @description The operators who must see a changed target before they are called again. */
+            must_see: components["schemas"]["NewTarget"][];
+            /** @description The site. */
+            site: components["schemas"]["Site"];
+        };
+        /** @description The first site file. */
+        SiteTaken: {
+            /** @description SHA-256 of the site as canonical JSON, in hex. */
+            digest: string;
+            /** @description The site. */
+            site: components["schemas"]["Site"];
+        };
+        /** @description A grade to reach, with its allowed high and low. */
+        SiteTarget: {
+            /** @description Shape, stack and boundary. */
+            grade: components["schemas"]["Target"];
+            /**
+             * Format: double
+             * @description Coverage factor of the guard band; 1 unless the drawing asks for proof.
+             */
+            guard_factor: number;
+            /** @description Short name, such as `EAST`. */
+            id: string;
+            /** @description The name that the operator reads in the top line. */
+            name: string;
+            /**
+             * Format: int32
+             * @description Counts up with each revision; the first is 1.
+             */
+            revision: number;
+            /** @description Allowed high and allowed low. */
+            tolerance: components["schemas"]["Tolerance"];
+        };
+        /** @description A slip that may have been made. */
+        Slip: {
+            /** @enum {string} */
+            kind: "other_benchmark";
+            /** @description The one it may have been. */
+            perhaps: string;
+            /** @description The one that was named. */
+            used: string;
+        } | {
+            /** @enum {string} */
+            kind: "whole_foot";
+        } | {
+            /** @enum {string} */
+            kind: "tenth";
+        } | {
+            /** @enum {string} */
+            kind: "digits_swapped";
+            /** @description What it may have been. */
+            perhaps: components["schemas"]["Length"];
+            /** @description As typed. */
+            typed: components["schemas"]["Length"];
+        } | {
+            /** @enum {string} */
+            kind: "bracket";
+        } | {
+            /** @enum {string} */
+            kind: "rod_section";
+        } | {
+            /** @enum {string} */
+            kind: "inches_as_tenths";
+            /** @description What it may have been. */
+            perhaps: components["schemas"]["Length"];
+            /** @description As typed. */
+            typed: components["schemas"]["Length"];
+        };
+        /**
+         * @description Why a reading has no call.
+         * @enum {string}
+         */
+        SpotReason: "no_target" | "no_machine" | "set_up_in_doubt" | "set_up_closed";
+        /** @description The layers under the surface that the drawing gives. */
+        Stack: {
+            /** @description From the surface down. */
+            layers: components["schemas"]["Layer"][];
+            /** @description What the shape's elevation is, such as `top of footing`. */
+            surface: string;
+        };
+        /** @description From here on the run stands at one elevation, up to the next step. */
+        Step: {
+            /** @description The elevation of the shape's surface from here on. */
+            elevation: components["schemas"]["Length"];
+            /** @description The station of the step's face; 0 for the first. */
+            from: components["schemas"]["Length"];
+            /** @description How far, either way, the face may fall from its station. */
+            window: components["schemas"]["Length"];
+        };
+        /**
+         * @description Which side of a step, looking up-station.
+         * @enum {string}
+         */
+        StepSide: "before" | "after";
+        /** @description Every machine stands still, bucket down. */
+        StopAll: {
+            /** @description Why; may be empty: the press comes first. */
+            why?: string;
+        };
+        /** @description A stop in force. */
+        StopCard: {
+            /** @description Part of an ALL STOP. */
+            all: boolean;
+            /** @description Who pressed. */
+            by: string;
+            /** @description Since when. */
+            since: components["schemas"]["Time"];
+            /** @description Why; may be empty. */
+            why: string;
+        };
+        /** @description A stop was lifted. */
+        StopLifted: {
+            /** @description Which. */
+            machines: string[];
+            /** @description What was seen. */
+            why: string;
+        };
+        /** @description Machines were stopped. */
+        Stopped: {
+            /** @description Every machine. */
+            all: boolean;
+            /** @description Which. */
+            machines: string[];
+            /** @description Why. */
+            why: string;
+        };
+        /** @description What the supervisor's page shows. */
+        SupervisorView: {
+            /** @description Aims in force that are not zero. */
+            aims: components["schemas"]["AimCard"][];
+            /**
+             * Format: int32
+             * @description How often the codes of this day were renewed.
+             */
+            codes_generation: number;
+            /** @description The day. */
+            day: string;
+            /** @description What needs somebody, oldest first. */
+            exceptions: components["schemas"]["Exception"][];
+            /** @description One card for each machine. */
+            machines: components["schemas"]["MachineCard"][];
+            /** @description The last reading on each mark that has one. */
+            marks: components["schemas"]["MarkCard"][];
+            /** @description Who has joined. */
+            people: components["schemas"]["PersonCard"][];
+            /** @description Every set-up of the day that is not closed. */
+            set_ups: components["schemas"]["SetUpCard"][];
+            /** @description The job. */
+            site: string;
+            site_change?: components["schemas"]["SiteChangeCard"] | null;
+        };
+        /**
+         * @description What the rod stands on.
+         * @enum {string}
+         */
+        Surface: "trimmed" | "tooth_marked" | "hard_or_rock";
+        /** @description One rod value at one mark. */
+        TakeReading: {
+            /** @description How finely it was read. */
+            care?: components["schemas"]["Care"];
+            /** @description The machine, when it is not the one that the mark is assigned to. */
+            machine?: string | null;
+            /** @description The mark under the rod. */
+            mark: string;
+            /** @description Rod, or the ground HIGH or LOW by a receiver fixed at grade rod. */
+            mode: components["schemas"]["Mode"];
+            /**
+             * Format: int64
+             * @description The entry of the reading that this corrects.
+             */
+            restates?: number | null;
+            /** @description The rod. */
+            rod: string;
+            /** @description The set-up. */
+            set_up: string;
+            side?: components["schemas"]["StepSide"] | null;
+            /**
+             * Format: int64
+             * @description The entry of the question that this answers: taken as it is, not asked again.
+             */
+            sure?: number | null;
+            /** @description The rod value as typed; with a receiver, the tenths that the ground is high or low. */
+            text: string;
+        };
+        /** @description The grade to reach. */
+        Target: {
+            /** @description The drawing's surface. */
+            shape: components["schemas"]["Shape"];
+            /** @description What lies under it, down to the dig. */
+            stack: components["schemas"]["Stack"];
+            /** @description The corners of its boundary, in order; everywhere when none. A run ends at its own edges too. */
+            within?: components["schemas"]["Point"][] | null;
+        };
+        /** @description A target was revised. */
+        TargetRevised: {
+            /** @description Its new shape, stack and boundary. */
+            grade: components["schemas"]["Target"];
+            /** @description The machines whose operator must see it first. */
+            must_see: string[];
+            /**
+             * Format: int32
+             * @description Its new revision.
+             */
+            revision: number;
+            /** @description Which. */
+            target: string;
+            /** @description Its allowed high and low. */
+            tolerance: components["schemas"]["Tolerance"];
+            /** @description Why. */
+            why: string;
+        };
+        /** @description An operator has seen a revised target. */
+        TargetSeen: {
+            /** @description Which machine. */
+            machine: string;
+            /**
+             * Format: int32
+             * @description Which revision.
+             */
+            revision: number;
+            /** @description Which target. */
+            target: string;
+        };
+        /**
+         * @description Kinds of things that have names.
+         * @enum {string}
+         */
+        Thing: "mark" | "target" | "machine" | "benchmark" | "rod" | "laser" | "set_up" | "phone" | "mark_or_target";
+        /**
+         * Format: int64
+         * @description Milliseconds since 1970-01-01T00:00:00Z.
+         */
+        Time: number;
+        /** @description How far the ground may stand from its target; both ways at or above zero. */
+        Tolerance: {
+            /** @description Allowed high. */
+            high: components["schemas"]["Length"];
+            /** @description Allowed low, as a positive length. */
+            low: components["schemas"]["Length"];
+        };
+        /**
+         * @description A screen's subject.
+         * @enum {string}
+         */
+        TopicWord: "operator" | "ground" | "supervisor" | "sheet";
+        /**
+         * @description What happens when two shots leave the high side unsettled.
+         * @enum {string}
+         */
+        UnsettledHigh: "trim" | "ask_supervisor";
+        /** @description Work on one benchmark, each call labelled so. */
+        UseOneBenchmark: {
+            /** @description Which set-up. */
+            set_up: string;
+        };
+        /**
+         * @description What the readings say of the ground.
+         * @enum {string}
+         */
+        Verdict: "high" | "on" | "low" | "too_close_high" | "too_close_low";
+        /** @description A view, by its topic. */
+        View: components["schemas"]["OperatorView"] | components["schemas"]["GroundView"] | components["schemas"]["SupervisorView"] | components["schemas"]["SheetView"];
+        /**
+         * @description Why the hub closes a socket.
+         * @enum {string}
+         */
+        Why: "removed" | "retired" | "closing" | "day_over";
+        /** @description The code that joins the Wi-Fi. */
+        WifiCode: {
+            /** @description The network's name. */
+            ssid: string;
+            /** @description Its drawing. */
+            svg: string;
+        };
+        /** @description A call is taken back. */
+        WithdrawCall: {
+            /**
+             * Format: int64
+             * @description Which.
+             */
+            call: number;
+        };
+    };
+    responses: never;
+    parameters: never;
+    requestBodies: never;
+    headers: never;
+    pathItems: never;
+}
+export type $defs = Record<string, never>;
+export interface operations {
+    choose_address: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["Chosen"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Codes"];
+                };
+            };
+            /** @description The laptop has no such address */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    day_codes: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Codes"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    whole_log: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/jsonl": string;
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    come_in: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["Joining"];
+            };
+        };
+        responses: {
+            /** @description In, with a cookie */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Me"];
+                };
+            };
+            /** @description The code is void */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many wrong codes */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    invitation: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The code */
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Invitation"];
+                };
+            };
+            /** @description The code is void */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many wrong codes */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    live: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Speaks FromHub and hears FromPhone from now on */
+            101: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FromHub"];
+                };
+            };
+            /** @description Not in */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Another site's page */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+        };
+    };
+    log_page: {
+        parameters: {
+            query?: {
+                /** @description Only entries behind this one. */
+                after?: number;
+                /** @description Only entries before this one, newest first; 0 for the newest of all. */
+                before?: number;
+                /** @description How many lines; 200 when left out, 1000 at most. */
+                limit?: number;
+                /** @description Only about this mark. */
+                mark?: string;
+                /** @description Only by this person. */
+                person?: string;
+                /** @description Only about this machine. */
+                machine?: string;
+                /** @description Only of this kind. */
+                kind?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LogPage"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    log_table: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": string;
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    log_entry: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The entry's number */
+                seq: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LogEntry"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    who_am_i: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Me"];
+                };
+            };
+            /** @description Not in */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    document: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": string;
+                };
+            };
+        };
+    };
+    take_saying: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["Saying"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Answer"];
+                };
+            };
+            /** @description Malformed */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not in */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Refused, with what to do instead */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too large */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many at once: send it again */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Busy or halted: send it again */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    healthz: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Health"];
+                };
+            };
+            /** @description Nothing is kept any more: start the hub again */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Health"];
+                };
+            };
+        };
+    };
 }

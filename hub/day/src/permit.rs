@@ -50,18 +50,9 @@ pub fn check(by: &By, command: &Command) -> Result<(), Refusal> {
     if allowed.iter().any(|role| by.is(*role)) {
         return Ok(());
     }
-    let who: Vec<&str> = allowed
-        .iter()
-        .map(|role| match role {
-            Role::Ground => "a ground person",
-            Role::Operator => "the operator",
-            Role::Supervisor => "the supervisor",
-            Role::Visitor => "a visitor",
-            Role::Hub => "the hub",
-        })
-        .collect();
     Err(Refusal::NotAllowed {
-        who: who.join(" or "),
+        roles: allowed.to_vec(),
+        machine: None,
     })
 }
 
@@ -98,7 +89,8 @@ mod tests {
         assert_eq!(
             check(&by, &check_me),
             Err(Refusal::NotAllowed {
-                who: "the operator".into()
+                roles: vec![Role::Operator],
+                machine: None
             })
         );
     }

@@ -5,6 +5,8 @@ use serde::{Deserialize, Serialize};
 use thiserror::Error;
 use utoipa::ToSchema;
 
+use crate::asked::Role;
+
 /// A refusal. Nothing was entered in the log; what was typed is not lost, the page keeps it.
 #[derive(Clone, Debug, PartialEq, Eq, Error, Serialize, Deserialize, ToSchema)]
 #[serde(tag = "kind", rename_all = "snake_case")]
@@ -16,10 +18,12 @@ pub enum Refusal {
     #[error("No site is loaded. Start the hub with a site file.")]
     NoSite,
     /// The asker's role does not allow it.
-    #[error("This phone can't do that. Ask {who} to do it.")]
+    #[error("This phone can't do that. Ask {} to do it.", who(.roles, .machine.as_deref()))]
     NotAllowed {
-        /// Who may.
-        who: String,
+        /// The roles that may.
+        roles: Vec<Role>,
+        /// The machine whose operator alone may.
+        machine: Option<String>,
     },
     /// A name that the site does not have.
     #[error("There is no {what} named {name} on this site. Pick one from the list.")]
@@ -180,6 +184,23 @@ impl std::fmt::Display for Thing {
             Self::MarkOrTarget => "mark or target",
         })
     }
+}
+
+fn who(roles: &[Role], machine: Option<&str>) -> String {
+    if let Some(machine) = machine {
+        return format!("the operator of {machine}");
+    }
+    let names: Vec<&str> = roles
+        .iter()
+        .map(|role| match role {
+            Role::Ground => "a ground person",
+            Role::Operator => "the operator",
+            Role::Supervisor => "the supervisor",
+            Role::Visitor => "a visitor",
+            Role::Hub => "the hub",
+        })
+        .collect();
+    names.join(" or ")
 }
 
 impl Refusal {

@@ -1,5 +1,6 @@
 //! The refusals in Spanish.
 
+use crate::asked::Role;
 use crate::refusal::{Refusal, Thing};
 
 fn thing(what: Thing) -> &'static str {
@@ -16,6 +17,23 @@ fn thing(what: Thing) -> &'static str {
     }
 }
 
+fn who(roles: &[Role], machine: Option<&str>) -> String {
+    if let Some(machine) = machine {
+        return format!("al operador de {machine}");
+    }
+    let names: Vec<&str> = roles
+        .iter()
+        .map(|role| match role {
+            Role::Ground => "a quien lleva el estadal",
+            Role::Operator => "al operador",
+            Role::Supervisor => "al supervisor",
+            Role::Visitor => "a una visita",
+            Role::Hub => "al servidor",
+        })
+        .collect();
+    names.join(" o ")
+}
+
 /// The same as the English text, as a crew would say it.
 pub(crate) fn spanish(refusal: &Refusal) -> String {
     match refusal {
@@ -26,9 +44,10 @@ pub(crate) fn spanish(refusal: &Refusal) -> String {
         Refusal::NoSite => {
             "No hay obra cargada. Arranque el servidor con un archivo de obra.".into()
         }
-        Refusal::NotAllowed { who } => {
-            format!("Este teléfono no puede hacer eso. Pídalo a: {who}.")
-        }
+        Refusal::NotAllowed { roles, machine } => format!(
+            "Este teléfono no puede hacer eso. Pídalo {}.",
+            who(roles, machine.as_deref())
+        ),
         Refusal::Unknown { what, name } => format!(
             "No existe «{name}» ({}) en esta obra. Escoja de la lista.",
             thing(*what)

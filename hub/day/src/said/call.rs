@@ -7,7 +7,7 @@ use earthwork::words::{CallText, Language, ScreenUnit, call_text, quick_text};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::asked::By;
+use crate::asked::{By, Role};
 use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::keep_out;
@@ -226,7 +226,8 @@ pub(crate) fn own_live<'a>(state: &'a State, by: &By, id: u64) -> Result<&'a Cal
     let call = live(state, id)?;
     if by.machine.as_deref() != Some(&call.sent.machine) {
         return Err(Refusal::NotAllowed {
-            who: format!("the operator of {}", call.sent.machine),
+            roles: vec![Role::Operator],
+            machine: Some(call.sent.machine.clone()),
         });
     }
     Ok(call)
@@ -235,7 +236,8 @@ pub(crate) fn own_live<'a>(state: &'a State, by: &By, id: u64) -> Result<&'a Cal
 /// The machine whose cab the asker sits in.
 pub(crate) fn own_machine(by: &By) -> Result<String, Refusal> {
     by.machine.clone().ok_or_else(|| Refusal::NotAllowed {
-        who: "the operator".into(),
+        roles: vec![Role::Operator],
+        machine: None,
     })
 }
 

@@ -41,7 +41,7 @@ impl Known {
         if self.by().is(Role::Supervisor) {
             Ok(())
         } else {
-            Err(Problem::not_allowed("the supervisor"))
+            Err(Problem::not_allowed(&[Role::Supervisor]))
         }
     }
 }

@@ -5,6 +5,7 @@ use std::fmt;
 use actix_web::error::JsonPayloadError;
 use actix_web::http::StatusCode;
 use actix_web::{HttpResponse, ResponseError};
+use day::asked::Role;
 use day::refusal::Refusal;
 use earthwork::words::Language;
 use serde::Serialize;
@@ -70,9 +71,10 @@ impl Problem {
     }
 
     /// A role that is missing.
-    pub fn not_allowed(who: &str) -> Self {
+    pub fn not_allowed(roles: &[Role]) -> Self {
         Refusal::NotAllowed {
-            who: who.to_owned(),
+            roles: roles.to_vec(),
+            machine: None,
         }
         .into()
     }
