@@ -2,7 +2,8 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
-import { defineConfig, type Plugin } from "vite";
+import type { Plugin } from "vite";
+import { defineConfig } from "vitest/config";
 
 /** The hub compresses nothing while a crew waits: every text file gets its `.gz` here. */
 function gzipBeside(): Plugin {
@@ -32,5 +33,6 @@ export default defineConfig({
     cssCodeSplit: false,
     reportCompressedSize: false,
   },
+  test: { environment: "happy-dom", include: ["src/**/*.test.{ts,tsx}"] },
   server: { proxy: { "/api": { target: "http://127.0.0.1:7654", ws: true } } },
 });

@@ -37,6 +37,19 @@ const TABLE = "outbox";
 const FIRST_PAUSE = 500;
 const LONGEST_PAUSE = 4_000;
 
+/** A phone without a database keeps what was said for as long as the page lives. */
+async function open(): Promise<IDBPDatabase | null> {
+  try {
+    return await openDB(DATABASE, 1, {
+      upgrade(db) {
+        db.createObjectStore(TABLE, { keyPath: "key" });
+      },
+    });
+  } catch {
+    return null;
+  }
+}
+
 export type Send = (asked: Asked) => Promise<Reply>;
 
 export class Outbox {
@@ -52,11 +65,7 @@ export class Outbox {
     private readonly device: () => string,
     private readonly time: () => number,
   ) {
-    this.db = openDB(DATABASE, 1, {
-      upgrade(db) {
-        db.createObjectStore(TABLE, { keyPath: "key" });
-      },
-    }).catch(() => null);
+    this.db = open();
   }
 
   /** Takes up what an earlier page left. Words of another device are dropped; their number is returned. */

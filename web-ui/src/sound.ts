@@ -62,7 +62,7 @@ export function notes(tune: Tune, tenths = 1): Note[] {
 export function play(tune: Tune, tenths = 1): number {
   const tuneNotes = notes(tune, tenths);
   const last = tuneNotes[tuneNotes.length - 1];
-  if (!context || context.state !== "running" || !last) return 0;
+  if (context?.state !== "running" || !last) return 0;
   for (const note of tuneNotes) sound(context, note);
   return last.at + last.long;
 }

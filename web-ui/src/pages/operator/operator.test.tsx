@@ -1,0 +1,150 @@
+/** The cab's page shows a number only while everything behind it is alive. */
+import { render } from "preact";
+import { act } from "preact/test-utils";
+import { beforeEach, describe, expect, it } from "vitest";
+import { FOOT } from "../../grade";
+import { half } from "../../parts/call";
+import { notes } from "../../sound";
+import { beats, bye, linked, me, now, operator } from "../../state";
+import type { CallView, Me, Operator } from "../../wire";
+import { OperatorPage } from "./operator";
+import { numberEms } from "./section";
+import { tuneOf } from "./tunes";
+
+const call: CallView = {
+  id: 7,
+  machine: "EX-1",
+  mark: "N-04",
+  target: "North wall footing",
+  message: {
+    kind: "measured",
+    correction: { down: { half_tenths: 6 } },
+    dev: (30 * FOOT) / 100,
+    amount: (30 * FOOT) / 100,
+    verdict: "high",
+  },
+  texts: [
+    {
+      language: "english",
+      unit: "tenths",
+      word: "DOWN",
+      amount: "3",
+      unit_word: "TENTHS",
+      warning: "",
+      exact: "0.30 ft",
+      spoken: "down three",
+      line: "DOWN 3",
+    },
+  ],
+  labels: [],
+  by: "RT",
+  made_at: 1_000,
+  sent_at: 1_000,
+  stale_at: 60_000,
+  state: { kind: "sent" },
+};
+
+const view: Operator = {
+  site: "Invented",
+  day: "2030-05-14",
+  machine: "EX-1",
+  shape: "square",
+  works_on: ["North wall footing"],
+  direction: "west",
+  device: "m1",
+  screen: { kind: "call", call },
+};
+
+const who: Me = {
+  device: "m1",
+  person: "OW",
+  roles: ["operator"],
+  machine: "EX-1",
+  language: "english",
+  unit: "tenths",
+  site: "Invented",
+  day: "2030-05-14",
+  build: "b",
+};
+
+const root = document.createElement("div");
+document.body.append(root);
+const numbers = () => root.querySelectorAll(".number").length;
+
+beforeEach(() => {
+  act(() => {
+    render(null, root);
+    me.value = who;
+    operator.value = view;
+    now.value = 2_000;
+    linked.value = true;
+    bye.value = null;
+    render(<OperatorPage />, root);
+  });
+});
+
+describe("the cab's page", () => {
+  it("shows the live call", () => {
+    expect(numbers()).toBe(1);
+    expect(root.querySelector(".told")?.getAttribute("aria-label")).toContain("DOWN 3");
+  });
+
+  it("starts the number's clock anew with each heartbeat", () => {
+    const armed = () => root.querySelector(".living")?.className;
+    const before = armed();
+    act(() => {
+      beats.value++;
+    });
+    expect(armed()).not.toBe(before);
+    expect(root.querySelector(".no-link")?.className.endsWith(String(armed()).slice(-7))).toBe(true);
+  });
+
+  it("takes the number away when the link is lost", () => {
+    act(() => {
+      linked.value = false;
+    });
+    expect(numbers()).toBe(0);
+    expect(root.textContent).toContain("WATCH THE GROUND PERSON");
+  });
+
+  it("takes the number away when the call has grown old on the hub's clock", () => {
+    act(() => {
+      now.value = 60_000;
+    });
+    expect(numbers()).toBe(0);
+    expect(root.textContent).toContain("OLD – ASK");
+  });
+
+  it("takes the number away when another phone is the screen", () => {
+    act(() => {
+      operator.value = { ...view, device: "m2" };
+    });
+    expect(numbers()).toBe(0);
+  });
+
+  it("shows no number under a stop, and says who pressed", () => {
+    act(() => {
+      operator.value = { ...view, screen: { kind: "stop", by: "RT", why: "", since: 1_000, all: true } };
+    });
+    expect(numbers()).toBe(0);
+    expect(root.textContent).toContain("RT pressed STOP");
+  });
+
+  it("lets half, body and tone agree", () => {
+    expect(half(call.message)).toBe("down");
+    expect(root.querySelector(".section.down .soil")).not.toBeNull();
+    const { tune, tenths } = tuneOf(call);
+    expect([tune, Math.round(tenths)]).toEqual(["down", 3]);
+    const falling = notes(tune, tenths);
+    expect(falling).toHaveLength(3);
+    expect(falling.every((note) => note.to < note.from)).toBe(true);
+  });
+});
+
+describe("the width of a number", () => {
+  it("grows with what is told", () => {
+    expect(numberEms("3", false)).toBeLessThan(numberEms("3½", false));
+    expect(numberEms("1.2", false)).toBeLessThan(numberEms("1.2", true));
+    expect(numberEms("4 1/8", false)).toBeGreaterThan(numberEms("4", false));
+  });
+});
