@@ -28,7 +28,7 @@ pub enum ExportError {
         source: std::io::Error,
     },
     /// The export does not prove itself.
-    #[error("{}, line {line}: {source}. Nothing was imported.", path.display())]
+    #[error("{}, line {line}: {source}.", path.display())]
     Broken {
         /// Which file.
         path: PathBuf,

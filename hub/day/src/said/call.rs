@@ -59,6 +59,11 @@ pub struct CallSent {
 pub struct CallEnded {
     /// Which.
     pub call: u64,
+    /// The machine that it is for.
+    pub machine: String,
+    /// The mark that it is about.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub mark: Option<String>,
     /// How.
     pub how: Ending,
 }
@@ -92,6 +97,11 @@ pub struct SawNod {
 pub struct CallGot {
     /// Which.
     pub call: u64,
+    /// The machine that it is for.
+    pub machine: String,
+    /// The mark that it is about.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub mark: Option<String>,
     /// Who saw the nod, when it was not pressed in the cab.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub witness: Option<String>,
@@ -203,10 +213,20 @@ pub fn text(message: &Message, language: Language, unit: ScreenUnit) -> CallText
     }
 }
 
+/// The entry that ends a call.
+fn ended(id: u64, call: &Call, how: Ending) -> Body {
+    Body::CallEnded(CallEnded {
+        call: id,
+        machine: call.sent.machine.clone(),
+        mark: call.sent.mark.clone(),
+        how,
+    })
+}
+
 /// Ends the live call of a machine, if it has one.
 pub(crate) fn end_live(state: &State, machine: &str, how: Ending) -> Option<Body> {
-    let (call, _) = state.live_call(machine)?;
-    Some(Body::CallEnded(CallEnded { call, how }))
+    let (id, call) = state.live_call(machine)?;
+    Some(ended(id, call, how))
 }
 
 fn live(state: &State, id: u64) -> Result<&Call, Refusal> {
@@ -242,11 +262,8 @@ pub(crate) fn own_machine(by: &By) -> Result<String, Refusal> {
 }
 
 pub(crate) fn withdraw(state: &State, asked: &WithdrawCall) -> Result<Vec<Body>, Refusal> {
-    live(state, asked.call)?;
-    Ok(vec![Body::CallEnded(CallEnded {
-        call: asked.call,
-        how: Ending::Withdrawn,
-    })])
+    let call = live(state, asked.call)?;
+    Ok(vec![ended(asked.call, call, Ending::Withdrawn)])
 }
 
 pub(crate) fn got(state: &State, by: &By, asked: &GotIt) -> Result<Vec<Body>, Refusal> {
@@ -263,7 +280,12 @@ fn acknowledge(call: &Call, id: u64, witness: Option<String>) -> Vec<Body> {
     if call.state == CallState::Got {
         return vec![];
     }
-    vec![Body::CallGot(CallGot { call: id, witness })]
+    vec![Body::CallGot(CallGot {
+        call: id,
+        machine: call.sent.machine.clone(),
+        mark: call.sent.mark.clone(),
+        witness,
+    })]
 }
 
 pub(crate) fn check_me(state: &State, by: &By, _: &CheckMe) -> Result<Vec<Body>, Refusal> {
@@ -328,14 +350,12 @@ pub(crate) fn on_deadline(state: &State, now: Time) -> Vec<Body> {
                     ..
                 }
             );
-            Body::CallEnded(CallEnded {
-                call: id,
-                how: if grade {
-                    Ending::GradeRanOut
-                } else {
-                    Ending::StaleByAge
-                },
-            })
+            let how = if grade {
+                Ending::GradeRanOut
+            } else {
+                Ending::StaleByAge
+            };
+            ended(id, call, how)
         })
         .collect()
 }

@@ -24,6 +24,11 @@ pub struct Delivered {
 pub struct CallDelivered {
     /// Which.
     pub call: u64,
+    /// The machine that it is for.
+    pub machine: String,
+    /// The mark that it is about.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub mark: Option<String>,
     /// Which phone.
     pub device: String,
 }
@@ -45,6 +50,11 @@ pub struct Shown {
 pub struct CallShown {
     /// Which.
     pub call: u64,
+    /// The machine that it is for.
+    pub machine: String,
+    /// The mark that it is about.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub mark: Option<String>,
     /// Which phone.
     pub device: String,
     /// The exact line that was shown.
@@ -91,6 +101,8 @@ pub(crate) fn delivered(state: &State, by: &By, asked: &Delivered) -> Result<Vec
     }
     Ok(vec![Body::CallDelivered(CallDelivered {
         call: asked.call,
+        machine: call.sent.machine.clone(),
+        mark: call.sent.mark.clone(),
         device: by.device.clone(),
     })])
 }
@@ -103,6 +115,8 @@ pub(crate) fn shown(state: &State, by: &By, asked: &Shown) -> Result<Vec<Body>, 
     let text = call::text(&call.sent.message, asked.language, asked.unit);
     Ok(vec![Body::CallShown(CallShown {
         call: asked.call,
+        machine: call.sent.machine.clone(),
+        mark: call.sent.mark.clone(),
         device: by.device.clone(),
         text: text.line,
     })])

@@ -16,20 +16,28 @@ pub(super) fn tell(body: &Body) -> Told {
         Body::CallDelivered(b) => Told::new(
             format!("Call {} is on the phone.", b.call),
             format!("La orden {} está en el teléfono.", b.call),
-        ),
+        )
+        .machine(&b.machine)
+        .mark(b.mark.as_deref()),
         Body::CallShown(b) => Told::new(
             format!("Call {} shown: {}", b.call, b.text),
             format!("Orden {} mostrada: {}", b.call, b.text),
-        ),
+        )
+        .machine(&b.machine)
+        .mark(b.mark.as_deref()),
         Body::CallGot(b) => match &b.witness {
             None => Told::new(
                 format!("Call {}: GOT IT pressed.", b.call),
                 format!("Orden {}: apretó ENTENDIDO.", b.call),
-            ),
+            )
+            .machine(&b.machine)
+            .mark(b.mark.as_deref()),
             Some(who) => Told::new(
                 format!("Call {}: {who} saw the nod.", b.call),
                 format!("Orden {}: {who} vio la seña.", b.call),
-            ),
+            )
+            .machine(&b.machine)
+            .mark(b.mark.as_deref()),
         },
         Body::CallEnded(b) => {
             let (en, es) = ending(b.how);
@@ -37,6 +45,8 @@ pub(super) fn tell(body: &Body) -> Told {
                 format!("Call {} ended: {en}.", b.call),
                 format!("Orden {} terminó: {es}.", b.call),
             )
+            .machine(&b.machine)
+            .mark(b.mark.as_deref())
         }
         Body::LookAsked(b) => Told::new(
             format!("{} asks for a look.", b.machine),

@@ -1,7 +1,9 @@
 //! Sentences about readings, questions and rulings.
 
+use earthwork::tolerance::Verdict;
+
 use super::{Told, feet, signed};
-use crate::said::reading::{LateReason, Question, Reading, SpotReason};
+use crate::said::reading::{Judged, LateReason, Question, Reading, SpotReason};
 use crate::said::rule::Ruling;
 
 fn measured(reading: &Reading) -> (String, String) {
@@ -14,14 +16,32 @@ fn measured(reading: &Reading) -> (String, String) {
             } else {
                 format!(" ({} × {})", judged.joined.len() + 1, signed(judged.mean))
             };
+            let (en, es) = verdict(judged);
             (
-                format!("{}: {at}, {dev}{mean}", reading.mark),
-                format!("{}: {at}, {dev}{mean}", reading.mark),
+                format!("{}: {at}, {dev}{mean}, {en}", reading.mark),
+                format!("{}: {at}, {dev}{mean}, {es}", reading.mark),
             )
         }
         None => (
             format!("{}: {at}", reading.mark),
             format!("{}: {at}", reading.mark),
+        ),
+    }
+}
+
+fn verdict(judged: &Judged) -> (&'static str, &'static str) {
+    match judged.verdict {
+        _ if judged.settled_high => ("HIGH BY RULE", "ALTO POR REGLA"),
+        Verdict::High => ("HIGH", "ALTO"),
+        Verdict::On => ("ON", "A NIVEL"),
+        Verdict::Low => ("LOW", "BAJO"),
+        Verdict::TooCloseHigh => (
+            "too close to call, high side",
+            "muy justo para decir, lado alto",
+        ),
+        Verdict::TooCloseLow => (
+            "too close to call, low side",
+            "muy justo para decir, lado bajo",
         ),
     }
 }
