@@ -479,6 +479,10 @@ export interface components {
             call: number;
             /** @description Which phone. */
             device: string;
+            /** @description The machine that it is for. */
+            machine: string;
+            /** @description The mark that it is about. */
+            mark?: string | null;
         };
         /** @description A call is no longer live. */
         CallEnded: {
@@ -489,6 +493,10 @@ export interface components {
             call: number;
             /** @description How. */
             how: components["schemas"]["Ending"];
+            /** @description The machine that it is for. */
+            machine: string;
+            /** @description The mark that it is about. */
+            mark?: string | null;
         };
         /** @description A call was acknowledged. */
         CallGot: {
@@ -497,6 +505,10 @@ export interface components {
              * @description Which.
              */
             call: number;
+            /** @description The machine that it is for. */
+            machine: string;
+            /** @description The mark that it is about. */
+            mark?: string | null;
             /** @description Who saw the nod, when it was not pressed in the cab. */
             witness?: string | null;
         };
@@ -540,6 +552,10 @@ export interface components {
             call: number;
             /** @description Which phone. */
             device: string;
+            /** @description The machine that it is for. */
+            machine: string;
+            /** @description The mark that it is about. */
+            mark?: string | null;
             /** @description The exact line that was shown. */
             text: string;
         };
