@@ -10,3 +10,5 @@ mod harness;
 mod demo_day;
 mod joining;
 mod reading;
+mod roles;
+mod wire;
