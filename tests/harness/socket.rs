@@ -27,7 +27,7 @@ impl Socket {
     }
 
     /// Opens the socket as a page of that origin does.
-    pub(crate) fn try_open(phone: &Phone, origin: &str) -> Result<Self, Box<tungstenite::Error>> {
+    pub(crate) fn try_open(phone: &Phone, origin: &str) -> Result<Self, Box<Error>> {
         let host = phone.base.strip_prefix("http://").expect("an address");
         let request = format!("ws://{host}/api/live").into_client_request();
         let mut request = request.expect("a request");

@@ -9,6 +9,7 @@ mod harness;
 
 mod demo_day;
 mod joining;
+mod delivery;
 mod reading;
 mod roles;
 mod wire;

@@ -1,0 +1,209 @@
+//! Who may do what: every command over HTTP, by every role. The table is written down here, not asked of the hub.
+
+use serde_json::{Value, json};
+
+use crate::harness::phone::Phone;
+use crate::harness::yard::{FOOT, Yard, reading, second_benchmark, set_up};
+
+const GROUND: &str = "ground";
+const OPERATOR: &str = "operator";
+const SUPERVISOR: &str = "supervisor";
+const VISITOR: &str = "visitor";
+
+/// Each command with the roles that may say it (the words and the job: who reads, who digs, who decides, who looks on).
+fn table() -> Vec<(Value, Vec<&'static str>)> {
+    let crew = vec![GROUND, SUPERVISOR];
+    let on_foot_or_in_cab = vec![GROUND, OPERATOR, SUPERVISOR];
+    let cab = vec![OPERATOR];
+    let boss = vec![SUPERVISOR];
+    let flat = json!({
+        "shape": { "kind": "flat", "elevation": 100 * FOOT },
+        "stack": { "surface": "bare ground", "layers": [] },
+    });
+    let tolerance = json!({ "high": FOOT / 10, "low": FOOT / 10 });
+    vec![
+        (set_up(), crew.clone()),
+        (second_benchmark(), crew.clone()),
+        (
+            json!({ "kind": "restate_set_up", "set_up": "S9", "benchmark": "BM-2", "rod": "A", "text": "5.00" }),
+            crew.clone(),
+        ),
+        (
+            json!({ "kind": "level_again", "set_up": "S9", "rod": "A", "point_before": "5.00", "benchmark_again": "5.50", "point_again": "5.50" }),
+            crew.clone(),
+        ),
+        (
+            json!({ "kind": "use_one_benchmark", "set_up": "S9" }),
+            crew.clone(),
+        ),
+        (
+            json!({ "kind": "close_set_up", "set_up": "S9", "why": "lunch" }),
+            crew.clone(),
+        ),
+        (reading("P-1", "4.70"), crew.clone()),
+        (
+            json!({ "kind": "quick_call", "machine": "EX-1", "word": "more" }),
+            crew.clone(),
+        ),
+        (
+            json!({ "kind": "withdraw_call", "call": 9_999 }),
+            crew.clone(),
+        ),
+        (json!({ "kind": "saw_nod", "call": 9_999 }), crew),
+        (
+            json!({ "kind": "say_bumped", "set_up": "S9" }),
+            on_foot_or_in_cab.clone(),
+        ),
+        (
+            json!({ "kind": "place_machine", "machine": "EX-1", "at": { "x": 0, "y": 0 } }),
+            on_foot_or_in_cab.clone(),
+        ),
+        (
+            json!({ "kind": "say_moved", "machine": "EX-1" }),
+            on_foot_or_in_cab,
+        ),
+        (json!({ "kind": "got_it", "call": 9_999 }), cab.clone()),
+        (json!({ "kind": "check_me" }), cab.clone()),
+        (json!({ "kind": "say_cant", "why": "water" }), cab.clone()),
+        (json!({ "kind": "delivered", "call": 9_999 }), cab.clone()),
+        (
+            json!({ "kind": "shown", "call": 9_999, "language": "english", "unit": "tenths" }),
+            cab.clone(),
+        ),
+        (
+            json!({ "kind": "see_target", "target": "PAD", "revision": 1 }),
+            cab,
+        ),
+        (
+            json!({ "kind": "confirm_site", "digest": "none" }),
+            boss.clone(),
+        ),
+        (
+            json!({ "kind": "remove_phone", "device": "d-nobody" }),
+            boss.clone(),
+        ),
+        (json!({ "kind": "renew_codes" }), boss.clone()),
+        (
+            json!({ "kind": "lift_stop", "why": "nothing is stopped" }),
+            boss.clone(),
+        ),
+        (
+            json!({ "kind": "set_aim", "on": ["PAD"], "aim": 0, "why": "as drawn" }),
+            boss.clone(),
+        ),
+        (
+            json!({ "kind": "revise_target", "target": "PAD", "grade": flat, "tolerance": tolerance, "why": "as told" }),
+            boss.clone(),
+        ),
+        (
+            json!({ "kind": "rule", "mark": "P-1", "ruling": "leave", "why": "as told" }),
+            boss,
+        ),
+        (
+            json!({ "kind": "change_screen", "language": "spanish", "unit": "millimetres" }),
+            vec![GROUND, OPERATOR, SUPERVISOR, VISITOR],
+        ),
+        (
+            json!({ "kind": "stop_all" }),
+            vec![GROUND, OPERATOR, SUPERVISOR, VISITOR],
+        ),
+        (json!({ "kind": "open_day", "day": "2030-01-01" }), vec![]),
+        (
+            json!({ "kind": "read_site", "site": { "name": "Other yard", "benchmarks": [], "targets": [], "marks": [], "machines": [], "rods": [], "lasers": [] } }),
+            vec![],
+        ),
+        (
+            json!({ "kind": "join", "device": "d-1", "token_digest": "00", "person": "XX", "roles": ["supervisor"], "language": "english", "unit": "tenths" }),
+            vec![],
+        ),
+        (
+            json!({ "kind": "notice_screen", "device": "d-1", "screen": "lost" }),
+            vec![],
+        ),
+    ]
+}
+
+/// The kinds that the contract lists: a command that is added and not in the table above fails here.
+fn kinds_of_the_contract(phone: &Phone) -> Vec<String> {
+    let contract = phone.json("/api/openapi.json");
+    let command = &contract["components"]["schemas"]["Command"]["oneOf"];
+    let kinds = command.as_array().expect("the commands").iter().map(|one| {
+        let text = one.to_string();
+        let after = text.split(r#""enum":[""#).nth(1).expect("a kind");
+        after.split('"').next().expect("a kind").to_owned()
+    });
+    let mut kinds: Vec<String> = kinds.collect();
+    kinds.sort();
+    kinds
+}
+
+#[test]
+fn the_table_of_roles_names_every_command() {
+    let yard = Yard::open();
+    let mut named: Vec<String> = table()
+        .iter()
+        .map(|(command, _)| command["kind"].as_str().expect("a kind").to_owned())
+        .collect();
+    named.sort();
+    assert_eq!(named, kinds_of_the_contract(&yard.truck));
+}
+
+#[test]
+fn each_command_is_taken_from_the_roles_that_may_say_it_and_from_no_other() {
+    let yard = Yard::open();
+    let phones = [
+        (GROUND, yard.ground()),
+        (OPERATOR, yard.cab("EX-1")),
+        (
+            SUPERVISOR,
+            yard.truck.lets_in("PN", &["ground", "supervisor"], None),
+        ),
+        (VISITOR, yard.truck.lets_in("VZ", &["visitor"], None)),
+    ];
+    // The laptop supervises and nothing else.
+    let truck = (SUPERVISOR, yard.truck.at(&yard.hub.base));
+    for (command, may) in table() {
+        let kind = command["kind"].clone();
+        for (role, phone) in phones.iter().chain([&truck]) {
+            let before = yard.hub_head();
+            let reply = phone.say(&phone.fresh_key(), &command);
+            if may.contains(role) {
+                assert!(
+                    [200, 409].contains(&reply.status),
+                    "{kind} by {role}: {reply:?}"
+                );
+                continue;
+            }
+            let refused = reply.of(403);
+            assert_eq!(
+                refused["refusal"]["kind"], "not_allowed",
+                "{kind} by {role}"
+            );
+            assert_ne!(refused["english"], refused["spanish"], "{kind} by {role}");
+            let entries = yard.truck.json(&format!("/api/log?after={before}"));
+            let by_it = entries["lines"].as_array().expect("lines").iter();
+            let by_it = by_it.filter(|line| line["device"] == phone_name(phone));
+            assert_eq!(by_it.count(), 0, "{kind} by {role} is in the log");
+        }
+    }
+}
+
+fn phone_name(phone: &Phone) -> Value {
+    json!(phone.device())
+}
+
+#[test]
+fn an_operator_speaks_for_the_own_cab_alone() {
+    let yard = Yard::open();
+    let ground = yard.ground();
+    let (one, two) = (yard.cab("EX-1"), yard.cab("EX-2"));
+    crate::harness::yard::prove_laser(&ground);
+    let answer = ground.says(&reading("P-1", "4.70"));
+    let got = json!({ "kind": "got_it", "call": answer["outcome"]["call"] });
+    let refused = two.is_refused(403, &got);
+    for language in ["english", "spanish"] {
+        let said = refused[language].as_str().unwrap_or_default();
+        assert!(said.contains("EX-1"), "{refused}");
+    }
+    one.says(&got);
+}
