@@ -133,7 +133,12 @@ impl Yard {
 
     /// Stops the hub cleanly; gives the folder, so that it can be started again.
     pub(crate) fn stop(self) -> Stopped {
-        assert!(self.hub.stop().success(), "the hub stops cleanly");
+        self.signal("TERM")
+    }
+
+    /// Stops the hub by a signal that it takes for a wish to stop.
+    pub(crate) fn signal(self, signal: &str) -> Stopped {
+        assert!(self.hub.signal(signal).success(), "the hub stops cleanly");
         Stopped {
             folder: self.folder,
             truck: self.truck,

@@ -7,9 +7,11 @@
 #[path = "../harness/mod.rs"]
 mod harness;
 
+mod delivery;
 mod demo_day;
 mod joining;
-mod delivery;
+mod keeping;
 mod reading;
 mod roles;
+mod verbs;
 mod wire;

@@ -37,6 +37,9 @@ pub enum ExportError {
         /// What is wrong.
         source: ChainError,
     },
+    /// An export that does not prove itself is not taken in.
+    #[error("{0} Nothing was imported.")]
+    NotImported(Box<ExportError>),
     /// There is a log already.
     #[error("The data folder {} holds a log already. Import into a new folder.", folder.display())]
     NotEmpty {
@@ -132,16 +135,17 @@ pub fn import(path: &Path, folder: &DataFolder) -> Result<Head, ExportError> {
             folder: folder.path().to_owned(),
         });
     }
-    let proof = verify(path)?;
+    let not_imported = |error| ExportError::NotImported(Box::new(error));
+    let proof = verify(path).map_err(not_imported)?;
     if proof.first != 1 {
-        return Err(ExportError::Broken {
+        return Err(not_imported(ExportError::Broken {
             path: path.to_owned(),
             line: 1,
             source: ChainError::Numbering {
                 seq: proof.first,
                 expected: 1,
             },
-        });
+        }));
     }
     let mut waiting: Vec<Kept> = Vec::new();
     each_line(path, |entry, _, sealed| {
