@@ -1,6 +1,12 @@
 //! The house rules that no compiler knows: which floor may use which, what a file must begin with, how long it may be,
 //! and the words that no page may print.
 
+#![expect(
+    clippy::panic,
+    clippy::unwrap_used,
+    reason = "these helpers serve tests alone"
+)]
+
 use std::fs;
 use std::path::{Path, PathBuf};
 
@@ -17,7 +23,8 @@ fn files(under: &str, endings: &[&str]) -> Vec<PathBuf> {
     let mut found = Vec::new();
     let mut folders = vec![root().join(under)];
     while let Some(folder) = folders.pop() {
-        let items = fs::read_dir(&folder).unwrap_or_else(|error| panic!("{folder:?}: {error}"));
+        let items =
+            fs::read_dir(&folder).unwrap_or_else(|error| panic!("{}: {error}", folder.display()));
         for item in items {
             let path = item.unwrap().path();
             let name = path.file_name().unwrap().to_string_lossy().into_owned();
@@ -38,7 +45,7 @@ fn files(under: &str, endings: &[&str]) -> Vec<PathBuf> {
 }
 
 fn text(path: &Path) -> String {
-    fs::read_to_string(path).unwrap_or_else(|error| panic!("{path:?}: {error}"))
+    fs::read_to_string(path).unwrap_or_else(|error| panic!("{}: {error}", path.display()))
 }
 
 fn short(path: &Path) -> String {
