@@ -126,11 +126,6 @@ impl Yard {
         self.folder.path().join("site.toml")
     }
 
-    /// The one file of the day's log.
-    pub(crate) fn day_file(&self) -> PathBuf {
-        day_file(&self.data())
-    }
-
     /// Stops the hub cleanly; gives the folder, so that it can be started again.
     pub(crate) fn stop(self) -> Stopped {
         self.signal("TERM")

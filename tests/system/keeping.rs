@@ -210,7 +210,7 @@ fn a_log_that_lost_what_was_answered_is_said_to_be_short() {
         .iter()
         .position(|line| line.contains("reading-0001"))
         .expect("the reading");
-    let short: String = lines[..at].iter().map(|line| format!("{line}\n")).collect();
+    let short = lines[..at].join("\n") + "\n";
     fs::write(&file, short).expect("a short day");
     let yard = stopped.start();
     let said = yard.hub.said();

@@ -1,6 +1,8 @@
 //! The whole system from outside: the real binary, its HTTP interface and its sockets; one module for each capability.
 #![expect(
     clippy::expect_used,
+    clippy::panic,
+    clippy::print_stdout,
     reason = "a test that can't go on says why and fails"
 )]
 
