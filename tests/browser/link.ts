@@ -1,0 +1,59 @@
+/** The network between one phone and the hub: cut, frozen, whole again. */
+import { createServer, connect, type Server, type Socket } from "node:net";
+import type { AddressInfo } from "node:net";
+
+export class Link {
+  private cutOff = false;
+  private readonly lines = new Set<Socket>();
+
+  private constructor(
+    private readonly server: Server,
+    /** Where the phone's browser reaches the hub: a plain http name, as on the truck's Wi-Fi. */
+    readonly base: string,
+  ) {}
+
+  static async to(port: () => number): Promise<Link> {
+    const server = createServer();
+    await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
+    const link = new Link(server, `http://truck.test:${(server.address() as AddressInfo).port}`);
+    server.on("connection", (phone) => link.carry(phone, port()));
+    return link;
+  }
+
+  private carry(phone: Socket, port: number): void {
+    if (this.cutOff) {
+      phone.destroy();
+      return;
+    }
+    const hub = connect(port, "127.0.0.1");
+    for (const [from, to] of [
+      [phone, hub],
+      [hub, phone],
+    ] as const) {
+      this.lines.add(from);
+      from.pipe(to);
+      // Either end may be gone at any moment: that is what this is for.
+      from.on("error", () => to.destroy());
+      from.on("close", () => {
+        this.lines.delete(from);
+        to.destroy();
+      });
+    }
+  }
+
+  /** Ends every line and lets no new one through. */
+  cut(): void {
+    this.cutOff = true;
+    for (const line of this.lines) line.destroy();
+  }
+
+  /** Whole again. */
+  mend(): void {
+    this.cutOff = false;
+  }
+
+  close(): void {
+    this.cut();
+    this.server.close();
+  }
+}

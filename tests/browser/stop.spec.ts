@@ -1,0 +1,122 @@
+/** ALL STOP, from anyone to everyone; lifted by a supervisor with a reason. PAUSE and NEW TARGET withdraw the number. */
+import type { Page } from "@playwright/test";
+import { call, type Crew, expect, hold, type Phone, sendsReading, test } from "./crew.ts";
+
+const STOP = "STOP: every machine";
+
+interface Everyone {
+  ground: Phone;
+  cab: Phone;
+  board: Phone;
+}
+
+async function everyone(crew: Crew): Promise<Everyone> {
+  const board = await crew.joins("SUPERVISOR", "PN");
+  return { ...(await crew.digs()), board };
+}
+
+async function stands({ ground, cab, board }: Everyone, by: string): Promise<void> {
+  const screen = cab.page.getByRole("alert");
+  await expect(screen).toContainText("STOP");
+  await expect(screen).toContainText("EVERY MACHINE");
+  await expect(screen).toContainText(`${by} pressed STOP`);
+  await expect(screen).toContainText("Stand still, bucket down.");
+  await expect(ground.page.getByText(`EX-1 STOPPED by ${by}`).first()).toBeVisible();
+  const needs = board.page.getByRole("region", { name: "Needs somebody" });
+  await expect(needs).toContainText(`EX-1 stopped by ${by}`);
+  await expect(needs).toContainText(`EX-2 stopped by ${by}`);
+}
+
+/** Lifts the stop of a machine, with a reason, as the supervisor. */
+async function lifts(page: Page, machine: string): Promise<void> {
+  await page.getByRole("button", { name: `LIFT STOP ${machine}` }).click();
+  const panel = page.getByRole("dialog", { name: `LIFT STOP: ${machine}` });
+  const act = panel.getByRole("button", { name: "LIFT STOP" });
+  await expect(act).toBeDisabled();
+  await panel.getByLabel("What did you see before lifting it?").fill("cut is empty, eyes met");
+  await act.click();
+}
+
+for (const [role, who, by] of [
+  ["ground", "RT", (all: Everyone) => all.ground],
+  ["operator", "OW", (all: Everyone) => all.cab],
+  ["supervisor", "PN", (all: Everyone) => all.board],
+] as const) {
+  test(`STOP pressed by the ${role} stands on all three pages until a supervisor lifts it`, async ({ crew }) => {
+    const all = await everyone(crew);
+    await sendsReading(all.ground.page, "4.70");
+    await expect(call(all.cab.page, "DOWN 3")).toBeVisible();
+    await by(all).page.getByRole("button", { name: STOP }).click();
+    await stands(all, who);
+    await expect(call(all.cab.page, "DOWN 3")).toHaveCount(0);
+    await lifts(all.board.page, "EX-1");
+    await expect(all.cab.page.getByText("EVERY MACHINE")).toHaveCount(0);
+    const lines = JSON.stringify(await crew.hub.get("/api/log?limit=200"));
+    expect(lines).toContain("cut is empty, eyes met");
+  });
+}
+
+test("STOP stands in the same corner of every page", async ({ crew }) => {
+  const all = await everyone(crew);
+  const places = [];
+  for (const phone of [all.ground, all.cab, all.board]) {
+    const box = await phone.page.getByRole("button", { name: STOP }).boundingBox();
+    const size = phone.page.viewportSize();
+    if (!box || !size) throw new Error("STOP stands nowhere");
+    places.push({ right: size.width - box.x - box.width, bottom: size.height - box.y - box.height });
+  }
+  // A thumb finds it blind: the keys lie over one another, at the right edge and the lower edge.
+  for (const place of places) {
+    expect(place.right, JSON.stringify(places)).toBeLessThan(24);
+    expect(place.bottom, JSON.stringify(places)).toBeLessThan(24);
+  }
+});
+
+test("a check that fails pauses the cab until two benchmarks agree", async ({ crew }) => {
+  const { ground, cab } = await crew.digs();
+  await sendsReading(ground.page, "4.70");
+  await expect(call(cab.page, "DOWN 3")).toBeVisible();
+  // BM-2 must read 105.00 − 101.52 = 3.48; 3.40 is 0.08 off.
+  const press = (name: string | RegExp) => ground.page.getByRole("button", { name }).click();
+  await press("LASER");
+  await press("CHECK SHOT");
+  await press(/^BM-2/);
+  const panel = ground.page.getByRole("dialog");
+  for (const digit of "3.40") await panel.getByRole("button", { name: digit, exact: true }).click();
+  await panel.getByRole("button", { name: "SEND", exact: true }).click();
+  await expect(panel).toContainText("The laser is in doubt.");
+  await expect(cab.page.getByText("PAUSE – LASER CHECK")).toBeVisible();
+  await expect(call(cab.page, "DOWN 3")).toHaveCount(0);
+  await panel.getByRole("button", { name: "CLOSE" }).click();
+  await expect(ground.page.getByText("No calls until two benchmarks agree.")).toBeVisible();
+});
+
+test("a laser that was bumped pauses the cab; the key must be held", async ({ crew }) => {
+  const { ground, cab } = await crew.digs();
+  await ground.page.getByRole("button", { name: "LASER" }).click();
+  await hold(ground.page, /^IT WAS BUMPED/, async () => {
+    await expect(cab.page.getByText("PAUSE – LASER CHECK")).toBeVisible();
+  });
+  await expect(ground.page.getByText("RT saw it move")).toBeVisible();
+});
+
+test("a revised target withdraws the number until the operator has seen it", async ({ crew }) => {
+  const all = await everyone(crew);
+  await sendsReading(all.ground.page, "4.70");
+  await expect(call(all.cab.page, "DOWN 3")).toBeVisible();
+  const board = all.board.page;
+  await board.getByRole("button", { name: "TARGETS" }).click();
+  await board.getByRole("button", { name: "REVISE PAD" }).click();
+  const panel = board.getByRole("dialog");
+  await panel.getByLabel("Elevation of top of slab, ft").fill("100.30");
+  await panel.getByLabel("Why? It goes into the log.").fill("engineer's sketch of this morning");
+  await panel.getByRole("button", { name: "REVISE" }).click();
+  await expect(all.cab.page.getByText("NEW TARGET")).toBeVisible();
+  await expect(call(all.cab.page, "DOWN 3")).toHaveCount(0);
+  await expect(all.ground.page.getByText("TARGET CHANGED – REMOVED", { exact: true })).toBeVisible();
+  await all.ground.page.getByRole("button", { name: "READ AGAIN" }).click();
+  await expect(all.ground.page.getByText("EX-1 has not seen the new PAD")).toBeVisible();
+  await all.cab.page.getByRole("button", { name: "SEEN", exact: true }).click();
+  await expect(all.cab.page.getByText("NEW TARGET")).toHaveCount(0);
+  await expect(all.ground.page.getByText("EX-1 has not seen the new PAD")).toHaveCount(0);
+});
