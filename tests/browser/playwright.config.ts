@@ -26,7 +26,6 @@ export default defineConfig({
     viewport: PHONE,
     hasTouch: true,
     actionTimeout: 30_000,
-    trace: "retain-on-failure",
     launchOptions: {
       executablePath: CHROMIUM,
       args: [
