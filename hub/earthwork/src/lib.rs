@@ -14,6 +14,7 @@
 //! | How sure are we? | [`uncertainty`] |
 //! | Is it in? | [`tolerance`] |
 //! | What is the operator told? | [`correction`], in words: [`words`] |
+//! | How does the drawing get on to the ground? | [`layout`] |
 //! | How near the machine? | [`keep_out`] |
 //! | How long does a call last? | [`pace`] |
 //! | Do published examples come out? | [`worked`] |
@@ -27,6 +28,7 @@
 pub mod correction;
 pub mod earth_and_air;
 pub mod keep_out;
+pub mod layout;
 pub mod length;
 mod length_text;
 pub mod level;

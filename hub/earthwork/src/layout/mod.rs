@@ -1,0 +1,15 @@
+//! From the drawing to the ground: stakes, tapes, ties, strings, marks and the lines that must not be crossed.
+//!
+//! | the question | the file |
+//! |---|---|
+//! | What is lettered on the offset hub? | [`stake`] |
+//! | What does a tape on a slope give, level? | [`tape`] |
+//! | Where do two tapes meet? | [`tie`] |
+//! | Is the corner square, and which one moves? | [`square`] |
+//! | How far below the string is the dig? | [`string`] |
+
+pub mod square;
+pub mod stake;
+pub mod string;
+pub mod tape;
+pub mod tie;
