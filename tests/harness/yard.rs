@@ -3,6 +3,7 @@
 //! The pad: top of slab 100.50 ft, half a foot of gravel below, so the ground to dig to is 100.00 ft; a tenth high and two
 //! tenths low are allowed. The laser stands 5.00 ft above BM-1 (100.00 ft): its height of instrument is 105.00 ft.
 
+use std::ffi::OsStr;
 use std::fs;
 use std::path::{Path, PathBuf};
 
@@ -109,9 +110,14 @@ pub(crate) struct Yard {
 impl Yard {
     /// A hub on the yard, with nobody in but the laptop.
     pub(crate) fn open() -> Self {
+        Self::open_with(&[])
+    }
+
+    /// As [`Yard::open`], with something in the hub's environment.
+    pub(crate) fn open_with(environment: &[(&str, &OsStr)]) -> Self {
         let folder = folder();
         write_site(folder.path(), SITE);
-        let hub = serve(folder.path());
+        let hub = serve_with(folder.path(), environment);
         let truck = hub.laptop();
         Self { hub, truck, folder }
     }
@@ -219,9 +225,14 @@ pub(crate) fn write_site(folder: &Path, text: &str) {
 
 /// A hub on the site file of a folder.
 pub(crate) fn serve(folder: &Path) -> Hub {
+    serve_with(folder, &[])
+}
+
+fn serve_with(folder: &Path, environment: &[(&str, &OsStr)]) -> Hub {
     let site = folder.join("site.toml");
     let site = site.to_str().expect("a plain path");
-    Hub::start(&["serve", "--site", site], &folder.join("data"))
+    let arguments = ["serve", "--site", site];
+    Hub::start_with(&arguments, &folder.join("data"), environment)
 }
 
 /// The one file of the day's log in a data folder.
