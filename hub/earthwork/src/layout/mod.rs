@@ -7,7 +7,11 @@
 //! | Where do two tapes meet? | [`tie`] |
 //! | Is the corner square, and which one moves? | [`square`] |
 //! | How far below the string is the dig? | [`string`] |
+//! | May a mark be laid from this one, and how sure is it? | [`marks`] |
+//! | How far from a line that must not be crossed? | [`no_cross`] |
 
+pub mod marks;
+pub mod no_cross;
 pub mod square;
 pub mod stake;
 pub mod string;

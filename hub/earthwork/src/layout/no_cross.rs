@@ -1,0 +1,445 @@
+//! How far from a line that must not be crossed: every doubt is counted against the crew.
+//!
+//! LINE n is the distance less the guard, rounded down to half-tenths. The guard is k·√(tape² + string² + line²),
+//! independent parts adding in squares; with three doubts of 0.02 ft and k = 1 it is 0.035 ft.
+//! It is a reminder and a number, never a word that a place is clear.
+
+use serde::{Deserialize, Serialize};
+use thiserror::Error;
+use utoipa::ToSchema;
+
+use super::tie::Side;
+use crate::length::{FOOT, Length, whole};
+use crate::point::Point;
+use crate::words::Language;
+
+/// Within this of the line, past the guard, it is NEAR (common practice).
+pub const NEAR: Length = Length::from_hundredths_of_a_foot(30);
+const HALF_TENTH: i64 = FOOT / 20;
+
+/// A line that must not be crossed.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct NoCrossLine {
+    /// Its corners, in order: at least two. A line around a lot ends where it starts; any other line goes on
+    /// straight beyond its ends as far as its sides are concerned.
+    pub corners: Vec<Point>,
+    /// The hand on which the ground lies that may be dug, going from the first corner to the last.
+    pub keep: Side,
+}
+
+/// What makes the distance doubtful; each one standard deviation, in feet, at or above zero.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct LineDoubts {
+    /// Of the tape or the tie.
+    pub tape_ft: f64,
+    /// Of the string or the paint it was taken from.
+    pub string_ft: f64,
+    /// Of the line itself, as it was surveyed.
+    pub line_ft: f64,
+    /// How many standard deviations are counted.
+    pub k: f64,
+}
+
+/// Where an edge stands against the line.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Standing {
+    /// Over the line beyond doubt.
+    Crossed,
+    /// Within the doubt of the line, on either side.
+    Touch,
+    /// Short of the line, but by no more than 0.30 ft.
+    Near,
+    /// Farther from it.
+    Ok,
+}
+
+/// An edge against a line.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct LineShot {
+    /// From the line to the edge: positive on the side to keep to, negative over the line.
+    pub distance: Length,
+    /// The doubt that is counted against the crew.
+    pub guard: Length,
+    /// Where it stands.
+    pub standing: Standing,
+    /// Half-tenths that are left before the line, rounded down; none when it is touched or crossed.
+    pub half_tenths: u32,
+}
+
+/// Why there is no distance.
+#[derive(Clone, Debug, PartialEq, Eq, Error)]
+pub enum LineError {
+    /// Fewer than two corners.
+    #[error("A line needs at least two corners; this one has {corners}. Give its ends.")]
+    TooFewCorners {
+        /// How many.
+        corners: usize,
+    },
+    /// Two corners at one place.
+    #[error("Corners {number} and {} of the line are one place. Take one of them out.", .number + 1)]
+    CornerTwice {
+        /// The first of the two, counted from 1.
+        number: usize,
+    },
+    /// A doubt that is no doubt.
+    #[error("The doubt of the {what} must be a number of feet at or above 0, such as 0.02.")]
+    Doubt {
+        /// Which.
+        what: &'static str,
+    },
+}
+
+impl LineError {
+    /// The message in Spanish.
+    pub fn spanish(&self) -> String {
+        match self {
+            Self::TooFewCorners { corners } => format!(
+                "Una línea lleva por lo menos dos esquinas; esta tiene {corners}. Dé sus extremos."
+            ),
+            Self::CornerTwice { number } => format!(
+                "Las esquinas {number} y {} de la línea son el mismo punto. Quite una.",
+                number + 1
+            ),
+            Self::Doubt { what } => {
+                let what = match *what {
+                    "tape" => "la cinta",
+                    "string" => "el hilo",
+                    "line" => "la línea",
+                    _ => "el factor k",
+                };
+                format!("La duda de {what} debe ser un número de pies de 0 o más, como 0.02.")
+            }
+        }
+    }
+}
+
+impl LineDoubts {
+    /// The guard, rounded up to the next count.
+    ///
+    /// # Errors
+    /// When a doubt is not a number at or above zero.
+    pub fn guard(&self) -> Result<Length, LineError> {
+        for (what, value) in [
+            ("tape", self.tape_ft),
+            ("string", self.string_ft),
+            ("line", self.line_ft),
+            ("factor k", self.k),
+        ] {
+            if !(0.0..=100.0).contains(&value) {
+                return Err(LineError::Doubt { what });
+            }
+        }
+        let feet = self.k * self.tape_ft.hypot(self.string_ft).hypot(self.line_ft);
+        Ok(Length::from_tenth_micrometres(whole(
+            (feet * FOOT as f64).ceil(),
+        )))
+    }
+}
+
+impl NoCrossLine {
+    /// The distance from the line: positive on the side to keep to. Rounded toward the line when it is kept and
+    /// away from it when it is crossed, so that a count is never given to the crew.
+    ///
+    /// # Errors
+    /// When the line has too few corners, or two neighbours at one place.
+    pub fn distance(&self, at: Point) -> Result<Length, LineError> {
+        if self.corners.len() < 2 {
+            return Err(LineError::TooFewCorners {
+                corners: self.corners.len(),
+            });
+        }
+        if let Some(same) = self.corners.windows(2).position(|pair| pair[0] == pair[1]) {
+            return Err(LineError::CornerTwice { number: same + 1 });
+        }
+        let left = self.left_of(at);
+        let signed = match self.keep {
+            Side::Left => left,
+            Side::Right => -left,
+        };
+        Ok(Length::from_tenth_micrometres(whole(signed.floor())))
+    }
+
+    /// The distance to the nearest piece, in counts, positive to the left. Where two pieces are equally near their
+    /// common corner is the nearest place; there a bend to the left has the place on its left only if it lies to
+    /// the left of both pieces, and a bend to the right if it lies to the left of either.
+    fn left_of(&self, at: Point) -> f64 {
+        let pieces: Vec<Piece> = self
+            .corners
+            .windows(2)
+            .map(|pair| Piece::seen_from(pair[0], pair[1], at))
+            .collect();
+        let Some((nearest, piece)) = pieces
+            .iter()
+            .enumerate()
+            .min_by(|one, other| one.1.away.total_cmp(&other.1.away))
+        else {
+            return 0.0;
+        };
+        let closed = self.corners.first() == self.corners.last();
+        let neighbour = if piece.past_end {
+            let around = pieces.first().filter(|_| closed);
+            pieces.get(nearest + 1).or(around).map(|next| (piece, next))
+        } else if piece.before_start {
+            let around = pieces.last().filter(|_| closed);
+            nearest
+                .checked_sub(1)
+                .and_then(|before| pieces.get(before))
+                .or(around)
+                .map(|before| (before, piece))
+        } else {
+            None
+        };
+        let left = match neighbour {
+            None => piece.left,
+            Some((before, after)) if before.bends_left_to(after) => before.left && after.left,
+            Some((before, after)) => before.left || after.left,
+        };
+        if left { piece.away } else { -piece.away }
+    }
+
+    /// Where an edge stands, with every doubt counted against the crew.
+    ///
+    /// # Errors
+    /// When the line or a doubt is not one.
+    pub fn judge(&self, edge: Point, doubts: &LineDoubts) -> Result<LineShot, LineError> {
+        Ok(judge(self.distance(edge)?, doubts.guard()?))
+    }
+}
+
+/// A piece of the line, seen from a place.
+struct Piece {
+    along: (f64, f64),
+    away: f64,
+    left: bool,
+    before_start: bool,
+    past_end: bool,
+}
+
+impl Piece {
+    fn seen_from(from: Point, to: Point, at: Point) -> Piece {
+        let along = from.to(to);
+        let (east, north) = from.to(at);
+        let length = along.0.hypot(along.1);
+        let share = (east * along.0 + north * along.1) / length;
+        let cross = along.0 * north - along.1 * east;
+        let near = share.clamp(0.0, length);
+        let away = if (0.0..=length).contains(&share) {
+            cross.abs() / length
+        } else {
+            (east - near * along.0 / length).hypot(north - near * along.1 / length)
+        };
+        Piece {
+            along,
+            away,
+            left: cross > 0.0,
+            before_start: share <= 0.0,
+            past_end: share >= length,
+        }
+    }
+
+    fn bends_left_to(&self, next: &Piece) -> bool {
+        self.along.0 * next.along.1 - self.along.1 * next.along.0 > 0.0
+    }
+}
+
+/// Judges a signed distance. On the guard itself it is a touch, and NEAR goes up to and with 0.30 ft.
+pub fn judge(distance: Length, guard: Length) -> LineShot {
+    let guard = guard.max(Length::ZERO);
+    let standing = if distance < -guard {
+        Standing::Crossed
+    } else if distance <= guard {
+        Standing::Touch
+    } else if distance <= NEAR {
+        Standing::Near
+    } else {
+        Standing::Ok
+    };
+    let left = (distance - guard).tenth_micrometres().max(0) / HALF_TENTH;
+    LineShot {
+        distance,
+        guard,
+        standing,
+        half_tenths: u32::try_from(left).unwrap_or(u32::MAX),
+    }
+}
+
+/// What is told: `LINE 2½` for what is left, `STOP – LINE CROSSED`, `LINE TOUCHED`. Under half a tenth left is
+/// `LINE 0`.
+pub fn line_text(shot: &LineShot, language: Language) -> String {
+    let spanish = language == Language::Spanish;
+    match shot.standing {
+        Standing::Crossed if spanish => "ALTO – LÍNEA CRUZADA".to_owned(),
+        Standing::Crossed => "STOP – LINE CROSSED".to_owned(),
+        Standing::Touch if spanish => "EN LA LÍNEA".to_owned(),
+        Standing::Touch => "LINE TOUCHED".to_owned(),
+        Standing::Near | Standing::Ok => {
+            let word = if spanish { "LÍNEA" } else { "LINE" };
+            let amount = match (shot.half_tenths / 2, shot.half_tenths % 2) {
+                (0, 1) => "½".to_owned(),
+                (tenths, 0) => tenths.to_string(),
+                (tenths, _) => format!("{tenths}½"),
+            };
+            format!("{word} {amount}")
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    fn at(x: i64, y: i64) -> Point {
+        Point {
+            x: Length::from_hundredths_of_a_foot(x),
+            y: Length::from_hundredths_of_a_foot(y),
+        }
+    }
+
+    fn th(thousandths: i64) -> Length {
+        Length::from_thousandths_of_a_foot(thousandths)
+    }
+
+    /// Invented, demo: the stream buffer along x = 90, the crew keeps to the west, which is the left hand going
+    /// north.
+    fn buffer() -> NoCrossLine {
+        NoCrossLine {
+            corners: vec![at(9000, 0), at(9000, 12_000)],
+            keep: Side::Left,
+        }
+    }
+
+    fn doubts() -> LineDoubts {
+        LineDoubts {
+            tape_ft: 0.02,
+            string_ft: 0.02,
+            line_ft: 0.02,
+            k: 1.0,
+        }
+    }
+
+    /// Invented, demo: edges 0.30 and 0.22 ft inside; the rest derived from the rule with a guard of 0.0346 ft.
+    #[test]
+    fn every_doubt_counts_against_the_crew() {
+        use Standing::{Crossed, Near, Ok, Touch};
+        for (x, standing, english, spanish) in [
+            (8970, Near, "LINE 2½", "LÍNEA 2½"),
+            (8978, Near, "LINE 1½", "LÍNEA 1½"),
+            (8900, Ok, "LINE 9½", "LÍNEA 9½"),
+            (8969, Ok, "LINE 2½", "LÍNEA 2½"),
+            (8996, Near, "LINE 0", "LÍNEA 0"),
+            (8991, Near, "LINE ½", "LÍNEA ½"),
+            (8997, Touch, "LINE TOUCHED", "EN LA LÍNEA"),
+            (9003, Touch, "LINE TOUCHED", "EN LA LÍNEA"),
+            (9004, Crossed, "STOP – LINE CROSSED", "ALTO – LÍNEA CRUZADA"),
+        ] {
+            let shot = buffer().judge(at(x, 5500), &doubts()).unwrap();
+            assert_eq!(shot.standing, standing, "{x}");
+            assert_eq!(line_text(&shot, Language::English), english);
+            assert_eq!(line_text(&shot, Language::Spanish), spanish);
+        }
+        let guard = doubts().guard().unwrap();
+        assert!((guard.feet() - 0.034_641).abs() < 1e-6, "{guard}");
+    }
+
+    #[test]
+    fn the_edges_of_the_bands_belong_to_the_worse_side() {
+        assert_eq!(judge(th(35), th(35)).standing, Standing::Touch);
+        assert_eq!(judge(th(-35), th(35)).standing, Standing::Touch);
+        assert_eq!(judge(th(-36), th(35)).standing, Standing::Crossed);
+        assert_eq!(judge(th(300), th(35)).standing, Standing::Near);
+        assert_eq!(judge(th(300), th(350)).standing, Standing::Touch);
+        assert_eq!(judge(th(99), Length::ZERO).half_tenths, 1);
+        assert_eq!(judge(th(100), Length::ZERO).half_tenths, 2);
+    }
+
+    /// Mathematics: around a corner of a bent line the nearest place is the corner itself.
+    #[test]
+    fn the_side_is_right_around_either_bend() {
+        let bend = |end: Point| NoCrossLine {
+            corners: vec![at(0, 0), at(1000, 0), end],
+            keep: Side::Left,
+        };
+        let (left, right) = (bend(at(0, 500)), bend(at(0, -500)));
+        let feet = |line: &NoCrossLine, x, y| line.distance(at(x, y)).unwrap().feet();
+        assert!((feet(&left, 1300, -400) + 5.0).abs() < 1e-6);
+        assert!((feet(&left, 1300, 50) + 3.041_38).abs() < 1e-4);
+        assert!((feet(&right, 1300, 400) - 5.0).abs() < 1e-6);
+        assert!((feet(&right, 1300, -50) - 3.041_38).abs() < 1e-4);
+        assert!(feet(&left, 700, 50) > 0.0 && feet(&right, 700, -50) < 0.0);
+    }
+
+    /// Invented, demo: the lot of 100 × 120 ft, walked around with the lot on the left hand. Outside a corner it is
+    /// crossed whichever corner the line starts from.
+    #[test]
+    fn a_lot_is_closed_at_its_first_corner() {
+        let lot = [at(0, 0), at(10_000, 0), at(10_000, 12_000), at(0, 12_000)];
+        for start in 0..4 {
+            let mut corners = lot.to_vec();
+            corners.rotate_left(start);
+            corners.push(corners[0]);
+            let line = NoCrossLine {
+                corners,
+                keep: Side::Left,
+            };
+            for (x, y) in [
+                (-300, -400),
+                (10_300, -400),
+                (-300, 12_400),
+                (-10, 5),
+                (5, -10),
+            ] {
+                let feet = line.distance(at(x, y)).unwrap().feet();
+                assert!(feet < 0.0, "{start}: {x} {y} {feet}");
+            }
+            assert!((line.distance(at(100, 200)).unwrap().feet() - 1.0).abs() < 1e-6);
+        }
+    }
+
+    #[test]
+    fn what_is_no_line_and_no_doubt_is_refused() {
+        let mut line = buffer();
+        line.corners.push(at(9000, 12_000));
+        let twice = line.distance(at(0, 0)).unwrap_err();
+        assert!(twice.to_string().contains("Corners 2 and 3"), "{twice}");
+        line.corners.truncate(1);
+        let few = line.distance(at(0, 0)).unwrap_err();
+        assert!(few.spanish().contains("esta tiene 1"), "{few:?}");
+        for bad in [-0.01, f64::NAN, f64::INFINITY] {
+            let doubts = LineDoubts {
+                string_ft: bad,
+                ..doubts()
+            };
+            let error = doubts.guard().unwrap_err();
+            assert!(error.to_string().contains("doubt of the string"), "{error}");
+        }
+    }
+
+    proptest! {
+        /// Told more than is left never happens; and more doubt never gives a better word or a larger number.
+        #[test]
+        fn doubt_is_never_to_the_crews_gain(
+            distance in -3_000_000_i64..9_000_000, guard in 0_i64..1_000_000, more in 0_i64..1_000_000
+        ) {
+            let length = Length::from_tenth_micrometres;
+            let one = judge(length(distance), length(guard));
+            let two = judge(length(distance), length(guard + more));
+            prop_assert!(i64::from(one.half_tenths) * HALF_TENTH <= (distance - guard).max(0));
+            prop_assert!(two.half_tenths <= one.half_tenths);
+            // More doubt may turn CROSSED into TOUCH, never into anything better.
+            let good = |shot: LineShot| matches!(shot.standing, Standing::Near | Standing::Ok);
+            prop_assert!(good(one) || !good(two));
+        }
+
+        /// Going the line backwards and keeping to the other hand is the same line.
+        #[test]
+        fn a_line_has_no_direction(x in -3000_i64..3000, y in -3000_i64..3000, bend in -900_i64..900) {
+            let corners = vec![at(-1000, 0), at(0, bend), at(1000, 0)];
+            let back = corners.iter().rev().copied().collect();
+            let there = NoCrossLine { corners, keep: Side::Left }.distance(at(x, y)).unwrap();
+            let back = NoCrossLine { corners: back, keep: Side::Right }.distance(at(x, y)).unwrap();
+            prop_assert!((there - back).abs() <= Length::from_tenth_micrometres(2), "{there:?} {back:?}");
+        }
+    }
+}
