@@ -4,6 +4,7 @@
 //! |---|---|
 //! | How long is it, exactly, and how do people write it? | [`length`], `length_text` |
 //! | Where is it? | [`point`] |
+//! | Where along the line? | [`alignment`] |
 //! | What does the rod say? | [`rod`] |
 //! | How high is it? Does the set-up hold? | [`level`] |
 //! | Does a line of levels close? | [`level_line`] |
@@ -25,6 +26,7 @@
 //! Units: every length and elevation is a [`length::Length`], a whole number of tenth-micrometres; the foot is
 //! the international foot. Uncertainties are one standard deviation, in feet, as `f64`.
 
+pub mod alignment;
 pub mod correction;
 pub mod earth_and_air;
 pub mod keep_out;
@@ -41,5 +43,6 @@ pub mod target;
 pub mod tolerance;
 pub mod two_peg;
 pub mod uncertainty;
+mod vector;
 pub mod words;
 pub mod worked;
