@@ -9,9 +9,11 @@
 //! | How high is it? Does the set-up hold? | [`level`] |
 //! | Does a line of levels close? | [`level_line`] |
 //! | Is the level itself true? | [`two_peg`] |
+//! | Does the laser still hold, and what is in doubt if not? | [`laser`] |
 //! | What do earth, air and a leaning rod add? | [`earth_and_air`] |
 //! | Which slip would explain it? Does the reading fit? | [`slip`] |
 //! | What should the ground be here? | [`target`] |
+//! | What should a profile, trench, face or fold be here? | [`grade`] |
 //! | How sure are we? | [`uncertainty`] |
 //! | Is it in? | [`tolerance`] |
 //! | What is the operator told? | [`correction`], in words: [`words`] |
@@ -29,7 +31,9 @@
 pub mod alignment;
 pub mod correction;
 pub mod earth_and_air;
+pub mod grade;
 pub mod keep_out;
+pub mod laser;
 pub mod layout;
 pub mod length;
 mod length_text;
