@@ -9,11 +9,15 @@
 //! | How far below the string is the dig? | [`string`] |
 //! | May a mark be laid from this one, and how sure is it? | [`marks`] |
 //! | How far from a line that must not be crossed? | [`no_cross`] |
+//! | Where can a step fall, with the forms at hand? | [`step_window`] |
+//! | Is it wide enough, and not too far out? | [`width`] |
 
 pub mod marks;
 pub mod no_cross;
 pub mod square;
 pub mod stake;
+pub mod step_window;
 pub mod string;
 pub mod tape;
 pub mod tie;
+pub mod width;
