@@ -11,9 +11,15 @@ import { VisitorPage } from "./pages/visitor/visitor";
 import { bye, me } from "./state";
 import { t } from "./words";
 import "./style.css";
+import "./parts/keys.css";
+import "./parts/frame.css";
+import "./parts/parts.css";
 import "./pages/join/join.css";
 import "./pages/ground/ground.css";
 import "./pages/operator/operator.css";
+import "./pages/operator/silence.css";
+import "./pages/operator/section.css";
+import "./pages/operator/stop.css";
 import "./pages/supervisor/supervisor.css";
 
 /** Between two questions who this phone is, while the hub does not answer, ms. */

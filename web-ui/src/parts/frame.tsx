@@ -65,16 +65,21 @@ interface FrameProps {
   onTab: (id: string) => void;
   children: ComponentChildren;
   kind?: string;
+  /** Stands in the place of the title, which is then for screen readers alone. */
+  lead?: ComponentChildren;
 }
 
 /** A page of the ground person, the supervisor or a visitor. */
-export function Frame({ title, tabs, tab, onTab, children, kind = "" }: FrameProps) {
+export function Frame({ title, tabs, tab, onTab, children, kind = "", lead }: FrameProps) {
   return (
     <div class={`frame ${kind}`}>
-      <Tick />
-      <header class="top">
-        <h1>{title}</h1>
-        <Settings />
+      <header>
+        <Tick />
+        <div class="top">
+          <h1 class={lead ? "unseen" : ""}>{title}</h1>
+          {lead}
+          <Settings />
+        </div>
       </header>
       <Warnings />
       <main class="body">{children}</main>

@@ -1,4 +1,5 @@
 /** The keypad in the rod's own units: fixed point, feet-inches-eighths, or tenths on a receiver. */
+import type { ComponentChildren } from "preact";
 import type { Rod } from "../wire";
 import { t } from "../words";
 import { Key } from "./keys";
@@ -66,9 +67,11 @@ interface KeypadProps {
   label: string;
   onTyped: (typed: string) => void;
   onSend: () => void;
+  /** Stands beside the window. */
+  children?: ComponentChildren;
 }
 
-export function Keypad({ pad, typed, label, onTyped, onSend }: KeypadProps) {
+export function Keypad({ pad, typed, label, onTyped, onSend, children }: KeypadProps) {
   const press = (key: string) => onTyped(pressed(pad, typed, key));
   const face: Record<string, string> = { ft: t().feetKey, in: t().inchKey };
   const onKey = (event: KeyboardEvent) => {
@@ -82,15 +85,18 @@ export function Keypad({ pad, typed, label, onTyped, onSend }: KeypadProps) {
   };
   return (
     <div class="pad-room">
-      <input
-        class="window"
-        readOnly
-        inputMode="none"
-        aria-label={label}
-        placeholder={label}
-        value={textOf(pad, typed)}
-        onKeyDown={onKey}
-      />
+      <div class="window-row">
+        {children}
+        <input
+          class={`window ${pad === "feet_inches_eighths" ? "long" : ""}`}
+          readOnly
+          inputMode="none"
+          aria-label={label}
+          placeholder={label}
+          value={textOf(pad, typed)}
+          onKeyDown={onKey}
+        />
+      </div>
       <div class="pad">
         {keysOf(pad, typed).map((key) => (
           <Key

@@ -28,7 +28,7 @@ export function MachineLine({ card, onPress }: { card: MachineCard; onPress: () 
   return (
     <button type="button" class="key machine-line" onClick={onPress}>
       <Shape of={card.shape} />
-      <strong>{card.id}</strong>
+      {!first && <strong>{card.id}</strong>}
       <span class={first ? "trouble" : ""}>{first ?? callLine(card)}</span>
     </button>
   );

@@ -23,6 +23,7 @@ export const en = {
   dropped: (n: number) => `${n} not sent under the name before. Take them again.`,
   ago: (time: string) => `${time} ago`,
   caution: "A reminder, not a guard: it senses nobody. Eye contact rules.",
+  cautionShort: "A reminder, not a guard: it senses nobody.",
   roles: {
     ground: "GROUND",
     operator: "OPERATOR",
@@ -197,7 +198,7 @@ export const en = {
   placeNotSaid: "place not said",
   receiverAsk: "The ground here is",
   receiverTenths: "tenths",
-  insideKeepOut: (machine: string) => `Inside the keep-out of ${machine}: he is told to look for you.`,
+  insideKeepOut: (machine: string) => `Inside the keep-out of ${machine}.`,
   waitsForLook: (machine: string, time: string) => `${machine} asks for a look, ${time}`,
   cantSaid: (machine: string, why: string) => `${machine} CAN'T: ${why}`,
   stopped: (machine: string, by: string) => `${machine} STOPPED by ${by}`,

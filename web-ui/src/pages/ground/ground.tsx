@@ -1,17 +1,21 @@
 /** The ground person's page: READ, LASER, MARKS. */
 import { useState } from "preact/hooks";
 import { Frame } from "../../parts/frame";
+import { MachineLine } from "../../parts/machine";
 import { ground, me, sheet } from "../../state";
 import { t } from "../../words";
+import { machine } from "./at";
 import { LaserPage } from "./laser";
 import { MarksPage } from "./marks";
 import { ReadPage } from "./read";
+import { WithPanel } from "./with";
 
 type Tab = "read" | "laser" | "marks" | "board";
 
 /** `onBoard` is there when this phone is the supervisor's too. */
 export function GroundPage({ onBoard }: { onBoard?: (() => void) | undefined }) {
   const [tab, setTab] = useState<Tab>("read");
+  const [withWhat, setWith] = useState(false);
   const words = t();
   const tabs = [
     { id: "read", name: words.read },
@@ -21,16 +25,30 @@ export function GroundPage({ onBoard }: { onBoard?: (() => void) | undefined }) 
   ];
   const turn = (id: string) => (id === "board" ? onBoard?.() : setTab(id as Tab));
   return (
-    <Frame title={me.value?.person ?? words.title} tabs={tabs} tab={tab} onTab={turn} kind="ground">
+    <Frame
+      title={me.value?.person ?? words.title}
+      tabs={tabs}
+      tab={tab}
+      onTab={turn}
+      kind="ground"
+      lead={
+        tab === "read" && machine.value && <MachineLine card={machine.value} onPress={() => setWith(true)} />
+      }
+    >
       {!ground.value || !sheet.value ? (
         <p class="empty">{words.loading}</p>
       ) : tab === "read" ? (
-        <ReadPage onLaser={() => setTab("laser")} onMarks={() => setTab("marks")} />
+        <ReadPage
+          onLaser={() => setTab("laser")}
+          onMarks={() => setTab("marks")}
+          onWith={() => setWith(true)}
+        />
       ) : tab === "laser" ? (
         <LaserPage />
       ) : (
         <MarksPage onChosen={() => setTab("read")} />
       )}
+      {withWhat && <WithPanel onClose={() => setWith(false)} />}
     </Frame>
   );
 }

@@ -1,12 +1,13 @@
 /** LASER: the set-ups of the day, whether they may be used, and what is owed when they may not. */
 import { useState } from "preact/hooks";
+import { rodText } from "../../grade";
 import { say } from "../../hub";
 import { HoldKey, Key } from "../../parts/keys";
 import { SetUpFacts } from "../../parts/set_up";
 import { ground, sheet } from "../../state";
 import type { SetUpCard } from "../../wire";
 import { t } from "../../words";
-import { choose } from "./at";
+import { choose, gradeRod, mark, rod } from "./at";
 import { CheckPanel } from "./check";
 import { LevelPanel } from "./level_again";
 import { SetUpPanel } from "./set_up";
@@ -31,6 +32,7 @@ export function LaserPage() {
           <SetUpKeys card={card} onOpen={setOpen} />
         </section>
       ))}
+      <GradeRod />
       <Key kind="wide" onPress={() => setOpen({ what: "set_up" })}>
         {words.setUpNew}
       </Key>
@@ -48,6 +50,17 @@ export function LaserPage() {
       {open?.what === "check" && <CheckPanel card={open.card} onClose={close} />}
       {open?.what === "level" && <LevelPanel card={open.card} onClose={close} />}
     </div>
+  );
+}
+
+/** Large enough to set a receiver on the rod by. */
+function GradeRod() {
+  const must = gradeRod();
+  if (must === null || !rod.value) return null;
+  return (
+    <p class="grade-rod">
+      {mark.value?.id}: {t().rodMustRead} <strong>{rodText(rod.value, must)}</strong>
+    </p>
   );
 }
 

@@ -39,7 +39,6 @@ export function MarkStrip({ onMarks, onLaser, onWith }: StripProps) {
         </Key>
       </div>
       <div class="facts">
-        <RodMust />
         <button type="button" class={`key chip ${setUpKind()}`} onClick={onLaser}>
           {setUpWords()}
         </button>
@@ -47,13 +46,14 @@ export function MarkStrip({ onMarks, onLaser, onWith }: StripProps) {
           {words.rod} {rod.value?.id ?? words.none}
           {chosen.value.receiver ? ` · ${words.receiver}` : ""}
         </button>
+        <KeepOutLine />
       </div>
-      <KeepOutLine />
     </>
   );
 }
 
-function RodMust() {
+/** What the rod must read at grade, bracket and all. */
+export function RodMust() {
   const must = gradeRod();
   if (must === null || !rod.value) return null;
   return (
@@ -92,7 +92,7 @@ function KeepOutLine() {
   if (shot.nearness.kind === "outside" && !old) return null;
   return (
     <p class="keep-out">
-      {t().insideKeepOut(card.id)} {t().caution}
+      {t().insideKeepOut(card.id)} {t().cautionShort}
     </p>
   );
 }

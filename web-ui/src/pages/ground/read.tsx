@@ -5,23 +5,22 @@ import type { Settled } from "../../outbox";
 import { Choice } from "../../parts/choice";
 import { Keypad, textOf } from "../../parts/keypad";
 import { Key } from "../../parts/keys";
-import { MachineLine } from "../../parts/machine";
 import { feet } from "../../show";
 import type { Command, StepSide } from "../../wire";
 import { t } from "../../words";
-import { choose, chosen, digTo, machine, mark, nearStep, rod, setUp } from "./at";
+import { choose, chosen, digTo, mark, nearStep, rod, setUp } from "./at";
 import { echo } from "./echo";
 import { EyePanel } from "./eye";
-import { MarkStrip } from "./mark_strip";
+import { MarkStrip, RodMust } from "./mark_strip";
 import { type Sent, SentCard } from "./sent";
-import { WithPanel } from "./with";
 
 interface ReadProps {
   onLaser: () => void;
   onMarks: () => void;
+  onWith: () => void;
 }
 
-export function ReadPage({ onLaser, onMarks }: ReadProps) {
+export function ReadPage(props: ReadProps) {
   const [sent, setSent] = useState<Sent | null>(null);
   const [restates, setRestates] = useState<number | null>(null);
   const send = (command: Command) => {
@@ -45,7 +44,7 @@ export function ReadPage({ onLaser, onMarks }: ReadProps) {
       />
     );
   }
-  return <Reading restates={restates} onSend={send} onLaser={onLaser} onMarks={onMarks} />;
+  return <Reading {...props} restates={restates} onSend={send} />;
 }
 
 interface ReadingProps extends ReadProps {
@@ -53,10 +52,10 @@ interface ReadingProps extends ReadProps {
   onSend: (command: Command) => void;
 }
 
-function Reading({ restates, onSend, onLaser, onMarks }: ReadingProps) {
+function Reading({ restates, onSend, onLaser, onMarks, onWith }: ReadingProps) {
   const [typed, setTyped] = useState("");
   const [over, setOver] = useState<1 | -1 | 0>(0);
-  const [panel, setPanel] = useState<"with" | "eye" | null>(null);
+  const [eye, setEye] = useState(false);
   const words = t();
   const { receiver, care, side } = chosen.value;
   const pad = receiver ? "receiver" : (rod.value?.unit ?? "feet_hundredths");
@@ -83,17 +82,17 @@ function Reading({ restates, onSend, onLaser, onMarks }: ReadingProps) {
   return (
     <div class="read">
       <div class="read-top">
-        {machine.value && <MachineLine card={machine.value} onPress={() => setPanel("with")} />}
-        <MarkStrip onMarks={onMarks} onLaser={onLaser} onWith={() => setPanel("with")} />
+        <MarkStrip onMarks={onMarks} onLaser={onLaser} onWith={onWith} />
         {restates !== null && <p class="warning">{words.restating}</p>}
         {sideOwed || nearStep(here) ? <SideChoice /> : null}
       </div>
       <div class="read-pad">
-        <EchoLine said={said} typed={typed !== ""} />
         {receiver && <OverChoice over={over} onOver={setOver} />}
-        <Keypad pad={pad} typed={typed} label={words.ready} onTyped={setTyped} onSend={send} />
+        <Keypad pad={pad} typed={typed} label={words.ready} onTyped={setTyped} onSend={send}>
+          <EchoLine said={said} typed={typed !== ""} />
+        </Keypad>
         <div class="send-row">
-          <Key kind="eye" onPress={() => setPanel("eye")}>
+          <Key kind="eye" onPress={() => setEye(true)}>
             {words.eyeKey}
           </Key>
           <Key kind="send" disabled={!ready} onPress={send}>
@@ -101,8 +100,7 @@ function Reading({ restates, onSend, onLaser, onMarks }: ReadingProps) {
           </Key>
         </div>
       </div>
-      {panel === "with" && <WithPanel onClose={() => setPanel(null)} />}
-      {panel === "eye" && <EyePanel onClose={() => setPanel(null)} />}
+      {eye && <EyePanel onClose={() => setEye(false)} />}
     </div>
   );
 }
@@ -112,14 +110,16 @@ interface EchoLineProps {
   typed: boolean;
 }
 
+/** What it will say; before a key is pressed, what the rod must read. */
 function EchoLine({ said, typed }: EchoLineProps) {
   const here = mark.value;
   const nothing = here && !here.dig_to ? (here.no_grade ?? t().noTarget) : "";
   return (
-    <p class="echo" role="status">
+    <div class="echo" role="status">
+      {!typed && !chosen.value.receiver && <RodMust />}
       {typed && said.problem ? said.problem : (typed && said.ground) || nothing}
       {typed && said.call && <strong> → {said.call}</strong>}
-    </p>
+    </div>
   );
 }
 

@@ -132,7 +132,10 @@ function CallKeys({ call, card }: { call: CallView; card: MachineCard }) {
   return (
     <>
       <p>
-        {call.mark} {dev === null ? "" : `${signed(dev)} ft · ${length(dev, unit.value)}`}
+        {call.mark}{" "}
+        {dev === null
+          ? ""
+          : `${signed(dev)} ft${unit.value === "tenths" ? "" : ` = ${length(dev, unit.value)}`}`}
         {call.labels.map((label) => ` · ${words.labels[label]}`)}
       </p>
       {card.stop && <p class="trouble">{words.stopped(card.id, card.stop.by)}</p>}

@@ -1,5 +1,5 @@
 /** The cab's page: one call as a cut through the ground, or why there is none. */
-import { useRef, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { keepAwake, keptBy } from "../../awake";
 import { say } from "../../hub";
 import { waiting } from "../../outbox";
@@ -35,8 +35,10 @@ export function OperatorPage() {
   const armed = beats.value % 2 === 0 ? "armed-a" : "armed-b";
   return (
     <div class="frame cab">
-      <Tick />
-      <CabTop view={view} />
+      <header>
+        <Tick />
+        <CabTop view={view} />
+      </header>
       <main class="cab-main">
         <NoLink armed={linked.value ? armed : ""} away={away ? t().bye[away] : null} />
         {view && screen && (
@@ -54,7 +56,7 @@ export function OperatorPage() {
 
 function CabTop({ view }: { view: Operator | null }) {
   return (
-    <header class="top">
+    <div class="top">
       {view && <Shape of={view.shape} />}
       <h1>
         {me.value?.machine ?? view?.machine}
@@ -63,14 +65,14 @@ function CabTop({ view }: { view: Operator | null }) {
         </small>
       </h1>
       <Settings />
-    </header>
+    </div>
   );
 }
 
 /** Lies under the number and comes to light by itself when heartbeats cease, even with the script dead. */
 function NoLink({ armed, away }: { armed: string; away: string | null }) {
   return (
-    <div class={`no-link ${armed}`}>
+    <div class={`no-link ${armed}`} aria-hidden={armed !== ""}>
       <p class="plate">
         <strong>{away ? "" : t().noLink}</strong>
         <span>{away ?? t().noLinkDo}</span>
@@ -82,21 +84,24 @@ function NoLink({ armed, away }: { armed: string; away: string | null }) {
 /** Sound and a screen that stays on need one press after each load. */
 function Start() {
   const place = useRef<HTMLDivElement>(null);
-  const [pressed, setPressed] = useState(false);
-  const start = () => {
-    setPressed(true);
-    void allowSound();
+  const wake = () => {
     if (place.current) void keepAwake(place.current);
+  };
+  // The press that joined may still count; if not, the key below asks for another.
+  useEffect(wake, []);
+  const start = () => {
+    void allowSound();
+    wake();
   };
   return (
     <div class="start">
       <div class="awake" ref={place} />
-      {!(pressed || audible.value) && (
+      {!audible.value && (
         <Key kind="wide" onPress={start}>
           {t().tapOnce}
         </Key>
       )}
-      {pressed && keptBy.value === "phone" && <p>{t().lockPhone}</p>}
+      {audible.value && keptBy.value === "phone" && <p>{t().lockPhone}</p>}
       {halted.value && <p>{t().halted}</p>}
     </div>
   );

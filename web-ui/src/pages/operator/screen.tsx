@@ -108,7 +108,7 @@ function Strip({ reminder }: { reminder: Reminder }) {
       <strong>{t().look}</strong>
       <span>{t().inKeepOut(reminder.who, reminder.mark)}</span>
       <small>
-        {place(reminder)} {t().caution}
+        {place(reminder)} {t().cautionShort}
       </small>
     </div>
   );

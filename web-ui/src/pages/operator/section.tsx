@@ -90,15 +90,17 @@ interface ToldProps {
 }
 
 function Told({ text, boxed, byEye, wait }: ToldProps) {
+  const beside = text.unit_word && !byEye ? 2.6 : 0;
+  const wide = byEye ? ems(longestWord(text.word)) : ems(text.word) + beside;
   return (
     <div class="told" role="status" aria-label={`${text.line}. ${text.warning} ${text.exact}`}>
-      <div class="word-row" style={{ "--ems": ems(text.word) + (text.unit_word ? 2.6 : 0) }}>
+      <div class="word-row" style={{ "--ems": text.warning ? ems(text.warning) / 2 : wide }}>
         <span class="word">{text.word}</span>
-        {text.unit_word && <span class="unit-word">{text.unit_word}</span>}
+        {beside > 0 && <span class="unit-word">{text.unit_word}</span>}
       </div>
       {text.warning && (
-        <div class="word-row" style={{ "--ems": ems(text.warning) / 2 }}>
-          <span class="word warn">{text.warning}</span>
+        <div class="word-row warn" style={{ "--ems": ems(text.warning) / 2 }}>
+          {text.warning}
         </div>
       )}
       {text.amount && (
@@ -133,6 +135,10 @@ function Figures({ of: amount }: { of: string }) {
       {part && <span class="part">{part}</span>}
     </>
   );
+}
+
+function longestWord(text: string): string {
+  return text.split(" ").reduce((a, b) => (b.length > a.length ? b : a), "");
 }
 
 /** How wide a text runs, in ems of a heavy face. */
