@@ -2,14 +2,16 @@
 import type { Page } from "@playwright/test";
 import { call, expect, sendsReading, test, typeRod } from "./crew.ts";
 
-/** Where the middle of a piece of text stands, as a share of the section's height. */
-async function height(page: Page, text: string): Promise<number> {
-  const [inside, room] = await Promise.all([
-    page.getByRole("main").getByText(text, { exact: true }).boundingBox(),
-    page.getByRole("main").boundingBox(),
+/** Where a piece of text stands against the drawing of the soil: wholly below it, or wholly above it. */
+async function side(page: Page, text: string): Promise<"below" | "above" | "across"> {
+  const main = page.getByRole("main");
+  const [told, soil] = await Promise.all([
+    main.getByText(text, { exact: true }).boundingBox(),
+    main.locator("svg polyline").boundingBox(),
   ]);
-  if (!inside || !room) throw new Error(`${text} stands nowhere`);
-  return (inside.y + inside.height / 2 - room.y) / room.height;
+  if (!told || !soil) throw new Error(`${text} or the soil stands nowhere`);
+  if (told.y >= soil.y + soil.height) return "below";
+  return told.y + told.height <= soil.y ? "above" : "across";
 }
 
 /** Presses READ AGAIN, or NEXT MARK, and waits for the keypad. */
@@ -21,32 +23,31 @@ async function goesOn(page: Page, key: RegExp): Promise<void> {
 test("what will be said stands in words before it is sent", async ({ crew }) => {
   const { ground } = await crew.digs();
   // 105.00 − 4.70 = 100.30 ft, 0.30 over 100.00 (derived by hand).
+  // The rod at grade: 105.00 − 100.00.
+  await expect(ground.page.getByText("ROD MUST READ").locator("..")).toContainText("5.00");
   await typeRod(ground.page, "4.70");
   await expect(ground.page.getByText("Ground is HIGH 0.30 ft → EX-1: DOWN 3")).toBeVisible();
-  // The rod at grade: 105.00 − 100.00.
-  await expect(ground.page.getByText("ROD MUST READ")).toBeVisible();
-  await expect(ground.page.getByText("5.00", { exact: true })).toBeVisible();
 });
 
-test("a high spot says DOWN in the lower half, and GOT IT comes back to the ground", async ({ crew }) => {
+test("a high spot says DOWN below the line, and GOT IT comes back to the ground", async ({ crew }) => {
   const { ground, cab } = await crew.digs();
   await sendsReading(ground.page, "4.70");
   await expect(call(cab.page, "DOWN 3")).toBeVisible();
-  expect(await height(cab.page, "3")).toBeGreaterThan(0.5);
-  expect(await height(cab.page, "DOWN")).toBeGreaterThan(0.5);
+  expect(await side(cab.page, "3")).toBe("below");
+  expect(await side(cab.page, "DOWN")).toBe("below");
   await expect(ground.page.getByText("ON HIS SCREEN", { exact: true })).toBeVisible();
   await cab.page.getByRole("button", { name: "GOT IT" }).click();
   await expect(cab.page.getByRole("button", { name: "YOU HAVE IT" })).toBeVisible();
   await expect(ground.page.getByText("HE PRESSED GOT IT", { exact: true })).toBeVisible();
 });
 
-test("a low spot says UP in the upper half, and grade stands between", async ({ crew }) => {
+test("a low spot says UP above the line, and grade stands between", async ({ crew }) => {
   const { ground, cab } = await crew.digs();
   // 105.00 − 5.40 = 99.60 ft, 0.40 under.
   await sendsReading(ground.page, "5.40");
   await expect(call(cab.page, "UP 4")).toBeVisible();
-  expect(await height(cab.page, "4")).toBeLessThan(0.5);
-  expect(await height(cab.page, "UP")).toBeLessThan(0.5);
+  expect(await side(cab.page, "4")).toBe("above");
+  expect(await side(cab.page, "UP")).toBe("above");
   await goesOn(ground.page, /^NEXT MARK/);
   // 105.00 − 5.02 = 99.98 ft: within a tenth high and two tenths low.
   await sendsReading(ground.page, "5.02");
@@ -149,4 +150,16 @@ test("the operator can't: the ground person reads why", async ({ crew }) => {
   await cab.page.getByRole("button", { name: "CAN'T" }).click();
   await cab.page.getByRole("button", { name: "HARD GROUND" }).click();
   await expect(ground.page.getByText("EX-1 CAN'T: HARD GROUND")).toBeVisible();
+});
+
+test("inside the keep-out the cab is told who is there and to LOOK", async ({ crew }) => {
+  const { ground, cab } = await crew.digs();
+  await crew.hub.say({ kind: "say_moved", machine: "EX-1" });
+  await expect(ground.page.getByText(/^Inside the keep-out of EX-1/)).toBeVisible();
+  await sendsReading(ground.page, "4.70");
+  await expect(cab.page.getByRole("alert")).toContainText("RT AT P-1");
+  await cab.page.getByRole("button", { name: "I SEE HIM" }).click();
+  await expect(call(cab.page, "DOWN 3")).toBeVisible();
+  await expect(cab.page.getByRole("note")).toContainText("LOOK");
+  await expect(cab.page.getByRole("note")).toContainText("it senses nobody");
 });

@@ -11,6 +11,9 @@ export interface Phone {
   link: Link;
 }
 
+/** A foot in tenth-micrometres (NIST Handbook 44: 1 ft = 0.3048 m exactly). */
+const FOOT = 3_048_000;
+
 export type Role = "GROUND" | "OPERATOR" | "SUPERVISOR" | "VISITOR";
 
 export class Crew {
@@ -47,6 +50,8 @@ export class Crew {
     const cab = await this.joins("OPERATOR", "OW", "EX-1", options);
     const ground = await this.joins("GROUND", "RT", null, options);
     await this.provesLaser();
+    // Far from every mark: nobody is in its swing, and no reminder covers a number.
+    await this.hub.say({ kind: "place_machine", machine: "EX-1", at: { x: 300 * FOOT, y: 300 * FOOT } });
     await expect(cab.page.getByText("NO CALL", { exact: true })).toBeVisible();
     await expect(ground.page.getByText("ROD MUST READ")).toBeVisible();
     return { ground, cab };

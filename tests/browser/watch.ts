@@ -1,14 +1,13 @@
 /** Looks at a page from outside, as an eye does: frames as they are painted, whatever the page's script is doing. */
-import type { CDPSession, Page } from "@playwright/test";
+import type { Page } from "@playwright/test";
 
 export class Watch {
-  private newest = "";
-
-  private constructor(private readonly session: CDPSession) {}
+  /** The newest frame, a PNG in base 64. */
+  newest = "";
 
   static async on(page: Page): Promise<Watch> {
     const session = await page.context().newCDPSession(page);
-    const watch = new Watch(session);
+    const watch = new Watch();
     const first = new Promise<void>((resolve) => {
       session.on("Page.screencastFrame", ({ data, sessionId }) => {
         watch.newest = data;
@@ -20,15 +19,6 @@ export class Watch {
     await session.send("Page.startScreencast", { format: "png" });
     await first;
     return watch;
-  }
-
-  /** The newest frame, a PNG in base 64. */
-  async now(): Promise<string> {
-    return this.newest;
-  }
-
-  async end(): Promise<void> {
-    await this.session.detach().catch(() => undefined);
   }
 }
 

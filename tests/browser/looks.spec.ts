@@ -1,0 +1,162 @@
+/** Every page at every size: nothing runs off the edge, keys are large enough, and axe finds nothing grave. */
+import { createRequire } from "node:module";
+import { readFileSync } from "node:fs";
+import type { Page } from "@playwright/test";
+import { call, type Crew, expect, type Phone, sendsReading, test, typeRod } from "./crew.ts";
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+/** Phones, a tablet, the laptop. */
+const SIZES = [
+  { width: 360, height: 740 },
+  { width: 390, height: 844 },
+  { width: 820, height: 1180 },
+  { width: 1366, height: 850 },
+];
+
+/** The grave faults that axe finds. */
+async function faults(page: Page): Promise<string[]> {
+  await page.evaluate(AXE);
+  return page.evaluate(async () => {
+    // The page has no such name before the line above; axe puts it there.
+    const { axe } = window as unknown as {
+      axe: { run(): Promise<{ violations: { id: string; impact: string; nodes: { html: string }[] }[] }> };
+    };
+    const { violations } = await axe.run();
+    return violations
+      .filter((one) => one.impact === "serious" || one.impact === "critical")
+      .map((one) => `${one.id}: ${one.nodes.map((node) => node.html).join(" ")}`);
+  });
+}
+
+/** How far the page and what scrolls sideways within it run past their edges, in px. */
+async function overflow(page: Page): Promise<number> {
+  return page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+}
+
+/** Looks at a page in this state, at every size and in both lights. */
+async function passes(page: Page, state: string): Promise<void> {
+  const before = page.viewportSize();
+  for (const size of SIZES) {
+    await page.setViewportSize(size);
+    expect(await overflow(page), `${state} at ${size.width} px`).toBeLessThanOrEqual(0);
+  }
+  if (before) await page.setViewportSize(before);
+  for (const light of ["sun", "dusk"]) {
+    await page.evaluate((to) => {
+      document.documentElement.dataset.theme = to;
+    }, light);
+    expect(await faults(page), `${state}, ${light}`).toEqual([]);
+  }
+}
+
+async function press(page: Page, ...names: (string | RegExp)[]): Promise<void> {
+  for (const name of names) await page.getByRole("button", { name, exact: true }).click();
+}
+
+test("the form to come in", async ({ crew }) => {
+  const { page } = await crew.scans("GROUND");
+  await expect(page.getByRole("button", { name: "IN", exact: true })).toBeVisible();
+  await passes(page, "join");
+});
+
+test("the ground person's pages", async ({ crew }) => {
+  const { ground } = await crew.digs();
+  await passes(ground.page, "READ");
+  await typeRod(ground.page, "4.70");
+  await passes(ground.page, "READ, typed");
+  await press(ground.page, "BY EYE");
+  await passes(ground.page, "BY EYE");
+  await press(ground.page, "CANCEL", "LASER");
+  await expect(ground.page.getByRole("button", { name: "CHECK SHOT" })).toBeVisible();
+  await passes(ground.page, "LASER");
+  await press(ground.page, "SET UP A LASER");
+  await passes(ground.page, "setting up");
+  await press(ground.page, "CANCEL", "MARKS");
+  await passes(ground.page, "MARKS");
+  await press(ground.page, "READ");
+  await sendsReading(ground.page, "4.70");
+  await expect(ground.page.getByText("ON HIS SCREEN", { exact: true })).toBeVisible();
+  await passes(ground.page, "on his screen");
+  await press(ground.page, "READ AGAIN");
+  await sendsReading(ground.page, "3.70");
+  await expect(ground.page.getByRole("alertdialog")).toBeVisible();
+  await passes(ground.page, "asked");
+});
+
+/** Brings the cab from one state to the next and gives each a look. */
+async function cabStates(crew: Crew, { ground, cab }: { ground: Phone; cab: Phone }): Promise<void> {
+  const main = cab.page.getByRole("main");
+  await passes(cab.page, "NO CALL");
+  for (const [reading, line] of [
+    ["4.70", "DOWN 3"],
+    ["5.40", "UP 4"],
+    ["5.02", "GRADE"],
+  ] as const) {
+    await sendsReading(ground.page, reading);
+    await expect(call(cab.page, line)).toBeVisible();
+    await passes(cab.page, line);
+    await ground.page.getByRole("button", { name: /^NEXT MARK/ }).click();
+  }
+  await press(cab.page, "CAN'T");
+  await passes(cab.page, "CAN'T");
+  await press(cab.page, "CANCEL");
+  await crew.hub.say({ kind: "say_bumped", set_up: "S1" });
+  await expect(main).toContainText("PAUSE");
+  await passes(cab.page, "PAUSE");
+  await crew.hub.say({ kind: "stop_all", why: "somebody in the cut" });
+  await expect(cab.page.getByRole("alert")).toContainText("STOP");
+  await passes(cab.page, "STOP");
+  cab.link.cut();
+  await expect(main).toContainText("NO LINK");
+  await passes(cab.page, "NO LINK");
+}
+
+test("the cab's page", async ({ crew }) => {
+  await cabStates(crew, await crew.digs());
+});
+
+test("the supervisor's pages", async ({ crew }) => {
+  const { page } = await crew.joins("SUPERVISOR", "PN");
+  const { ground } = await crew.digs();
+  await sendsReading(ground.page, "4.70");
+  await crew.hub.say({ kind: "stop_all", why: "somebody in the cut" });
+  await expect(page.getByRole("button", { name: "LIFT STOP EX-1" })).toBeVisible();
+  await passes(page, "NOW");
+  await press(page, "LIFT STOP EX-1");
+  await passes(page, "LIFT STOP");
+  await press(page, "CANCEL", "LOG");
+  await expect(page.getByText(/DOWN 3/).first()).toBeVisible();
+  await passes(page, "LOG");
+  await press(page, "CODES");
+  await expect(page.getByRole("img", { name: /GROUND/ }).first()).toBeVisible();
+  await passes(page, "CODES");
+  await press(page, "TARGETS");
+  await passes(page, "TARGETS");
+});
+
+test("keys for wet gloves are large and apart", async ({ crew }) => {
+  const { ground, cab } = await crew.digs({ viewport: { width: 360, height: 740 } });
+  // screens: at 360 px wide, keypad keys at least 104×72 px, bottom keys 78×80.
+  for (const digit of ["1", "5", "9", "0"]) {
+    const box = await ground.page.getByRole("button", { name: digit, exact: true }).boundingBox();
+    expect(box?.width, `key ${digit}`).toBeGreaterThanOrEqual(104);
+    expect(box?.height, `key ${digit}`).toBeGreaterThanOrEqual(72);
+  }
+  for (const [page, name] of [
+    [ground.page, "READ"],
+    [ground.page, "LASER"],
+    [ground.page, "STOP: every machine"],
+    [cab.page, "CAN'T"],
+    [cab.page, "STOP: every machine"],
+  ] as const) {
+    const box = await page.getByRole("button", { name, exact: true }).boundingBox();
+    expect(box?.width, name).toBeGreaterThanOrEqual(78);
+    expect(box?.height, name).toBeGreaterThanOrEqual(80);
+  }
+  // All of READ lies within the screen: nothing is hunted for with a glove.
+  const send = await ground.page.getByRole("button", { name: "SEND", exact: true }).boundingBox();
+  const stop = await ground.page.getByRole("button", { name: "STOP: every machine" }).boundingBox();
+  expect((send?.y ?? 0) + (send?.height ?? 0)).toBeLessThanOrEqual(stop?.y ?? 0);
+  expect((stop?.y ?? 0) + (stop?.height ?? 0)).toBeLessThanOrEqual(740);
+});
