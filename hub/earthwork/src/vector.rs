@@ -72,7 +72,7 @@ impl Vector {
     }
 
     /// The place that this leads to.
-    pub(crate) fn from_point(self, from: Point) -> Point {
+    pub(crate) fn applied_to(self, from: Point) -> Point {
         Point {
             x: from.x + rounded(self.east),
             y: from.y + rounded(self.north),

@@ -104,25 +104,19 @@ impl Alignment {
     /// # Errors
     /// Past an end, or at the very centre of an arc.
     pub fn station_offset(&self, at: Point) -> Result<StationOffset, AlignmentError> {
-        let (index, before, course, foot) = self
+        let (index, before, foot) = self
             .courses
             .iter()
             .enumerate()
-            .filter_map(|(index, (before, course))| {
-                Some((index, *before, course, course.foot(at)?))
-            })
-            .min_by(|one, other| {
-                one.2
-                    .distance(&one.3)
-                    .total_cmp(&other.2.distance(&other.3))
-            })
+            .filter_map(|(index, (before, course))| Some((index, *before, course.foot(at)?)))
+            .min_by(|one, other| one.2.distance().total_cmp(&other.2.distance()))
             .ok_or(AlignmentError::AtCentre)?;
         let offset = match foot.past {
             Some(past) if past < -EDGE && index == 0 => return Err(self.past_end(true, -past)),
             Some(past) if past > EDGE && index + 1 == self.courses.len() => {
                 return Err(self.past_end(false, past));
             }
-            Some(past) if past.abs() > EDGE => course.distance(&foot).copysign(foot.offset),
+            Some(past) if past.abs() > EDGE => foot.distance().copysign(foot.offset),
             Some(_) | None => foot.offset,
         };
         Ok(StationOffset {

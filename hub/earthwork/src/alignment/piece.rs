@@ -135,7 +135,7 @@ impl Course {
             let way = ahead
                 .times(along)
                 .plus(ahead.to_the_right().times(counts(offset)));
-            return Ok(way.from_point(self.start));
+            return Ok(way.applied_to(self.start));
         };
         let from_centre = match curve.turn {
             Turn::Right => curve.radius - counts(offset),
@@ -150,7 +150,7 @@ impl Course {
         let out = curve.out(self.start, along);
         Ok(out
             .times(from_centre / curve.radius)
-            .from_point(curve.centre))
+            .applied_to(curve.centre))
     }
 
     /// Where a place lies beside the piece; none at an arc's very centre.
@@ -174,7 +174,7 @@ impl Course {
         let held = along.clamp(0.0, self.length);
         let end = if along < 0.0 { self.start } else { self.end };
         let from_end = Vector::between(end, at);
-        let past = (held < along || held > along)
+        let past = (!(0.0..=self.length).contains(&along))
             .then(|| Some(self.heading(held)?.dot(from_end)))
             .flatten();
         let offset = match (&self.curve, past) {
@@ -191,10 +191,12 @@ impl Course {
             past,
         })
     }
+}
 
-    /// How far a place lies from the nearest point of the piece, in counts.
-    pub(super) fn distance(&self, foot: &Foot) -> f64 {
-        foot.past.unwrap_or(0.0).hypot(foot.offset)
+impl Foot {
+    /// How far the place lies from the nearest point of the piece, in counts.
+    pub(super) fn distance(&self) -> f64 {
+        self.past.unwrap_or(0.0).hypot(self.offset)
     }
 }
 
