@@ -14,6 +14,7 @@
 //! | Which slip would explain it? Does the reading fit? | [`slip`] |
 //! | What should the ground be here? | [`target`] |
 //! | What should a profile, trench, face or fold be here? | [`grade`] |
+//! | What should a surface of triangles be here? | [`surface`] |
 //! | How sure are we? | [`uncertainty`] |
 //! | Is it in? | [`tolerance`] |
 //! | What is the operator told? | [`correction`], in words: [`words`] |
@@ -43,6 +44,7 @@ pub mod pace;
 pub mod point;
 pub mod rod;
 pub mod slip;
+pub mod surface;
 pub mod target;
 pub mod tolerance;
 pub mod two_peg;

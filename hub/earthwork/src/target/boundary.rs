@@ -18,7 +18,7 @@ pub(super) fn outside_by(corners: &[Point], at: Point) -> Option<Length> {
 }
 
 /// Whether two edges that are not neighbours meet.
-pub(super) fn crosses_itself(corners: &[Point]) -> bool {
+pub(crate) fn crosses_itself(corners: &[Point]) -> bool {
     let edges: Vec<_> = edges(corners).collect();
     let last = edges.len().saturating_sub(1);
     edges.iter().enumerate().any(|(i, one)| {
@@ -37,7 +37,7 @@ fn edges(corners: &[Point]) -> impl Iterator<Item = (Point, Point)> {
 }
 
 /// Counts how often a line going east from the place crosses the boundary; exact, in whole counts.
-fn contains(corners: &[Point], at: Point) -> bool {
+pub(crate) fn contains(corners: &[Point], at: Point) -> bool {
     edges(corners)
         .filter(|(from, to)| (from.y > at.y) != (to.y > at.y))
         .filter(|(from, to)| (turn(*from, *to, at) > 0) == (to.y > from.y))
@@ -47,7 +47,7 @@ fn contains(corners: &[Point], at: Point) -> bool {
 }
 
 /// Above zero when the place lies to the left of the way from one point to another; exact.
-fn turn(from: Point, to: Point, at: Point) -> i128 {
+pub(crate) fn turn(from: Point, to: Point, at: Point) -> i128 {
     let wide = |length: Length| i128::from(length.tenth_micrometres());
     wide(to.x - from.x) * wide(at.y - from.y) - wide(to.y - from.y) * wide(at.x - from.x)
 }

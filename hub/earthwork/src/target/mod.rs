@@ -2,7 +2,7 @@
 //!
 //! Outside its edges a target is refused, with how far and what to do; nothing is ever extended past an edge.
 
-mod boundary;
+pub(crate) mod boundary;
 mod plane;
 mod run;
 mod stack;
