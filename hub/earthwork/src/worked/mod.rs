@@ -6,7 +6,9 @@
 mod compare;
 mod inputs;
 mod judging;
+mod laying_out;
 mod levelling;
+mod proving;
 mod shaping;
 
 use std::collections::BTreeMap;
@@ -98,20 +100,25 @@ pub(crate) type Outputs = Result<BTreeMap<String, Quantity>, WorkedError>;
 type Computation = fn(&mut Inputs) -> Outputs;
 
 /// All computations, by name.
-const COMPUTATIONS: [(&str, Computation); 26] = [
+const COMPUTATIONS: [(&str, Computation); 38] = [
     ("adjust_by_distance", levelling::adjust_by_distance),
+    ("blind_repeats", proving::blind_repeats),
     ("chance", judging::chance),
+    ("check_interval", proving::check_interval),
     ("check_shot", levelling::check_shot),
     ("closure_over_distance", levelling::closure_over_distance),
     ("closure_over_set_ups", levelling::closure_over_set_ups),
     ("convert", shaping::convert),
+    ("corner", laying_out::corner),
     ("correction", judging::correction),
     (
         "curvature_and_refraction",
         levelling::curvature_and_refraction,
     ),
+    ("diagonals", laying_out::diagonals),
     ("dig_check", levelling::dig_check),
     ("distance", shaping::distance),
+    ("doubted_reading", proving::doubted_reading),
     ("furthest_provable", judging::furthest_provable),
     ("guard_band", judging::guard_band),
     ("half_turn", levelling::half_turn),
@@ -119,13 +126,20 @@ const COMPUTATIONS: [(&str, Computation); 26] = [
     ("laser_slant", levelling::laser_slant),
     ("leaning_rod", levelling::leaning_rod),
     ("level_line", levelling::level_line),
+    ("no_cross_line", laying_out::no_cross_line),
+    ("offset_hub", laying_out::offset_hub),
+    ("places_to_say", proving::places_to_say),
     ("plane", shaping::plane),
     ("rod_reading", shaping::rod_reading),
     ("rod_to_elevation", levelling::rod_to_elevation),
     ("run", shaping::run),
     ("second_levelling", levelling::second_levelling),
     ("slant_from_differences", levelling::slant_from_differences),
+    ("slope_tape", laying_out::slope_tape),
     ("stale_after", judging::stale_after),
+    ("step_forms", laying_out::step_forms),
+    ("swing_tie", laying_out::swing_tie),
+    ("turned_axis", proving::turned_axis),
     ("two_peg", levelling::two_peg),
     ("verdict", judging::verdict),
 ];
