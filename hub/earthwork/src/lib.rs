@@ -5,6 +5,7 @@
 //! | How long is it, exactly, and how do people write it? | [`length`], `length_text` |
 //! | Where is it? | [`point`] |
 //! | Where along the line? | [`alignment`] |
+//! | How do the plan's big numbers come on to the site? | [`site_frame`] |
 //! | What does the rod say? | [`rod`] |
 //! | How high is it? Does the set-up hold? | [`level`] |
 //! | Does a line of levels close? | [`level_line`] |
@@ -43,6 +44,7 @@ pub mod level_line;
 pub mod pace;
 pub mod point;
 pub mod rod;
+pub mod site_frame;
 pub mod slip;
 pub mod surface;
 pub mod target;

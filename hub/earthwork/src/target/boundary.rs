@@ -7,7 +7,7 @@ use crate::point::Point;
 const EDGE: f64 = 10.0;
 
 /// How far outside the boundary a place lies; none when it lies inside or on the edge.
-pub(super) fn outside_by(corners: &[Point], at: Point) -> Option<Length> {
+pub(crate) fn outside_by(corners: &[Point], at: Point) -> Option<Length> {
     let nearest = edges(corners)
         .map(|(from, to)| distance_to_edge(from, to, at))
         .fold(f64::INFINITY, f64::min);

@@ -1,0 +1,137 @@
+//! Which slip would bring stray plan points on to the lot: suspected with a count, never put right.
+
+use super::{FrameError, PlanNumber, PlanPoint, PlanUnit};
+use crate::length::Length;
+use crate::point::Point;
+use crate::target::boundary;
+use crate::vector::rounded;
+
+/// Points this far outside the lot are still believed: 200 ft (common practice).
+const MARGIN: Length = Length::from_hundredths_of_a_foot(20_000);
+
+/// What may have happened to the numbers.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Slip {
+    /// East and north are in each other's place.
+    Swapped,
+    /// They are metres, read as feet.
+    Metres,
+    /// They are feet, read as metres.
+    Feet,
+    /// The point slipped one place: they are ten times too large.
+    TenTimes,
+    /// The point slipped one place: they are ten times too small.
+    ATenth,
+}
+
+/// A slip and how many of the stray points it would bring on to the lot.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Suspicion {
+    /// Which.
+    pub slip: Slip,
+    /// So many stray points would then lie within 200 ft of the lot.
+    pub explains: usize,
+    /// Of so many.
+    pub of: usize,
+}
+
+/// What would explain the points that lie more than 200 ft outside the lot, the best first; none when no point does or
+/// nothing explains it. The lot's corners are counted from the origin, in order.
+///
+/// # Errors
+/// When the lot has fewer than three corners given from the origin, or one lies too far off to be compared.
+pub fn suspicions(
+    unit: PlanUnit,
+    origin: PlanPoint,
+    lot: &[Point],
+    points: &[PlanPoint],
+) -> Result<Vec<Suspicion>, FrameError> {
+    if lot.len() < 3 {
+        return Err(FrameError::TooFewPins { pins: lot.len() });
+    }
+    let zero = PlanNumber::parse("0")?;
+    let foot = unit.length(zero, PlanNumber::parse("1")?)?;
+    let corner = (origin.east.value(), origin.north.value());
+    // A wrong number may lie anywhere: one that leaves the scale is simply not on the lot.
+    let on_lot = |(east, north): (f64, f64)| {
+        let unit = foot.tenth_micrometres() as f64;
+        let at = Point {
+            x: rounded((east - corner.0) * unit),
+            y: rounded((north - corner.1) * unit),
+        };
+        let far = |length: Length| Length::try_from(length.tenth_micrometres()).is_err();
+        !far(at.x) && !far(at.y) && boundary::outside_by(lot, at).is_none_or(|by| by <= MARGIN)
+    };
+    let plain = |point: &PlanPoint| (point.east.value(), point.north.value());
+    let stray: Vec<(f64, f64)> = points.iter().map(plain).filter(|at| !on_lot(*at)).collect();
+    let times = |factor: f64| move |(east, north): (f64, f64)| (east * factor, north * factor);
+    let explains = |slip: Slip| {
+        let undone = |at: (f64, f64)| match slip {
+            Slip::Swapped => (at.1, at.0),
+            Slip::Metres => times(1.0 / 0.3048)(at),
+            Slip::Feet => times(0.3048)(at),
+            Slip::TenTimes => times(0.1)(at),
+            Slip::ATenth => times(10.0)(at),
+        };
+        stray.iter().filter(|at| on_lot(undone(**at))).count()
+    };
+    let all = [
+        Slip::Swapped,
+        Slip::Metres,
+        Slip::Feet,
+        Slip::TenTimes,
+        Slip::ATenth,
+    ];
+    let mut found: Vec<Suspicion> = all
+        .into_iter()
+        .map(|slip| Suspicion {
+            slip,
+            explains: explains(slip),
+            of: stray.len(),
+        })
+        .filter(|one| one.explains > 0)
+        .collect();
+    found.sort_by_key(|one| std::cmp::Reverse(one.explains));
+    Ok(found)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn plan(east: &str, north: &str) -> PlanPoint {
+        PlanPoint {
+            east: PlanNumber::parse(east).unwrap(),
+            north: PlanNumber::parse(north).unwrap(),
+        }
+    }
+
+    fn found(points: &[PlanPoint]) -> Vec<Suspicion> {
+        let at = |x, y| Point {
+            x: Length::from_hundredths_of_a_foot(x),
+            y: Length::from_hundredths_of_a_foot(y),
+        };
+        let lot = [at(0, 0), at(10_000, 0), at(10_000, 12_000), at(0, 12_000)];
+        suspicions(PlanUnit::Foot, plan("2000000", "700000"), &lot, points).unwrap()
+    }
+
+    /// Invented, demo.
+    #[test]
+    fn each_slip_is_suspected_from_its_own_trace() {
+        for (stray, slip) in [
+            (plan("700050", "2000050"), Slip::Swapped),
+            (plan("609615.24", "213375.24"), Slip::Metres),
+            (plan("20000500", "7000500"), Slip::TenTimes),
+            (plan("200005.0", "70005.0"), Slip::ATenth),
+        ] {
+            let explained = Suspicion {
+                slip,
+                explains: 1,
+                of: 1,
+            };
+            assert_eq!(found(&[stray, plan("2000010", "700010")]), [explained]);
+        }
+        assert_eq!(found(&[plan("2000010", "700010")]), []);
+        assert_eq!(found(&[plan("5", "5")]), []);
+    }
+}
