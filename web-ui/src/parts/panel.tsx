@@ -1,6 +1,6 @@
 /** A panel over the page, for a choice or a word; it takes the focus and gives it back. */
 import type { ComponentChildren } from "preact";
-import { useEffect, useRef } from "preact/hooks";
+import { useLayoutEffect, useRef } from "preact/hooks";
 import { t } from "../words";
 import { Key, StopKey } from "./keys";
 
@@ -13,7 +13,8 @@ interface PanelProps {
 
 export function Panel({ title, children, onClose, closeWord }: PanelProps) {
   const box = useRef<HTMLDivElement>(null);
-  useEffect(() => {
+  // Before the next key can be pressed, or it would land behind the panel.
+  useLayoutEffect(() => {
     const before = document.activeElement;
     box.current?.focus();
     return () => {
