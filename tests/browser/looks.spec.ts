@@ -20,16 +20,23 @@ async function faults(page: Page): Promise<string[]> {
   return page.evaluate(async () => {
     // The page has no such name before the line above; axe puts it there.
     const { axe } = window as unknown as {
-      axe: { run(): Promise<{ violations: { id: string; impact: string; nodes: { html: string }[] }[] }> };
+      axe: {
+        run(): Promise<{
+          passes: unknown[];
+          violations: { id: string; impact: string; nodes: { html: string }[] }[];
+        }>;
+      };
     };
-    const { violations } = await axe.run();
+    const { passes, violations } = await axe.run();
+    // An axe that has looked at nothing finds nothing.
+    if (passes.length < 5) return [`axe held only ${passes.length} rules against this page`];
     return violations
       .filter((one) => one.impact === "serious" || one.impact === "critical")
       .map((one) => `${one.id}: ${one.nodes.map((node) => node.html).join(" ")}`);
   });
 }
 
-/** How far the page and what scrolls sideways within it run past their edges, in px. */
+/** How far the page runs past its edge, in px. */
 async function overflow(page: Page): Promise<number> {
   return page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
 }

@@ -44,10 +44,10 @@ test("the same call in feet and inches and in millimetres", async ({ crew }) => 
   await sets(cab.page, "Feet and inches");
   await sendsReading(ground.page, "4.70");
   // 0.30 ft is 3.6 in, 3 5/8 to the eighth (0.30 × 12 = 3.6; NIST Handbook 44: 1 ft = 12 in).
-  await expect(call(cab.page, "DOWN 3 5/8 in")).toBeVisible();
+  await expect(call(cab.page, "DOWN 3 5/8 IN")).toBeVisible();
   await sets(cab.page, "Millimetres");
   // 0.30 × 304.8 = 91.44 mm.
-  await expect(call(cab.page, "DOWN 91 mm")).toBeVisible();
+  await expect(call(cab.page, "DOWN 91 MM")).toBeVisible();
 });
 
 test("at dusk black and white change places, and stay so after a reload", async ({ crew }) => {

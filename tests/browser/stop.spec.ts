@@ -120,3 +120,14 @@ test("a revised target withdraws the number until the operator has seen it", asy
   await expect(all.cab.page.getByText("NEW TARGET")).toHaveCount(0);
   await expect(all.ground.page.getByText("EX-1 has not seen the new PAD")).toHaveCount(0);
 });
+
+test("STOP counts from the first moment of a page, as after a reload", async ({ crew }) => {
+  const { ground, cab } = await crew.digs();
+  // The page's own running clock stands at its beginning, however slow this machine is.
+  await ground.page.addInitScript(() => {
+    performance.now = () => 300;
+  });
+  await ground.page.reload();
+  await ground.page.getByRole("button", { name: STOP }).click();
+  await expect(cab.page.getByRole("alert")).toContainText("RT pressed STOP");
+});

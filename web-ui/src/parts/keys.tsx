@@ -76,7 +76,7 @@ export function HoldKey({ children, onPress, kind = "" }: KeyProps) {
 
 /** STOP: every machine, at the first touch, from any page. Pressed again it says it again. */
 export function StopKey() {
-  const last = useRef(0);
+  const last = useRef(Number.NEGATIVE_INFINITY);
   const press = () => {
     // A touch is followed by a click; one press is one stop.
     const now = performance.now();

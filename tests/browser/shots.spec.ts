@@ -1,0 +1,203 @@
+/** Takes the pictures: each state at each size, in both lights and languages, and those of the README. */
+import { mkdirSync } from "node:fs";
+import { join } from "node:path";
+import type { BrowserContextOptions, Page } from "@playwright/test";
+import { call, comeIn, expect, sendsReading, test, typeRod } from "./crew.ts";
+
+const SHOTS = join(import.meta.dirname, "shots");
+const PICTURES = join(import.meta.dirname, "../../fixtures/pictures");
+
+const SIZES = [
+  { width: 360, height: 740 },
+  { width: 390, height: 844 },
+  { width: 820, height: 1180 },
+  { width: 1366, height: 850 },
+];
+
+/** Saves what the page shows now, at each size and in both lights. */
+async function shoot(page: Page, name: string): Promise<void> {
+  mkdirSync(SHOTS, { recursive: true });
+  const before = page.viewportSize();
+  for (const light of ["sun", "dusk"]) {
+    await page.evaluate((to) => {
+      document.documentElement.dataset.theme = to;
+    }, light);
+    for (const size of SIZES) {
+      await page.setViewportSize(size);
+      await page.screenshot({ path: join(SHOTS, `${name}-${light}-${size.width}.png`) });
+    }
+  }
+  await page.evaluate(() => {
+    document.documentElement.dataset.theme = "sun";
+  });
+  if (before) await page.setViewportSize(before);
+}
+
+async function press(page: Page, ...names: (string | RegExp)[]): Promise<void> {
+  for (const name of names) await page.getByRole("button", { name, exact: true }).click();
+}
+
+async function spanish(page: Page): Promise<void> {
+  await press(page, "SCREEN");
+  await page.getByRole("button", { name: "Español" }).click();
+  await page.getByRole("button", { name: "CERRAR" }).click();
+}
+
+test("join", async ({ crew }) => {
+  const { page } = await crew.scans("GROUND");
+  await page.getByLabel("Name or initials").fill("RT");
+  await shoot(page, "join-en");
+  await page.getByRole("button", { name: "Español" }).click();
+  await shoot(page, "join-es");
+});
+
+test("ground", async ({ crew }) => {
+  const { ground } = await crew.digs();
+  const page = ground.page;
+  await shoot(page, "ground-read-empty");
+  await typeRod(page, "4.70");
+  await shoot(page, "ground-read-typed");
+  await press(page, "BY EYE");
+  await shoot(page, "ground-by-eye");
+  await press(page, "CANCEL", "LASER");
+  await shoot(page, "ground-laser");
+  await press(page, "SET UP A LASER", /^BM-1/, "SKIP");
+  await shoot(page, "ground-set-up");
+  await press(page, "CANCEL", "MARKS");
+  await shoot(page, "ground-marks");
+  await press(page, "READ");
+  await page.getByRole("button", { name: /^EX-1/ }).click();
+  await shoot(page, "ground-with-what");
+  await press(page, "CLOSE");
+  await sendsReading(page, "4.70");
+  await expect(page.getByText("ON HIS SCREEN", { exact: true })).toBeVisible();
+  await shoot(page, "ground-sent");
+  await press(page, "READ AGAIN");
+  await sendsReading(page, "3.70");
+  await expect(page.getByRole("alertdialog")).toBeVisible();
+  await shoot(page, "ground-asked");
+  await press(page, "READ IT AGAIN");
+  ground.link.cut();
+  await sendsReading(page, "4.70");
+  await expect(page.getByText("1 NOT SENT – USE HANDS")).toBeVisible();
+  await shoot(page, "ground-not-sent");
+  ground.link.mend();
+  await expect(page.getByText("1 NOT SENT – USE HANDS")).toBeHidden();
+  await crew.hub.say({ kind: "say_moved", machine: "EX-1" });
+  await press(page, /^NEXT MARK/);
+  await typeRod(page, "4.80");
+  await shoot(page, "ground-keep-out");
+  await spanish(page);
+  await shoot(page, "ground-es");
+});
+
+test("cab in English", async ({ crew }) => {
+  const { cab, ground } = await crew.digs();
+  await shoot(cab.page, "cab-en-no-call");
+  for (const [reading, name, line] of [
+    ["4.70", "down-3", "DOWN 3"],
+    ["5.40", "up-4", "UP 4"],
+    ["5.02", "grade", "GRADE"],
+  ] as const) {
+    await sendsReading(ground.page, reading);
+    await expect(call(cab.page, line)).toBeVisible();
+    await shoot(cab.page, `cab-en-${name}`);
+    await press(ground.page, /^NEXT MARK/);
+  }
+  await press(ground.page, "MARKS", /^P-1/);
+  await sendsReading(ground.page, "4.86");
+  await expect(call(cab.page, "SHAVE.*")).toBeVisible();
+  await shoot(cab.page, "cab-en-shave");
+  await press(ground.page, "READ AGAIN");
+  await crew.hub.say({ kind: "say_moved", machine: "EX-1" });
+  await sendsReading(ground.page, "4.95");
+  await expect(cab.page.getByRole("alert")).toBeVisible();
+  await shoot(cab.page, "cab-en-look");
+  await press(cab.page, "I SEE HIM");
+  await shoot(cab.page, "cab-en-strip");
+  await press(cab.page, "CAN'T");
+  await shoot(cab.page, "cab-en-cant");
+  await press(cab.page, "CANCEL");
+  await crew.hub.say({ kind: "say_bumped", set_up: "S1" });
+  await expect(cab.page.getByText("PAUSE – LASER CHECK")).toBeVisible();
+  await shoot(cab.page, "cab-en-pause");
+  await crew.hub.say({ kind: "stop_all", why: "somebody in the cut" });
+  await expect(cab.page.getByRole("alert")).toBeVisible();
+  await shoot(cab.page, "cab-en-stop");
+  cab.link.cut();
+  await expect(cab.page.getByRole("main")).toContainText("NO LINK");
+  await shoot(cab.page, "cab-en-no-link");
+});
+
+test("cab in Spanish, in inches", async ({ crew }) => {
+  const { ground, cab } = await crew.digs();
+  await spanish(cab.page);
+  await press(cab.page, "PANTALLA", "Pies y pulgadas", "CERRAR");
+  for (const [reading, name] of [
+    ["4.70", "down"],
+    ["5.40", "up"],
+    ["5.02", "grade"],
+  ] as const) {
+    await sendsReading(ground.page, reading);
+    await expect(cab.page.getByRole("main").getByRole("status")).toBeVisible();
+    await shoot(cab.page, `cab-es-${name}`);
+    await press(ground.page, /^NEXT MARK/);
+  }
+  await crew.hub.say({ kind: "stop_all", why: "" });
+  await expect(cab.page.getByRole("alert")).toBeVisible();
+  await shoot(cab.page, "cab-es-stop");
+});
+
+test("supervisor", async ({ crew }) => {
+  const { page } = await crew.joins("SUPERVISOR", "PN");
+  const { ground, cab } = await crew.digs();
+  await sendsReading(ground.page, "4.70");
+  await expect(call(cab.page, "DOWN 3")).toBeVisible();
+  await shoot(page, "board-now");
+  await press(page, "LOG");
+  await expect(page.getByText(/DOWN 3/).first()).toBeVisible();
+  await shoot(page, "board-log");
+  await press(page, "CODES");
+  await expect(page.getByRole("img", { name: /GROUND/ }).first()).toBeVisible();
+  await shoot(page, "board-codes");
+  await press(page, "TARGETS");
+  await shoot(page, "board-targets");
+  await press(page, "REVISE PAD");
+  await shoot(page, "board-revise");
+  await press(page, "CANCEL", "NOW");
+  await crew.hub.say({ kind: "stop_all", why: "somebody in the cut" });
+  await expect(page.getByRole("button", { name: "LIFT STOP EX-1" })).toBeVisible();
+  await shoot(page, "board-stopped");
+});
+
+/** Pictures for the README: a phone twice as fine, a laptop as it is. */
+test("pictures", async ({ crew }) => {
+  const fine: BrowserContextOptions = { deviceScaleFactor: 1.5 };
+  const picture = (page: Page, name: string) => page.screenshot({ path: join(PICTURES, `${name}.png`) });
+  const form = await crew.scans("GROUND", null, fine);
+  await form.page.getByLabel("Name or initials").fill("RT");
+  await picture(form.page, "join");
+  await comeIn(form.page, "GROUND", "RT");
+  const board = await crew.joins("SUPERVISOR", "PN", null, { viewport: { width: 1366, height: 850 } });
+  const { ground, cab } = await crew.digs(fine);
+  await typeRod(ground.page, "4.70");
+  await picture(ground.page, "ground");
+  await press(ground.page, "SEND");
+  await expect(call(cab.page, "DOWN 3")).toBeVisible();
+  await picture(cab.page, "operator-down");
+  await press(ground.page, /^NEXT MARK/);
+  await sendsReading(ground.page, "5.02");
+  await expect(call(cab.page, "GRADE")).toBeVisible();
+  // The rules close on the word within half a second; the picture is of their rest.
+  await cab.page.evaluate(async () => {
+    await Promise.all(
+      document.getAnimations().filter((one) => one.effect?.getComputedTiming().endTime === 500).map((one) => one.finished),
+    );
+  });
+  await picture(cab.page, "operator-grade");
+  await expect(board.page.getByText("ON HIS SCREEN").first()).toBeVisible();
+  await picture(board.page, "supervisor");
+  await crew.hub.say({ kind: "stop_all", why: "somebody in the cut" });
+  await expect(cab.page.getByRole("alert")).toContainText("STOP");
+  await picture(cab.page, "operator-stop");
+});
