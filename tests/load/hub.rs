@@ -1,0 +1,184 @@
+//! The hub under load: phones that keep their lines open, as browsers do, and screens that read what comes.
+
+use std::fs;
+use std::time::Instant;
+
+use futures_util::{SinkExt as _, StreamExt as _};
+use serde_json::{Value, json};
+use tokio::io::{AsyncReadExt as _, AsyncWriteExt as _};
+use tokio::net::TcpStream;
+use tokio::sync::mpsc::UnboundedSender;
+use tokio_tungstenite::tungstenite::Message;
+use tokio_tungstenite::tungstenite::client::IntoClientRequest as _;
+
+use crate::harness::phone::{Phone, now_ms};
+use crate::harness::yard::{Yard, day_file, prove_laser, reading};
+use crate::screens::{News, Screens, Sizes, Turn};
+
+/// Ground phones that post in turn: the hub lets each one post so often and no more.
+const POSTERS: usize = 8;
+/// Marks that are read in turn.
+const MARKS: [&str; 3] = ["P-1", "P-2", "P-3"];
+
+/// A hub whose laser is proven, with its crew. Opened and closed outside of the measurement's runtime: phones have their own.
+pub(crate) struct Crew {
+    yard: Yard,
+    ground: Vec<Phone>,
+    cab: Phone,
+}
+
+impl Crew {
+    /// A fresh hub.
+    pub(crate) fn open() -> Self {
+        let yard = Yard::open();
+        let ground: Vec<Phone> = (0..POSTERS).map(|_| yard.ground()).collect();
+        let cab = yard.cab("EX-1");
+        prove_laser(&ground[0]);
+        Self { yard, ground, cab }
+    }
+}
+
+/// The phones' side of the hub.
+pub(crate) struct Line<'a> {
+    crew: &'a Crew,
+    posters: Vec<Poster<'a>>,
+    screens: Screens,
+    turns: usize,
+    sent: (usize, usize),
+}
+
+impl<'a> Line<'a> {
+    /// So many screens: one in the cab, the others on the ground.
+    pub(crate) async fn open(crew: &'a Crew, count: usize) -> Self {
+        let screens = Screens::new(count);
+        watch(&crew.cab, 0, "operator", screens.tell.clone()).await;
+        for screen in 1..count {
+            let phone = &crew.ground[screen % POSTERS];
+            watch(phone, screen, "ground", screens.tell.clone()).await;
+        }
+        let mut posters = Vec::new();
+        for phone in &crew.ground {
+            posters.push(Poster::open(phone).await);
+        }
+        Self {
+            crew,
+            posters,
+            screens,
+            turns: 0,
+            sent: (0, 0),
+        }
+    }
+
+    /// One reading, to its answer and to every screen.
+    pub(crate) async fn turn(&mut self) -> Turn {
+        self.turns += 1;
+        let command = reading(MARKS[self.turns % MARKS.len()], "4.70");
+        let body = json!({ "key": format!("load-{:06}", self.turns), "made_at": now_ms(), "command": command });
+        let poster = &mut self.posters[self.turns % POSTERS];
+        let request = poster.request(&body);
+        let posted = Instant::now();
+        let answer = poster.post(&request).await;
+        let answered = Instant::now();
+        self.sent = (request.len(), answer.len());
+        let answer: Value = serde_json::from_slice(&answer).expect("JSON");
+        assert_eq!(answer["outcome"]["kind"], "called", "{answer}");
+        let number = answer["last"].as_u64().expect("a number");
+        self.screens.turn(number, posted, answered).await
+    }
+
+    /// What a turn moves, as it was seen so far.
+    pub(crate) fn sizes(&self) -> Sizes {
+        let day = fs::read_to_string(day_file(&self.crew.yard.data())).expect("the day");
+        let of_turns = day.lines().filter(|line| line.contains("\"load-"));
+        let kept: usize = of_turns.map(|line| line.len() + 1).sum();
+        // The view of the ground, which most screens get, as it stands now.
+        let view = self.crew.yard.truck.socket().view("ground", |_| true);
+        Sizes {
+            request: self.sent.0,
+            kept: kept / self.turns,
+            answer: self.sent.1,
+            view: view.to_string().len(),
+        }
+    }
+}
+
+/// A phone that keeps its line open.
+struct Poster<'a> {
+    phone: &'a Phone,
+    line: TcpStream,
+}
+
+impl<'a> Poster<'a> {
+    async fn open(phone: &'a Phone) -> Self {
+        let host = phone.base.trim_start_matches("http://").to_owned();
+        let line = TcpStream::connect(host).await.expect("the hub");
+        line.set_nodelay(true).expect("a quick line");
+        Self { phone, line }
+    }
+
+    fn request(&self, body: &Value) -> Vec<u8> {
+        let (base, cookie) = (&self.phone.base, &self.phone.cookie);
+        let host = base.trim_start_matches("http://");
+        let body = body.to_string();
+        let length = body.len();
+        format!("POST /api/say HTTP/1.1\r\nHost: {host}\r\nOrigin: {base}\r\nCookie: {cookie}\r\nContent-Type: application/json\r\nContent-Length: {length}\r\n\r\n{body}").into_bytes()
+    }
+
+    /// Posts, and reads the answer's body.
+    async fn post(&mut self, request: &[u8]) -> Vec<u8> {
+        self.line.write_all(request).await.expect("the hub");
+        let mut answer = Vec::new();
+        loop {
+            let read = self.line.read_buf(&mut answer).await.expect("an answer");
+            assert!(read > 0, "the hub closed the line");
+            let text = String::from_utf8_lossy(&answer);
+            let Some((head, body)) = text.split_once("\r\n\r\n") else {
+                continue;
+            };
+            assert!(head.starts_with("HTTP/1.1 200"), "{text}");
+            let length = head.lines().find_map(|line| {
+                let (name, value) = line.split_once(':')?;
+                let ours = name.eq_ignore_ascii_case("content-length");
+                ours.then(|| value.trim().parse::<usize>().ok()).flatten()
+            });
+            if body.len() >= length.expect("a length") {
+                return body.as_bytes().to_vec();
+            }
+        }
+    }
+}
+
+/// Reads what comes to a screen, and says when a view of its topic came and up to which entry it goes.
+async fn watch(phone: &Phone, screen: usize, topic: &'static str, tell: UnboundedSender<News>) {
+    let host = phone.base.trim_start_matches("http://").to_owned();
+    let request = format!("ws://{host}/api/live").into_client_request();
+    let mut request = request.expect("a request");
+    let headers = request.headers_mut();
+    headers.insert("Cookie", phone.cookie.parse().expect("a header"));
+    headers.insert("Origin", phone.base.parse().expect("a header"));
+    let stream = TcpStream::connect(host).await.expect("the hub");
+    stream.set_nodelay(true).expect("a quick line");
+    let opened = tokio_tungstenite::client_async(request, stream).await;
+    let (mut socket, _) = opened.expect("a socket");
+    tokio::spawn(async move {
+        let begins = format!(r#"{{"kind":"view","topic":"{topic}","seq":"#);
+        // The hub ends with the measurement.
+        while let Some(Ok(message)) = socket.next().await {
+            let Message::Text(text) = message else {
+                continue;
+            };
+            if let Some(rest) = text.strip_prefix(begins.as_str()) {
+                let number = rest.split(',').next().and_then(|seq| seq.parse().ok());
+                let news = (screen, number.expect("a number"), Instant::now());
+                if tell.send(news).is_err() {
+                    return;
+                }
+            } else if text.starts_with(r#"{"kind":"beat""#) {
+                let alive = Message::text(r#"{"kind":"alive"}"#);
+                if socket.send(alive).await.is_err() {
+                    return;
+                }
+            }
+        }
+    });
+}

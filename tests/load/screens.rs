@@ -1,0 +1,70 @@
+//! The screens of a measurement: each says when it has got what.
+
+use std::time::{Duration, Instant};
+
+use tokio::sync::mpsc::{UnboundedReceiver, UnboundedSender, unbounded_channel};
+use tokio::time::timeout;
+
+use crate::harness::PATIENCE;
+
+/// One turn: from the post until the answer, the first screen, all screens.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Turn {
+    pub(crate) answered: Duration,
+    pub(crate) first: Duration,
+    pub(crate) all: Duration,
+}
+
+/// How many bytes a turn moves.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Sizes {
+    /// Posted.
+    pub(crate) request: usize,
+    /// Kept in the file.
+    pub(crate) kept: usize,
+    /// Answered.
+    pub(crate) answer: usize,
+    /// Sent to each screen.
+    pub(crate) view: usize,
+}
+
+/// A screen has got the news of a number.
+pub(crate) type News = (usize, u64, Instant);
+
+/// All screens of one side.
+pub(crate) struct Screens {
+    count: usize,
+    /// Where a screen's reader tells its news.
+    pub(crate) tell: UnboundedSender<News>,
+    told: UnboundedReceiver<News>,
+}
+
+impl Screens {
+    /// So many screens.
+    pub(crate) fn new(count: usize) -> Self {
+        let (tell, told) = unbounded_channel();
+        Self { count, tell, told }
+    }
+
+    /// Waits until each screen has this number or a later one.
+    pub(crate) async fn turn(&mut self, number: u64, posted: Instant, answered: Instant) -> Turn {
+        let mut got = vec![None; self.count];
+        while let Some(missing) = got.iter().position(Option::is_none) {
+            let news = timeout(PATIENCE, self.told.recv()).await;
+            let Ok(Some((screen, seen, at))) = news else {
+                panic!("screen {missing} never got {number}");
+            };
+            if seen >= number {
+                got[screen].get_or_insert(at);
+            }
+        }
+        let since =
+            |at: Option<&Instant>| at.map_or(Duration::ZERO, |at| at.duration_since(posted));
+        let got: Vec<Instant> = got.into_iter().flatten().collect();
+        Turn {
+            answered: answered.duration_since(posted),
+            first: since(got.iter().min()),
+            all: since(got.iter().max()),
+        }
+    }
+}
