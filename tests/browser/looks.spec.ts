@@ -41,12 +41,38 @@ async function overflow(page: Page): Promise<number> {
   return page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
 }
 
+/** Words that are cut off at a side: a number without its last figure is another number. */
+async function cut(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const found: string[] = [];
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+      if (!node.textContent?.trim()) continue;
+      const range = document.createRange();
+      range.selectNodeContents(node);
+      const text = range.getBoundingClientRect();
+      for (let at = node.parentElement; at; at = at.parentElement) {
+        const style = getComputedStyle(at);
+        // What is fixed to the screen is not cut by what it stands in.
+        if (style.position === "fixed") break;
+        if (style.overflowX === "visible" || style.textOverflow === "ellipsis") continue;
+        const room = at.getBoundingClientRect();
+        // What is for screen readers alone has no room at all.
+        if (room.width < 2) break;
+        if (text.left < room.left - 1 || text.right > room.right + 1) found.push(node.textContent);
+      }
+    }
+    return found;
+  });
+}
+
 /** Looks at a page in this state, at every size and in both lights. */
 async function passes(page: Page, state: string): Promise<void> {
   const before = page.viewportSize();
   for (const size of SIZES) {
     await page.setViewportSize(size);
     expect(await overflow(page), `${state} at ${size.width} px`).toBeLessThanOrEqual(0);
+    expect(await cut(page), `cut off in ${state} at ${size.width} px`).toEqual([]);
   }
   if (before) await page.setViewportSize(before);
   for (const light of ["sun", "dusk"]) {
@@ -115,12 +141,39 @@ async function cabStates(crew: Crew, { ground, cab }: { ground: Phone; cab: Phon
   await expect(cab.page.getByRole("alert")).toContainText("STOP");
   await passes(cab.page, "STOP");
   cab.link.cut();
-  await expect(main).toContainText("NO LINK");
+  await expect(cab.page.getByRole("alert")).toBeHidden();
   await passes(cab.page, "NO LINK");
 }
 
 test("the cab's page", async ({ crew }) => {
   await cabStates(crew, await crew.digs());
+});
+
+test("no unit and no language cuts a figure off the cab's screen", async ({ crew }) => {
+  const { ground, cab } = await crew.digs();
+  const shows = async (unit: string, language: string) => {
+    await cab.page.getByRole("button", { name: /^(SCREEN|PANTALLA)$/ }).click();
+    await press(cab.page, language, unit);
+    await press(cab.page, /^(CLOSE|CERRAR)$/);
+  };
+  // Two figures and a fraction, a whole and a fraction, a point: the widest that each unit runs.
+  for (const reading of ["3.60", "4.09", "4.70", "4.86"]) {
+    await sendsReading(ground.page, reading);
+    await expect(ground.page.getByText("ON HIS SCREEN", { exact: true })).toBeVisible();
+    for (const [language, units] of [
+      ["Español", ["Pies y pulgadas", "Milímetros", "Décimas de pie"]],
+      ["English", ["Feet and inches", "Millimetres", "Tenths of a foot"]],
+    ] as const) {
+      for (const unit of units) {
+        await shows(unit, language);
+        for (const size of SIZES) {
+          await cab.page.setViewportSize(size);
+          expect(await cut(cab.page), `${reading}, ${unit}, ${size.width} px`).toEqual([]);
+        }
+      }
+    }
+    await press(ground.page, "READ AGAIN");
+  }
 });
 
 test("the supervisor's pages", async ({ crew }) => {

@@ -281,7 +281,7 @@ export const en = {
   doubtBumped: (by: string) => `${by} saw it move`,
   doubtDo: "No calls until two benchmarks agree.",
   agreed: (list: string) => `Agreed since: ${list}`,
-  sinceCheck: (n: number) => `${n} readings since the last check`,
+  sinceCheck: (n: number) => `${n} ${n === 1 ? "reading" : "readings"} since the last check`,
   checked: {
     good: (by: string) => `Good. Off by ${by}.`,
     again: (by: string) => `Off by ${by}. Shoot it again.`,

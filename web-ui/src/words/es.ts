@@ -268,7 +268,7 @@ export const es: typeof en = {
   doubtBumped: (by) => `${by} vio que se movió`,
   doubtDo: "Sin llamadas hasta que coincidan dos bancos.",
   agreed: (list) => `Coinciden desde entonces: ${list}`,
-  sinceCheck: (n) => `${n} lecturas desde la última revisión`,
+  sinceCheck: (n) => `${n} ${n === 1 ? "lectura" : "lecturas"} desde la última revisión`,
   checked: {
     good: (by) => `Bien. Difiere ${by}.`,
     again: (by) => `Difiere ${by}. Lea otra vez.`,

@@ -73,7 +73,7 @@ function Stop({ screen, machine }: { screen: StopScreen; machine: string }) {
         <p class="stop-word">{words.stop}</p>
         <p>{screen.all ? words.allMachines : machine}</p>
         <p>
-          {words.stopBy(screen.by)} · {ago(now.value - screen.since)}
+          {words.stopBy(screen.by)} <span class="age">· {ago(now.value - screen.since)}</span>
         </p>
         {screen.why && <p>{screen.why}</p>}
         <p>{words.bucketDown}</p>

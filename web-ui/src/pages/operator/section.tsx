@@ -146,11 +146,20 @@ export function ems(text: string): number {
   return Math.max(2.4, [...text].length * 0.74);
 }
 
-/** How wide a number runs: digits all alike, a point narrow, a fraction beside a whole small. */
+/**
+ * How wide a number runs in the widest face that phones set it in: a number that is cut off is another number.
+ * A fraction beside a whole stands half as large; the boxed face is narrower.
+ */
 export function numberEms(amount: string, boxed: boolean): number {
   const [whole = "", part = ""] = amount.split(" ");
   const half = whole.length > 1 && whole.endsWith("½");
   const digits = half ? whole.slice(0, -1) : whole;
-  const wide = [...digits].reduce((sum, c) => sum + (c === "." ? 0.3 : c === "½" ? 1 : 0.6), 0);
-  return wide + (half ? 0.45 : 0) + part.length * 0.24 + (boxed ? 0.4 : 0.05);
+  const beside = half ? run("½") : run(part);
+  return run(digits) * (boxed ? 0.86 : 1) + beside / 2 + (boxed ? 0.4 : 0.05);
+}
+
+/** Digits all alike, a point and a stroke narrow. */
+function run(text: string): number {
+  const wide: Record<string, number> = { ".": 0.38, "/": 0.38, "½": 1.05 };
+  return [...text].reduce((sum, c) => sum + (wide[c] ?? 0.7), 0);
 }
