@@ -24,8 +24,11 @@ use tokio::runtime::Builder;
 
 use screens::Turn;
 
+/// One of the moments of a turn.
+type Moment = fn(&Turn) -> Duration;
+
 /// Screens, and turns that are measured with them.
-const LOADS: [(usize, usize); 3] = [(1, 400), (20, 300), (200, 150)];
+const LOADS: [(usize, usize); 3] = [(1, 2_000), (20, 1_500), (200, 600)];
 /// Turns before any is counted: lines, caches and files are warm then.
 const WARM: usize = 20;
 
@@ -37,7 +40,7 @@ fn main() {
     for (screens, turns) in LOADS {
         let crew = hub::Crew::open();
         let (hub, floor) = runtime.block_on(measure(&crew, screens, turns));
-        let rows: [(&str, fn(&Turn) -> Duration); 3] = [
+        let rows: [(&str, Moment); 3] = [
             ("the answer", |turn| turn.answered),
             ("the first screen", |turn| turn.first),
             ("all screens", |turn| turn.all),
@@ -71,7 +74,7 @@ async fn measure(crew: &hub::Crew, screens: usize, turns: usize) -> (Vec<Turn>, 
 }
 
 /// A percentile, in milliseconds.
-fn at(percent: usize, turns: &[Turn], of: impl Fn(&Turn) -> Duration) -> f64 {
+fn at(percent: usize, turns: &[Turn], of: Moment) -> f64 {
     let mut times: Vec<Duration> = turns.iter().map(of).collect();
     times.sort();
     let place = (times.len() * percent).div_ceil(100).saturating_sub(1);
