@@ -1958,6 +1958,11 @@ export interface components {
             /** @description The mark. */
             mark: string;
         } | {
+            /** @enum {string} */
+            kind: "nothing_to_trim";
+            /** @description The mark. */
+            mark: string;
+        } | {
             /** @description Highest aim. */
             high: string;
             /** @enum {string} */

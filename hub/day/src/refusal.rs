@@ -98,6 +98,14 @@ pub enum Refusal {
         /// The mark.
         mark: String,
     },
+    /// A low spot can't be trimmed.
+    #[error(
+        "{mark} is too close to call on the LOW side: there is nothing to trim. Leave it, or patch it with gravel."
+    )]
+    NothingToTrim {
+        /// The mark.
+        mark: String,
+    },
     /// An aim beyond the tolerance.
     #[error(
         "That aim lies outside of the tolerance ({low} to {high}). Aim inside it, or revise the target."

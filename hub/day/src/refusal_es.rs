@@ -78,6 +78,9 @@ pub(crate) fn spanish(refusal: &Refusal) -> String {
         Refusal::NothingToRule { mark } => format!(
             "{mark} no espera decisión. Decida sobre marcas que dos lecturas dejaron en duda."
         ),
+        Refusal::NothingToTrim { mark } => format!(
+            "{mark} está muy justa del lado BAJO: no hay qué recortar. Déjela o póngale un parche de grava."
+        ),
         Refusal::AimOutside { low, high } => format!(
             "Esa mira queda fuera de la tolerancia ({low} a {high}). Apunte dentro o revise la rasante."
         ),

@@ -62,6 +62,11 @@ pub(crate) fn rule(state: &State, by: &By, asked: &Rule, when: When) -> Result<V
     if !doubtful || judged.settled_high {
         return Err(nothing());
     }
+    if asked.ruling == Ruling::Trim && judged.verdict == Verdict::TooCloseLow {
+        return Err(Refusal::NothingToTrim {
+            mark: asked.mark.clone(),
+        });
+    }
     // What was measured with a laser in doubt settles nothing; one that was taken down in order does.
     let set_up = &taken.reading.set_up;
     let holds = state.set_up(set_up).is_some_and(|set_up| {
@@ -147,6 +152,17 @@ mod tests {
             crew.says(&supervisor(), ruling(Ruling::Leave)),
             Err(Refusal::NothingToRule { mark: "P-1".into() })
         );
+    }
+
+    #[test]
+    fn a_low_spot_can_not_be_trimmed() {
+        let mut crew = Crew::digging();
+        crew.reads("P-1", "5.20").unwrap();
+        assert_eq!(
+            crew.says(&supervisor(), ruling(Ruling::Trim)),
+            Err(Refusal::NothingToTrim { mark: "P-1".into() })
+        );
+        assert!(crew.says(&supervisor(), ruling(Ruling::Patch)).is_ok());
     }
 
     #[test]
