@@ -35,10 +35,13 @@ async function byVideo(place: HTMLElement): Promise<boolean> {
   const pen = canvas.getContext("2d");
   if (!pen || typeof canvas.captureStream !== "function") return false;
   let on = false;
-  // A stream of one still picture gives no frames, and no frames let the screen sleep.
+  // A stream of one still picture gives no frames, and no frames let the screen sleep; the two differ by a hair,
+  // so that nothing blinks beside the number.
   setInterval(() => {
     on = !on;
-    pen.fillStyle = on ? "#000" : "#fff";
+    pen.fillStyle = getComputedStyle(document.body).backgroundColor;
+    pen.fillRect(0, 0, 24, 24);
+    pen.fillStyle = on ? "rgb(128 128 128 / 4%)" : "rgb(128 128 128 / 8%)";
     pen.fillRect(0, 0, 24, 24);
   }, 500);
   video = document.createElement("video");

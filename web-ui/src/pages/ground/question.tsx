@@ -35,6 +35,11 @@ export function QuestionCard({ command, asked, onSend, onAgain }: QuestionProps)
               {words.was(perhapsWords(one))}
             </Key>
           ))}
+          {otherWay(asked.question, command) && (
+            <Key kind="tile" onPress={() => onSend({ ...command, mode: "receiver_high" })}>
+              {words.was(`${words.high} ${typed}`)}
+            </Key>
+          )}
           <Key kind="tile" onPress={() => onSend(sure)}>
             {words.rightAs(rightWords(command))}
           </Key>
@@ -46,6 +51,13 @@ export function QuestionCard({ command, asked, onSend, onAgain }: QuestionProps)
         </Key>
       </div>
     </div>
+  );
+}
+
+/** A receiver that said LOW after HIGH: the other way is as likely as this one. */
+function otherWay(question: Question, command: Command): boolean {
+  return (
+    question.kind === "does_not_fit" && question.doubt.kind === "which_way" && command.mode === "receiver_low"
   );
 }
 
