@@ -1,7 +1,7 @@
 //! The command line: one verb for each thing that a person asks of the binary.
 
 use std::fs::File;
-use std::io::{ErrorKind, Write};
+use std::io::{BufReader, ErrorKind, Write};
 use std::net::{SocketAddr, TcpListener};
 use std::path::{Path, PathBuf};
 use std::time::{Duration, Instant};
@@ -14,7 +14,7 @@ use crate::error::StartError;
 use crate::hub::Wifi;
 use crate::store::{self, DataFolder};
 use crate::terminal::{say, welcome};
-use crate::{Started, demo, examples, export, http, site_file};
+use crate::{Started, compute, demo, examples, export, http, site_file};
 
 /// How long a killed hub's port may linger before it counts as taken.
 const PORT_PATIENCE: Duration = Duration::from_secs(3);
@@ -93,6 +93,11 @@ enum Verb {
         #[arg(required = true)]
         files: Vec<PathBuf>,
     },
+    /// Work out one computation for each line of JSON, and answer each with a line of JSON.
+    Compute {
+        /// The lines; the terminal's input when left out.
+        file: Option<PathBuf>,
+    },
     /// Print the contract of the wire, an `OpenAPI` 3.1 document.
     Openapi,
     /// Make the index anew from the log.
@@ -153,6 +158,7 @@ impl Cli {
             Verb::Csv { data, out } => write(out.as_deref(), |out| export::table(&data, out)),
             Verb::Import { file, data } => import(&file, &data),
             Verb::Examples { files } => work_out(&files),
+            Verb::Compute { file } => work_out_lines(file.as_deref()),
             Verb::Openapi => {
                 say(http::openapi::text().trim_end());
                 Ok(())
@@ -363,6 +369,30 @@ fn work_out(files: &[PathBuf]) -> Result<(), StartError> {
     }
     if bad > 0 {
         return Err(StartError::Examples { bad, all });
+    }
+    Ok(())
+}
+
+/// Every line is answered before the first that could not be counts.
+fn work_out_lines(file: Option<&Path>) -> Result<(), StartError> {
+    let out = std::io::stdout().lock();
+    let tally = match file {
+        None => compute::run(std::io::stdin().lock(), out)?,
+        Some(path) => {
+            let file = File::open(path).map_err(|error| {
+                StartError::Asked(format!(
+                    "{} can't be read ({error}). Check the path and who may read it.",
+                    path.display()
+                ))
+            })?;
+            compute::run(BufReader::new(file), out)?
+        }
+    };
+    if tally.bad > 0 {
+        return Err(StartError::Asked(format!(
+            "{} of {} lines could not be worked out; each says why.",
+            tally.bad, tally.all
+        )));
     }
     Ok(())
 }

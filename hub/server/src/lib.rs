@@ -9,10 +9,11 @@
 //! | how phones come in | [`join`], [`http::join`] |
 //! | the site file | [`site_file`] |
 //! | the log on paper and in files | [`past`], [`export`] |
-//! | the command line | [`cli`] |
+//! | the command line | [`cli`], [`examples`], [`compute`] |
 
 pub mod cli;
 pub mod clock;
+pub mod compute;
 pub mod config;
 pub mod demo;
 pub mod error;
