@@ -8,6 +8,7 @@ mod inputs;
 mod judging;
 mod laying_out;
 mod levelling;
+mod placing;
 mod proving;
 mod shaping;
 
@@ -100,7 +101,7 @@ pub(crate) type Outputs = Result<BTreeMap<String, Quantity>, WorkedError>;
 type Computation = fn(&mut Inputs) -> Outputs;
 
 /// All computations, by name.
-const COMPUTATIONS: [(&str, Computation); 38] = [
+const COMPUTATIONS: [(&str, Computation); 44] = [
     ("adjust_by_distance", levelling::adjust_by_distance),
     ("blind_repeats", proving::blind_repeats),
     ("chance", judging::chance),
@@ -118,7 +119,9 @@ const COMPUTATIONS: [(&str, Computation); 38] = [
     ("diagonals", laying_out::diagonals),
     ("dig_check", levelling::dig_check),
     ("distance", shaping::distance),
+    ("distance_from_line", placing::distance_from_line),
     ("doubted_reading", proving::doubted_reading),
+    ("found_pins", placing::found_pins),
     ("furthest_provable", judging::furthest_provable),
     ("guard_band", judging::guard_band),
     ("half_turn", levelling::half_turn),
@@ -128,6 +131,8 @@ const COMPUTATIONS: [(&str, Computation); 38] = [
     ("level_line", levelling::level_line),
     ("no_cross_line", laying_out::no_cross_line),
     ("offset_hub", laying_out::offset_hub),
+    ("paced", placing::paced),
+    ("place_beside", placing::place_beside),
     ("places_to_say", proving::places_to_say),
     ("plane", shaping::plane),
     ("rod_reading", shaping::rod_reading),
@@ -137,8 +142,10 @@ const COMPUTATIONS: [(&str, Computation); 38] = [
     ("slant_from_differences", levelling::slant_from_differences),
     ("slope_tape", laying_out::slope_tape),
     ("stale_after", judging::stale_after),
+    ("station_offset", placing::station_offset),
     ("step_forms", laying_out::step_forms),
     ("swing_tie", laying_out::swing_tie),
+    ("triangles", placing::triangles),
     ("turned_axis", proving::turned_axis),
     ("two_peg", levelling::two_peg),
     ("verdict", judging::verdict),
