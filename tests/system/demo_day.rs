@@ -280,6 +280,54 @@ fn every_call_reaches_its_cab_and_is_shown_in_its_operators_language() {
 }
 
 #[test]
+fn edges_are_told_with_every_doubt_taken_off_and_the_unread_ones_are_known() {
+    let day = played();
+    let read: Vec<Value> = day
+        .of_kind("edge_read")
+        .map(|entry| {
+            let body = &entry["body"];
+            assert_eq!(body["line"], "BUFFER");
+            let sent = day
+                .of_row(entry["key"].as_str().expect("a key"), "call_sent")
+                .next()
+                .expect("a call");
+            json!({
+                "key": entry["key"],
+                "mark": body["mark"],
+                "inside": body["shot"]["distance"],
+                "judged": body["shot"]["standing"],
+                "english": sent["body"]["english"],
+                "spanish": sent["body"]["spanish"],
+            })
+        })
+        .collect();
+    let edges = &day.oracles["edges"];
+    let wanted: Vec<Value> = list(&edges["read"])
+        .iter()
+        .map(|edge| {
+            json!({
+                "key": key(edge),
+                "mark": edge["mark"],
+                "inside": edge["inside"],
+                "judged": edge["judged"],
+                "english": edge["english"],
+                "spanish": edge["spanish"],
+            })
+        })
+        .collect();
+    assert_eq!(read, wanted);
+    let marks: Vec<&Value> = day
+        .of_kind("edge_read")
+        .map(|entry| &entry["body"]["mark"])
+        .collect();
+    assert!(
+        list(&edges["not_read"])
+            .iter()
+            .all(|mark| !marks.contains(&mark))
+    );
+}
+
+#[test]
 fn the_late_reading_is_kept_and_never_shown() {
     let day = played();
     let late: Vec<&Value> = day.of_kind("reading_late").collect();

@@ -46,6 +46,10 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
         ),
         (reading("P-1", "4.70"), crew.clone()),
         (
+            json!({ "kind": "read_edge", "machine": "EX-1", "text": "0.30" }),
+            crew.clone(),
+        ),
+        (
             json!({ "kind": "quick_call", "machine": "EX-1", "word": "more" }),
             crew.clone(),
         ),

@@ -357,6 +357,9 @@ export interface components {
         }) | (components["schemas"]["ReadingLate"] & {
             /** @enum {string} */
             kind: "reading_late";
+        }) | (components["schemas"]["EdgeRead"] & {
+            /** @enum {string} */
+            kind: "edge_read";
         }) | (components["schemas"]["CallSent"] & {
             /** @enum {string} */
             kind: "call_sent";
@@ -819,6 +822,9 @@ export interface components {
         }) | (components["schemas"]["TakeReading"] & {
             /** @enum {string} */
             kind: "take_reading";
+        }) | (components["schemas"]["ReadEdge"] & {
+            /** @enum {string} */
+            kind: "read_edge";
         }) | (components["schemas"]["QuickCall"] & {
             /** @enum {string} */
             kind: "quick_call";
@@ -957,6 +963,19 @@ export interface components {
             by: string;
             /** @enum {string} */
             kind: "bumped";
+        };
+        /** @description An edge was taped. */
+        EdgeRead: {
+            /** @description The line. */
+            line: string;
+            /** @description The machine. */
+            machine: string;
+            /** @description The mark. */
+            mark?: string | null;
+            /** @description How far, how sure, and where that stands. */
+            shot: components["schemas"]["LineShot"];
+            /** @description As typed. */
+            text: string;
         };
         /**
          * @description How a call ended. What has ended never comes back.
@@ -1351,6 +1370,20 @@ export interface components {
          * @enum {string}
          */
         LineKind: "property" | "easement" | "setback" | "limit_of_work";
+        /** @description An edge against a line. */
+        LineShot: {
+            /** @description From the line to the edge: positive on the side to keep to, negative over the line. */
+            distance: components["schemas"]["Length"];
+            /** @description The doubt that is counted against the crew. */
+            guard: components["schemas"]["Length"];
+            /**
+             * Format: int32
+             * @description Half-tenths that are left before the line, rounded down; none when it is touched or crossed.
+             */
+            half_tenths: number;
+            /** @description Where it stands. */
+            standing: components["schemas"]["Standing"];
+        };
         /** @description One entry with its proof. */
         LogEntry: {
             /** @description The entry. */
@@ -1524,6 +1557,11 @@ export interface components {
             kind: "measured";
             /** @description The three-way verdict against the target. */
             verdict: components["schemas"]["Verdict"];
+        } | {
+            /** @enum {string} */
+            kind: "edge";
+            /** @description How far, how sure, and where that stands. */
+            shot: components["schemas"]["LineShot"];
         } | {
             /** @enum {string} */
             kind: "by_eye";
@@ -1816,6 +1854,19 @@ export interface components {
             /** @description Over the tracks. */
             track_width: components["schemas"]["Length"];
         };
+        /** @description The tape from a line to the cut's edge. */
+        ReadEdge: {
+            /** @description The line; the only one that must not be crossed when left out. */
+            line?: string | null;
+            /** @description The machine that digs there. */
+            machine: string;
+            /** @description The mark at which it was taped. */
+            mark?: string | null;
+            /** @description The edge lies beyond the line. */
+            over?: boolean;
+            /** @description The tape, in feet as typed: `0.30`, or with its unit: `4 in`. */
+            text: string;
+        };
         /** @description The hub has read the site file. */
         ReadSite: {
             /** @description What it says. */
@@ -1949,6 +2000,12 @@ export interface components {
             kind: "which_side";
             /** @description The mark. */
             mark: string;
+        } | {
+            /** @enum {string} */
+            kind: "no_line";
+        } | {
+            /** @enum {string} */
+            kind: "which_line";
         } | {
             /** @enum {string} */
             kind: "call_not_live";
@@ -2542,6 +2599,11 @@ export interface components {
             /** @description What the shape's elevation is, such as `top of footing`. */
             surface: string;
         };
+        /**
+         * @description Where an edge stands against the line.
+         * @enum {string}
+         */
+        Standing: "crossed" | "touch" | "near" | "ok";
         /** @description From here on the run stands at one elevation, up to the next step. */
         Step: {
             /** @description The elevation of the shape's surface from here on. */
@@ -2689,7 +2751,7 @@ export interface components {
          * @description Kinds of things that have names.
          * @enum {string}
          */
-        Thing: "mark" | "target" | "machine" | "benchmark" | "rod" | "laser" | "set_up" | "phone" | "mark_or_target";
+        Thing: "mark" | "target" | "machine" | "benchmark" | "rod" | "laser" | "set_up" | "phone" | "mark_or_target" | "line";
         /**
          * Format: int64
          * @description Milliseconds since 1970-01-01T00:00:00Z.

@@ -13,6 +13,7 @@ export type Ending = Schemas["Ending"];
 export type ExceptionKind = Schemas["ExceptionKind"];
 export type Ground = Schemas["GroundView"];
 export type Language = Schemas["Language"];
+export type Line = Schemas["Line"];
 export type MachineCard = Schemas["MachineCard"];
 export type MachineShape = Schemas["MachineShape"];
 export type MarkCard = Schemas["MarkCard"];

@@ -176,7 +176,7 @@ impl Answer {
                 spanish: b.spanish.clone(),
                 verdict: match b.message {
                     Message::Measured { verdict, .. } => Some(verdict),
-                    Message::ByEye { .. } => None,
+                    Message::ByEye { .. } | Message::Edge { .. } => None,
                 },
             },
             _ => return,

@@ -26,7 +26,7 @@ pub fn apply(state: &mut State, entry: &Entry) {
         Body::SetUpDoubted(b) => said::check_shot::apply_doubted(state, entry, b),
         Body::ReadingTaken(b) => said::reading::apply_taken(state, entry, b),
         Body::ReadingAsked(b) => said::reading::apply_asked(state, entry, b),
-        Body::ReadingLate(_) => {}
+        Body::ReadingLate(_) | Body::EdgeRead(_) => {}
         Body::CallSent(b) => said::call::apply_sent(state, entry, b),
         Body::CallDelivered(b) => said::receipt::apply_delivered(state, entry, b),
         Body::CallShown(b) => said::receipt::apply_shown(state, entry, b),

@@ -100,6 +100,8 @@ pub enum Command {
     SayBumped(said::check_shot::SayBumped),
     /// One rod value at one mark.
     TakeReading(said::reading::TakeReading),
+    /// The tape from a line that must not be crossed to the cut's edge.
+    ReadEdge(said::edge::ReadEdge),
     /// A call by eye, without a number.
     QuickCall(said::quick_call::QuickCall),
     /// A call is taken back.

@@ -44,6 +44,7 @@ pub fn decide(state: &State, asked: &Asked, now: Time) -> Result<Vec<Body>, Refu
         Command::ShootCheck(c) => said::check_shot::shoot(state, c),
         Command::SayBumped(c) => said::check_shot::bumped(state, by, c),
         Command::TakeReading(c) => said::reading::take(state, by, c, when),
+        Command::ReadEdge(c) => said::edge::read(state, by, c, when),
         Command::QuickCall(c) => said::quick_call::say(state, by, c, when),
         Command::WithdrawCall(c) => said::call::withdraw(state, c),
         Command::GotIt(c) => said::call::got(state, by, c),

@@ -62,6 +62,8 @@ pub enum Body {
     ReadingAsked(said::reading::ReadingAsked),
     /// A reading came late; logged, never shown.
     ReadingLate(said::reading::ReadingLate),
+    /// An edge was taped to a line that must not be crossed.
+    EdgeRead(said::edge::EdgeRead),
     /// A call went out.
     CallSent(said::call::CallSent),
     /// A call reached the operator's phone.

@@ -25,6 +25,7 @@ pub fn roles(command: &Command) -> &'static [Role] {
         | Command::CloseSetUp(_)
         | Command::ShootCheck(_)
         | Command::TakeReading(_)
+        | Command::ReadEdge(_)
         | Command::QuickCall(_)
         | Command::WithdrawCall(_)
         | Command::SawNod(_) => &[Ground, Supervisor],

@@ -89,6 +89,14 @@ pub enum Refusal {
         /// The mark.
         mark: String,
     },
+    /// No line on the site that must not be crossed.
+    #[error(
+        "This site has no line that must not be crossed. Add one to the site file with no_cross = true."
+    )]
+    NoLine,
+    /// More than one line that must not be crossed.
+    #[error("This site has several lines that must not be crossed. Say which one was taped to.")]
+    WhichLine,
     /// The call is not live any more.
     #[error("That call is not live any more. Look at the screen: a newer one may be there.")]
     CallNotLive,
@@ -176,6 +184,8 @@ pub enum Thing {
     Phone,
     /// A mark or a target.
     MarkOrTarget,
+    /// A line that must not be crossed.
+    Line,
 }
 
 impl std::fmt::Display for Thing {
@@ -190,6 +200,7 @@ impl std::fmt::Display for Thing {
             Self::SetUp => "set-up",
             Self::Phone => "phone",
             Self::MarkOrTarget => "mark or target",
+            Self::Line => "line that must not be crossed",
         })
     }
 }

@@ -14,6 +14,7 @@ fn thing(what: Thing) -> &'static str {
         Thing::SetUp => "puesta del láser",
         Thing::Phone => "teléfono",
         Thing::MarkOrTarget => "marca o rasante",
+        Thing::Line => "línea que no se cruza",
     }
 }
 
@@ -72,6 +73,12 @@ pub(crate) fn spanish(refusal: &Refusal) -> String {
         Refusal::WhichSide { mark } => format!(
             "{mark} está a menos de medio pie de un escalón. Diga de qué lado está el estadal."
         ),
+        Refusal::NoLine => {
+            "Esta obra no tiene línea que no se cruce. Agregue una al archivo de obra con no_cross = true.".into()
+        }
+        Refusal::WhichLine => {
+            "Esta obra tiene varias líneas que no se cruzan. Diga a cuál se midió.".into()
+        }
         Refusal::CallNotLive => {
             "Esa orden ya no vale. Mire la pantalla: puede haber una nueva.".into()
         }

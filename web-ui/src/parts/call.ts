@@ -12,7 +12,7 @@ export type Half = "down" | "up" | "grade" | "none";
 
 /** The half that the bucket must move to: the same source for picture, tone and word. */
 export function half(message: Message): Half {
-  if (message.kind === "by_eye") return "none";
+  if (message.kind !== "measured") return "none";
   const told = message.correction;
   if (told === "grade") return "grade";
   if (told === "wait") return "none";

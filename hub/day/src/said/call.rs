@@ -3,7 +3,7 @@
 use earthwork::correction::Correction;
 use earthwork::length::Length;
 use earthwork::pace::stale_after_ms;
-use earthwork::words::{CallText, Language, ScreenUnit, call_text, quick_text};
+use earthwork::words::{CallText, Language, ScreenUnit, call_text, edge_text, quick_text};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -179,7 +179,7 @@ pub(crate) struct Draft {
 pub(crate) fn send(state: &State, by: &By, when: When, draft: Draft) -> Body {
     let amount = match draft.message {
         Message::Measured { amount, .. } => amount.abs(),
-        Message::ByEye { .. } => Length::ZERO,
+        Message::ByEye { .. } | Message::Edge { .. } => Length::ZERO,
     };
     let reminder = keep_out::reminder(state, by, when.now, &draft.machine, draft.mark.as_deref());
     let line = |language| text(&draft.message, language, ScreenUnit::Tenths).line;
@@ -210,6 +210,7 @@ pub fn text(message: &Message, language: Language, unit: ScreenUnit) -> CallText
             correction, amount, ..
         } => call_text(correction, *amount, language, unit),
         Message::ByEye { word } => quick_text(*word, language),
+        Message::Edge { shot } => edge_text(shot, language, unit),
     }
 }
 

@@ -4,6 +4,7 @@ pub mod aim;
 pub mod call;
 pub mod check_shot;
 pub mod day;
+pub mod edge;
 pub mod join;
 pub mod machine;
 pub mod quick_call;

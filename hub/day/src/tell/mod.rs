@@ -126,6 +126,7 @@ pub fn tell(entry: &Entry) -> Told {
         | Body::SetUpClosed(_)
         | Body::CheckShot(_)
         | Body::SetUpDoubted(_)) => laser::tell(laser),
+        Body::EdgeRead(b) => reading::edge(b),
         Body::ReadingTaken(b) => reading::taken(&b.reading, b.spot),
         Body::ReadingAsked(b) => reading::asked(&b.reading, &b.question),
         Body::ReadingLate(b) => reading::late(&b.reading, &b.why),

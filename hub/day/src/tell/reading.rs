@@ -1,8 +1,10 @@
 //! Sentences about readings, questions and rulings.
 
 use earthwork::tolerance::Verdict;
+use earthwork::words::{Language, ScreenUnit, edge_text};
 
 use super::{Told, feet, signed};
+use crate::said::edge::EdgeRead;
 use crate::said::reading::{Judged, LateReason, Question, Reading, SpotReason};
 use crate::said::rule::Ruling;
 
@@ -140,4 +142,26 @@ pub(super) fn ruled(mark: &str, ruling: Ruling, why: &str) -> Told {
         format!("Decisión en {mark}: {es}. {why}"),
     )
     .mark(Some(mark))
+}
+
+pub(super) fn edge(body: &EdgeRead) -> Told {
+    let line = |language| {
+        let text = edge_text(&body.shot, language, ScreenUnit::Tenths);
+        format!("{} ({})", text.exact, text.line)
+    };
+    let place = body.mark.as_deref().unwrap_or("-");
+    Told::new(
+        format!(
+            "Edge at {place} to {}: {}.",
+            body.line,
+            line(Language::English)
+        ),
+        format!(
+            "Orilla en {place} a {}: {}.",
+            body.line,
+            line(Language::Spanish)
+        ),
+    )
+    .machine(&body.machine)
+    .mark(body.mark.as_deref())
 }

@@ -2,6 +2,7 @@
 
 use earthwork::correction::Correction;
 use earthwork::keep_out::Nearness;
+use earthwork::layout::no_cross::LineShot;
 use earthwork::length::Length;
 use earthwork::tolerance::Verdict;
 use earthwork::words::{CallText, Language, QuickWord, ScreenUnit};
@@ -26,6 +27,11 @@ pub enum Message {
         amount: Length,
         /// The three-way verdict against the target.
         verdict: Verdict,
+    },
+    /// An edge against a line that must not be crossed.
+    Edge {
+        /// How far, how sure, and where that stands.
+        shot: LineShot,
     },
     /// By eye, without a number; never closes a mark.
     ByEye {

@@ -3,8 +3,11 @@
 //! One function writes word, amount, line and speech together, so that they can't disagree. No word stands
 //! for two things in either language, and a number stands only where somebody is to act on it.
 
+mod edge;
 mod errors;
 mod spoken;
+
+pub use edge::edge_text;
 
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;

@@ -34,7 +34,6 @@ pub(super) const LATER: &[(&str, &str)] = &[
     ("order_gravel", "gravel"),
     ("out_by_witness", "entering the keep-out"),
     ("patch_gravel", "gravel"),
-    ("read_edge", "lines that nobody may cross"),
     ("read_pins", "the cut face"),
     ("ready_day", "start checks"),
     ("refuse_release", "entering the keep-out"),

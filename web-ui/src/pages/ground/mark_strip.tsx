@@ -6,14 +6,16 @@ import { ago, feet, signed, timeOfDay } from "../../show";
 import { ground, now } from "../../state";
 import { t } from "../../words";
 import { chosen, digTo, gradeRod, machine, mark, rod, setUp, step } from "./at";
+import { keptLines } from "./edge";
 
 interface StripProps {
   onMarks: () => void;
   onLaser: () => void;
   onWith: () => void;
+  onEdge: () => void;
 }
 
-export function MarkStrip({ onMarks, onLaser, onWith }: StripProps) {
+export function MarkStrip({ onMarks, onLaser, onWith, onEdge }: StripProps) {
   const words = t();
   const here = mark.value;
   const to = digTo(here, chosen.value.side);
@@ -46,6 +48,11 @@ export function MarkStrip({ onMarks, onLaser, onWith }: StripProps) {
           {words.rod} {rod.value?.id ?? words.none}
           {chosen.value.receiver ? ` · ${words.receiver}` : ""}
         </button>
+        {keptLines().length > 0 && (
+          <button type="button" class="key chip" onClick={onEdge}>
+            {words.edge}
+          </button>
+        )}
         <KeepOutLine />
       </div>
     </>

@@ -10,6 +10,7 @@ import type { Command, StepSide } from "../../wire";
 import { t } from "../../words";
 import { choose, chosen, digTo, mark, nearStep, rod, setUp } from "./at";
 import { echo } from "./echo";
+import { EdgePanel } from "./edge";
 import { EyePanel } from "./eye";
 import { MarkStrip, RodMust } from "./mark_strip";
 import { type Sent, SentCard } from "./sent";
@@ -56,6 +57,7 @@ function Reading({ restates, onSend, onLaser, onMarks, onWith }: ReadingProps) {
   const [typed, setTyped] = useState("");
   const [over, setOver] = useState<1 | -1 | 0>(0);
   const [eye, setEye] = useState(false);
+  const [edge, setEdge] = useState(false);
   const words = t();
   const { receiver, care, side } = chosen.value;
   const pad = receiver ? "receiver" : (rod.value?.unit ?? "feet_hundredths");
@@ -82,7 +84,7 @@ function Reading({ restates, onSend, onLaser, onMarks, onWith }: ReadingProps) {
   return (
     <div class="read">
       <div class="read-top">
-        <MarkStrip onMarks={onMarks} onLaser={onLaser} onWith={onWith} />
+        <MarkStrip onMarks={onMarks} onLaser={onLaser} onWith={onWith} onEdge={() => setEdge(true)} />
         {restates !== null && <p class="warning">{words.restating}</p>}
         {sideOwed || nearStep(here) ? <SideChoice /> : null}
       </div>
@@ -101,6 +103,7 @@ function Reading({ restates, onSend, onLaser, onMarks, onWith }: ReadingProps) {
         </div>
       </div>
       {eye && <EyePanel onClose={() => setEye(false)} />}
+      {edge && <EdgePanel onClose={() => setEdge(false)} />}
     </div>
   );
 }

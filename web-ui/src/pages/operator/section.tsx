@@ -35,16 +35,23 @@ export function Section({ call }: { call: CallView }) {
   const text = textOf(call);
   if (!text) return null;
   const byEye = call.message.kind === "by_eye";
+  const edge = call.message.kind === "edge";
   const dev = call.message.kind === "measured" ? call.message.dev : 0;
   const boxed = call.message.kind === "measured" && unit.value === "tenths" && inFeet(call.message.amount);
   return (
-    <div class={`section ${byEye ? "eye" : which}`}>
+    <div class={`section ${byEye ? "eye" : edge ? "none strip-of-line" : which}`}>
+      {edge && <Beyond />}
       {which === "down" && <Body share={thickness(dev)} />}
       {which === "up" && <Hollow share={thickness(dev)} />}
-      {which === "grade" ? <i class="rules" /> : !byEye && <i class="target-line" />}
-      <Told text={text} boxed={boxed} byEye={byEye} wait={which === "none" && !byEye} />
+      {which === "grade" ? <i class="rules" /> : !byEye && !edge && <i class="target-line" />}
+      <Told text={text} boxed={boxed} byEye={byEye} wait={which === "none" && !byEye && !edge} />
     </div>
   );
+}
+
+/** The line seen from above: a double rule, and beyond it the ground that is not ours. */
+function Beyond() {
+  return <div class="beyond" aria-hidden="true" />;
 }
 
 /** Soil above the line: one hatched body with a ragged top. */

@@ -12,7 +12,7 @@ const TIMES = 8;
 
 /** The tune of a call and how many tenths it tells. */
 export function tuneOf(call: CallView): { tune: Tune; tenths: number } {
-  if (call.message.kind === "by_eye") return { tune: "look", tenths: 1 };
+  if (call.message.kind !== "measured") return { tune: "look", tenths: 1 };
   const told = call.message.correction;
   const tenths = Math.abs(call.message.amount) / (FOOT / 10);
   if (typeof told === "object" && "shave" in told) return { tune: "shave", tenths: 1 };

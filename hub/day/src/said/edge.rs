@@ -1,0 +1,265 @@
+//! The tape from a line that nobody may cross to the edge of the cut. Every doubt counts against the crew.
+
+use earthwork::layout::no_cross::{self, LineDoubts, LineShot, Standing};
+use earthwork::length::{self, Length};
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+use crate::asked::By;
+use crate::decide::When;
+use crate::entry::Body;
+use crate::refusal::{Refusal, Thing};
+use crate::said::call::{self, Draft};
+use crate::said::stop::Stopped;
+use crate::site::{Line, Site};
+use crate::state::State;
+use crate::views::call::{Ending, Message};
+
+/// A tape and a string on a dig, one standard deviation in feet (common practice).
+const TAPE_FT: f64 = 0.02;
+const STRING_FT: f64 = 0.02;
+/// A tape longer than this is no edge reading any more.
+const LONGEST_TAPE: Length = Length::from_hundredths_of_a_foot(5_000);
+
+/// The tape from a line to the cut's edge.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct ReadEdge {
+    /// The machine that digs there.
+    pub machine: String,
+    /// The line; the only one that must not be crossed when left out.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub line: Option<String>,
+    /// The mark at which it was taped.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub mark: Option<String>,
+    /// The tape, in feet as typed: `0.30`, or with its unit: `4 in`.
+    pub text: String,
+    /// The edge lies beyond the line.
+    #[serde(default)]
+    pub over: bool,
+}
+
+/// An edge was taped.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct EdgeRead {
+    /// The machine.
+    pub machine: String,
+    /// The line.
+    pub line: String,
+    /// The mark.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub mark: Option<String>,
+    /// As typed.
+    pub text: String,
+    /// How far, how sure, and where that stands.
+    pub shot: LineShot,
+}
+
+pub(crate) fn read(
+    state: &State,
+    by: &By,
+    asked: &ReadEdge,
+    when: When,
+) -> Result<Vec<Body>, Refusal> {
+    let site = state.site().ok_or(Refusal::NoSite)?;
+    if state.day.is_none() {
+        return Err(Refusal::NoDay);
+    }
+    let unknown = |what, name: &str| Refusal::Unknown {
+        what,
+        name: name.to_owned(),
+    };
+    if site.machine(&asked.machine).is_none() {
+        return Err(unknown(Thing::Machine, &asked.machine));
+    }
+    if let Some(mark) = &asked.mark
+        && site.mark(mark).is_none()
+    {
+        return Err(unknown(Thing::Mark, mark));
+    }
+    let line = line(site, asked.line.as_deref())?;
+    let tape = tape(&asked.text)?;
+    let guard = LineDoubts {
+        tape_ft: TAPE_FT,
+        string_ft: STRING_FT,
+        line_ft: line.doubt.feet(),
+        k: 1.0,
+    }
+    .guard()
+    .map_err(|error| Refusal::RodValue {
+        english: error.to_string(),
+        spanish: error.spanish(),
+    })?;
+    let shot = no_cross::judge(if asked.over { -tape } else { tape }, guard);
+    Ok(bodies(state, by, asked, when, &line.id, shot))
+}
+
+/// The reading, the call, and a stop for the machine when the line is crossed.
+fn bodies(
+    state: &State,
+    by: &By,
+    asked: &ReadEdge,
+    when: When,
+    line: &str,
+    shot: LineShot,
+) -> Vec<Body> {
+    let mut bodies = vec![Body::EdgeRead(EdgeRead {
+        machine: asked.machine.clone(),
+        line: line.to_owned(),
+        mark: asked.mark.clone(),
+        text: asked.text.clone(),
+        shot,
+    })];
+    bodies.extend(call::end_live(state, &asked.machine, Ending::Superseded));
+    bodies.push(call::send(
+        state,
+        by,
+        when,
+        Draft {
+            machine: asked.machine.clone(),
+            mark: asked.mark.clone(),
+            target: None,
+            set_up: None,
+            message: Message::Edge { shot },
+            aim: Length::ZERO,
+            readings: vec![state.seq + 1],
+            labels: vec![],
+        },
+    ));
+    if shot.standing == Standing::Crossed {
+        bodies.push(Body::Stopped(Stopped {
+            machines: vec![asked.machine.clone()],
+            all: false,
+            why: format!("{line}: line crossed / línea cruzada"),
+        }));
+    }
+    bodies
+}
+
+fn line<'a>(site: &'a Site, name: Option<&str>) -> Result<&'a Line, Refusal> {
+    let mut kept = site.lines.iter().filter(|line| line.no_cross);
+    match name {
+        Some(name) => kept
+            .find(|line| line.id == name)
+            .ok_or_else(|| Refusal::Unknown {
+                what: Thing::Line,
+                name: name.to_owned(),
+            }),
+        None => match (kept.next(), kept.next()) {
+            (Some(only), None) => Ok(only),
+            (None, _) => Err(Refusal::NoLine),
+            (Some(_), Some(_)) => Err(Refusal::WhichLine),
+        },
+    }
+}
+
+/// A bare number is feet, as on the tape in the truck.
+fn tape(text: &str) -> Result<Length, Refusal> {
+    let typed = text.trim();
+    let bare = typed
+        .chars()
+        .all(|c| c.is_ascii_digit() || matches!(c, '.' | ','));
+    let written = if bare {
+        format!("{typed} ft")
+    } else {
+        typed.to_owned()
+    };
+    let refused = |english: String, spanish: String| Refusal::RodValue { english, spanish };
+    let tape = length::parse(&written).map_err(|error| {
+        refused(
+            error.to_string(),
+            format!("«{typed}» no es una medida de cinta. Escríbala como 0.30 o 4 in."),
+        )
+    })?;
+    if tape < Length::ZERO || tape > LONGEST_TAPE {
+        return Err(refused(
+            format!(
+                "“{typed}” can't be a tape from the line to the edge. Type it without a sign, up to 50 ft, and say whether the edge is over the line."
+            ),
+            format!(
+                "«{typed}» no puede ser la cinta de la línea a la orilla. Escríbala sin signo, hasta 50 ft, y diga si la orilla pasa la línea."
+            ),
+        ));
+    }
+    Ok(tape)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::answer::Outcome;
+    use crate::asked::Command;
+    use crate::given::{Crew, at, ground, len};
+    use crate::site::{LineKind, Side};
+
+    fn lined() -> Crew {
+        let mut crew = Crew::digging();
+        let site = &mut crew.state.site.as_mut().unwrap().site;
+        site.lines.push(Line {
+            id: "BUFFER".into(),
+            kind: LineKind::Easement,
+            points: vec![at("0 ft", "0 ft"), at("0 ft", "100 ft")],
+            keep: Side::Right,
+            no_cross: true,
+            doubt: len("0.02 ft"),
+            note: String::new(),
+        });
+        crew
+    }
+
+    fn tapes(crew: &mut Crew, text: &str, over: bool) -> Result<String, Refusal> {
+        let asked = ReadEdge {
+            machine: "EX-1".into(),
+            line: None,
+            mark: Some("S-1".into()),
+            text: text.into(),
+            over,
+        };
+        let answer = crew.says(&ground(), Command::ReadEdge(asked))?;
+        match answer.outcome {
+            Outcome::Called { english, .. } => Ok(english),
+            other => panic!("no call: {other:?}"),
+        }
+    }
+
+    #[test]
+    fn every_doubt_is_taken_off_and_the_rest_is_rounded_down() {
+        // Invented, demo: 0.30 and 0.22 ft inside, doubts 0.02 each: 0.035 off.
+        let mut crew = lined();
+        assert_eq!(tapes(&mut crew, "0.30", false).unwrap(), "LINE 2½");
+        assert_eq!(tapes(&mut crew, "0.22", false).unwrap(), "LINE 1½");
+        assert!(crew.state.cabs["EX-1"].stop.is_none());
+    }
+
+    #[test]
+    fn over_the_line_beyond_doubt_stops_that_machine_alone() {
+        let mut crew = lined();
+        tapes(&mut crew, "0.03", true).unwrap();
+        assert!(
+            crew.state.cabs["EX-1"].stop.is_none(),
+            "within the doubt it is a touch"
+        );
+        tapes(&mut crew, "0.04", true).unwrap();
+        assert!(crew.state.cabs["EX-1"].stop.is_some());
+        assert!(crew.state.cabs["EX-2"].stop.is_none());
+    }
+
+    #[test]
+    fn what_is_no_tape_is_refused() {
+        let mut crew = lined();
+        for text in ["", "-0.30", "far", "51", "0.3 in in"] {
+            assert!(matches!(
+                tapes(&mut crew, text, false),
+                Err(Refusal::RodValue { .. })
+            ));
+        }
+        assert_eq!(tapes(&mut crew, "4 in", false).unwrap(), "LINE 2½");
+    }
+
+    #[test]
+    fn without_such_a_line_there_is_nothing_to_tape_to() {
+        let mut crew = Crew::digging();
+        assert_eq!(tapes(&mut crew, "0.30", false), Err(Refusal::NoLine));
+    }
+}

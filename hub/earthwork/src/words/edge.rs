@@ -1,0 +1,115 @@
+//! What the screen says about an edge against a line that must not be crossed: LINE and what is left to it.
+
+use super::{CallText, Language, ScreenUnit};
+use crate::layout::no_cross::{LineShot, Standing, line_text};
+use crate::length::{Form, INCH, Length, METRE};
+
+/// The words of an edge reading. What is left has every doubt taken off and is rounded down, in every unit.
+pub fn edge_text(shot: &LineShot, language: Language, unit: ScreenUnit) -> CallText {
+    let spanish = language == Language::Spanish;
+    let left = (shot.distance - shot.guard).max(Length::ZERO);
+    let down = |step: i64| Length::from_tenth_micrometres(left.tenth_micrometres() / step * step);
+    let (amount, unit_word) = match unit {
+        ScreenUnit::Tenths => (
+            halves(shot.half_tenths),
+            if spanish { "DÉCIMAS" } else { "TENTHS" },
+        ),
+        ScreenUnit::FeetInches => (
+            down(INCH / 8).show(Form::Inches { parts: 8 }),
+            if spanish { "PULG" } else { "IN" },
+        ),
+        ScreenUnit::Millimetres => (down(METRE / 1000).show(Form::Millimetres), "MM"),
+    };
+    let open = matches!(shot.standing, Standing::Near | Standing::Ok);
+    let line = if open && unit != ScreenUnit::Tenths {
+        format!("{} {amount} {unit_word}", word(spanish))
+    } else {
+        line_text(shot, language)
+    };
+    let warning = match (shot.standing, spanish) {
+        (Standing::Crossed, false) => "LINE CROSSED",
+        (Standing::Crossed, true) => "LÍNEA CRUZADA",
+        (Standing::Touch, false) => "TOUCHED",
+        (Standing::Touch, true) => "YA TOCA",
+        _ => "",
+    };
+    CallText {
+        language,
+        unit,
+        word: word(spanish).to_owned(),
+        amount: if open { amount } else { String::new() },
+        unit_word: if open {
+            unit_word.to_owned()
+        } else {
+            String::new()
+        },
+        warning: warning.to_owned(),
+        exact: exact(shot, spanish),
+        spoken: line.to_lowercase(),
+        line,
+    }
+}
+
+fn word(spanish: bool) -> &'static str {
+    if spanish { "LÍNEA" } else { "LINE" }
+}
+
+fn halves(half_tenths: u32) -> String {
+    let half = if half_tenths % 2 == 1 { "½" } else { "" };
+    match (half_tenths / 2, half) {
+        (0, "½") => "½".to_owned(),
+        (whole, half) => format!("{whole}{half}"),
+    }
+}
+
+/// What was taped, and the doubt that was taken off.
+fn exact(shot: &LineShot, spanish: bool) -> String {
+    let feet = |length: Length| length.abs().show(Form::DecimalFeet { places: 2 });
+    let side = match (shot.distance < Length::ZERO, spanish) {
+        (false, false) => "inside",
+        (false, true) => "adentro",
+        (true, false) => "over",
+        (true, true) => "pasado",
+    };
+    let doubt = shot.guard.show(Form::DecimalFeet { places: 3 });
+    format!("{} ft {side} ± {doubt}", feet(shot.distance))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::layout::no_cross::judge;
+
+    fn shot(hundredths: i64) -> LineShot {
+        // Derived from √3 · 0.02 ft, three doubts alike: 0.0346 ft.
+        judge(
+            Length::from_hundredths_of_a_foot(hundredths),
+            Length::from_thousandths_of_a_foot(35),
+        )
+    }
+
+    #[test]
+    fn what_is_left_is_rounded_down_in_every_unit() {
+        // Invented, demo: 0.30 ft taped, 0.265 ft left = 3.18 in = 80.77 mm.
+        let text = |unit| edge_text(&shot(30), Language::English, unit);
+        let tenths = text(ScreenUnit::Tenths);
+        assert_eq!(
+            (tenths.line.as_str(), tenths.amount.as_str()),
+            ("LINE 2½", "2½")
+        );
+        assert_eq!(tenths.exact, "0.30 ft inside ± 0.035");
+        assert_eq!(text(ScreenUnit::FeetInches).line, "LINE 3 1/8 IN");
+        assert_eq!(text(ScreenUnit::Millimetres).line, "LINE 80 MM");
+    }
+
+    #[test]
+    fn touched_and_crossed_show_no_number() {
+        for hundredths in [3, 0, -3, -4, -50] {
+            let text = edge_text(&shot(hundredths), Language::Spanish, ScreenUnit::Tenths);
+            assert!(
+                text.amount.is_empty() && !text.warning.is_empty(),
+                "{hundredths}"
+            );
+        }
+    }
+}

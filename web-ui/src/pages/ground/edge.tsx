@@ -1,0 +1,68 @@
+/** EDGE: the tape from a line that nobody may cross to the edge of the cut. */
+import { useState } from "preact/hooks";
+import { say } from "../../hub";
+import { Choice } from "../../parts/choice";
+import { Keypad, textOf } from "../../parts/keypad";
+import { Key } from "../../parts/keys";
+import { Panel } from "../../parts/panel";
+import { ground, sheet } from "../../state";
+import type { Line } from "../../wire";
+import { t } from "../../words";
+import { machine, mark } from "./at";
+
+/** The lines of this site that must not be crossed. */
+export function keptLines(): Line[] {
+  return (sheet.value?.lines ?? []).filter((line) => line.no_cross);
+}
+
+export function EdgePanel({ onClose }: { onClose: () => void }) {
+  const words = t();
+  const lines = keptLines();
+  const machines = ground.value?.machines ?? [];
+  const [line, setLine] = useState(lines[0]?.id ?? "");
+  const [to, setTo] = useState(machine.value?.id ?? machines[0]?.id ?? "");
+  const [over, setOver] = useState<"inside" | "over" | null>(null);
+  const [typed, setTyped] = useState("");
+  const text = textOf("feet_hundredths", typed);
+  const ready = !!line && !!to && !!over && text !== "";
+  const send = () => {
+    if (!ready) return;
+    const here = mark.value ? { mark: mark.value.id } : {};
+    void say({ kind: "read_edge", machine: to, line, text, over: over === "over", ...here });
+    onClose();
+  };
+  const named = (id: string) => ({ id, name: id });
+  return (
+    <Panel title={words.edgeAt(mark.value?.id ?? "")} onClose={onClose} closeWord={words.cancel}>
+      {lines.length > 1 && (
+        <Choice
+          title={words.line}
+          options={lines.map((one) => named(one.id))}
+          chosen={line}
+          onChoose={setLine}
+        />
+      )}
+      {machines.length > 1 && (
+        <Choice
+          title={words.machine}
+          options={machines.map((one) => named(one.id))}
+          chosen={to}
+          onChoose={setTo}
+        />
+      )}
+      <Choice
+        title={words.edgeLies(line)}
+        options={[
+          { id: "inside", name: words.insideLine },
+          { id: "over", name: words.overLine },
+        ]}
+        chosen={over}
+        onChoose={(id: "inside" | "over") => setOver(id)}
+      />
+      <Keypad pad="feet_hundredths" typed={typed} label={words.tapeFeet} onTyped={setTyped} onSend={send} />
+      <Key kind="send" disabled={!ready} onPress={send}>
+        {words.send}
+      </Key>
+    </Panel>
+  );
+}
