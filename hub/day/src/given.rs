@@ -53,6 +53,7 @@ fn target(id: &str, shape: Shape, surface: &str) -> Target {
                 }],
             },
             within: None,
+            undercuts: vec![],
         },
         tolerance: Tolerance::new(len("0.10 ft"), len("0.20 ft")).unwrap(),
         guard_factor: 1.0,

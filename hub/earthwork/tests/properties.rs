@@ -5,7 +5,7 @@ use earthwork::length::{Form, Length, parse};
 use earthwork::level::{elevation, grade_rod, height_of_instrument};
 use earthwork::point::Point;
 use earthwork::rod::{Rod, RodUnit};
-use earthwork::slip::{Candidate, Earlier, Misclosure, Mode, doubt, explain_misclosure};
+use earthwork::slip::{Candidate, Earlier, Learned, Misclosure, Mode, doubt, explain_misclosure};
 use earthwork::target::{DigTo, Layer, Run, Shape, Stack, Step, Target};
 use earthwork::tolerance::{Tolerance, Verdict, can_be_proven, verdict};
 use earthwork::words::{Language, ScreenUnit, call_text};
@@ -305,7 +305,7 @@ proptest! {
         let (back, beside) = run.station_offset(place);
         prop_assert!((back - station).abs() <= counts(3), "{back} is not {station}");
         prop_assert!((beside - offset).abs() <= counts(3), "{beside} is not {offset}");
-        let target = Target { shape: Shape::Run(run.clone()), stack: stack(), within: None };
+        let target = Target::new(Shape::Run(run.clone()), stack());
         prop_assert!(target.dig_to(place).is_ok(), "a place on the run, its edges and its ends belong to it");
         let beyond = run.place(run.length + counts(FOOT / 100), offset).unwrap();
         prop_assert!(target.dig_to(beyond).is_err());
@@ -316,7 +316,7 @@ proptest! {
         let place = run.place(Length::from_feet(run.length.feet() * along).unwrap(), Length::ZERO).unwrap();
         let moved = |point: Point| Point { x: point.x + east, y: point.y + north };
         let there = Run { start: moved(run.start), toward: moved(run.toward), ..run.clone() };
-        let target = |run| Target { shape: Shape::Run(run), stack: stack(), within: None };
+        let target = |run| Target::new(Shape::Run(run), stack());
         prop_assert_eq!(told(&target(run), place), told(&target(there), moved(place)));
     }
 
@@ -337,6 +337,7 @@ proptest! {
                 neighbours: &[],
                 rod: &rod(),
                 rods: &[],
+                learned: &Learned::default(),
             });
             prop_assert_eq!(asked, None);
             earlier = Some(Earlier { dev, same_set_up: true, accepted: false, said_high: dev > Length::ZERO, ground_changed: false });

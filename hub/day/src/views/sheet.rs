@@ -72,7 +72,14 @@ pub fn view(state: &State) -> Option<Sheet> {
             .iter()
             .map(|mark| sheet_mark(state, site, mark))
             .collect(),
-        targets: site.targets.clone(),
+        targets: site
+            .targets
+            .iter()
+            .map(|target| Target {
+                grade: target.grade.for_screens(),
+                ..target.clone()
+            })
+            .collect(),
         benchmarks: site.benchmarks.clone(),
         lines: site.lines.clone(),
         rods: site.rods.clone(),

@@ -1,12 +1,15 @@
 //! Planes that fold: a crown sheds both ways, a valley gathers.
 
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
 use super::GradeError;
 use crate::length::Length;
 use crate::point::Point;
 use crate::vector::{Vector, rounded};
 
 /// An even grade.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct Plane {
     /// A place on it.
     pub through: Point,
@@ -19,7 +22,8 @@ pub struct Plane {
 }
 
 /// How planes meet.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
 pub enum Fold {
     /// The lowest plane counts: a ridge between them.
     Crown,

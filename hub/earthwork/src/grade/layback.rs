@@ -1,12 +1,15 @@
 //! A cut face laid back or benched: rises and runs from the toe outward.
 
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
 use super::GradeError;
 use crate::length::Length;
 use crate::target::{DigTo, NEAR_STEP};
 use crate::vector::{counts, rounded};
 
 /// One part of a face: a slope, a vertical (no run) or a bench's tread (no rise).
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub struct Face {
     /// Up.
     pub rise: Length,
@@ -48,6 +51,18 @@ impl Layback {
     /// From toe to crest, up.
     pub fn height(&self) -> Length {
         self.faces.iter().map(|face| face.rise).sum()
+    }
+
+    /// How steep the face is at a level distance from the toe, feet per foot; none past its ends.
+    pub fn slope_at(&self, distance: Length) -> Option<f64> {
+        let mut out = Length::ZERO;
+        for face in &self.faces {
+            out += face.run;
+            if distance <= out && face.run > Length::ZERO {
+                return Some(counts(face.rise) / counts(face.run));
+            }
+        }
+        None
     }
 
     /// The elevation at a level distance from the toe, which stands at `toe`; both elevations within half a foot

@@ -3,19 +3,23 @@
 //! A vertical curve is the parabola that is tangent to both grades, half its length to each side of their
 //! point of intersection: z = z(BVC) + g₁·x + (g₂ − g₁)·x²/(2·L) (as in any route-surveying textbook).
 
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
 use super::GradeError;
 use crate::length::Length;
 use crate::target::{DigTo, NEAR_STEP};
 use crate::vector::{counts, rounded};
 
 /// Where two grades meet.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub struct Corner {
     /// Its station.
     pub station: Length,
     /// Its elevation, on the straight grades and before any step.
     pub elevation: Length,
     /// The length of its vertical curve; zero for none.
+    #[serde(default)]
     pub curve: Length,
 }
 
@@ -186,7 +190,7 @@ impl Profile {
     }
 
     /// The elevation before any step.
-    pub(super) fn on_grades(&self, station: Length) -> Result<Length, GradeError> {
+    pub(crate) fn on_grades(&self, station: Length) -> Result<Length, GradeError> {
         if let Some((corner, first, second)) = self.curve_at(station) {
             let half = counts(corner.curve) / 2.0;
             let along = counts(station - corner.station) + half;

@@ -1,11 +1,14 @@
 //! A pipe trench: from the inverts down through the pipe's wall and the bedding to the dig.
 
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
 use super::{Corner, GradeError, Profile};
 use crate::length::Length;
 use crate::vector::counts;
 
 /// The invert at a station.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub struct Invert {
     /// Its station.
     pub station: Length,
@@ -14,7 +17,8 @@ pub struct Invert {
 }
 
 /// Which way the pipe is to flow.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
 pub enum Flow {
     /// Toward higher stations.
     UpStation,
@@ -104,6 +108,11 @@ impl Trench {
     /// Past an end, by how much.
     pub fn dig_to(&self, station: Length) -> Result<Length, GradeError> {
         Ok(self.line.on_grades(station)? - self.sizes.wall - self.sizes.bedding)
+    }
+
+    /// The first and the last station.
+    pub fn stations(&self) -> (Length, Length) {
+        self.line.stations()
     }
 
     /// The bottom's width: the pipe and the room to both sides.

@@ -70,6 +70,11 @@ pub enum SurfaceError {
         /// The other end.
         to: Point,
     },
+    /// So many edges near each other that no sound surface has them.
+    #[error(
+        "The surface's edges lie so close over each other that it can't be checked. Have it exported again, without slivers."
+    )]
+    Tangled,
     /// Outside, or in a hole.
     #[error(
         "The place is {by} off the surface's edge, outside it or in a hole. There is no target here. Pick a place on the surface."
@@ -114,6 +119,9 @@ impl SurfaceError {
                 "Hay triángulos encimados a lo largo de la línea de este {}, norte {} a este {}, norte {}. Pida que exporten otra vez la superficie.",
                 from.x, from.y, to.x, to.y
             ),
+            Self::Tangled => {
+                "Las orillas de la superficie están tan encimadas que no se puede revisar. Pida que la exporten otra vez, sin astillas.".into()
+            }
             Self::Outside { by } => format!(
                 "El lugar queda a {by} de la orilla de la superficie, fuera de ella o en un hueco. Aquí no hay rasante. Escoja un lugar en la superficie."
             ),

@@ -2,6 +2,7 @@
 //!
 //! A long thin triangle costs one box and no more, and a million triangles are seven levels.
 
+use crate::length::Length;
 use crate::point::Point;
 
 /// Boxes to a box.
@@ -36,6 +37,28 @@ impl Bounds {
                 y: self.high.y.max(other.high.y),
             },
         }
+    }
+
+    /// A count more to each side.
+    pub(super) fn grown(self) -> Bounds {
+        let count = Length::from_tenth_micrometres(1);
+        Bounds {
+            low: Point {
+                x: self.low.x - count,
+                y: self.low.y - count,
+            },
+            high: Point {
+                x: self.high.x + count,
+                y: self.high.y + count,
+            },
+        }
+    }
+
+    fn touches(&self, other: Bounds) -> bool {
+        self.low.x <= other.high.x
+            && other.low.x <= self.high.x
+            && self.low.y <= other.high.y
+            && other.low.y <= self.high.y
     }
 
     fn holds(&self, at: Point) -> bool {
@@ -77,13 +100,26 @@ impl Index {
     }
 
     /// The first answer of a triangle whose pack may hold the place.
-    pub(super) fn find<T>(&self, at: Point, ask: impl Fn(u32) -> Option<T>) -> Option<T> {
+    pub(super) fn find<T>(&self, at: Point, ask: impl FnMut(u32) -> Option<T>) -> Option<T> {
+        self.search(|bounds| bounds.holds(at), ask)
+    }
+
+    /// The first answer of one whose pack may touch a box.
+    pub(super) fn touching<T>(&self, near: Bounds, ask: impl FnMut(u32) -> Option<T>) -> Option<T> {
+        self.search(|bounds| bounds.touches(near), ask)
+    }
+
+    fn search<T>(
+        &self,
+        enter: impl Fn(&Bounds) -> bool,
+        mut ask: impl FnMut(u32) -> Option<T>,
+    ) -> Option<T> {
         let top = self.levels.len().checked_sub(1)?;
         let mut open: Vec<(usize, usize)> = (0..self.levels[top].len())
             .map(|node| (top, node))
             .collect();
         while let Some((level, node)) = open.pop() {
-            if !self.levels[level][node].holds(at) {
+            if !enter(&self.levels[level][node]) {
                 continue;
             }
             let inside = node * PACK..(node + 1) * PACK;
@@ -108,7 +144,7 @@ fn along_curve(all: Bounds, at: Point) -> u64 {
         let cells = (i128::from(here) - i128::from(low)) * (1 << 20) / span;
         u64::try_from(cells).unwrap_or(0)
     };
-    let value = crate::length::Length::tenth_micrometres;
+    let value = Length::tenth_micrometres;
     let east = cell(value(all.low.x), value(all.high.x), value(at.x));
     let north = cell(value(all.low.y), value(all.high.y), value(at.y));
     (0..20).fold(0, |key, bit| {

@@ -6,6 +6,9 @@
 mod build;
 mod error;
 mod index;
+mod overlap;
+
+use std::sync::Arc;
 
 use crate::length::{Length, nearest};
 use crate::point::Point;
@@ -32,9 +35,9 @@ pub struct Vertex {
 /// A surface of triangles.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Surface {
-    vertices: Vec<Vertex>,
+    vertices: Arc<Vec<Vertex>>,
     /// Corners, walking around to the left.
-    triangles: Vec<[u32; 3]>,
+    triangles: Arc<Vec<[u32; 3]>>,
     /// Edges of one triangle alone.
     outline: Vec<[u32; 2]>,
     index: Index,
@@ -57,38 +60,68 @@ impl Surface {
         vertices: Vec<Vertex>,
         given: &[[usize; 3]],
     ) -> Result<Surface, SurfaceError> {
+        let points = vertices.len();
+        let small = |number: usize| {
+            u32::try_from(number)
+                .ok()
+                .filter(|_| number < points)
+                .ok_or(SurfaceError::NoSuchPoint { number, points })
+        };
+        let triangles: Vec<[u32; 3]> = given
+            .iter()
+            .map(|[a, b, c]| Ok([small(*a)?, small(*b)?, small(*c)?]))
+            .collect::<Result<_, SurfaceError>>()?;
+        Surface::from_net(Arc::new(vertices), Arc::new(triangles))
+    }
+
+    /// From triangles as they are kept; shares them.
+    ///
+    /// # Errors
+    /// When there is none, one has no area or names no point, or two lie over each other.
+    pub fn from_net(
+        vertices: Arc<Vec<Vertex>>,
+        mut triangles: Arc<Vec<[u32; 3]>>,
+    ) -> Result<Surface, SurfaceError> {
         span(&vertices)?;
         let points = vertices.len();
-        let mut triangles = Vec::with_capacity(given.len());
-        let mut boxes = Vec::with_capacity(given.len());
-        for (number, corners) in given.iter().enumerate() {
-            let mut small = [0; 3];
-            for (small, &number) in small.iter_mut().zip(corners) {
-                *small = u32::try_from(number)
-                    .ok()
-                    .filter(|_| number < points)
-                    .ok_or(SurfaceError::NoSuchPoint { number, points })?;
+        let mut boxes = Vec::with_capacity(triangles.len());
+        let mut turned = Vec::new();
+        for (number, corners) in triangles.iter().enumerate() {
+            if let Some(number) = corners.iter().find(|corner| **corner as usize >= points) {
+                let number = *number as usize;
+                return Err(SurfaceError::NoSuchPoint { number, points });
             }
-            let [a, b, c] = corners.map(|corner| vertices[corner].at);
+            let [a, b, c] = corners.map(|corner| vertices[corner as usize].at);
             match boundary::turn(a, b, c) {
                 0 => return Err(SurfaceError::NoArea { number }),
-                right if right < 0 => small.swap(1, 2),
+                right if right < 0 => turned.push(number),
                 _ => {}
             }
-            let own = u32::try_from(number).ok().zip(Bounds::around(&[a, b, c]));
-            boxes.extend(own);
-            triangles.push(small);
+            boxes.extend(u32::try_from(number).ok().zip(Bounds::around(&[a, b, c])));
         }
         if triangles.is_empty() {
             return Err(SurfaceError::NoTriangles);
         }
+        if !turned.is_empty() {
+            let all = Arc::make_mut(&mut triangles);
+            for number in turned {
+                all[number].swap(1, 2);
+            }
+        }
         let outline = outline(&vertices, &triangles)?;
-        Ok(Surface {
+        let surface = Surface {
             index: Index::new(boxes),
             vertices,
             triangles,
             outline,
-        })
+        };
+        overlap::refuse(&surface)?;
+        Ok(surface)
+    }
+
+    /// Its points and its triangles, shared.
+    pub fn net(&self) -> (Arc<Vec<Vertex>>, Arc<Vec<[u32; 3]>>) {
+        (Arc::clone(&self.vertices), Arc::clone(&self.triangles))
     }
 
     /// How many triangles.

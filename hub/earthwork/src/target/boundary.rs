@@ -1,5 +1,6 @@
 //! Does a target reach here: a boundary of corners, whose edge belongs to it.
 
+use super::TargetError;
 use crate::length::{Length, whole};
 use crate::point::Point;
 
@@ -15,6 +16,16 @@ pub(crate) fn outside_by(corners: &[Point], at: Point) -> Option<Length> {
         return None;
     }
     Some(Length::from_tenth_micrometres(whole(nearest.round())))
+}
+
+/// What is wrong with a boundary.
+pub(super) fn check(corners: &[Point]) -> Option<TargetError> {
+    if corners.len() < 3 {
+        return Some(TargetError::TooFewCorners {
+            corners: corners.len(),
+        });
+    }
+    crosses_itself(corners).then_some(TargetError::BoundaryCrosses)
 }
 
 /// Whether two edges that are not neighbours meet.

@@ -3,18 +3,38 @@
 //! Outside its edges a target is refused, with how far and what to do; nothing is ever extended past an edge.
 
 pub(crate) mod boundary;
+mod error;
+mod kept;
+mod line;
+mod net;
 mod plane;
 mod run;
 mod stack;
+mod undercut;
 
 use serde::{Deserialize, Serialize};
-use thiserror::Error;
 use utoipa::ToSchema;
 
+use crate::alignment::StationOffset;
+use crate::grade::{Fold, Plane, folded};
 use crate::length::Length;
 use crate::point::Point;
+pub use error::TargetError;
+pub use kept::{Drawing, Kept};
+pub use line::{Along, Axis, CutFace, OnLine, PipeTrench, ProfileStep, ToeAndFace};
+pub use net::Net;
 pub use run::{NEAR_STEP, Run, Step};
-pub use stack::{Layer, Stack};
+pub use stack::{Layer, SUBGRADE, Stack};
+pub use undercut::Undercut;
+
+/// A drawing along a line, kept.
+pub type KeptAlong = Kept<Along>;
+/// A pipe trench's drawing, kept.
+pub type KeptTrench = Kept<PipeTrench>;
+/// A cut face's drawing, kept.
+pub type KeptFace = Kept<CutFace>;
+/// A net, kept.
+pub type KeptNet = Kept<Net>;
 
 /// The shape of the surface that the drawing gives.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -36,8 +56,35 @@ pub enum Shape {
         /// Rise to the north, in feet per foot; negative falls.
         rise_north: f64,
     },
-    /// Along a line, in steps.
+    /// Along a straight line, in steps.
     Run(Run),
+    /// Planes that meet in a crown or a valley.
+    Fold {
+        /// Which.
+        fold: Fold,
+        /// The planes.
+        planes: Vec<Plane>,
+    },
+    /// Along straights and arcs, with grades, vertical curves and steps.
+    Along(KeptAlong),
+    /// A pipe trench: the surface is the invert.
+    Trench(KeptTrench),
+    /// A cut face, laid back or benched.
+    Face(KeptFace),
+    /// Triangles.
+    Surface(KeptNet),
+    /// Existing ground: the layers of the stack are stripped from it.
+    Strip {
+        /// The ground as it lies.
+        ground: KeptNet,
+    },
+    /// One elevation, walked along a hill: the line is wherever the ground has it.
+    Contour {
+        /// Of the whole line.
+        elevation: Length,
+        /// How far off level the walk may be.
+        band: Length,
+    },
 }
 
 /// The grade to reach.
@@ -49,7 +96,13 @@ pub struct Target {
     pub stack: Stack,
     /// The corners of its boundary, in order; everywhere when none. A run ends at its own edges too.
     pub within: Option<Vec<Point>>,
+    /// Zones that are dug deeper and filled again.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub undercuts: Vec<Undercut>,
 }
+
+/// Larger nets are not sent to phones.
+const MOST_FOR_SCREENS: usize = 2_000;
 
 /// What to dig to at a place.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
@@ -68,144 +121,64 @@ pub enum DigTo {
     },
 }
 
-/// Why there is no target, or what is wrong with one.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
-pub enum TargetError {
-    /// Before the start or after the end of a run.
-    #[error("Station {station} is {by} past its {}: the run goes from 0 to {length}. Pick a mark on the run, or have the run drawn longer.", if *.station < Length::ZERO { "start" } else { "end" })]
-    PastEnd {
-        /// The station.
-        station: Length,
-        /// By how much.
-        by: Length,
-        /// The run's length.
-        length: Length,
-    },
-    /// Beside a run.
-    #[error(
-        "The place is {by} past the {side} edge of the run. Pick a mark on the run, or have its width revised."
-    )]
-    BesideRun {
-        /// Looking up-station.
-        side: &'static str,
-        /// By how much.
-        by: Length,
-    },
-    /// Outside the boundary.
-    #[error(
-        "The place is {by} outside the target's boundary. Pick a mark inside it, or have the boundary revised."
-    )]
-    OutsideBoundary {
-        /// By how much.
-        by: Length,
-    },
-    /// The stack does not say what its surface is.
-    #[error(
-        "The target does not say what its elevation is. Name the surface, such as top of footing."
-    )]
-    NoSurface,
-    /// A layer without a name.
-    #[error("Layer {number} from the top has no name. Name it, such as gravel.")]
-    LayerUnnamed {
-        /// Counted from the top.
-        number: usize,
-    },
-    /// A layer too thin or too thick.
-    #[error(
-        "Layer “{name}” is {thickness} thick: a layer is more than 0 and at most 5 ft. Check the unit and the point."
-    )]
-    LayerThickness {
-        /// The layer.
-        name: String,
-        /// As given.
-        thickness: Length,
-    },
-    /// A plane too steep to be one.
-    #[error(
-        "The plane rises {rise} ft per foot to the {side}. Write 2 % as 0.02; steeper than 1 is a face, not a grade."
-    )]
-    TooSteep {
-        /// `east` or `north`.
-        side: &'static str,
-        /// As given.
-        rise: String,
-    },
-    /// A run whose two points are one.
-    #[error(
-        "The run's start and the point it goes toward are the same. Give another point up-station."
-    )]
-    NoDirection,
-    /// A run without length.
-    #[error("The run is {length} long. Give its length from station 0 to the end, above zero.")]
-    NoLength {
-        /// As given.
-        length: Length,
-    },
-    /// A run without width.
-    #[error(
-        "The run's widths are {left} to the left and {right} to the right. Give both at or above zero, one of them above."
-    )]
-    NoWidth {
-        /// As given.
-        left: Length,
-        /// As given.
-        right: Length,
-    },
-    /// A run without steps.
-    #[error("The run has no elevation. Give at least the one from station 0 on.")]
-    NoSteps,
-    /// A first step that is not at the start.
-    #[error("The first elevation is given from station {from} on. Give the one from station 0.")]
-    FirstStep {
-        /// As given.
-        from: Length,
-    },
-    /// Steps out of order.
-    #[error(
-        "The step at station {station} does not lie beyond the one before it. Give the steps up-station, each once."
-    )]
-    StepOrder {
-        /// As given.
-        station: Length,
-    },
-    /// A step past the end.
-    #[error(
-        "The step at station {station} lies past the run's end at {length}. Check the station and the length."
-    )]
-    StepPastEnd {
-        /// As given.
-        station: Length,
-        /// The run's length.
-        length: Length,
-    },
-    /// A negative window.
-    #[error(
-        "The step at station {station} has a window below zero. Give how far, either way, its face may fall."
-    )]
-    StepWindow {
-        /// Its station.
-        station: Length,
-    },
-    /// Too few corners.
-    #[error("The boundary has {corners} corners. Give at least three, in order, or none at all.")]
-    TooFewCorners {
-        /// As given.
-        corners: usize,
-    },
-    /// Edges that cross.
-    #[error("The boundary crosses itself. Give its corners in order, walking around it.")]
-    BoundaryCrosses,
+impl DigTo {
+    /// The same moved down.
+    #[must_use]
+    pub fn lowered(self, by: Length) -> DigTo {
+        match self {
+            DigTo::At(elevation) => DigTo::At(elevation - by),
+            DigTo::NearStep {
+                station,
+                before,
+                after,
+            } => DigTo::NearStep {
+                station,
+                before: before - by,
+                after: after - by,
+            },
+        }
+    }
 }
 
 impl Target {
-    /// What to dig to at a place. A place on an edge or an end belongs to the target.
+    /// A target without a boundary and without undercuts.
+    pub fn new(shape: Shape, stack: Stack) -> Target {
+        Target {
+            shape,
+            stack,
+            within: None,
+            undercuts: Vec::new(),
+        }
+    }
+
+    /// What to dig to at a place: under all layers, and under an undercut where there is one. A place on an edge or
+    /// an end belongs to the target. The target is one that `check` found nothing wrong with.
     ///
     /// # Errors
-    /// When the place is outside, by how much and what to do; or the target itself is wrong.
+    /// When the place is outside, by how much and what to do.
     pub fn dig_to(&self, at: Point) -> Result<DigTo, TargetError> {
-        if let Some(wrong) = self.check().into_iter().next() {
-            return Err(wrong);
-        }
+        let surface = self.surface_at(at)?;
+        let deeper = undercut::deepest(&self.undercuts, at).map_or(Length::ZERO, |one| one.depth);
+        let layers = self.stack.layers.iter().map(|layer| layer.thickness).sum();
+        Ok(surface.lowered(layers).lowered(deeper))
+    }
+
+    /// The elevation of a surface of the stack that somebody names: the shape's own, the top of a layer or of an
+    /// undercut's material, or the subgrade under all layers.
+    ///
+    /// # Errors
+    /// When there is no such surface here, or the place is outside.
+    pub fn named(&self, surface: &str, at: Point) -> Result<DigTo, TargetError> {
+        let here = undercut::deepest(&self.undercuts, at);
+        let of_undercut = here.is_some_and(|one| one.is_named(surface));
+        let depth = self
+            .stack
+            .depth_of(if of_undercut { SUBGRADE } else { surface })?;
+        Ok(self.surface_at(at)?.lowered(depth))
+    }
+
+    /// The elevation of the drawing's surface at a place.
+    fn surface_at(&self, at: Point) -> Result<DigTo, TargetError> {
         if let Some(by) = self
             .within
             .as_deref()
@@ -213,21 +186,105 @@ impl Target {
         {
             return Err(TargetError::OutsideBoundary { by });
         }
-        let level = |z| DigTo::At(self.stack.dig_to(z));
         match &self.shape {
-            Shape::Flat { elevation } => Ok(level(*elevation)),
+            Shape::Flat { elevation } | Shape::Contour { elevation, .. } => {
+                Ok(DigTo::At(*elevation))
+            }
             Shape::Plane {
                 through,
                 elevation,
                 rise_east,
                 rise_north,
-            } => Ok(level(plane::elevation(
+            } => Ok(DigTo::At(plane::elevation(
                 *through,
                 *elevation,
                 (*rise_east, *rise_north),
                 at,
             ))),
-            Shape::Run(run) => run.dig_to(at, &self.stack),
+            Shape::Run(run) => run.surface_at(at),
+            Shape::Fold { fold, planes } => Ok(DigTo::At(folded(*fold, planes, at)?)),
+            Shape::Along(along) => along.made()?.surface_at(at),
+            Shape::Trench(trench) => trench.made()?.surface_at(at),
+            Shape::Face(face) => face.made()?.surface_at(at),
+            Shape::Surface(net) | Shape::Strip { ground: net } => {
+                Ok(DigTo::At(net.made()?.elevation_at(at)?))
+            }
+        }
+    }
+
+    /// The station and the offset of a place beside the target's line.
+    ///
+    /// # Errors
+    /// When the target has no line, or the place lies past its end.
+    pub fn station_offset(&self, at: Point) -> Result<StationOffset, TargetError> {
+        let axis = match &self.shape {
+            Shape::Run(run) => {
+                let (station, offset) = run.station_offset(at);
+                return Ok(StationOffset { station, offset });
+            }
+            Shape::Along(along) => &along.made()?.axis,
+            Shape::Trench(trench) => &trench.made()?.axis,
+            Shape::Face(face) => &face.made()?.axis,
+            _ => return Err(TargetError::NoStations),
+        };
+        Ok(axis.station_offset(at)?)
+    }
+
+    /// The place at a station and an offset of the target's line; the offset is positive to the right looking
+    /// up-station.
+    ///
+    /// # Errors
+    /// When the target has no line, or the station lies past its end.
+    pub fn place(&self, at: StationOffset) -> Result<Point, TargetError> {
+        let axis = match &self.shape {
+            Shape::Run(run) => return run.place(at.station, at.offset),
+            Shape::Along(along) => &along.made()?.axis,
+            Shape::Trench(trench) => &trench.made()?.axis,
+            Shape::Face(face) => &face.made()?.axis,
+            _ => return Err(TargetError::NoStations),
+        };
+        Ok(axis.place(at)?)
+    }
+
+    /// The first and the last station of the target's line; none when it has none.
+    pub fn stations(&self) -> Option<(Length, Length)> {
+        match &self.shape {
+            Shape::Run(run) => Some((Length::ZERO, run.length)),
+            Shape::Along(along) => Some(along.made().ok()?.axis.stations()),
+            Shape::Trench(trench) => Some(trench.made().ok()?.axis.stations()),
+            Shape::Face(face) => Some(face.made().ok()?.axis.stations()),
+            _ => None,
+        }
+    }
+
+    /// How a face's height turns into distance square to it: the cosine of its slope, 1 where it is no face.
+    pub fn square_to_face(&self, at: Point) -> f64 {
+        let Shape::Face(face) = &self.shape else {
+            return 1.0;
+        };
+        let slope = face.made().and_then(|face| face.slope_at(at));
+        slope
+            .ok()
+            .flatten()
+            .map_or(1.0, |slope| 1.0 / slope.hypot(1.0))
+    }
+
+    /// The same without nets that are too large for a phone.
+    #[must_use]
+    pub fn for_screens(&self) -> Target {
+        let small = |net: &Kept<Net>| Kept::new(net.drawn().for_screens(MOST_FOR_SCREENS));
+        let shape = match &self.shape {
+            Shape::Surface(net) => Shape::Surface(small(net)),
+            Shape::Strip { ground } => Shape::Strip {
+                ground: small(ground),
+            },
+            other => other.clone(),
+        };
+        Target {
+            shape,
+            stack: self.stack.clone(),
+            within: self.within.clone(),
+            undercuts: self.undercuts.clone(),
         }
     }
 
@@ -242,19 +299,34 @@ impl Target {
                 ..
             } => wrong.extend(plane::check((*rise_east, *rise_north))),
             Shape::Run(run) => wrong.extend(run.check()),
-        }
-        match &self.within {
-            Some(corners) if corners.len() < 3 => wrong.push(TargetError::TooFewCorners {
-                corners: corners.len(),
-            }),
-            Some(corners) if boundary::crosses_itself(corners) => {
-                wrong.push(TargetError::BoundaryCrosses);
+            Shape::Fold { fold, planes } => {
+                for plane in planes {
+                    wrong.extend(plane::check((plane.rise_east, plane.rise_north)));
+                }
+                wrong.extend(
+                    folded(*fold, planes, Point::default())
+                        .err()
+                        .map(Into::into),
+                );
             }
-            Some(_) | None => {}
+            Shape::Along(along) => wrong.extend(along.made().err()),
+            Shape::Trench(trench) => wrong.extend(trench.made().err()),
+            Shape::Face(face) => wrong.extend(face.made().err()),
+            Shape::Surface(net) | Shape::Strip { ground: net } => wrong.extend(net.made().err()),
+            Shape::Contour { band, .. } => {
+                if !(Length::ZERO < *band && *band <= NEAR_STEP) {
+                    wrong.push(TargetError::ContourBand { band: *band });
+                }
+            }
         }
+        wrong.extend(self.within.as_deref().and_then(boundary::check));
+        wrong.extend(self.undercuts.iter().filter_map(Undercut::check));
         wrong
     }
 }
+
+#[cfg(test)]
+mod kinds;
 
 #[cfg(test)]
 mod tests {
@@ -294,6 +366,7 @@ mod tests {
                 at(8400, 9000),
                 at(1800, 9000),
             ]),
+            undercuts: vec![],
         }
     }
 
@@ -318,12 +391,13 @@ mod tests {
             },
             stack: stack(50),
             within: None,
+            undercuts: vec![],
         };
         assert_eq!(flat.dig_to(at(-999_999, 0)), Ok(DigTo::At(ft(10_000))));
     }
 
     #[test]
-    fn a_wrong_target_is_refused_before_it_is_used() {
+    fn everything_that_is_wrong_with_a_target_is_found() {
         let mut wrong = pad();
         wrong.stack = stack(501);
         wrong.stack.layers[0].name = " ".into();
@@ -336,7 +410,6 @@ mod tests {
             rise_north: f64::NAN,
         };
         assert_eq!(wrong.check().len(), 6);
-        assert_eq!(wrong.dig_to(at(0, 0)), Err(TargetError::NoSurface));
         let percent = TargetError::TooSteep {
             side: "east",
             rise: "2".into(),

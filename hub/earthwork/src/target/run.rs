@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use super::{DigTo, Stack, TargetError};
+use super::{DigTo, TargetError};
 use crate::length::{Length, whole};
 use crate::point::Point;
 
@@ -71,8 +71,8 @@ impl Run {
         (apart > 0.0).then(|| (east / apart, north / apart))
     }
 
-    /// What to dig to at a place.
-    pub(super) fn dig_to(&self, at: Point, stack: &Stack) -> Result<DigTo, TargetError> {
+    /// The elevation of its surface at a place; both near a step.
+    pub(super) fn surface_at(&self, at: Point) -> Result<DigTo, TargetError> {
         let (station, offset) = self.station_offset(at);
         let station = self.on_run(station)?;
         self.within_width(offset)?;
@@ -86,15 +86,15 @@ impl Run {
         if let Some((before, after)) = face {
             return Ok(DigTo::NearStep {
                 station: after.from,
-                before: stack.dig_to(before.elevation),
-                after: stack.dig_to(after.elevation),
+                before: before.elevation,
+                after: after.elevation,
             });
         }
         self.steps
             .iter()
             .rev()
             .find(|step| step.from <= station)
-            .map(|step| DigTo::At(stack.dig_to(step.elevation)))
+            .map(|step| DigTo::At(step.elevation))
             .ok_or(TargetError::NoSteps)
     }
 
@@ -178,7 +178,7 @@ fn counts(length: Length) -> f64 {
 
 #[cfg(test)]
 mod tests {
-    use super::super::tests::{at, ft, stack};
+    use super::super::tests::{at, ft};
     use super::*;
 
     /// Invented, demo: the stepped run south from (86.75, 93.00).
@@ -204,7 +204,8 @@ mod tests {
     }
 
     fn dig_to(run: &Run, x: i64, y: i64) -> Result<DigTo, TargetError> {
-        run.dig_to(at(x, y), &stack(133))
+        run.surface_at(at(x, y))
+            .map(|surface| surface.lowered(ft(133)))
     }
 
     #[test]

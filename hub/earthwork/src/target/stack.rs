@@ -24,13 +24,49 @@ pub struct Stack {
     pub layers: Vec<Layer>,
 }
 
+/// What lies under all layers goes by this name.
+pub const SUBGRADE: &str = "subgrade";
 /// Thicker is a slip of the unit or the point (common practice).
 const THICKEST: Length = Length::from_hundredths_of_a_foot(500);
 
 impl Stack {
-    /// The elevation to dig to under a surface at `z`.
-    pub fn dig_to(&self, z: Length) -> Length {
-        z - self.layers.iter().map(|layer| layer.thickness).sum()
+    /// How far a named surface lies below the shape's: the shape's own name, the top of a layer by the layer's name
+    /// (with or without “top of”), `subgrade` for what lies under all of them.
+    ///
+    /// # Errors
+    /// When the stack has no such surface.
+    pub fn depth_of(&self, name: &str) -> Result<Length, TargetError> {
+        let plain = |name: &str| {
+            let name = name.trim().to_lowercase();
+            name.strip_prefix("top of ")
+                .map_or(name.clone(), str::to_owned)
+        };
+        let wanted = plain(name);
+        let mut depth = Length::ZERO;
+        if wanted == plain(&self.surface) {
+            return Ok(depth);
+        }
+        for layer in &self.layers {
+            if wanted == plain(&layer.name) {
+                return Ok(depth);
+            }
+            depth += layer.thickness;
+        }
+        if wanted == SUBGRADE {
+            return Ok(depth);
+        }
+        Err(TargetError::NoSuchSurface {
+            name: name.to_owned(),
+            known: self.names().join(", "),
+        })
+    }
+
+    /// The surfaces that a reading can be judged against, from the top down.
+    pub fn names(&self) -> Vec<String> {
+        std::iter::once(self.surface.clone())
+            .chain(self.layers.iter().map(|layer| layer.name.clone()))
+            .chain([SUBGRADE.to_owned()])
+            .collect()
     }
 
     /// What is wrong with the layers.

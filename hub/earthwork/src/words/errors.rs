@@ -89,7 +89,11 @@ impl TargetError {
             ),
             Self::TooSteep { side, rise } => format!(
                 "El plano sube {rise} ft por pie hacia el {}. Escriba 2 % como 0.02; más de 1 es un talud, no una rasante.",
-                if *side == "east" { "este" } else { "norte" }
+                match *side {
+                    "east" => "este",
+                    "north" => "norte",
+                    _ => "desagüe",
+                }
             ),
             Self::NoDirection => {
                 "El inicio del tramo y el punto hacia donde va son el mismo. Dé otro punto más adelante.".into()
@@ -116,6 +120,28 @@ impl TargetError {
             Self::TooFewCorners { corners } => {
                 format!("El contorno tiene {corners} esquinas. Dé por lo menos tres, en orden, o ninguna.")
             }
+            Self::NoSuchSurface { name, known } => {
+                format!("Esta rasante no tiene «{name}». Tiene: {known}.")
+            }
+            Self::Undercut { name, what } => format!(
+                "La sobreexcavación «{name}» {}.",
+                if what.contains("no name") {
+                    "no tiene nombre. Nómbrela"
+                } else if what.contains("fills") {
+                    "no dice con qué se rellena. Nombre el material"
+                } else {
+                    "debe medir más de 0 y a lo más 10 ft de hondo. Revise la unidad y el punto"
+                }
+            ),
+            Self::ContourBand { band } => format!(
+                "La holgura de la curva de nivel es {band}. Dé cuánto puede desviarse el recorrido, más de cero y a lo más 0.5 ft."
+            ),
+            Self::NoStations => {
+                "Esta rasante no tiene cadenamientos. Dé el lugar por una marca, por dos cintas o por pasos.".into()
+            }
+            Self::Line(error) => error.spanish(),
+            Self::Grade(error) => error.spanish(),
+            Self::Net(error) => error.spanish(),
             Self::BoundaryCrosses => {
                 "El contorno se cruza a sí mismo. Dé sus esquinas en orden, caminando alrededor.".into()
             }

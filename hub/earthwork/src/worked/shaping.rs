@@ -67,7 +67,7 @@ pub(super) fn rod_reading(inputs: &mut Inputs) -> Outputs {
     ]))
 }
 
-fn stack(inputs: &mut Inputs) -> Result<Stack, WorkedError> {
+pub(super) fn stack(inputs: &mut Inputs) -> Result<Stack, WorkedError> {
     let layers = if inputs.optional_text("layers").is_some() {
         inputs.lengths("layers")?
     } else {
@@ -85,12 +85,11 @@ fn stack(inputs: &mut Inputs) -> Result<Stack, WorkedError> {
     })
 }
 
-fn dig_to(shape: Shape, stack: Stack, at: Point) -> Outputs {
-    let target = Target {
-        shape,
-        stack,
-        within: None,
-    };
+pub(super) fn dig_to(shape: Shape, stack: Stack, at: Point) -> Outputs {
+    let target = Target::new(shape, stack);
+    if let Some(wrong) = target.check().into_iter().next() {
+        return Err(refused(wrong));
+    }
     Ok(match target.dig_to(at).map_err(refused)? {
         DigTo::At(elevation) => outputs([("dig_to", Quantity::Length(elevation))]),
         DigTo::NearStep {

@@ -62,6 +62,7 @@ pub(super) fn target(
                 layers,
             },
             within: within?,
+            undercuts: vec![],
         },
         tolerance: tolerance?,
         guard_factor: guard_factor?,
