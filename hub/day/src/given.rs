@@ -326,6 +326,8 @@ impl Crew {
 pub(crate) fn reading(mark: &str, text: &str) -> TakeReading {
     TakeReading {
         mark: mark.into(),
+        place: None,
+        surface: None,
         set_up: "S1".into(),
         rod: "A".into(),
         text: text.into(),

@@ -20,7 +20,8 @@ pub(crate) fn mark_nearness(
     mark: &str,
 ) -> Option<Nearness> {
     let site = state.site()?;
-    let place = site.mark(mark).map(|mark| mark.place);
+    let computed = || Some(state.last_reading(mark)?.1.reading.placed.as_ref()?.at);
+    let place = site.mark(mark).map(|mark| mark.place).or_else(computed);
     let declared = state.cabs.get(machine).and_then(|cab| cab.place.as_ref());
     let radius = keep_out_radius(&site.machine(machine)?.reach);
     Some(nearness(

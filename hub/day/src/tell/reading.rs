@@ -19,6 +19,8 @@ fn measured(reading: &Reading) -> (String, String) {
                 format!(" ({} × {})", judged.joined.len() + 1, signed(judged.mean))
             };
             let (en, es) = verdict(judged);
+            let on = judged.surface.as_deref();
+            let on = on.map_or(String::new(), |surface| format!(" ({surface})"));
             (
                 format!("{}: {at}, {dev}{mean}, {en}", reading.mark),
                 format!("{}: {at}, {dev}{mean}, {es}", reading.mark),

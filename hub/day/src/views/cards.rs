@@ -71,19 +71,21 @@ pub(crate) fn set_ups(state: &State) -> Vec<SetUpCard> {
         .collect()
 }
 
-/// The last reading on each mark, in the order of work.
+/// The last reading on each mark, in the order of work; then on places that are no mark, by name.
 pub(crate) fn marks(state: &State) -> Vec<MarkCard> {
     let Some(site) = state.site() else {
         return vec![];
     };
-    site.marks
-        .iter()
+    let marks = site.marks.iter().map(|mark| &mark.id);
+    let places = state.marks.keys().filter(|id| site.mark(id).is_none());
+    marks
+        .chain(places)
         .filter_map(|mark| {
-            let (id, taken) = state.last_reading(&mark.id)?;
+            let (id, taken) = state.last_reading(mark)?;
             let judged: Option<&Judged> = taken.reading.judged.as_ref();
-            let ruling = state.marks.get(&mark.id).and_then(|now| now.ruling);
+            let ruling = state.marks.get(mark).and_then(|now| now.ruling);
             Some(MarkCard {
-                id: mark.id.clone(),
+                id: mark.clone(),
                 reading: id,
                 elevation: taken.reading.elevation,
                 dev: judged.map(|judged| judged.mean),

@@ -135,6 +135,7 @@ fn same_shot(before: &TakenReading, shot: &Shot<'_>, asked: &TakeReading) -> boo
         && asked.mode == Mode::Rod
         && reading.side == asked.side
         && judged.map(|judged| (judged.target.as_str(), judged.revision)) == target
+        && judged.and_then(|judged| judged.surface.as_ref()) == shot.surface.as_ref()
 }
 
 fn same_set_up(before: &TakenReading, shot: &Shot<'_>) -> bool {
@@ -158,7 +159,8 @@ fn fact(before: &TakenReading, shot: &Shot<'_>) -> Option<Earlier> {
         same_set_up: same_set_up(before, shot),
         accepted: judged.is_some_and(|judged| judged.verdict == Verdict::On),
         said_high: judged.is_some_and(|judged| judged.verdict == Verdict::High),
-        ground_changed: false,
+        // Another surface of the stack is other ground: gravel was laid, or taken off.
+        ground_changed: judged.is_some_and(|judged| judged.surface != shot.surface),
     })
 }
 

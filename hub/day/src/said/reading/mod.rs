@@ -17,17 +17,26 @@ use crate::time::seconds;
 mod called;
 mod fit;
 mod shot;
+mod place;
 
 use shot::Shot;
+pub use place::{Placed, Where};
 pub(crate) use shot::{dig_to, guard};
 
 /// One rod value at one mark.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct TakeReading {
-    /// The mark under the rod.
+    /// The mark under the rod; with a `place`, the name under which it is kept, or nothing.
+    #[serde(default)]
     pub mark: String,
     /// The set-up.
+    /// Where the rod stands, when it stands on no mark.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub place: Option<Where>,
+    /// The surface that it stands on, by the stack's names; the ground to dig to when none.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub surface: Option<String>,
     pub set_up: String,
     /// The rod.
     pub rod: String,
@@ -65,9 +74,12 @@ pub enum StepSide {
 /// A reading with everything that was derived from it, so that the log can be checked by hand.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct Reading {
-    /// The mark.
+    /// The mark, or the name of a computed place.
     pub mark: String,
     /// The machine.
+    /// The place, when the rod stood on no mark.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub placed: Option<Placed>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub machine: Option<String>,
     /// The set-up.
@@ -112,7 +124,10 @@ pub struct Judged {
     pub target: String,
     /// Its revision.
     pub revision: u32,
-    /// The elevation to dig to.
+    /// The surface that it was judged against; the ground to dig to when none.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub surface: Option<String>,
+    /// The elevation of that surface.
     pub dig_to: Length,
     /// Measured − dig-to of this shot: positive is HIGH.
     pub dev: Length,
@@ -226,6 +241,17 @@ pub(crate) fn take(
     when: When,
 ) -> Result<Vec<Body>, Refusal> {
     let shot = Shot::of(state, asked)?;
+    let asked = &place::named(state.site().ok_or(Refusal::NoSite)?, asked)?;
+    let mut bodies = weigh(state, by, asked, when)?;
+    let settled = settle::after_reading(state, by, when.made_at, &bodies);
+    let more = repeat::after_reading(state, &bodies);
+    bodies.extend(settled);
+    bodies.extend(more);
+    Ok(bodies)
+}
+
+/// Late, a spot elevation, a question, or judged and called.
+fn weigh(state: &State, by: &By, asked: &TakeReading, when: When) -> Result<Vec<Body>, Refusal> {
     let corrected = corrected(state, asked)?;
     let answers = answered_question(state, asked)?;
     if let Some(why) = late(state, asked, when, corrected) {

@@ -1,5 +1,7 @@
 //! One shot of the rod: what it measures, and how it is judged.
 
+use std::borrow::Cow;
+
 use earthwork::length::Length;
 use earthwork::level;
 use earthwork::rod::{Rod, RodReading};
@@ -8,6 +10,7 @@ use earthwork::target::DigTo;
 use earthwork::tolerance::{Verdict, verdict};
 use earthwork::uncertainty::{self, Care, Doubts};
 
+use super::place::{self, Placed};
 use super::{Judged, Reading, SpotReason, StepSide, TakeReading};
 use crate::refusal::{Refusal, Thing};
 use crate::said::set_up::rod_value;
@@ -23,7 +26,11 @@ pub(super) const MOST_SHOTS: usize = 3;
 /// Everything that a rod value is measured against.
 pub(super) struct Shot<'a> {
     pub(super) site: &'a Site,
-    pub(super) mark: &'a Mark,
+    pub(super) mark: Cow<'a, Mark>,
+    /// How the place was computed, when the rod stands on no mark.
+    placed: Option<Placed>,
+    /// The surface that is judged, when it is not the ground to dig to.
+    pub(super) surface: Option<String>,
     pub(super) set_up: &'a SetUp,
     pub(super) rod: &'a Rod,
     pub(super) target: Option<&'a Target>,
@@ -47,9 +54,18 @@ impl<'a> Shot<'a> {
             what,
             name: name.to_owned(),
         };
-        let mark = site
-            .mark(&asked.mark)
-            .ok_or_else(|| unknown(Thing::Mark, &asked.mark))?;
+        let (mark, placed) = if let Some(said) = &asked.place {
+            let (mark, placed) = place::mark(site, &asked.mark, said)?;
+            (Cow::Owned(mark), Some(placed))
+        } else {
+            let mark = site.mark(&asked.mark);
+            let mark = mark.ok_or_else(|| unknown(Thing::Mark, &asked.mark))?;
+            (Cow::Borrowed(mark), None)
+        };
+        let surface = asked
+            .surface
+            .as_deref()
+            .filter(|name| !name.trim().is_empty());
         let set_up = state
             .set_up(&asked.set_up)
             .ok_or_else(|| unknown(Thing::SetUp, &asked.set_up))?;
@@ -61,7 +77,7 @@ impl<'a> Shot<'a> {
         let rod = site
             .rod(&asked.rod)
             .ok_or_else(|| unknown(Thing::Rod, &asked.rod))?;
-        let target = site.target_of(mark);
+        let target = site.target_of(&mark);
         let assigned = target.and_then(|target| site.machine_for(&target.id));
         let machine = match &asked.machine {
             Some(id) => Some(
@@ -71,13 +87,15 @@ impl<'a> Shot<'a> {
             None => assigned,
         };
         let dig_to = match target {
-            Some(target) => Some(dig_to(target, mark, asked.side)?),
+            Some(target) => Some(elevation_of(target, &mark, asked.side, surface)?),
             None => None,
         };
         let (value, elevation) = measure(site, set_up, asked, dig_to)?;
         Ok(Self {
             site,
             mark,
+            placed,
+            surface: surface.map(str::to_owned),
             set_up,
             rod,
             target,
@@ -105,9 +123,16 @@ impl<'a> Shot<'a> {
         }
     }
 
-    /// Measured − dig-to.
+    /// Measured − dig-to; on a cut face square to it.
     pub(super) fn dev(&self) -> Option<Length> {
-        Some(self.elevation - self.dig_to?)
+        let up = self.elevation - self.dig_to?;
+        let square = self
+            .target
+            .map_or(1.0, |target| target.grade.square_to_face(self.mark.place));
+        if square < 1.0 {
+            return Length::from_feet(up.feet() * square).ok();
+        }
+        Some(up)
     }
 
     /// Judges this shot together with earlier ones of the same ground.
@@ -121,10 +146,15 @@ impl<'a> Shot<'a> {
         let guard = guard(
             self.site,
             self.set_up,
-            self.mark,
+            &self.mark,
             target,
             (self.care, coarse, shots),
         );
+        let sideways = self
+            .placed
+            .as_ref()
+            .map_or(Length::ZERO, |placed| place::sideways(target, placed));
+        let guard = with_sideways(guard, sideways, target.guard_factor);
         let verdict = verdict(&devs, target.tolerance, guard);
         let unsettled = settle && devs.len() > 1;
         let trims = self.site.rules.unsettled_high == UnsettledHigh::Trim;
@@ -135,6 +165,7 @@ impl<'a> Shot<'a> {
         Some(Judged {
             target: target.id.clone(),
             revision: target.revision,
+            surface: self.surface.clone(),
             dig_to,
             dev,
             joined: joined.iter().map(|(id, _)| *id).collect(),
@@ -150,6 +181,7 @@ impl<'a> Shot<'a> {
     pub(super) fn reading(&self, asked: &TakeReading, judged: Option<Judged>) -> Reading {
         Reading {
             mark: self.mark.id.clone(),
+            placed: self.placed.clone(),
             machine: self.machine.map(|machine| machine.id.clone()),
             set_up: self.set_up.id.clone(),
             basis: u32::try_from(self.set_up.basis.len()).unwrap_or(u32::MAX),
@@ -169,19 +201,39 @@ impl<'a> Shot<'a> {
     }
 }
 
+/// The guard band with what a doubtful place adds to it on a slope: independent doubts add as squares.
+fn with_sideways(guard: Length, sideways: Length, factor: f64) -> Length {
+    if sideways == Length::ZERO {
+        return guard;
+    }
+    let feet = guard.feet().hypot(sideways.feet() * factor.max(0.0));
+    Length::from_feet(feet).unwrap_or(guard).max(guard)
+}
+
 /// The elevation to dig to at a mark; within half a foot of a step, on the side that was said.
 pub(crate) fn dig_to(
     target: &Target,
     mark: &Mark,
     side: Option<StepSide>,
 ) -> Result<Length, Refusal> {
-    let at = target
-        .grade
-        .dig_to(mark.place)
-        .map_err(|error| Refusal::NoGrade {
-            english: format!("{}: {error}", mark.id),
-            spanish: format!("{}: {}", mark.id, error.spanish()),
-        })?;
+    elevation_of(target, mark, side, None)
+}
+
+/// The elevation of a surface of the stack at a mark; of the ground to dig to when none is named.
+fn elevation_of(
+    target: &Target,
+    mark: &Mark,
+    side: Option<StepSide>,
+    surface: Option<&str>,
+) -> Result<Length, Refusal> {
+    let at = match surface {
+        None => target.grade.dig_to(mark.place),
+        Some(surface) => target.grade.named(surface, mark.place),
+    };
+    let at = at.map_err(|error| Refusal::NoGrade {
+        english: format!("{}: {error}", mark.id),
+        spanish: format!("{}: {}", mark.id, error.spanish()),
+    })?;
     match (at, side) {
         (DigTo::At(elevation), _) => Ok(elevation),
         (DigTo::NearStep { before, .. }, Some(StepSide::Before)) => Ok(before),
