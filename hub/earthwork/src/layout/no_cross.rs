@@ -160,14 +160,21 @@ impl NoCrossLine {
         Ok(Length::from_tenth_micrometres(whole(signed.floor())))
     }
 
-    /// The distance to the nearest piece, in counts, positive to the left. Where two pieces are equally near their
-    /// common corner is the nearest place; there a bend to the left has the place on its left only if it lies to
-    /// the left of both pieces, and a bend to the right if it lies to the left of either.
+    /// The distance to the nearest piece, in counts, positive to the left. The side is that of the nearest piece when
+    /// both ends go on straight. Where two pieces are equally near their common corner is the nearest place; there a
+    /// bend to the left has the place on its left only if it lies to the left of both pieces, and a bend to the right
+    /// if it lies to the left of either.
     fn left_of(&self, at: Point) -> f64 {
+        let closed = self.corners.first() == self.corners.last();
+        let last = self.corners.len().saturating_sub(2);
         let pieces: Vec<Piece> = self
             .corners
             .windows(2)
-            .map(|pair| Piece::seen_from(pair[0], pair[1], at))
+            .enumerate()
+            .map(|(number, pair)| {
+                let goes_on = [!closed && number == 0, !closed && number == last];
+                Piece::seen_from(pair[0], pair[1], goes_on, at)
+            })
             .collect();
         let Some((nearest, piece)) = pieces
             .iter()
@@ -176,7 +183,6 @@ impl NoCrossLine {
         else {
             return 0.0;
         };
-        let closed = self.corners.first() == self.corners.last();
         let neighbour = if piece.past_end {
             let around = pieces.first().filter(|_| closed);
             pieces.get(nearest + 1).or(around).map(|next| (piece, next))
@@ -195,7 +201,9 @@ impl NoCrossLine {
             Some((before, after)) if before.bends_left_to(after) => before.left && after.left,
             Some((before, after)) => before.left || after.left,
         };
-        if left { piece.away } else { -piece.away }
+        let away = pieces.iter().map(|piece| piece.drawn_away);
+        let away = away.fold(f64::INFINITY, f64::min);
+        if left { away } else { -away }
     }
 
     /// Where an edge stands, with every doubt counted against the crew.
@@ -210,31 +218,38 @@ impl NoCrossLine {
 /// A piece of the line, seen from a place.
 struct Piece {
     along: (f64, f64),
+    /// From the piece, gone on straight where the line ends with it.
     away: f64,
+    /// From the piece as drawn.
+    drawn_away: f64,
     left: bool,
     before_start: bool,
     past_end: bool,
 }
 
 impl Piece {
-    fn seen_from(from: Point, to: Point, at: Point) -> Piece {
+    fn seen_from(from: Point, to: Point, [before, past]: [bool; 2], at: Point) -> Piece {
         let along = from.to(to);
         let (east, north) = from.to(at);
         let length = along.0.hypot(along.1);
         let share = (east * along.0 + north * along.1) / length;
         let cross = along.0 * north - along.1 * east;
-        let near = share.clamp(0.0, length);
-        let away = if (0.0..=length).contains(&share) {
-            cross.abs() / length
+        let square = cross.abs() / length;
+        let to_end =
+            |end: f64| (east - end * along.0 / length).hypot(north - end * along.1 / length);
+        let drawn_away = if (0.0..=length).contains(&share) {
+            square
         } else {
-            (east - near * along.0 / length).hypot(north - near * along.1 / length)
+            to_end(share.clamp(0.0, length))
         };
+        let goes_on = before && share < 0.0 || past && share > length;
         Piece {
             along,
-            away,
+            away: if goes_on { square } else { drawn_away },
+            drawn_away,
             left: cross > 0.0,
-            before_start: share <= 0.0,
-            past_end: share >= length,
+            before_start: share <= 0.0 && !before,
+            past_end: share >= length && !past,
         }
     }
 
@@ -368,6 +383,21 @@ mod tests {
         assert!((feet(&right, 1300, 400) - 5.0).abs() < 1e-6);
         assert!((feet(&right, 1300, -50) - 3.041_38).abs() < 1e-4);
         assert!(feet(&left, 700, 50) > 0.0 && feet(&right, 700, -50) < 0.0);
+    }
+
+    /// Derived: going on from (4, 5) by (1, 13) the line passes (8.5, 64), so the place lies to its right, though the
+    /// nearest corner is the first one, 54 ft away each way, and the place lies to the left of the first piece.
+    #[test]
+    fn past_both_ends_the_side_is_that_of_the_end_that_goes_on_nearer() {
+        let line = NoCrossLine {
+            corners: vec![at(0, 1000), at(300, -800), at(400, 500)],
+            keep: Side::Left,
+        };
+        let feet = line.distance(at(5400, 6400)).unwrap().feet();
+        assert!(
+            (feet + 54.0 * std::f64::consts::SQRT_2).abs() < 1e-6,
+            "{feet}"
+        );
     }
 
     /// Invented, demo: the lot of 100 × 120 ft, walked around with the lot on the left hand. Outside a corner it is
