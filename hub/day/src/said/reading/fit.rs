@@ -134,8 +134,8 @@ fn same_shot(before: &TakenReading, shot: &Shot<'_>, asked: &TakeReading) -> boo
         && reading.mode == Mode::Rod
         && asked.mode == Mode::Rod
         && reading.side == asked.side
-        && judged.map(|judged| (judged.target.as_str(), judged.revision)) == target
         && judged.and_then(|judged| judged.surface.as_ref()) == shot.surface.as_ref()
+        && judged.map(|judged| (judged.target.as_str(), judged.revision)) == target
 }
 
 fn same_set_up(before: &TakenReading, shot: &Shot<'_>) -> bool {

@@ -16,11 +16,11 @@ use crate::time::seconds;
 
 mod called;
 mod fit;
-mod shot;
 mod place;
+mod shot;
 
-use shot::Shot;
 pub use place::{Placed, Where};
+use shot::Shot;
 pub(crate) use shot::{dig_to, guard};
 
 /// One rod value at one mark.
@@ -30,13 +30,13 @@ pub struct TakeReading {
     /// The mark under the rod; with a `place`, the name under which it is kept, or nothing.
     #[serde(default)]
     pub mark: String,
-    /// The set-up.
     /// Where the rod stands, when it stands on no mark.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub place: Option<Where>,
     /// The surface that it stands on, by the stack's names; the ground to dig to when none.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub surface: Option<String>,
+    /// The set-up.
     pub set_up: String,
     /// The rod.
     pub rod: String,
@@ -76,10 +76,10 @@ pub enum StepSide {
 pub struct Reading {
     /// The mark, or the name of a computed place.
     pub mark: String,
-    /// The machine.
     /// The place, when the rod stood on no mark.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub placed: Option<Placed>,
+    /// The machine.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub machine: Option<String>,
     /// The set-up.
@@ -129,7 +129,7 @@ pub struct Judged {
     pub surface: Option<String>,
     /// The elevation of that surface.
     pub dig_to: Length,
-    /// Measured − dig-to of this shot: positive is HIGH.
+    /// Measured − dig-to of this shot, square to a cut face: positive is HIGH.
     pub dev: Length,
     /// Earlier shots that are averaged with this one.
     pub joined: Vec<u64>,
@@ -240,7 +240,6 @@ pub(crate) fn take(
     asked: &TakeReading,
     when: When,
 ) -> Result<Vec<Body>, Refusal> {
-    let shot = Shot::of(state, asked)?;
     let asked = &place::named(state.site().ok_or(Refusal::NoSite)?, asked)?;
     let mut bodies = weigh(state, by, asked, when)?;
     let settled = settle::after_reading(state, by, when.made_at, &bodies);
@@ -252,6 +251,7 @@ pub(crate) fn take(
 
 /// Late, a spot elevation, a question, or judged and called.
 fn weigh(state: &State, by: &By, asked: &TakeReading, when: When) -> Result<Vec<Body>, Refusal> {
+    let shot = Shot::of(state, asked)?;
     let corrected = corrected(state, asked)?;
     let answers = answered_question(state, asked)?;
     if let Some(why) = late(state, asked, when, corrected) {
