@@ -241,16 +241,6 @@ pub(crate) fn take(
     when: When,
 ) -> Result<Vec<Body>, Refusal> {
     let asked = &place::named(state.site().ok_or(Refusal::NoSite)?, asked)?;
-    let mut bodies = weigh(state, by, asked, when)?;
-    let settled = settle::after_reading(state, by, when.made_at, &bodies);
-    let more = repeat::after_reading(state, &bodies);
-    bodies.extend(settled);
-    bodies.extend(more);
-    Ok(bodies)
-}
-
-/// Late, a spot elevation, a question, or judged and called.
-fn weigh(state: &State, by: &By, asked: &TakeReading, when: When) -> Result<Vec<Body>, Refusal> {
     let shot = Shot::of(state, asked)?;
     let corrected = corrected(state, asked)?;
     let answers = answered_question(state, asked)?;
