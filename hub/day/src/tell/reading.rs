@@ -22,8 +22,8 @@ fn measured(reading: &Reading) -> (String, String) {
             let on = judged.surface.as_deref();
             let on = on.map_or(String::new(), |surface| format!(" ({surface})"));
             (
-                format!("{}: {at}, {dev}{mean}, {en}", reading.mark),
-                format!("{}: {at}, {dev}{mean}, {es}", reading.mark),
+                format!("{}{on}: {at}, {dev}{mean}, {en}", reading.mark),
+                format!("{}{on}: {at}, {dev}{mean}, {es}", reading.mark),
             )
         }
         None => (
