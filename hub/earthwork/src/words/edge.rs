@@ -2,23 +2,23 @@
 
 use super::{CallText, Language, ScreenUnit};
 use crate::layout::no_cross::{LineShot, Standing, line_text};
-use crate::length::{Form, INCH, Length, METRE};
+use crate::length::{Form, INCH, Length, METRE, mixed};
 
 /// The words of an edge reading. What is left has every doubt taken off and is rounded down, in every unit.
 pub fn edge_text(shot: &LineShot, language: Language, unit: ScreenUnit) -> CallText {
     let spanish = language == Language::Spanish;
     let left = (shot.distance - shot.guard).max(Length::ZERO);
-    let down = |step: i64| Length::from_tenth_micrometres(left.tenth_micrometres() / step * step);
+    let steps = |step: i64| (left.tenth_micrometres() / step).unsigned_abs();
     let (amount, unit_word) = match unit {
         ScreenUnit::Tenths => (
             halves(shot.half_tenths),
             if spanish { "DÉCIMAS" } else { "TENTHS" },
         ),
         ScreenUnit::FeetInches => (
-            down(INCH / 8).show(Form::Inches { parts: 8 }),
+            mixed(steps(INCH / 8), 8),
             if spanish { "PULG" } else { "IN" },
         ),
-        ScreenUnit::Millimetres => (down(METRE / 1000).show(Form::Millimetres), "MM"),
+        ScreenUnit::Millimetres => (steps(METRE / 1000).to_string(), "MM"),
     };
     let open = matches!(shot.standing, Standing::Near | Standing::Ok);
     let line = if open && unit != ScreenUnit::Tenths {
@@ -72,7 +72,7 @@ fn exact(shot: &LineShot, spanish: bool) -> String {
         (true, true) => "pasado",
     };
     let doubt = shot.guard.show(Form::DecimalFeet { places: 3 });
-    format!("{} ft {side} ± {doubt}", feet(shot.distance))
+    format!("{} {side} ± {doubt}", feet(shot.distance))
 }
 
 #[cfg(test)]
@@ -97,7 +97,7 @@ mod tests {
             (tenths.line.as_str(), tenths.amount.as_str()),
             ("LINE 2½", "2½")
         );
-        assert_eq!(tenths.exact, "0.30 ft inside ± 0.035");
+        assert_eq!(tenths.exact, "0.30 ft inside ± 0.035 ft");
         assert_eq!(text(ScreenUnit::FeetInches).line, "LINE 3 1/8 IN");
         assert_eq!(text(ScreenUnit::Millimetres).line, "LINE 80 MM");
     }

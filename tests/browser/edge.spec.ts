@@ -1,0 +1,30 @@
+/** The edge of a cut and the line that nobody may cross: what is left is told, and a crossed line stops the machine. */
+import type { Page } from "@playwright/test";
+import { call, expect, test } from "./crew.ts";
+
+/** Opens EDGE, says on which side of the line the edge lies, types the tape and sends it. */
+async function tapes(page: Page, side: "INSIDE" | "OVER", tape: string): Promise<void> {
+  await page.getByRole("button", { name: "EDGE", exact: true }).click();
+  const panel = page.getByRole("dialog", { name: /^Edge of the cut/ });
+  await panel.getByRole("button", { name: side, exact: true }).click();
+  for (const digit of tape) await panel.getByRole("button", { name: digit, exact: true }).click();
+  await expect(panel.getByRole("textbox", { name: "Tape, ft" })).toHaveValue(tape);
+  await panel.getByRole("button", { name: "SEND", exact: true }).click();
+  await expect(panel).toHaveCount(0);
+}
+
+test("what is left to the line is told with every doubt taken off", async ({ crew }) => {
+  const { ground, cab } = await crew.digs();
+  await tapes(ground.page, "INSIDE", "0.30");
+  // Three doubts of 0.02 ft are 0.035 ft; 0.30 − 0.035 = 0.265 ft, rounded down to half-tenths (derived by hand).
+  await expect(call(cab.page, "LINE 2½")).toBeVisible();
+  await expect(cab.page.getByText("0.30 ft inside ± 0.035 ft")).toBeVisible();
+});
+
+test("a crossed line stops that machine and no other", async ({ crew }) => {
+  const { ground, cab } = await crew.digs();
+  const other = await crew.joins("OPERATOR", "LG", "EX-2");
+  await tapes(ground.page, "OVER", "0.10");
+  await expect(cab.page.getByRole("alert").getByText("CREEK: line crossed", { exact: false })).toBeVisible();
+  await expect(other.page.getByText("NO CALL", { exact: true })).toBeVisible();
+});
