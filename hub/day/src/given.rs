@@ -58,6 +58,8 @@ fn target(id: &str, shape: Shape, surface: &str) -> Target {
         tolerance: Tolerance::new(len("0.10 ft"), len("0.20 ft")).unwrap(),
         guard_factor: 1.0,
         revision: 1,
+        typed_by: None,
+        proved_by: Some("PN".into()),
     }
 }
 
@@ -162,6 +164,7 @@ pub(crate) fn site() -> Site {
             doubt_per_100_ft: len("0.005 ft"),
         }],
         rules: Rules::default(),
+        frame: None,
     }
 }
 

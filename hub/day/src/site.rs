@@ -5,6 +5,7 @@ use earthwork::length::Length;
 use earthwork::level::CheckLimits;
 use earthwork::point::Point;
 use earthwork::rod::Rod;
+use earthwork::site_frame::{FrameError, Pin, PlanNumber, PlanPoint, PlanUnit, SiteFrame};
 use earthwork::target;
 use earthwork::tolerance::Tolerance;
 use earthwork::uncertainty::Surface;
@@ -35,6 +36,77 @@ pub struct Site {
     /// What this site has settled on.
     #[serde(default)]
     pub rules: Rules,
+    /// How the plan's coordinates come on to the site, when it has any.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub frame: Option<Frame>,
+}
+
+/// How the plan's coordinates come on to the site.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Frame {
+    /// What the plan counts in.
+    pub unit: PlanUnit,
+    /// The plan's east of the site's corner, as written.
+    pub east: String,
+    /// The plan's north of the site's corner, as written.
+    pub north: String,
+    /// How far the site's x axis is turned left of the plan's east, in degrees.
+    pub turn: f64,
+    /// Pins of the plan that were found and measured on the site.
+    #[serde(default)]
+    pub pins: Vec<FoundPin>,
+}
+
+/// A pin of the plan as it was found.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct FoundPin {
+    /// Its name.
+    pub id: String,
+    /// Its east on the plan, as written.
+    pub east: String,
+    /// Its north on the plan, as written.
+    pub north: String,
+    /// Where it was measured on the site.
+    pub at: Point,
+}
+
+impl Frame {
+    /// The plan's coordinates of the site's corner.
+    ///
+    /// # Errors
+    /// When they are no plain numbers.
+    pub fn origin(&self) -> Result<PlanPoint, FrameError> {
+        Ok(PlanPoint {
+            east: PlanNumber::parse(&self.east)?,
+            north: PlanNumber::parse(&self.north)?,
+        })
+    }
+
+    /// The frame, ready to bring places on to the site.
+    ///
+    /// # Errors
+    /// When a number is none.
+    pub fn made(&self) -> Result<SiteFrame, FrameError> {
+        SiteFrame::new(self.unit, self.origin()?, self.turn)
+    }
+
+    /// Each found pin by the plan, brought on to the site, and as it was measured.
+    ///
+    /// # Errors
+    /// When a number is none.
+    pub fn pairs(&self) -> Result<Vec<Pin>, FrameError> {
+        let frame = self.made()?;
+        let pairs = self.pins.iter().map(|pin| {
+            let plan = frame.to_site(PlanPoint {
+                east: PlanNumber::parse(&pin.east)?,
+                north: PlanNumber::parse(&pin.north)?,
+            })?;
+            Ok(Pin { plan, site: pin.at })
+        });
+        pairs.collect()
+    }
 }
 
 /// A point of known elevation.
@@ -117,6 +189,12 @@ pub struct Target {
     pub guard_factor: f64,
     /// Counts up with each revision; the first is 1.
     pub revision: u32,
+    /// Who typed its elevations, when that is known.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub typed_by: Option<String>,
+    /// Who typed the same elevations a second time without seeing the first; without it the target is not proved.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub proved_by: Option<String>,
 }
 
 /// A layout mark: a named point on the ground.
@@ -193,6 +271,26 @@ pub struct Rules {
     /// What happens when two shots leave the high side unsettled.
     #[serde(default)]
     pub unsettled_high: UnsettledHigh,
+    /// The forms that the form crew has, for steps; none when nobody has said.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub forms: Option<FormsAtHand>,
+    /// What a check costs and saves: how often one is due.
+    #[serde(default)]
+    pub check_costs: CheckCosts,
+}
+
+/// The forms that the form crew has.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct FormsAtHand {
+    /// How high one form is: a step is so many of them.
+    pub height: Length,
+    /// Their widths; empty when nobody has said.
+    #[serde(default)]
+    pub widths: Vec<Length>,
+    /// What a filler makes up, either way.
+    #[serde(default)]
+    pub filler: Length,
 }
 
 /// What happens when two shots leave the high side unsettled.
@@ -204,6 +302,13 @@ pub enum UnsettledHigh {
     Trim,
     /// The supervisor rules on it, as on the low side.
     AskSupervisor,
+}
+
+impl Target {
+    /// Whether its elevations were typed twice, by two people, or came from a file.
+    pub fn proved(&self) -> bool {
+        self.proved_by.is_some() || self.grade.imported()
+    }
 }
 
 impl Site {

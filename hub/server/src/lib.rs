@@ -8,6 +8,7 @@
 //! | the wire | [`http`], [`socket`] |
 //! | how phones come in | [`join`], [`http::join`] |
 //! | the site file | [`site_file`] |
+//! | files of others | [`import`] |
 //! | the log on paper and in files | [`past`], [`export`] |
 //! | the command line | [`cli`], [`examples`], [`compute`] |
 
@@ -21,6 +22,7 @@ pub mod examples;
 pub mod export;
 pub mod http;
 pub mod hub;
+pub mod import;
 pub mod join;
 pub mod limits;
 pub mod opening;

@@ -1,5 +1,8 @@
 //! Which slip would bring stray plan points on to the lot: suspected with a count, never put right.
 
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
 use super::{FrameError, PlanNumber, PlanPoint, PlanUnit};
 use crate::length::Length;
 use crate::point::Point;
@@ -10,7 +13,9 @@ use crate::vector::rounded;
 const MARGIN: Length = Length::from_hundredths_of_a_foot(20_000);
 
 /// What may have happened to the numbers.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+#[schema(as = PlanSlip)]
 pub enum Slip {
     /// East and north are in each other's place.
     Swapped,

@@ -2,6 +2,9 @@
 
 use std::fmt;
 
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
 use super::FrameError;
 use crate::length::{LONGEST, Length, nearest};
 
@@ -22,7 +25,8 @@ pub struct PlanPoint {
 }
 
 /// What a plan counts in.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
 pub enum PlanUnit {
     /// The international foot, 0.3048 m (NIST Special Publication 811, appendix B).
     Foot,
@@ -33,6 +37,9 @@ pub enum PlanUnit {
 }
 
 impl PlanNumber {
+    /// Nought.
+    pub const ZERO: PlanNumber = PlanNumber(0);
+
     /// Reads a plain decimal number of up to 12 digits and 7 decimals; exact.
     ///
     /// # Errors

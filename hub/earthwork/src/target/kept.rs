@@ -37,6 +37,14 @@ impl<D: Drawing> Kept<D> {
         }
     }
 
+    /// A drawing with what has been worked out from it before.
+    pub fn made_already(drawn: D, made: D::Made) -> Kept<D> {
+        Kept {
+            drawn,
+            made: OnceLock::from(Ok(Arc::new(made))),
+        }
+    }
+
     /// What was drawn.
     pub fn drawn(&self) -> &D {
         &self.drawn

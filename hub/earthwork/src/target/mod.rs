@@ -269,6 +269,11 @@ impl Target {
             .map_or(1.0, |slope| 1.0 / slope.hypot(1.0))
     }
 
+    /// Whether its elevations came from a file: nobody typed them.
+    pub fn imported(&self) -> bool {
+        matches!(self.shape, Shape::Surface(_) | Shape::Strip { .. })
+    }
+
     /// The same without nets that are too large for a phone.
     #[must_use]
     pub fn for_screens(&self) -> Target {

@@ -1,9 +1,10 @@
 //! Marks, by place or by station and offset along their target's run.
 
 use day::site::{Mark, Target};
+use earthwork::alignment::StationOffset;
 use earthwork::length::{Length, parse};
 use earthwork::point::Point;
-use earthwork::target::Shape;
+use earthwork::target::TargetError;
 use earthwork::uncertainty::Surface;
 
 use super::fields::Fields;
@@ -73,14 +74,15 @@ pub(super) fn along(
             "The station counts along “{name}”, which is not a target of this site, or has faults of its own."
         ));
     };
-    match &target.grade.shape {
-        Shape::Run(run) => run
-            .place(station, offset)
-            .map_err(|error| error.to_string()),
-        _ => Err(format!(
-            "“{name}” is not a run: give the mark's place instead of a station."
-        )),
-    }
+    target
+        .grade
+        .place(StationOffset { station, offset })
+        .map_err(|error| match error {
+            TargetError::NoStations => {
+                format!("“{name}” is not a run: give the mark's place instead of a station.")
+            }
+            other => other.to_string(),
+        })
 }
 
 /// A station: `20 ft`, or `0+20 ft` in hundreds of feet.

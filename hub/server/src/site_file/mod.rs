@@ -4,13 +4,14 @@
 //! |---|---|
 //! | how a value is taken out of the file, and how a fault gets its line | `fields`, `notes` |
 //! | benchmarks, lines, machines, rods, lasers, rules | `things` |
-//! | targets with their stack and shape | `targets` |
+//! | targets with their stack; their shapes | `targets`, `shapes` |
 //! | marks in the file, and from a table | `marks`, `marks_csv` |
 
 mod fields;
 mod marks;
 mod marks_csv;
 mod notes;
+mod shapes;
 mod targets;
 mod things;
 
@@ -20,6 +21,7 @@ use day::site::{Rules, Site};
 use thiserror::Error;
 use toml::de::DeTable;
 
+use crate::import;
 use fields::Fields;
 use notes::Notes;
 
@@ -90,8 +92,22 @@ pub fn read(path: &Path) -> Result<SiteRead, SiteFileError> {
     })?;
     let folder = path.parent().map(Path::to_owned).unwrap_or_default();
     read_text(&path.display().to_string(), &text, &|name| {
-        std::fs::read_to_string(folder.join(name)).map_err(|error| error.to_string())
+        file_text(&folder.join(name))
     })
+}
+
+/// The text of a file that the site file names, unless it is larger than any that a crew has.
+fn file_text(path: &Path) -> Result<String, String> {
+    let size = std::fs::metadata(path)
+        .map_err(|error| error.to_string())?
+        .len();
+    if size > import::LARGEST_FILE {
+        return Err(format!(
+            "it is {} MB large; 256 MB are read at most. Give a thinned surface",
+            size / 1_048_576
+        ));
+    }
+    std::fs::read_to_string(path).map_err(|error| error.to_string())
 }
 
 /// Reads a site from text; `beside` gives the text of a file that it names.
@@ -156,8 +172,16 @@ fn site(
     let tolerance = tolerance.and_then(|fields| targets::tolerance(notes, &fields));
     let benchmarks = top.each(notes, "benchmark", "benchmarks", things::benchmark);
     let lines = top.each(notes, "line", "lines", things::line);
+    let frame = match top.table(notes, "frame") {
+        Some(fields) => things::frame(notes, &fields).map(Some),
+        None => Some(None),
+    };
+    let files = shapes::Files {
+        beside,
+        frame: frame.as_ref().and_then(Option::as_ref),
+    };
     let targets = top.each(notes, "target", "targets", |notes, fields| {
-        targets::target(notes, fields, tolerance)
+        targets::target(notes, fields, tolerance, &files)
     });
     let mut marks = top.each(notes, "mark", "marks", |notes, fields| {
         marks::mark(notes, fields, &targets)
@@ -183,6 +207,7 @@ fn site(
         rods,
         lasers,
         rules: rules?,
+        frame: frame?,
     })
 }
 

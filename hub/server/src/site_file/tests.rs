@@ -181,3 +181,59 @@ fn a_site_file_that_is_not_there_is_said() {
         "{error}"
     );
 }
+
+/// Derived by hand from the file's own numbers; each beside the sum.
+#[test]
+fn every_kind_of_target_has_its_dig_to() {
+    let read = read(&Path::new(SITES).join("every-kind.toml")).unwrap();
+    let site = read.site;
+    let dig_to = |mark: &str| {
+        let mark = site.mark(mark).unwrap();
+        let target = site.target_of(mark).unwrap();
+        target.grade.dig_to(mark.place).unwrap()
+    };
+    for (mark, feet) in [
+        // 101.00 + 10 ft at 1 %, less 1 ft and 4 in.
+        ("W-1", 101.10 - 1.0 - 4.0 / 12.0),
+        // Past the curve level at 101.20, stepped down by 1 ft, less 1 ft and 4 in.
+        ("W-2", 100.20 - 1.0 - 4.0 / 12.0),
+        // 98.00 less 50 ft at 2 %, less wall and bedding.
+        ("D-1", 97.00 - 0.02 - 4.0 / 12.0),
+        // 5 ft from the crown at 2 %, less 6 in.
+        ("V-1", 99.90 - 0.5),
+        // 7.5 ft from the crown, less 6 in., less the undercut.
+        ("V-2", 99.85 - 0.5 - 1.5),
+        // 4 ft up, 4 ft tread, 3 ft of the slope.
+        ("F-1", 98.0 + 4.0 + 3.0),
+        // 99.00 + 20 ft at 2 %, less 4 in.
+        ("Y-1", 99.40 - 4.0 / 12.0),
+        // The ridge, less 6 in.
+        ("S-1", 103.50),
+        ("T-1", 103.00),
+    ] {
+        let DigTo::At(elevation) = dig_to(mark) else {
+            panic!("{mark} has two elevations");
+        };
+        assert!(
+            (elevation.feet() - feet).abs() < 1e-6,
+            "{mark}: {elevation}"
+        );
+    }
+    let unproved = site.targets.iter().filter(|target| !target.proved());
+    assert_eq!(unproved.count(), 0);
+}
+
+#[test]
+fn a_fault_in_a_surface_stands_with_its_own_line() {
+    let text = std::fs::read_to_string(Path::new(SITES).join("every-kind.toml")).unwrap();
+    let beside = |name: &str| {
+        let text = std::fs::read_to_string(Path::new(SITES).join(name)).unwrap();
+        Ok(text.replace("4,120,0,106.00", "4,120,0,1o6.00"))
+    };
+    let faults = faults(read_text("site.toml", &text, &beside));
+    let wrong = "every-kind-ground.csv:6: 4: elevation: “1o6.00”";
+    assert!(
+        faults.iter().any(|one| one.starts_with(wrong)),
+        "{faults:#?}"
+    );
+}

@@ -1,6 +1,6 @@
 //! Benchmarks, lines, machines, rods, lasers and rules, out of their tables.
 
-use day::site::{Benchmark, Laser, Line, Machine, Rules};
+use day::site::{Benchmark, FormsAtHand, FoundPin, Frame, Laser, Line, Machine, Rules};
 use earthwork::keep_out::Reach;
 use earthwork::length::Length;
 use earthwork::level::CheckLimits;
@@ -106,6 +106,10 @@ pub(super) fn rules(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Rules>
     } else {
         Some(usual.unsettled_high)
     };
+    let forms = match fields.table(notes, "forms") {
+        Some(forms) => forms_at_hand(notes, &forms).map(Some),
+        None => Some(None),
+    };
     fields.done(notes);
     let (good, warn) = (good?, warn?);
     if good <= Length::ZERO || warn < good {
@@ -117,5 +121,61 @@ pub(super) fn rules(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Rules>
     Some(Rules {
         checks: CheckLimits { good, warn },
         unsettled_high: unsettled_high?,
+        forms: forms?,
+        ..usual
+    })
+}
+
+fn forms_at_hand(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<FormsAtHand> {
+    let height = fields.length(notes, "height");
+    let widths = fields.lengths(notes, "widths");
+    let filler = fields.length_or(notes, "filler", Length::ZERO);
+    fields.done(notes);
+    let height = height?;
+    if height <= Length::ZERO {
+        notes.wrong_at(
+            fields.at("height"),
+            "`height` of the forms must be above zero.".to_owned(),
+        );
+    }
+    Some(FormsAtHand {
+        height,
+        widths: widths?,
+        filler: filler?,
+    })
+}
+
+/// How the plan's coordinates come on to the site.
+pub(super) fn frame(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Frame> {
+    let unit = fields.word(notes, "unit");
+    let east = fields.plain(notes, "east");
+    let north = fields.plain(notes, "north");
+    let turn = fields.number_or(notes, "turn", 0.0);
+    let pins = fields.each(notes, "pin", "frame.pins", pin);
+    fields.done(notes);
+    let frame = Frame {
+        unit: unit?,
+        east: east?,
+        north: north?,
+        turn: turn?,
+        pins,
+    };
+    if let Err(error) = frame.made() {
+        notes.wrong_at(fields.at("east"), error.to_string());
+        return None;
+    }
+    Some(frame)
+}
+
+fn pin(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<FoundPin> {
+    let id = fields.text(notes, "id");
+    let east = fields.plain(notes, "east");
+    let north = fields.plain(notes, "north");
+    let at = fields.point(notes, "at");
+    Some(FoundPin {
+        id: id?,
+        east: east?,
+        north: north?,
+        at: at?,
     })
 }

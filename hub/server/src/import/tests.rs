@@ -1,0 +1,205 @@
+//! Files of others: what is read, what is refused, and what is only suspected.
+
+use super::preview::preview;
+use super::*;
+use earthwork::length::parse;
+use earthwork::point::Point;
+use earthwork::site_frame::{PlanPoint, SiteFrame, Slip};
+
+fn feet() -> Frame {
+    Frame::new(PlanUnit::Foot)
+}
+
+fn framed() -> Frame {
+    let origin = PlanPoint {
+        east: number("2000000").unwrap(),
+        north: number("700000").unwrap(),
+    };
+    let frame = SiteFrame::new(PlanUnit::Foot, origin, 0.0).unwrap();
+    Frame::on(frame, PlanUnit::Foot, origin)
+}
+
+fn lot() -> Vec<Point> {
+    let ft = |text: &str| parse(text).unwrap();
+    [
+        ("0 ft", "0 ft"),
+        ("100 ft", "0 ft"),
+        ("100 ft", "120 ft"),
+        ("0 ft", "120 ft"),
+    ]
+    .map(|(x, y)| Point { x: ft(x), y: ft(y) })
+    .to_vec()
+}
+
+fn faults(text: &str) -> String {
+    let faults = read(text, None).unwrap_err();
+    let lines = faults
+        .iter()
+        .map(|one| format!("{}: {}", one.line, one.message));
+    lines.collect::<Vec<_>>().join("\n")
+}
+
+/// Invented, demo: the square whose diagonal is a ridge.
+const SQUARE: &str = "id,x,y,z,line\nA,0,0,1,ridge\nB,10,0,0,\nC,10,10,1,ridge\nD,0,10,0,\n";
+
+const LANDXML: &str = r#"<?xml version="1.0"?>
+<LandXML xmlns="http://www.landxml.org/schema/LandXML-1.2" version="1.2">
+ <Units><Imperial linearUnit="foot"/></Units>
+ <Surfaces><Surface name="EG"><Definition surfType="TIN">
+  <Pnts><P id="1">0 0 1</P><P id="2">0.0 10 0</P><P id="3">10 10 1</P><P id="4">10 0 0</P></Pnts>
+  <Faces><F>1 2 3</F><F>1 3 4</F><F i="1">2 3 4</F></Faces>
+ </Definition></Surface></Surfaces>
+ <Alignments/>
+</LandXML>"#;
+
+#[test]
+fn a_table_and_landxml_give_the_same_surface() {
+    for text in [SQUARE, LANDXML] {
+        let survey = read(text, None).unwrap();
+        let surface = onto_site(&survey, &feet())
+            .unwrap()
+            .surface(&survey)
+            .unwrap();
+        let middle = Point {
+            x: parse("5 ft").unwrap(),
+            y: parse("5 ft").unwrap(),
+        };
+        assert_eq!(surface.elevation_at(middle), Ok(parse("1 ft").unwrap()));
+    }
+    let survey = read(LANDXML, None).unwrap();
+    let remarks: Vec<&str> = survey
+        .remarks
+        .iter()
+        .map(|one| one.message.as_str())
+        .collect();
+    assert_eq!(
+        remarks,
+        [
+            "1 faces are marked as invisible and left out.",
+            "<Alignments> is not read."
+        ]
+    );
+    assert!(
+        read(LANDXML, Some("FG")).unwrap_err()[0]
+            .message
+            .contains("It has: EG")
+    );
+}
+
+#[test]
+fn a_customary_list_needs_no_header() {
+    let survey = read(
+        "1,700010.5,2000020.25,301.00,HUB\n2,700011,2000021,,\n",
+        None,
+    )
+    .unwrap();
+    let placed = onto_site(&survey, &framed()).unwrap();
+    assert_eq!(placed.points[0].0.x, parse("20.25 ft").unwrap());
+    assert_eq!(placed.points[0].1, Some(parse("301 ft").unwrap()));
+    assert_eq!(survey.points[0].note, "HUB");
+    assert!(
+        survey.remarks[0]
+            .message
+            .contains("point, northing, easting")
+    );
+}
+
+#[test]
+fn every_row_that_is_wrong_is_named_and_none_comes_in() {
+    let found = faults("id,x,y,z\nA,1,2,3\nB,NaN,2,3\nC,1,,3\nA,1,2,4\nD,1e9,2,3\n");
+    for words in [
+        "3: B: easting: “NaN” is not a plan coordinate",
+        "4: C: the northing is missing",
+        "5: “A” already stands in line 2 with other numbers",
+        "6: D: easting: “1e9”",
+    ] {
+        assert!(found.contains(words), "{words}\n{found}");
+    }
+    assert!(read("id,x,y,z\nA,1,2,3\nA,1,2,3\n", None).is_ok());
+    assert!(faults("").contains("empty"));
+    assert!(faults("name,colour\nA,red\n").contains("must name the columns"));
+}
+
+#[test]
+fn hostile_xml_is_refused_with_what_it_is() {
+    let bomb =
+        r#"<!DOCTYPE x [<!ENTITY a "aaaa"><!ENTITY b "&a;&a;&a;&a;">]><LandXML>&b;</LandXML>"#;
+    assert!(faults(bomb).contains("document type"));
+    assert!(faults("<LandXML><Surfaces>").contains("not sound XML"));
+    assert!(faults("<html/>").contains("not with <LandXML>"));
+    assert!(faults("<LandXML/>").contains("neither <CgPoint> nor <Surface>"));
+    let nan = LANDXML.replace("0 0 1</P>", "NaN 0 1</P>");
+    assert!(faults(&nan).contains("5: “NaN”"));
+    let two = LANDXML.replace(r#"id="2""#, r#"id="1""#);
+    assert!(faults(&two).contains("called “1”"));
+    let unknown = LANDXML.replace("<F>1 2 3</F>", "<F>1 2 9</F>");
+    assert!(faults(&unknown).contains("“1 2 9” does not name three points"));
+    let cubits = LANDXML.replace("\"foot\"", "\"cubit\"");
+    assert!(faults(&cubits).contains("counts in “cubit”"));
+    let deep = format!("{}{}", "<LandXML>".repeat(2000), "</LandXML>".repeat(2000));
+    assert!(read(&deep, None).is_err());
+}
+
+#[test]
+fn many_faults_are_counted_and_not_all_kept() {
+    let rows: Vec<String> = (0..1000).map(|row| format!("P{row},x,y,z")).collect();
+    let rows = rows.join("\n");
+    let found = read(&format!("id,x,y,z\n{rows}"), None).unwrap_err();
+    assert_eq!(found.len(), MOST_FAULTS + 1);
+    assert!(found[MOST_FAULTS].message.contains("960 more lines"));
+}
+
+#[test]
+fn landxml_points_and_lines_without_faces_are_read() {
+    let text = r#"<LandXML><CgPoints><CgPoint name="7">10 20 30.5</CgPoint></CgPoints></LandXML>"#;
+    let survey = read(text, None).unwrap();
+    assert_eq!(
+        (survey.points.len(), survey.points[0].id.as_str()),
+        (1, "7")
+    );
+    let text = r#"<LandXML><Surfaces><Surface name="FG"><SourceData>
+      <Boundaries><Boundary bndType="outer"><PntList3D>0 0 1 0 10 1 10 10 1 10 0 1 0 0 1</PntList3D></Boundary></Boundaries>
+      <Breaklines><Breakline><PntList3D>2 2 1 8 8 2</PntList3D></Breakline></Breaklines>
+      <DataPoints><PntList3D>5 2 1</PntList3D></DataPoints></SourceData></Surface></Surfaces></LandXML>"#;
+    let survey = read(text, None).unwrap();
+    assert_eq!(survey.breaklines.len(), 1);
+    assert_eq!(survey.boundary.as_ref().map(Vec::len), Some(4));
+    let surface = onto_site(&survey, &feet()).unwrap().surface(&survey);
+    assert!(surface.unwrap().triangles() > 4);
+}
+
+#[test]
+fn swapped_and_metric_numbers_are_suspected_and_nothing_is_changed() {
+    let swapped = "point,easting,northing,elevation\n1,700050,2000050,300\n";
+    let seen = preview(swapped, None, &framed(), &lot());
+    assert!(seen.usable);
+    assert_eq!(seen.hypotheses[0].slip, Slip::Swapped);
+    assert!(seen.hypotheses[0].english.contains("Nothing was changed"));
+    assert_eq!(seen.points[0].at.x, parse("-1299950 ft").unwrap());
+    let metres = "point,easting,northing\n1,609615.24,213375.24\n";
+    let seen = preview(metres, None, &framed(), &lot());
+    assert_eq!(seen.hypotheses[0].slip, Slip::Metres);
+    let fine = preview(
+        "point,easting,northing\n1,2000010,700010\n",
+        None,
+        &framed(),
+        &lot(),
+    );
+    assert_eq!(fine.hypotheses, []);
+}
+
+#[test]
+fn a_preview_names_what_was_understood_and_what_was_not() {
+    let seen = preview(SQUARE, None, &feet(), &lot());
+    assert_eq!(
+        (seen.usable, seen.all_points, seen.triangles),
+        (true, 4, Some(2))
+    );
+    assert!(seen.understood.iter().any(|one| one == "1 breaklines."));
+    let seen = preview("id,x,y,z\nA,one,2,3\n", None, &feet(), &lot());
+    assert!(!seen.usable);
+    assert_eq!(seen.not_understood[0].line, 2);
+    let half = SQUARE.replace("B,10,0,0,", "B,10,0,,");
+    let seen = preview(&half, None, &feet(), &lot());
+    assert!(!seen.usable, "{:?}", seen.not_understood);
+}
