@@ -274,9 +274,6 @@ pub struct Rules {
     /// The forms that the form crew has, for steps; none when nobody has said.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub forms: Option<FormsAtHand>,
-    /// What a check costs and saves: how often one is due.
-    #[serde(default)]
-    pub check_costs: CheckCosts,
 }
 
 /// The forms that the form crew has.
