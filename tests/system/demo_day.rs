@@ -280,6 +280,29 @@ fn every_call_reaches_its_cab_and_is_shown_in_its_operators_language() {
 }
 
 #[test]
+fn marks_are_laid_checked_scraped_and_laid_again_as_the_story_tells() {
+    let day = played();
+    let marks = |kind: &'static str| -> Vec<Value> {
+        day.of_kind(kind)
+            .flat_map(|entry| list(&entry["body"]["marks"]).to_vec())
+            .collect()
+    };
+    // The story lays 8 N, 6 P, 12 E, 6 D and 5 X marks, and lays 5 of them again after the bucket has taken them.
+    assert_eq!(marks("marks_laid").len(), 8 + 6 + 12 + 6 + 5 + 5);
+    let second: Vec<Value> = marks("marks_laid")
+        .into_iter()
+        .filter(|laid| laid["generation"] == 2)
+        .map(|laid| laid["mark"].clone())
+        .collect();
+    assert_eq!(
+        json!(second),
+        json!(["E-11", "E-10", "E-05", "E-06", "E-07"])
+    );
+    assert_eq!(json!(marks("marks_scraped")), json!(second));
+    assert_eq!(marks("marks_checked").len(), 6 + 5);
+}
+
+#[test]
 fn edges_are_told_with_every_doubt_taken_off_and_the_unread_ones_are_known() {
     let day = played();
     let read: Vec<Value> = day

@@ -46,6 +46,18 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
         ),
         (reading("P-1", "4.70"), crew.clone()),
         (
+            json!({ "kind": "lay_marks", "marks": ["P-1"], "from": { "kind": "hub" } }),
+            crew.clone(),
+        ),
+        (
+            json!({ "kind": "check_marks", "marks": ["P-1"], "apart": "0.01" }),
+            crew.clone(),
+        ),
+        (
+            json!({ "kind": "scrape_marks", "marks": ["P-1"] }),
+            on_foot_or_in_cab.clone(),
+        ),
+        (
             json!({ "kind": "read_edge", "machine": "EX-1", "text": "0.30" }),
             crew.clone(),
         ),

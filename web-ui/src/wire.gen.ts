@@ -251,6 +251,19 @@ export interface components {
             /** @description Why. */
             why: string;
         };
+        /** @description A footing, drive or ditch along a line, with grades, vertical curves and steps. */
+        Along: {
+            /** @description The line on the plan. */
+            axis: components["schemas"]["Axis"];
+            /** @description Where its grades meet, up-station. */
+            corners: components["schemas"]["Corner"][];
+            /** @description Width to the left, looking up-station. */
+            left: components["schemas"]["Length"];
+            /** @description Width to the right, looking up-station. */
+            right: components["schemas"]["Length"];
+            /** @description Its steps, up-station. */
+            steps?: components["schemas"]["ProfileStep"][];
+        };
         /** @description How much, as it is called. */
         Amount: {
             /**
@@ -279,6 +292,15 @@ export interface components {
             last: number;
             /** @description What came of it. */
             outcome: components["schemas"]["Outcome"];
+        };
+        /** @description A line on the plan: where it starts, and its pieces. */
+        Axis: {
+            /** @description The station there. */
+            first: components["schemas"]["Length"];
+            /** @description Straights and arcs, each from where the one before it ends. */
+            pieces: components["schemas"]["Piece"][];
+            /** @description Where it starts. */
+            start: components["schemas"]["Point"];
         };
         /** @description What a set-up's height rests on. */
         Basis: {
@@ -357,6 +379,15 @@ export interface components {
         }) | (components["schemas"]["ReadingLate"] & {
             /** @enum {string} */
             kind: "reading_late";
+        }) | (components["schemas"]["MarksLaid"] & {
+            /** @enum {string} */
+            kind: "marks_laid";
+        }) | (components["schemas"]["MarksChecked"] & {
+            /** @enum {string} */
+            kind: "marks_checked";
+        }) | (components["schemas"]["MarksScraped"] & {
+            /** @enum {string} */
+            kind: "marks_scraped";
         }) | (components["schemas"]["EdgeRead"] & {
             /** @enum {string} */
             kind: "edge_read";
@@ -710,6 +741,13 @@ export interface components {
             /** @description Up to and with this, shoot again; beyond it, the check has failed. */
             warn: components["schemas"]["Length"];
         };
+        /** @description A second person has measured marks again. */
+        CheckMarks: {
+            /** @description How far the two measures are apart at most, as typed in feet or with a unit. */
+            apart: string;
+            /** @description Which. */
+            marks: string[];
+        };
         /** @description The operator wants somebody to look. */
         CheckMe: Record<string, never>;
         /** @description A check shot was made. */
@@ -822,6 +860,15 @@ export interface components {
         }) | (components["schemas"]["TakeReading"] & {
             /** @enum {string} */
             kind: "take_reading";
+        }) | (components["schemas"]["LayMarks"] & {
+            /** @enum {string} */
+            kind: "lay_marks";
+        }) | (components["schemas"]["CheckMarks"] & {
+            /** @enum {string} */
+            kind: "check_marks";
+        }) | (components["schemas"]["ScrapeMarks"] & {
+            /** @enum {string} */
+            kind: "scrape_marks";
         }) | (components["schemas"]["ReadEdge"] & {
             /** @enum {string} */
             kind: "read_edge";
@@ -882,6 +929,15 @@ export interface components {
             /** @description The digest of the change as it was shown, so that nothing else is confirmed. */
             digest: string;
         };
+        /** @description Where two grades meet. */
+        Corner: {
+            /** @description The length of its vertical curve; zero for none. */
+            curve?: components["schemas"]["Length"];
+            /** @description Its elevation, on the straight grades and before any step. */
+            elevation: components["schemas"]["Length"];
+            /** @description Its station. */
+            station: components["schemas"]["Length"];
+        };
         /** @description What to do. */
         Correction: {
             /** @description Dig. */
@@ -893,6 +949,17 @@ export interface components {
             /** @description Too deep by so much; it is not filled with dug soil. */
             up: components["schemas"]["Amount"];
         } | "wait";
+        /** @description A cut face laid back or benched: its toe's line, and the parts from the toe outward. */
+        CutFace: {
+            /** @description The toe on the plan. */
+            axis: components["schemas"]["Axis"];
+            /** @description The toe's elevations, up-station. */
+            corners: components["schemas"]["Corner"][];
+            /** @description From the toe outward. */
+            faces: components["schemas"]["Face"][];
+            /** @description The side to which it rises, looking up-station. */
+            rises: components["schemas"]["Side"];
+        };
         /** @description A day began. */
         DayOpened: {
             /** @description Its name. */
@@ -981,7 +1048,7 @@ export interface components {
          * @description How a call ended. What has ended never comes back.
          * @enum {string}
          */
-        Ending: "superseded" | "done" | "stale_by_age" | "grade_ran_out" | "stale_by_laser" | "stale_by_target" | "restated" | "withdrawn" | "refused" | "new_screen" | "ruled";
+        Ending: "superseded" | "done" | "stale_by_age" | "grade_ran_out" | "stale_by_laser" | "stale_by_target" | "stale_by_mark" | "restated" | "withdrawn" | "refused" | "new_screen" | "ruled";
         /** @description One line of the log. `prev` and `hash` belong to the chain and are kept beside it. */
         Entry: {
             /** @description When the hub took it. */
@@ -1059,6 +1126,23 @@ export interface components {
             /** @description Which machine. */
             machine: string;
         };
+        /** @description One part of a face: a slope, a vertical (no run) or a bench's tread (no rise). */
+        Face: {
+            /** @description Up. */
+            rise: components["schemas"]["Length"];
+            /** @description Outward, level. */
+            run: components["schemas"]["Length"];
+        };
+        /**
+         * @description Which way the pipe is to flow.
+         * @enum {string}
+         */
+        Flow: "up_station" | "down_station";
+        /**
+         * @description How planes meet.
+         * @enum {string}
+         */
+        Fold: "crown" | "valley";
         /** @description What the hub says on the socket. */
         FromHub: {
             /** @description The hub's clock. */
@@ -1145,6 +1229,16 @@ export interface components {
             /** @enum {string} */
             kind: "alive";
         };
+        /** @description A mark's generation. */
+        Generation: {
+            /**
+             * Format: int32
+             * @description Its generation.
+             */
+            generation: number;
+            /** @description The mark. */
+            mark: string;
+        };
         /** @description The operator has it. */
         GotIt: {
             /**
@@ -1185,6 +1279,13 @@ export interface components {
             site: string;
             /** @description What to do, when something is wrong. */
             what_to_do?: string | null;
+        };
+        /** @description The invert at a station. */
+        Invert: {
+            /** @description The inside bottom of the pipe. */
+            elevation: components["schemas"]["Length"];
+            /** @description Its station. */
+            station: components["schemas"]["Length"];
         };
         /** @description What a code lets in. */
         Invitation: {
@@ -1248,9 +1349,9 @@ export interface components {
         };
         /** @description A reading judged against a target. */
         Judged: {
-            /** @description Measured − dig-to of this shot: positive is HIGH. */
+            /** @description Measured − dig-to of this shot, square to a cut face: positive is HIGH. */
             dev: components["schemas"]["Length"];
-            /** @description The elevation to dig to. */
+            /** @description The elevation of that surface. */
             dig_to: components["schemas"]["Length"];
             /** @description The guard band. */
             guard: components["schemas"]["Length"];
@@ -1267,6 +1368,8 @@ export interface components {
             revision: number;
             /** @description Too close on the high side after two shots, trimmed by the site's rule. */
             settled_high: boolean;
+            /** @description The surface that it was judged against; the ground to dig to when none. */
+            surface?: string | null;
             /** @description The target. */
             target: string;
             /** @description High, on, low, or too close to call. */
@@ -1277,6 +1380,25 @@ export interface components {
          * @enum {string}
          */
         Label: "one_benchmark" | "high_by_rule" | "by_ruling" | "confirmed";
+        /** @description What marks are laid from. */
+        LaidFrom: {
+            /** @enum {string} */
+            kind: "control";
+        } | {
+            /** @enum {string} */
+            kind: "hub";
+        } | {
+            /** @enum {string} */
+            kind: "string";
+        } | {
+            /** @description Which. */
+            id: string;
+            /** @enum {string} */
+            kind: "mark";
+        } | {
+            /** @enum {string} */
+            kind: "old_paint";
+        };
         /**
          * @description A language that a screen speaks.
          * @enum {string}
@@ -1313,6 +1435,15 @@ export interface components {
              * @description How many milliseconds.
              */
             ms: number;
+        };
+        /** @description Marks are laid, or laid again. */
+        LayMarks: {
+            /** @description From what. */
+            from: components["schemas"]["LaidFrom"];
+            /** @description Which. */
+            marks: string[];
+            /** @description A word about it. */
+            note?: string;
         };
         /** @description One layer. */
         Layer: {
@@ -1524,6 +1655,32 @@ export interface components {
             set_up: string;
             verdict?: components["schemas"]["Verdict"] | null;
         };
+        /** @description Marks were checked. */
+        MarksChecked: {
+            /** @description How far the two measures are apart at most. */
+            apart: components["schemas"]["Length"];
+            /** @description Which. */
+            marks: string[];
+        };
+        /** @description Marks were laid. */
+        MarksLaid: {
+            /**
+             * Format: int32
+             * @description How many marks away from control, hub or string; 1 is straight from one.
+             */
+            depth: number;
+            /** @description From what. */
+            from: components["schemas"]["LaidFrom"];
+            /** @description Each with its generation: 1, and one more each time that it is laid again. */
+            marks: components["schemas"]["Generation"][];
+            /** @description A word about it. */
+            note: string;
+        };
+        /** @description Marks are gone. */
+        MarksScraped: {
+            /** @description Which. */
+            marks: string[];
+        };
         /** @description Who a phone is. */
         Me: {
             /** @description The build of the pages that the hub serves. */
@@ -1590,6 +1747,18 @@ export interface components {
         } | {
             /** @enum {string} */
             kind: "place_old";
+        };
+        /**
+         * @description Triangles of points. What is written are flat lists: east, north and elevation of each point in
+         *     tenth-micrometres, and three numbers of points, counted from 0, for each triangle.
+         */
+        Net: {
+            /** @description The points. */
+            points: number[];
+            /** @description Where it came from, such as a file's name. */
+            source?: string;
+            /** @description The triangles. */
+            triangles: number[];
         };
         /** @description A changed target that one machine's operator must see. */
         NewTarget: {
@@ -1711,6 +1880,30 @@ export interface components {
             /** @enum {string} */
             kind: "joined";
         };
+        /** @description How a mark stands on the ground. */
+        Paint: {
+            /** @description When. */
+            at: components["schemas"]["Time"];
+            /** @description Who laid it. */
+            by: string;
+            /**
+             * Format: int32
+             * @description How many marks away from control, hub or string.
+             */
+            depth: number;
+            /**
+             * Format: int32
+             * @description Which generation.
+             */
+            generation: number;
+            /** @description Where it is in its life. */
+            state: components["schemas"]["PaintState"];
+        };
+        /**
+         * @description Where a mark is in its life.
+         * @enum {string}
+         */
+        PaintState: "laid" | "checked" | "scraped";
         /** @description What a reading may have been instead. */
         Perhaps: {
             /** @enum {string} */
@@ -1756,6 +1949,40 @@ export interface components {
             /** @description Which. */
             device: string;
         };
+        /** @description A piece, from where the one before it ends. */
+        Piece: {
+            /** @enum {string} */
+            kind: "line";
+            /** @description Its end. */
+            to: components["schemas"]["Point"];
+        } | {
+            /** @description Its centre. */
+            centre: components["schemas"]["Point"];
+            /** @enum {string} */
+            kind: "arc";
+            /** @description Its end. */
+            to: components["schemas"]["Point"];
+            /** @description Which way it turns. */
+            turn: components["schemas"]["Turn"];
+        };
+        /** @description A trench for a pipe. Its surface is the invert; pipe wall and bedding are layers of the stack. */
+        PipeTrench: {
+            /** @description The line on the plan. */
+            axis: components["schemas"]["Axis"];
+            /** @description Which way it is to flow. */
+            flow: components["schemas"]["Flow"];
+            /** @description Up-station. */
+            inverts: components["schemas"]["Invert"][];
+            /**
+             * Format: double
+             * @description A fall below this, in feet per foot, is odd.
+             */
+            least_fall: number;
+            /** @description Of the pipe. */
+            outside_diameter: components["schemas"]["Length"];
+            /** @description Room to each side of the pipe. */
+            side: components["schemas"]["Length"];
+        };
         /** @description A declared place. Nothing senses it. */
         PlaceCard: {
             /** @description Where. */
@@ -1772,6 +1999,34 @@ export interface components {
             /** @description Which. */
             machine: string;
         };
+        /** @description A computed place. */
+        Placed: {
+            /** @description Where that is. */
+            at: components["schemas"]["Point"];
+            /** @description One standard deviation of the place. */
+            doubt: components["schemas"]["Length"];
+            /** @description As it was said. */
+            said: components["schemas"]["Where"];
+            /** @description The tapes meet so flatly that another pair of marks is better. */
+            weak: boolean;
+        };
+        /** @description An even grade. */
+        Plane: {
+            /** @description Its elevation there. */
+            elevation: components["schemas"]["Length"];
+            /**
+             * Format: double
+             * @description Rise to the east, in feet per foot; negative falls.
+             */
+            rise_east: number;
+            /**
+             * Format: double
+             * @description Rise to the north, in feet per foot; negative falls.
+             */
+            rise_north: number;
+            /** @description A place on it. */
+            through: components["schemas"]["Point"];
+        };
         /** @description A place on the ground. */
         Point: {
             /** @description East of the site's corner. */
@@ -1786,6 +2041,15 @@ export interface components {
             refusal?: components["schemas"]["Refusal"] | null;
             /** @description In Spanish. */
             spanish: string;
+        };
+        /** @description A step of a profile. */
+        ProfileStep: {
+            /** @description Positive up. */
+            by: components["schemas"]["Length"];
+            /** @description The station of its face. */
+            station: components["schemas"]["Length"];
+            /** @description How far, either way, the face may fall from its station. */
+            window?: components["schemas"]["Length"];
         };
         /** @description What stands behind a set-up. */
         Proof: {
@@ -1890,10 +2154,11 @@ export interface components {
             judged?: components["schemas"]["Judged"] | null;
             /** @description The machine. */
             machine?: string | null;
-            /** @description The mark. */
+            /** @description The mark, or the name of a computed place. */
             mark: string;
             /** @description Rod or receiver. */
             mode: components["schemas"]["Mode"];
+            placed?: components["schemas"]["Placed"] | null;
             /**
              * Format: int64
              * @description The reading that it corrects.
@@ -2000,6 +2265,23 @@ export interface components {
             kind: "which_side";
             /** @description The mark. */
             mark: string;
+        } | {
+            /** @enum {string} */
+            kind: "mark_scraped";
+            /** @description Which. */
+            mark: string;
+        } | {
+            /** @enum {string} */
+            kind: "same_eyes";
+            /** @description Which. */
+            mark: string;
+        } | {
+            /** @description What is wrong and what to do. */
+            english: string;
+            /** @enum {string} */
+            kind: "bad_mark";
+            /** @description The same in Spanish. */
+            spanish: string;
         } | {
             /** @enum {string} */
             kind: "no_line";
@@ -2203,6 +2485,11 @@ export interface components {
             /** @description When it was made, on the hub's clock as the phone knows it. */
             made_at: components["schemas"]["Time"];
         };
+        /** @description The machine has taken the paint. */
+        ScrapeMarks: {
+            /** @description Which. */
+            marks: string[];
+        };
         /** @description Whether anyone can see what is called. */
         ScreenCard: {
             /** @enum {string} */
@@ -2382,7 +2669,38 @@ export interface components {
         } | (components["schemas"]["Run"] & {
             /** @enum {string} */
             kind: "run";
-        });
+        }) | {
+            /** @description Which. */
+            fold: components["schemas"]["Fold"];
+            /** @enum {string} */
+            kind: "fold";
+            /** @description The planes. */
+            planes: components["schemas"]["Plane"][];
+        } | (components["schemas"]["Along"] & {
+            /** @enum {string} */
+            kind: "along";
+        }) | (components["schemas"]["PipeTrench"] & {
+            /** @enum {string} */
+            kind: "trench";
+        }) | (components["schemas"]["CutFace"] & {
+            /** @enum {string} */
+            kind: "face";
+        }) | (components["schemas"]["Net"] & {
+            /** @enum {string} */
+            kind: "surface";
+        }) | {
+            /** @description The ground as it lies. */
+            ground: components["schemas"]["Net"];
+            /** @enum {string} */
+            kind: "strip";
+        } | {
+            /** @description How far off level the walk may be. */
+            band: components["schemas"]["Length"];
+            /** @description Of the whole line. */
+            elevation: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "contour";
+        };
         /** @description A mark with what it asks for. */
         SheetMark: {
             /** @description Where to aim, relative to the target; zero unless a supervisor set it. */
@@ -2397,6 +2715,7 @@ export interface components {
             /** @description A word about it. */
             note: string;
             offset?: components["schemas"]["Length"] | null;
+            paint?: components["schemas"]["Paint"] | null;
             /** @description Where it is. */
             place: components["schemas"]["Point"];
             station?: components["schemas"]["Length"] | null;
@@ -2686,10 +3005,11 @@ export interface components {
             care?: components["schemas"]["Care"];
             /** @description The machine, when it is not the one that the mark is assigned to. */
             machine?: string | null;
-            /** @description The mark under the rod. */
-            mark: string;
+            /** @description The mark under the rod; with a `place`, the name under which it is kept, or nothing. */
+            mark?: string;
             /** @description Rod, or the ground HIGH or LOW by a receiver fixed at grade rod. */
             mode: components["schemas"]["Mode"];
+            place?: components["schemas"]["Where"] | null;
             /**
              * Format: int64
              * @description The entry of the reading that this corrects.
@@ -2705,6 +3025,8 @@ export interface components {
              * @description The entry of the question that this answers: taken as it is, not asked again.
              */
             sure?: number | null;
+            /** @description The surface that it stands on, by the stack's names; the ground to dig to when none. */
+            surface?: string | null;
             /** @description The rod value as typed; with a receiver, the tenths that the ground is high or low. */
             text: string;
         };
@@ -2714,6 +3036,8 @@ export interface components {
             shape: components["schemas"]["Shape"];
             /** @description What lies under it, down to the dig. */
             stack: components["schemas"]["Stack"];
+            /** @description Zones that are dug deeper and filled again. */
+            undercuts?: components["schemas"]["Undercut"][];
             /** @description The corners of its boundary, in order; everywhere when none. A run ends at its own edges too. */
             within?: components["schemas"]["Point"][] | null;
         };
@@ -2770,6 +3094,27 @@ export interface components {
          */
         TopicWord: "operator" | "ground" | "supervisor" | "sheet";
         /**
+         * @description Which way an arc turns, looking up-station.
+         * @enum {string}
+         */
+        Turn: "left" | "right";
+        /** @description A zone dug deeper: after the fill the target stands again. */
+        Undercut: {
+            /** @description Below the dig-to of the drawing. */
+            depth: components["schemas"]["Length"];
+            /**
+             * Format: int32
+             * @description In how many lifts; 0 when nobody has said.
+             */
+            lifts?: number;
+            /** @description What fills it again; a reading can be judged against its top by this name. */
+            material: string;
+            /** @description What the crew calls it. */
+            name: string;
+            /** @description Its corners, in order. */
+            within: components["schemas"]["Point"][];
+        };
+        /**
          * @description What happens when two shots leave the high side unsettled.
          * @enum {string}
          */
@@ -2786,6 +3131,51 @@ export interface components {
         Verdict: "high" | "on" | "low" | "too_close_high" | "too_close_low";
         /** @description A view, by its topic. */
         View: components["schemas"]["OperatorView"] | components["schemas"]["GroundView"] | components["schemas"]["SupervisorView"] | components["schemas"]["SheetView"];
+        /** @description Where the rod stands when it stands on no mark. */
+        Where: {
+            /** @enum {string} */
+            kind: "station";
+            /** @description Positive to the right looking up-station. */
+            offset: components["schemas"]["Length"];
+            /** @description Along its line. */
+            station: components["schemas"]["Length"];
+            /** @description The target. */
+            target: string;
+        } | {
+            /** @description One mark. */
+            first: string;
+            /** @description The level distance from it. */
+            first_tape: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "ties";
+            /** @description Another mark. */
+            second: string;
+            /** @description The level distance from it. */
+            second_tape: components["schemas"]["Length"];
+            /** @description Which of the two places, standing at the first mark and looking toward the second. */
+            side: components["schemas"]["Side"];
+            /** @description What it is judged against; the first mark's target when none. */
+            target?: string | null;
+        } | {
+            /** @description From this mark. */
+            from: string;
+            /** @enum {string} */
+            kind: "paced";
+            /**
+             * Format: int32
+             * @description Of so many for the whole way.
+             */
+            of: number;
+            /**
+             * Format: int32
+             * @description So many paces.
+             */
+            paces: number;
+            /** @description What it is judged against; the first mark's target when none. */
+            target?: string | null;
+            /** @description Toward this one. */
+            to: string;
+        };
         /**
          * @description Why the hub closes a socket.
          * @enum {string}

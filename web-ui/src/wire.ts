@@ -22,6 +22,7 @@ export type Mode = Schemas["Mode"];
 export type Nearness = Schemas["Nearness"];
 export type Operator = Schemas["OperatorView"];
 export type Outcome = Schemas["Outcome"];
+export type Paint = Schemas["Paint"];
 export type Perhaps = Schemas["Perhaps"];
 export type Point = Schemas["Point"];
 export type Question = Schemas["Question"];

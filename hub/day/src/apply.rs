@@ -27,6 +27,9 @@ pub fn apply(state: &mut State, entry: &Entry) {
         Body::ReadingTaken(b) => said::reading::apply_taken(state, entry, b),
         Body::ReadingAsked(b) => said::reading::apply_asked(state, entry, b),
         Body::ReadingLate(_) | Body::EdgeRead(_) => {}
+        Body::MarksLaid(b) => said::marks::apply_laid(state, entry, b),
+        Body::MarksChecked(b) => said::marks::apply_checked(state, b),
+        Body::MarksScraped(b) => said::marks::apply_scraped(state, entry, b),
         Body::CallSent(b) => said::call::apply_sent(state, entry, b),
         Body::CallDelivered(b) => said::receipt::apply_delivered(state, entry, b),
         Body::CallShown(b) => said::receipt::apply_shown(state, entry, b),

@@ -100,6 +100,12 @@ pub enum Command {
     SayBumped(said::check_shot::SayBumped),
     /// One rod value at one mark.
     TakeReading(said::reading::TakeReading),
+    /// Marks are laid, or laid again.
+    LayMarks(said::marks::LayMarks),
+    /// A second person has measured marks again.
+    CheckMarks(said::marks::CheckMarks),
+    /// The machine has taken the paint.
+    ScrapeMarks(said::marks::ScrapeMarks),
     /// The tape from a line that must not be crossed to the cut's edge.
     ReadEdge(said::edge::ReadEdge),
     /// A call by eye, without a number.

@@ -62,6 +62,12 @@ pub enum Body {
     ReadingAsked(said::reading::ReadingAsked),
     /// A reading came late; logged, never shown.
     ReadingLate(said::reading::ReadingLate),
+    /// Marks were laid.
+    MarksLaid(said::marks::MarksLaid),
+    /// Marks were checked by a second person.
+    MarksChecked(said::marks::MarksChecked),
+    /// Marks are gone.
+    MarksScraped(said::marks::MarksScraped),
     /// An edge was taped to a line that must not be crossed.
     EdgeRead(said::edge::EdgeRead),
     /// A call went out.

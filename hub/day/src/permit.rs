@@ -25,13 +25,16 @@ pub fn roles(command: &Command) -> &'static [Role] {
         | Command::CloseSetUp(_)
         | Command::ShootCheck(_)
         | Command::TakeReading(_)
+        | Command::LayMarks(_)
+        | Command::CheckMarks(_)
         | Command::ReadEdge(_)
         | Command::QuickCall(_)
         | Command::WithdrawCall(_)
         | Command::SawNod(_) => &[Ground, Supervisor],
-        Command::SayBumped(_) | Command::PlaceMachine(_) | Command::SayMoved(_) => {
-            &[Ground, Operator, Supervisor]
-        }
+        Command::SayBumped(_)
+        | Command::ScrapeMarks(_)
+        | Command::PlaceMachine(_)
+        | Command::SayMoved(_) => &[Ground, Operator, Supervisor],
         Command::GotIt(_)
         | Command::CheckMe(_)
         | Command::SayCant(_)

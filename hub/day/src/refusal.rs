@@ -89,6 +89,28 @@ pub enum Refusal {
         /// The mark.
         mark: String,
     },
+    /// The mark's paint is gone.
+    #[error(
+        "{mark} is not on the ground any more. Lay it again from a hub, a string or control first."
+    )]
+    MarkScraped {
+        /// Which.
+        mark: String,
+    },
+    /// Whoever laid it can't check it.
+    #[error("{mark} was laid by the same person. Somebody else measures it a second time.")]
+    SameEyes {
+        /// Which.
+        mark: String,
+    },
+    /// A mark that can't be laid or checked so.
+    #[error("{english}")]
+    BadMark {
+        /// What is wrong and what to do.
+        english: String,
+        /// The same in Spanish.
+        spanish: String,
+    },
     /// No line on the site that must not be crossed.
     #[error(
         "This site has no line that must not be crossed. Add one to the site file with no_cross = true."

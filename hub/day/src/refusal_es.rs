@@ -57,7 +57,8 @@ pub(crate) fn spanish(refusal: &Refusal) -> String {
         | Refusal::SecondLevelling { spanish, .. }
         | Refusal::NoGrade { spanish, .. }
         | Refusal::BadTarget { spanish, .. }
-        | Refusal::BadJoin { spanish, .. } => spanish.clone(),
+        | Refusal::BadJoin { spanish, .. }
+        | Refusal::BadMark { spanish, .. } => spanish.clone(),
         Refusal::SetUpNotProven { set_up } => {
             format!("{set_up} todavía no está comprobada. Lea primero un segundo banco de nivel.")
         }
@@ -73,6 +74,12 @@ pub(crate) fn spanish(refusal: &Refusal) -> String {
         Refusal::WhichSide { mark } => format!(
             "{mark} está a menos de medio pie de un escalón. Diga de qué lado está el estadal."
         ),
+        Refusal::MarkScraped { mark } => format!(
+            "{mark} ya no está en el terreno. Póngala otra vez desde una estaca, un hilo o el control."
+        ),
+        Refusal::SameEyes { mark } => {
+            format!("{mark} la puso la misma persona. Otra la mide por segunda vez.")
+        }
         Refusal::NoLine => {
             "Esta obra no tiene línea que no se cruce. Agregue una al archivo de obra con no_cross = true.".into()
         }

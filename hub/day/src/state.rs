@@ -9,6 +9,7 @@ use serde::{Deserialize, Serialize};
 use crate::answer::Answer;
 use crate::asked::Role;
 use crate::said::call::CallSent;
+use crate::said::marks::Paint;
 use crate::said::reading::Reading;
 use crate::said::rule::Ruling;
 use crate::said::set_up::Basis;
@@ -244,6 +245,9 @@ pub struct TakenReading {
 pub struct MarkNow {
     /// The newest reading that was taken and not restated.
     pub last: Option<u64>,
+    /// How it stands on the ground, once somebody has said so.
+    #[serde(default)]
+    pub paint: Option<Paint>,
     /// The ruling on the last reading.
     pub ruling: Option<Ruling>,
     /// Readings of this mark, in the order in which they were made.

@@ -7,6 +7,7 @@ pub mod day;
 pub mod edge;
 pub mod join;
 pub mod machine;
+pub mod marks;
 pub mod quick_call;
 pub mod reading;
 pub mod receipt;

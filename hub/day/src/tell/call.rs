@@ -95,6 +95,7 @@ fn ending(how: Ending) -> (&'static str, &'static str) {
         Ending::GradeRanOut => ("said for long enough", "ya se dijo bastante"),
         Ending::StaleByLaser => ("the laser is in doubt", "el láser está en duda"),
         Ending::StaleByTarget => ("the target changed", "cambió la rasante"),
+        Ending::StaleByMark => ("the mark was laid again", "la marca se puso otra vez"),
         Ending::Restated => ("its reading was corrected", "se corrigió su lectura"),
         Ending::Withdrawn => ("taken back", "se retiró"),
         Ending::Refused => ("the operator can't", "el operador no puede"),

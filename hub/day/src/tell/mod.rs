@@ -7,6 +7,7 @@ use crate::said::receipt::ScreenNotice;
 
 mod call;
 mod laser;
+mod marks;
 mod reading;
 
 /// A sentence in both languages, and what it is about.
@@ -126,6 +127,9 @@ pub fn tell(entry: &Entry) -> Told {
         | Body::SetUpClosed(_)
         | Body::CheckShot(_)
         | Body::SetUpDoubted(_)) => laser::tell(laser),
+        Body::MarksLaid(_) | Body::MarksChecked(_) | Body::MarksScraped(_) => {
+            marks::tell(&entry.body)
+        }
         Body::EdgeRead(b) => reading::edge(b),
         Body::ReadingTaken(b) => reading::taken(&b.reading, b.spot),
         Body::ReadingAsked(b) => reading::asked(&b.reading, &b.question),

@@ -89,6 +89,8 @@ pub enum Ending {
     StaleByLaser,
     /// The target changed.
     StaleByTarget,
+    /// The mark was laid again.
+    StaleByMark,
     /// The reading behind it was restated.
     Restated,
     /// Taken back by hand.

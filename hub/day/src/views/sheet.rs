@@ -7,6 +7,7 @@ use earthwork::tolerance::Tolerance;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::said::marks::Paint;
 use crate::site::{Benchmark, Laser, Line, Machine, Mark, Site, Target};
 use crate::state::State;
 
@@ -53,6 +54,8 @@ pub struct SheetMark {
     pub tolerance: Option<Tolerance>,
     /// Where to aim, relative to the target; zero unless a supervisor set it.
     pub aim: Length,
+    /// How it stands on the ground, once somebody has said so.
+    pub paint: Option<Paint>,
     /// Station along its run.
     pub station: Option<Length>,
     /// Offset, positive to the right looking up-station.
@@ -107,6 +110,7 @@ fn sheet_mark(state: &State, site: &Site, mark: &Mark) -> SheetMark {
         no_grade,
         tolerance: target.map(|target| target.tolerance),
         aim: target.map_or(Length::ZERO, |target| state.aim(&mark.id, &target.id)),
+        paint: state.marks.get(&mark.id).and_then(|now| now.paint.clone()),
         station: mark.station,
         offset: mark.offset,
         note: mark.note.clone(),

@@ -12,7 +12,6 @@ const ROWS: &str = include_str!("../../../../fixtures/demo-day/rows.jsonl");
 /// Kinds of rows that no command exists for yet, with what they belong to. They are skipped by name.
 pub(super) const LATER: &[(&str, &str)] = &[
     ("agree_slew", "two machines near each other"),
-    ("check_marks", "laying out marks"),
     ("check_ticket", "start checks"),
     ("close_day", "closing and signing the day"),
     ("confirm_stop", "entering the keep-out"),
@@ -23,7 +22,6 @@ pub(super) const LATER: &[(&str, &str)] = &[
     ("haul_out", "loads"),
     ("inspect", "inspections"),
     ("inspect_face", "the cut face"),
-    ("lay_marks", "laying out marks"),
     ("lose_link", "entering the keep-out: still IN"),
     (
         "low_battery",
@@ -37,10 +35,8 @@ pub(super) const LATER: &[(&str, &str)] = &[
     ("read_pins", "the cut face"),
     ("ready_day", "start checks"),
     ("refuse_release", "entering the keep-out"),
-    ("relay_marks", "laying out marks"),
     ("retype_soil", "the cut face"),
     ("revise_face", "the cut face"),
-    ("scrape_marks", "laying out marks"),
     ("see_slough", "the cut face"),
     ("see_water", "the cut face"),
     ("sign_day", "closing and signing the day"),

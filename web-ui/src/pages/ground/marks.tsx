@@ -7,11 +7,13 @@ import type { SheetMark } from "../../wire";
 import { t } from "../../words";
 import { chooseMark, digTo, mark } from "./at";
 import { nearest } from "./near";
+import { PaintPanel, paintWords } from "./paint";
 
 export function MarksPage({ onChosen }: { onChosen: () => void }) {
   const words = t();
   const [near, setNear] = useState(false);
   const [search, setSearch] = useState("");
+  const [paint, setPaint] = useState(false);
   const all = sheet.value?.marks ?? [];
   const here = mark.value;
   const ordered = near && here ? nearest(all, here.place) : all;
@@ -34,7 +36,13 @@ export function MarksPage({ onChosen }: { onChosen: () => void }) {
         <Key kind="chip" pressed={near} onPress={() => setNear(true)}>
           {words.near}
         </Key>
+        {here && (
+          <Key kind="chip" onPress={() => setPaint(true)}>
+            {words.paint}
+          </Key>
+        )}
       </div>
+      {paint && <PaintPanel onClose={() => setPaint(false)} />}
       {found.length === 0 && <p>{words.noMarkFound}</p>}
       <ul class="mark-list">
         {found.map((one) => (
@@ -65,7 +73,7 @@ function MarkRow({ mark: one }: { mark: SheetMark }) {
     <>
       <strong>{one.id}</strong>
       <small>
-        {[one.machine, target, one.note].filter(Boolean).join(" · ")}
+        {[one.machine, target, paintWords(one.paint), one.note].filter(Boolean).join(" · ")}
         <br />
         {last
           ? words.lastReading(last.dev == null ? feet(last.elevation) : signed(last.dev), timeOfDay(last.at))

@@ -16,6 +16,7 @@ interface Field {
 function fields(target: SiteTarget): Field[] {
   const words = t();
   const shape = target.grade.shape;
+  const title = words.elevationOf(target.grade.stack.surface);
   const heights =
     shape.kind === "run"
       ? shape.steps.map((step, i) => ({
@@ -23,7 +24,9 @@ function fields(target: SiteTarget): Field[] {
           title: words.stepFrom(feet(step.from)),
           value: step.elevation,
         }))
-      : [{ id: "elevation", title: words.elevationOf(target.grade.stack.surface), value: shape.elevation }];
+      : "elevation" in shape
+        ? [{ id: "elevation", title, value: shape.elevation }]
+        : [];
   return [
     ...heights,
     { id: "high", title: words.toleranceHigh, value: target.tolerance.high },
@@ -45,7 +48,9 @@ export function revision(
           ...shape,
           steps: shape.steps.map((step, i) => ({ ...step, elevation: typed[`step ${i}`] ?? step.elevation })),
         }
-      : { ...shape, elevation: typed.elevation ?? shape.elevation };
+      : "elevation" in shape
+        ? { ...shape, elevation: typed.elevation ?? shape.elevation }
+        : shape;
   return {
     kind: "revise_target",
     target: target.id,

@@ -54,7 +54,9 @@ function TargetFacts({ target }: { target: SiteTarget }) {
         {target.grade.stack.surface}{" "}
         {shape.kind === "run"
           ? shape.steps.map((step) => `${feet(step.from)}: ${feet(step.elevation)}`).join(" · ")
-          : feet(shape.elevation)}
+          : "elevation" in shape
+            ? feet(shape.elevation)
+            : words.shapes[shape.kind]}
       </p>
       {target.grade.stack.layers.length > 0 && (
         <p>

@@ -57,7 +57,7 @@ pub(super) fn question(
             .as_ref()
             .map_or(Length::ZERO, |value| value.value),
         mode: asked.mode,
-        earlier: earlier.and_then(|taken| fact(taken, shot)),
+        earlier: earlier.and_then(|taken| fact(state, taken, shot)),
         neighbours: &neighbours(state, shot),
         rod: shot.rod,
         rods,
@@ -151,7 +151,12 @@ fn waits_for_second(before: &TakenReading) -> bool {
 }
 
 /// What the slip rules need to know of the last reading on the mark.
-fn fact(before: &TakenReading, shot: &Shot<'_>) -> Option<Earlier> {
+fn fact(state: &State, before: &TakenReading, shot: &Shot<'_>) -> Option<Earlier> {
+    let laid_since = state
+        .marks
+        .get(&shot.mark.id)
+        .and_then(|now| now.paint.as_ref())
+        .is_some_and(|paint| paint.at >= before.made_at);
     let dev = before.reading.elevation - shot.dig_to?;
     let judged = before.reading.judged.as_ref();
     Some(Earlier {
@@ -160,7 +165,7 @@ fn fact(before: &TakenReading, shot: &Shot<'_>) -> Option<Earlier> {
         accepted: judged.is_some_and(|judged| judged.verdict == Verdict::On),
         said_high: judged.is_some_and(|judged| judged.verdict == Verdict::High),
         // Another surface of the stack is other ground: gravel was laid, or taken off.
-        ground_changed: judged.is_some_and(|judged| judged.surface != shot.surface),
+        ground_changed: laid_since || judged.is_some_and(|judged| judged.surface != shot.surface),
     })
 }
 

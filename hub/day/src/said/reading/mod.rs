@@ -11,6 +11,7 @@ use crate::asked::By;
 use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::refusal::Refusal;
+use crate::said::marks::PaintState;
 use crate::state::{State, TakenReading};
 use crate::time::seconds;
 
@@ -248,6 +249,11 @@ pub(crate) fn take(
         let reading = shot.reading(asked, shot.judge(&[], false));
         return Ok(vec![Body::ReadingLate(ReadingLate { reading, why })]);
     }
+    if scraped(state, &shot.mark.id) {
+        return Err(Refusal::MarkScraped {
+            mark: shot.mark.id.clone(),
+        });
+    }
     if let Some(why) = shot.spot_reason() {
         let reading = shot.reading(asked, None);
         return Ok(vec![Body::ReadingTaken(ReadingTaken {
@@ -263,6 +269,15 @@ pub(crate) fn take(
     let judged = shot.judge(&joined, true);
     let reading = shot.reading(asked, judged);
     called::bodies(state, by, &shot, reading, corrected, when)
+}
+
+/// Whether the mark's paint is gone and nobody has laid it again.
+fn scraped(state: &State, mark: &str) -> bool {
+    state
+        .marks
+        .get(mark)
+        .and_then(|now| now.paint.as_ref())
+        .is_some_and(|paint| paint.state == PaintState::Scraped)
 }
 
 /// The reading that this one corrects, which must be of this day.

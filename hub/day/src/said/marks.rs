@@ -1,0 +1,416 @@
+//! The life of a mark: laid from something better than old paint, checked by a second person, scraped, laid again.
+
+use earthwork::layout::marks::{self, Parent};
+use earthwork::layout::no_cross::NoCrossLine;
+use earthwork::layout::tie;
+use earthwork::length::{self, Length};
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+use crate::asked::By;
+use crate::entry::{Body, Entry};
+use crate::refusal::{Refusal, Thing};
+use crate::said::call;
+use crate::site::{Mark, Side, Site};
+use crate::state::State;
+use crate::time::Time;
+use crate::views::call::Ending;
+
+/// Within this of a line that must not be crossed, a mark is near it (common practice).
+const NEAR_A_LINE: Length = Length::from_hundredths_of_a_foot(200);
+
+/// What marks are laid from.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum LaidFrom {
+    /// The surveyor's control.
+    Control,
+    /// A hub outside of the dig.
+    Hub,
+    /// A string between two of them.
+    String,
+    /// Another mark.
+    Mark {
+        /// Which.
+        id: String,
+    },
+    /// What is left of its own paint: refused.
+    OldPaint,
+}
+
+/// Marks are laid, or laid again.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct LayMarks {
+    /// Which.
+    pub marks: Vec<String>,
+    /// From what.
+    pub from: LaidFrom,
+    /// A word about it.
+    #[serde(default)]
+    pub note: String,
+}
+
+/// Marks were laid.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct MarksLaid {
+    /// Each with its generation: 1, and one more each time that it is laid again.
+    pub marks: Vec<Generation>,
+    /// From what.
+    pub from: LaidFrom,
+    /// How many marks away from control, hub or string; 1 is straight from one.
+    pub depth: u8,
+    /// A word about it.
+    pub note: String,
+}
+
+/// A mark's generation.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct Generation {
+    /// The mark.
+    pub mark: String,
+    /// Its generation.
+    pub generation: u32,
+}
+
+/// A second person has measured marks again.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct CheckMarks {
+    /// Which.
+    pub marks: Vec<String>,
+    /// How far the two measures are apart at most, as typed in feet or with a unit.
+    pub apart: String,
+}
+
+/// Marks were checked.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct MarksChecked {
+    /// Which.
+    pub marks: Vec<String>,
+    /// How far the two measures are apart at most.
+    pub apart: Length,
+}
+
+/// The machine has taken the paint.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct ScrapeMarks {
+    /// Which.
+    pub marks: Vec<String>,
+}
+
+/// Marks are gone.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct MarksScraped {
+    /// Which.
+    pub marks: Vec<String>,
+}
+
+/// How a mark stands on the ground.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct Paint {
+    /// Which generation.
+    pub generation: u32,
+    /// Where it is in its life.
+    pub state: PaintState,
+    /// How many marks away from control, hub or string.
+    pub depth: u8,
+    /// Who laid it.
+    pub by: String,
+    /// When.
+    pub at: Time,
+}
+
+/// Where a mark is in its life.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum PaintState {
+    /// Laid, not yet measured a second time.
+    Laid,
+    /// A second person's measure agrees.
+    Checked,
+    /// Gone: lay it again before it is read.
+    Scraped,
+}
+
+fn known<'a>(site: &'a Site, names: &[String]) -> Result<Vec<&'a Mark>, Refusal> {
+    if names.is_empty() {
+        return Err(Refusal::SayWhy {
+            what: "which marks".into(),
+        });
+    }
+    names
+        .iter()
+        .map(|name| {
+            site.mark(name).ok_or_else(|| Refusal::Unknown {
+                what: Thing::Mark,
+                name: name.clone(),
+            })
+        })
+        .collect()
+}
+
+fn paint<'a>(state: &'a State, mark: &str) -> Option<&'a Paint> {
+    state.marks.get(mark)?.paint.as_ref()
+}
+
+/// The entries of laying marks: calls on their older generation are gone.
+pub(crate) fn lay(state: &State, asked: &LayMarks) -> Result<Vec<Body>, Refusal> {
+    let site = state.site().ok_or(Refusal::NoSite)?;
+    known(site, &asked.marks)?;
+    let parent = match &asked.from {
+        LaidFrom::Control => Parent::Control,
+        LaidFrom::Hub => Parent::Hub,
+        LaidFrom::String => Parent::String,
+        LaidFrom::OldPaint => Parent::OldPaint,
+        LaidFrom::Mark { id } => {
+            known(site, std::slice::from_ref(id))?;
+            let from = paint(state, id);
+            Parent::Mark {
+                depth: from.map_or(1, |paint| paint.depth),
+                stands: from.is_some_and(|paint| paint.state != PaintState::Scraped),
+            }
+        }
+    };
+    let depth = marks::depth_from(parent).map_err(|error| Refusal::BadMark {
+        english: error.to_string(),
+        spanish: error.spanish(),
+    })?;
+    let generations = asked
+        .marks
+        .iter()
+        .map(|mark| Generation {
+            mark: mark.clone(),
+            generation: paint(state, mark).map_or(1, |paint| paint.generation + 1),
+        })
+        .collect();
+    let mut bodies = vec![Body::MarksLaid(MarksLaid {
+        marks: generations,
+        from: asked.from.clone(),
+        depth,
+        note: asked.note.trim().to_owned(),
+    })];
+    bodies.extend(gone(state, &asked.marks));
+    Ok(bodies)
+}
+
+/// The ends of live calls about marks that are not where they were.
+fn gone(state: &State, marks: &[String]) -> Vec<Body> {
+    state
+        .cabs
+        .keys()
+        .filter(|machine| {
+            state.live_call(machine).is_some_and(|(_, call)| {
+                let about = call.sent.mark.as_ref();
+                about.is_some_and(|mark| marks.contains(mark) && paint(state, mark).is_some())
+            })
+        })
+        .filter_map(|machine| call::end_live(state, machine, Ending::StaleByMark))
+        .collect()
+}
+
+/// A second person's measure makes a mark CHECKED; near a line that must not be crossed it is judged harder.
+pub(crate) fn check(state: &State, by: &By, asked: &CheckMarks) -> Result<Vec<Body>, Refusal> {
+    let site = state.site().ok_or(Refusal::NoSite)?;
+    let apart = tape(&asked.apart)?;
+    for mark in known(site, &asked.marks)? {
+        let Some(paint) = paint(state, &mark.id).filter(|paint| paint.state != PaintState::Scraped)
+        else {
+            return Err(Refusal::MarkScraped {
+                mark: mark.id.clone(),
+            });
+        };
+        if paint.by == by.person {
+            return Err(Refusal::SameEyes {
+                mark: mark.id.clone(),
+            });
+        }
+        marks::second_measure(apart, near_a_line(site, mark)).map_err(|error| {
+            Refusal::BadMark {
+                english: format!("{}: {error}", mark.id),
+                spanish: format!("{}: {}", mark.id, error.spanish()),
+            }
+        })?;
+    }
+    Ok(vec![Body::MarksChecked(MarksChecked {
+        marks: asked.marks.clone(),
+        apart,
+    })])
+}
+
+fn tape(text: &str) -> Result<Length, Refusal> {
+    let typed = text.trim();
+    let bare = typed
+        .chars()
+        .all(|c| c.is_ascii_digit() || matches!(c, '.' | ','));
+    let written = if bare {
+        format!("{typed} ft")
+    } else {
+        typed.to_owned()
+    };
+    length::parse(&written).map_err(|error| Refusal::BadMark {
+        english: error.to_string(),
+        spanish: format!("«{typed}» no es una medida. Escríbala como 0.02 o 1/4 in."),
+    })
+}
+
+/// Whether a mark lies by a line that must not be crossed.
+fn near_a_line(site: &Site, mark: &Mark) -> bool {
+    site.lines.iter().filter(|line| line.no_cross).any(|line| {
+        let kept = NoCrossLine {
+            corners: line.points.clone(),
+            keep: match line.keep {
+                Side::Left => tie::Side::Left,
+                Side::Right => tie::Side::Right,
+            },
+        };
+        kept.distance(mark.place)
+            .is_ok_and(|distance| distance.abs() <= NEAR_A_LINE)
+    })
+}
+
+pub(crate) fn scrape(state: &State, asked: &ScrapeMarks) -> Result<Vec<Body>, Refusal> {
+    let site = state.site().ok_or(Refusal::NoSite)?;
+    known(site, &asked.marks)?;
+    let left: Vec<String> = asked
+        .marks
+        .iter()
+        .filter(|mark| paint(state, mark).is_none_or(|paint| paint.state != PaintState::Scraped))
+        .cloned()
+        .collect();
+    if left.is_empty() {
+        return Ok(vec![]);
+    }
+    Ok(vec![Body::MarksScraped(MarksScraped { marks: left })])
+}
+
+pub(crate) fn apply_laid(state: &mut State, entry: &Entry, body: &MarksLaid) {
+    for laid in &body.marks {
+        state.marks.entry(laid.mark.clone()).or_default().paint = Some(Paint {
+            generation: laid.generation,
+            state: PaintState::Laid,
+            depth: body.depth,
+            by: entry.by.person.clone(),
+            at: entry.made_at,
+        });
+    }
+}
+
+pub(crate) fn apply_checked(state: &mut State, body: &MarksChecked) {
+    set_state(state, &body.marks, PaintState::Checked);
+}
+
+pub(crate) fn apply_scraped(state: &mut State, entry: &Entry, body: &MarksScraped) {
+    for mark in &body.marks {
+        let now = state.marks.entry(mark.clone()).or_default();
+        // Paint that nobody entered was there all the same: it was the first.
+        now.paint.get_or_insert_with(|| Paint {
+            generation: 1,
+            state: PaintState::Laid,
+            depth: 1,
+            by: String::new(),
+            at: entry.made_at,
+        });
+    }
+    set_state(state, &body.marks, PaintState::Scraped);
+}
+
+fn set_state(state: &mut State, marks: &[String], to: PaintState) {
+    for mark in marks {
+        if let Some(paint) = state.marks.get_mut(mark).and_then(|now| now.paint.as_mut()) {
+            paint.state = to;
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::asked::Command;
+    use crate::given::{Crew, ground, supervisor};
+    use crate::views::operator::{self, CabScreen};
+
+    fn lays(from: LaidFrom) -> Command {
+        Command::LayMarks(LayMarks {
+            marks: vec!["P-1".into()],
+            from,
+            note: String::new(),
+        })
+    }
+
+    fn scrapes() -> Command {
+        Command::ScrapeMarks(ScrapeMarks {
+            marks: vec!["P-1".into()],
+        })
+    }
+
+    fn checks(apart: &str) -> Command {
+        Command::CheckMarks(CheckMarks {
+            marks: vec!["P-1".into()],
+            apart: apart.into(),
+        })
+    }
+
+    #[test]
+    fn a_mark_is_laid_checked_by_another_scraped_and_laid_again_as_the_next_generation() {
+        let mut crew = Crew::digging();
+        crew.says(&ground(), lays(LaidFrom::String)).unwrap();
+        assert_eq!(
+            crew.says(&ground(), checks("0.01")),
+            Err(Refusal::SameEyes { mark: "P-1".into() })
+        );
+        assert!(matches!(
+            crew.says(&supervisor(), checks("0.06")),
+            Err(Refusal::BadMark { .. })
+        ));
+        crew.says(&supervisor(), checks("0.05")).unwrap();
+        crew.says(&ground(), scrapes()).unwrap();
+        assert_eq!(
+            crew.reads("P-1", "4.70"),
+            Err(Refusal::MarkScraped { mark: "P-1".into() })
+        );
+        assert!(crew.says(&ground(), lays(LaidFrom::OldPaint)).is_err());
+        crew.says(&ground(), lays(LaidFrom::Hub)).unwrap();
+        let paint = crew.state.marks["P-1"].paint.clone().unwrap();
+        assert_eq!((paint.generation, paint.state), (2, PaintState::Laid));
+        assert!(crew.reads("P-1", "4.70").is_ok());
+    }
+
+    #[test]
+    fn a_mark_laid_again_takes_its_live_call_with_it() {
+        let mut crew = Crew::digging();
+        crew.says(&ground(), lays(LaidFrom::String)).unwrap();
+        crew.reads("P-1", "4.70").unwrap();
+        crew.says(&ground(), lays(LaidFrom::Hub)).unwrap();
+        assert!(matches!(
+            operator::view(&crew.state, "EX-1").unwrap().screen,
+            CabScreen::Old {
+                why: Ending::StaleByMark,
+                ..
+            }
+        ));
+        // The ground under a mark that was laid again is other ground: a rise is no slip.
+        assert!(crew.state.live_call("EX-1").is_none());
+        crew.reads("P-1", "4.50").unwrap();
+        assert!(crew.state.live_call("EX-1").is_some());
+    }
+
+    #[test]
+    fn marks_go_two_deep_and_no_deeper() {
+        let mut crew = Crew::digging();
+        crew.says(&ground(), lays(LaidFrom::Hub)).unwrap();
+        let lay = |mark: &str, from: &str| {
+            Command::LayMarks(LayMarks {
+                marks: vec![mark.into()],
+                from: LaidFrom::Mark { id: from.into() },
+                note: String::new(),
+            })
+        };
+        crew.says(&ground(), lay("P-2", "P-1")).unwrap();
+        assert!(matches!(
+            crew.says(&ground(), lay("R-1", "P-2")),
+            Err(Refusal::BadMark { .. })
+        ));
+    }
+}
