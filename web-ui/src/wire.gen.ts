@@ -1143,6 +1143,42 @@ export interface components {
          * @enum {string}
          */
         Fold: "crown" | "valley";
+        /** @description The forms that the form crew has. */
+        FormsAtHand: {
+            /** @description What a filler makes up, either way. */
+            filler?: components["schemas"]["Length"];
+            /** @description How high one form is: a step is so many of them. */
+            height: components["schemas"]["Length"];
+            /** @description Their widths; empty when nobody has said. */
+            widths?: components["schemas"]["Length"][];
+        };
+        /** @description A pin of the plan as it was found. */
+        FoundPin: {
+            /** @description Where it was measured on the site. */
+            at: components["schemas"]["Point"];
+            /** @description Its east on the plan, as written. */
+            east: string;
+            /** @description Its name. */
+            id: string;
+            /** @description Its north on the plan, as written. */
+            north: string;
+        };
+        /** @description How the plan's coordinates come on to the site. */
+        Frame: {
+            /** @description The plan's east of the site's corner, as written. */
+            east: string;
+            /** @description The plan's north of the site's corner, as written. */
+            north: string;
+            /** @description Pins of the plan that were found and measured on the site. */
+            pins?: components["schemas"]["FoundPin"][];
+            /**
+             * Format: double
+             * @description How far the site's x axis is turned left of the plan's east, in degrees.
+             */
+            turn: number;
+            /** @description What the plan counts in. */
+            unit: components["schemas"]["PlanUnit"];
+        };
         /** @description What the hub says on the socket. */
         FromHub: {
             /** @description The hub's clock. */
@@ -2010,6 +2046,11 @@ export interface components {
             /** @description The tapes meet so flatly that another pair of marks is better. */
             weak: boolean;
         };
+        /**
+         * @description What a plan counts in.
+         * @enum {string}
+         */
+        PlanUnit: "foot" | "survey_foot" | "metre";
         /** @description An even grade. */
         Plane: {
             /** @description Its elevation there. */
@@ -2430,6 +2471,7 @@ export interface components {
         Rules: {
             /** @description When a check shot is good, and when it fails. */
             checks: components["schemas"]["CheckLimits"];
+            forms?: components["schemas"]["FormsAtHand"] | null;
             /** @description What happens when two shots leave the high side unsettled. */
             unsettled_high?: components["schemas"]["UnsettledHigh"];
         };
@@ -2788,6 +2830,7 @@ export interface components {
         Site: {
             /** @description Points of known elevation. */
             benchmarks: components["schemas"]["Benchmark"][];
+            frame?: components["schemas"]["Frame"] | null;
             /** @description The lasers in the truck. */
             lasers: components["schemas"]["Laser"][];
             /** @description Property, easement, setback and limit lines. */
@@ -2863,6 +2906,8 @@ export interface components {
             id: string;
             /** @description The name that the operator reads in the top line. */
             name: string;
+            /** @description Who typed the same elevations a second time without seeing the first; without it the target is not proved. */
+            proved_by?: string | null;
             /**
              * Format: int32
              * @description Counts up with each revision; the first is 1.
@@ -2870,6 +2915,8 @@ export interface components {
             revision: number;
             /** @description Allowed high and allowed low. */
             tolerance: components["schemas"]["Tolerance"];
+            /** @description Who typed its elevations, when that is known. */
+            typed_by?: string | null;
         };
         /** @description A slip that may have been made. */
         Slip: {
