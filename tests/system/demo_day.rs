@@ -8,6 +8,7 @@ use std::process::Command;
 
 use serde_json::{Value, json};
 
+mod laser;
 mod played;
 mod restart;
 
@@ -366,47 +367,6 @@ fn the_late_reading_is_kept_and_never_shown() {
         json!({ "kind": "newer_reading", "by": want["newer_by"] })
     );
     assert_eq!(day.of_row(&key(want), "call_sent").count(), 0);
-}
-
-#[test]
-fn check_shots_find_the_kicked_laser_and_the_wrong_benchmark() {
-    let day = played();
-    let shots: Vec<Value> = day
-        .of_kind("check_shot")
-        .map(|entry| {
-            json!([
-                entry["key"],
-                entry["body"]["residual"],
-                entry["body"]["check"]
-            ])
-        })
-        .collect();
-    let wanted: Vec<Value> = list(&day.oracles["checks"])
-        .iter()
-        .map(|check| json!([key(check), check["residual"], check["check"]]))
-        .collect();
-    assert_eq!(shots, wanted);
-    let first_try = &day.oracles["s2_first_try"];
-    let failed_key = key(first_try);
-    let failed = day
-        .of_row(&failed_key, "check_shot")
-        .next()
-        .expect("a check");
-    let slip = &failed["body"]["slips"][0];
-    assert_eq!(slip["kind"], "other_benchmark", "ranked first: {slip}");
-    assert_eq!(slip["used"], first_try["first_slip"]["used"]);
-    assert_eq!(slip["perhaps"], first_try["first_slip"]["perhaps"]);
-    let restated: Vec<&Value> = day.of_kind("set_up_restated").collect();
-    assert_eq!(restated.len(), 1);
-    assert_eq!(
-        restated[0]["body"]["basis"]["height"],
-        first_try["height_after"]
-    );
-    let on_first_try = day.of_kind("reading_taken").filter(|entry| {
-        let reading = &entry["body"]["reading"];
-        reading["set_up"] == "S2" && reading["basis"] == 1
-    });
-    assert_eq!(on_first_try.count() as u64, first_try["readings_on_it"]);
 }
 
 #[test]

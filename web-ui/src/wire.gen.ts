@@ -187,6 +187,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/pocket-sheet": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What the rod must read at every mark, from each set-up that stands; for the ground and the supervisor. */
+        get: operations["pocket_sheet"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/say": {
         parameters: {
             query?: never;
@@ -370,6 +387,18 @@ export interface components {
         }) | (components["schemas"]["SetUpDoubted"] & {
             /** @enum {string} */
             kind: "set_up_doubted";
+        }) | (components["schemas"]["CheckFellDue"] & {
+            /** @enum {string} */
+            kind: "check_fell_due";
+        }) | (components["schemas"]["SuspectWindow"] & {
+            /** @enum {string} */
+            kind: "suspect_window";
+        }) | (components["schemas"]["MarkRepeated"] & {
+            /** @enum {string} */
+            kind: "mark_repeated";
+        }) | (components["schemas"]["QuestionSettled"] & {
+            /** @enum {string} */
+            kind: "question_settled";
         }) | (components["schemas"]["ReadingTaken"] & {
             /** @enum {string} */
             kind: "reading_taken";
@@ -550,6 +579,7 @@ export interface components {
         CallSent: {
             /** @description The aim in force. */
             aim: components["schemas"]["Length"];
+            checked_at?: components["schemas"]["Time"] | null;
             /** @description Its line in English. */
             english: string;
             /** @description What to know about it. */
@@ -637,6 +667,7 @@ export interface components {
         CallView: {
             /** @description Who sent it. */
             by: string;
+            checked_at?: components["schemas"]["Time"] | null;
             delivered_at?: components["schemas"]["Time"] | null;
             got_at?: components["schemas"]["Time"] | null;
             /**
@@ -733,6 +764,31 @@ export interface components {
             check: components["schemas"]["Check"];
             /** @description (HI − rod) − benchmark. */
             residual: components["schemas"]["Length"];
+        };
+        /** @description What a check of the laser costs and saves: the interval between checks follows from it. */
+        CheckCosts: {
+            /**
+             * Format: double
+             * @description One check, in money.
+             */
+            check: number;
+            /**
+             * Format: double
+             * @description A laser is disturbed about once in so many working hours.
+             */
+            hours_between_bumps: number;
+            /**
+             * Format: double
+             * @description An hour of work with a disturbed laser, in the same money.
+             */
+            undetected_hour: number;
+        };
+        /** @description A check of a set-up is due; a graver reason takes the place of a lighter one until the check is good. */
+        CheckFellDue: {
+            /** @description Which set-up. */
+            set_up: string;
+            /** @description Why. */
+            why: components["schemas"]["Due"];
         };
         /** @description How far a check shot may miss. */
         CheckLimits: {
@@ -1000,7 +1056,7 @@ export interface components {
             /** @description What it may have been. */
             perhaps: components["schemas"]["Perhaps"][];
         } | {
-            /** @description By how much. */
+            /** @description By how much: positive when it reads higher, negative when it reads lower. */
             by: components["schemas"]["Length"];
             /** @enum {string} */
             kind: "repeat_off";
@@ -1030,6 +1086,23 @@ export interface components {
             by: string;
             /** @enum {string} */
             kind: "bumped";
+        };
+        /**
+         * @description What the sums say.
+         * @enum {string}
+         */
+        DriftSign: "quiet" | "higher" | "lower";
+        /**
+         * @description Why a check is due; the first that applies, gravest first.
+         * @enum {string}
+         */
+        Due: "bumped" | "drift" | "overdue" | "time" | "readings" | "temperature" | "restart";
+        /** @description A check of the laser that is due. The cab is never told. */
+        DueCard: {
+            /** @description Since when. */
+            since: components["schemas"]["Time"];
+            /** @description Why. */
+            why: components["schemas"]["Due"];
         };
         /** @description An edge was taped. */
         EdgeRead: {
@@ -1297,6 +1370,8 @@ export interface components {
             shots: components["schemas"]["Shot"][];
             /** @description The job. */
             site: string;
+            /** @description What a failed check or a bump put in doubt, while marks are still to be shot again or the laser is in doubt. */
+            suspects: components["schemas"]["SuspectCard"][];
         };
         /** @description Whether the hub is up. */
         Health: {
@@ -1316,6 +1391,11 @@ export interface components {
             /** @description What to do, when something is wrong. */
             what_to_do?: string | null;
         };
+        /**
+         * @description A kind of slip that a suggestion stands for.
+         * @enum {string}
+         */
+        Hypothesis: "whole_foot" | "tenth" | "digits_swapped" | "inches_as_tenths" | "other_mark";
         /** @description The invert at a station. */
         Invert: {
             /** @description The inside bottom of the pipe. */
@@ -1415,7 +1495,7 @@ export interface components {
          * @description Something to know about a call, told beside it.
          * @enum {string}
          */
-        Label: "one_benchmark" | "high_by_rule" | "by_ruling" | "confirmed";
+        Label: "one_benchmark" | "high_by_rule" | "by_ruling" | "confirmed" | "not_checked";
         /** @description What marks are laid from. */
         LaidFrom: {
             /** @enum {string} */
@@ -1690,6 +1770,17 @@ export interface components {
             /** @description On which set-up. */
             set_up: string;
             verdict?: components["schemas"]["Verdict"] | null;
+        };
+        /** @description An accepted mark was shot again from the same set-up. */
+        MarkRepeated: {
+            /** @description Which mark. */
+            mark: string;
+            /** @description The elevation now less the accepted one. */
+            residual: components["schemas"]["Length"];
+            /** @description What the repeats since the last good check say together: quiet, or check the laser now. */
+            says: components["schemas"]["DriftSign"];
+            /** @description Which set-up. */
+            set_up: string;
         };
         /** @description Marks were checked. */
         MarksChecked: {
@@ -2068,6 +2159,60 @@ export interface components {
             /** @description A place on it. */
             through: components["schemas"]["Point"];
         };
+        /** @description A mark on the sheet. */
+        PocketRow: {
+            /** @description What to dig to. */
+            dig_to: components["schemas"]["Length"];
+            /** @description What the rod reads when the ground is there: a rod that reads less stands on high ground. */
+            grade_rod: components["schemas"]["Length"];
+            /** @description The mark. */
+            mark: string;
+            /**
+             * Format: int32
+             * @description The target's revision.
+             */
+            revision: number;
+            /** @description Whether this laser can shoot it. */
+            shot: components["schemas"]["Shot"];
+            side?: components["schemas"]["StepSide"] | null;
+            /** @description Its target. */
+            target: string;
+            /** @description Allowed high and low. */
+            tolerance: components["schemas"]["Tolerance"];
+        };
+        /** @description What the rod must read from one set-up. */
+        PocketSheet: {
+            /** @description The benchmark that it rests on. */
+            benchmark: string;
+            /** @description Height of instrument. */
+            height: components["schemas"]["Length"];
+            /** @description The laser. */
+            laser: string;
+            /** @description The rods' longest reading that was counted with. */
+            rod: components["schemas"]["Length"];
+            /** @description Every mark with a grade, in the order of work. */
+            rows: components["schemas"]["PocketRow"][];
+            /** @description The set-up. */
+            set_up: string;
+            /** @description Whether it may be used: a sheet of an unproven set-up says so in large type. */
+            state: components["schemas"]["SetUpState"];
+        };
+        /** @description A sheet for each set-up that stands. It is void when its set-up is taken down or a revision in it is not the newest. */
+        PocketSheets: {
+            /** @description The moment of that entry. */
+            at: components["schemas"]["Time"];
+            /** @description The day. */
+            day: string;
+            /**
+             * Format: int64
+             * @description The entry up to which everything is told.
+             */
+            seq: number;
+            /** @description One sheet for each set-up that stands. */
+            sheets: components["schemas"]["PocketSheet"][];
+            /** @description The job. */
+            site: string;
+        };
         /** @description A place on the ground. */
         Point: {
             /** @description East of the site's corner. */
@@ -2135,6 +2280,41 @@ export interface components {
             kind: "which_is_right";
             /** @description By how much. */
             spread: components["schemas"]["Length"];
+        };
+        /** @description A question was answered by what was done next. */
+        QuestionSettled: {
+            /**
+             * Format: int64
+             * @description The entry of the question.
+             */
+            question: number;
+            /** @description The reading had been a slip: another one took its place. */
+            slip: boolean;
+            /** @description What was suggested, and whether that was it. */
+            suggested: components["schemas"]["Suggested"][];
+        };
+        /** @description How the questions about readings came out. */
+        QuestionsCard: {
+            /**
+             * Format: int32
+             * @description Answered.
+             */
+            answered: number;
+            /**
+             * Format: int32
+             * @description Asked.
+             */
+            asked: number;
+            /**
+             * Format: int32
+             * @description One of the two suggestions was what had happened.
+             */
+            hits: number;
+            /**
+             * Format: int32
+             * @description The reading had been a slip.
+             */
+            slips: number;
         };
         /** @description A word to one machine. */
         QuickCall: {
@@ -2469,6 +2649,8 @@ export interface components {
         };
         /** @description What this site has settled on. */
         Rules: {
+            /** @description What a check costs and saves: how often one is due. */
+            check_costs?: components["schemas"]["CheckCosts"];
             /** @description When a check shot is good, and when it fails. */
             checks: components["schemas"]["CheckLimits"];
             forms?: components["schemas"]["FormsAtHand"] | null;
@@ -2494,6 +2676,26 @@ export interface components {
             steps: components["schemas"]["Step"][];
             /** @description Any other point up-station on the line. */
             toward: components["schemas"]["Point"];
+        };
+        /** @description A run and its stretches that no proven reading speaks for. */
+        RunCoverage: {
+            /** @description Its first station. */
+            from: components["schemas"]["Length"];
+            /** @description Its name. */
+            name: string;
+            /**
+             * Format: int32
+             * @description Readings that are on grade and whose laser was found good afterwards.
+             */
+            proven: number;
+            /** @description The target. */
+            target: string;
+            /** @description Its last station. */
+            to: components["schemas"]["Length"];
+            /** @description Stretches without one within reach, never across a step. */
+            unproven: components["schemas"]["Stretch"][];
+            /** @description How long they are together. */
+            unproven_length: components["schemas"]["Length"];
         };
         /** @description The ground person saw the operator nod. */
         SawNod: {
@@ -2607,6 +2809,9 @@ export interface components {
         SetUpCard: {
             /** @description The benchmark of the backsight. */
             benchmark: string;
+            check_by?: components["schemas"]["Time"] | null;
+            due?: components["schemas"]["DueCard"] | null;
+            good_at?: components["schemas"]["Time"] | null;
             /** @description Height of instrument. */
             height: components["schemas"]["Length"];
             /** @description Its name, such as `S1`. */
@@ -2966,10 +3171,10 @@ export interface components {
             surface: string;
         };
         /**
-         * @description Where an edge stands against the line.
+         * @description What becomes of a mark's reading.
          * @enum {string}
          */
-        Standing: "crossed" | "touch" | "near" | "ok";
+        Standing: "stands" | "earlier_stands" | "shoot_again" | "unproven";
         /** @description From here on the run stands at one elevation, up to the next step. */
         Step: {
             /** @description The elevation of the shape's surface from here on. */
@@ -3016,6 +3221,20 @@ export interface components {
             /** @description Why. */
             why: string;
         };
+        /** @description A stretch of a run, in stations. */
+        Stretch: {
+            /** @description From this station … */
+            from: components["schemas"]["Length"];
+            /** @description … to this. */
+            to: components["schemas"]["Length"];
+        };
+        /** @description A suggestion and how it came out. */
+        Suggested: {
+            /** @description What kind of slip. */
+            kind: components["schemas"]["Hypothesis"];
+            /** @description That was it. */
+            right: boolean;
+        };
         /** @description What the supervisor's page shows. */
         SupervisorView: {
             /** @description Aims in force that are not zero. */
@@ -3025,6 +3244,8 @@ export interface components {
              * @description How often the codes of this day were renewed.
              */
             codes_generation: number;
+            /** @description What of each run is not proven. */
+            coverage: components["schemas"]["RunCoverage"][];
             /** @description The day. */
             day: string;
             /** @description What needs somebody, oldest first. */
@@ -3035,17 +3256,80 @@ export interface components {
             marks: components["schemas"]["MarkCard"][];
             /** @description Who has joined. */
             people: components["schemas"]["PersonCard"][];
+            /** @description How the questions about readings came out. */
+            questions: components["schemas"]["QuestionsCard"];
             /** @description Every set-up of the day that is not closed. */
             set_ups: components["schemas"]["SetUpCard"][];
             /** @description The job. */
             site: string;
             site_change?: components["schemas"]["SiteChangeCard"] | null;
+            /** @description What failed checks and bumps of the day put in doubt: also what has been settled since. */
+            suspects: components["schemas"]["SuspectCard"][];
         };
         /**
          * @description What the rod stands on.
          * @enum {string}
          */
         Surface: "trimmed" | "tooth_marked" | "hard_or_rock";
+        /** @description What a failed check or a bump put in doubt. */
+        SuspectCard: {
+            /** @description The last good check. */
+            from: components["schemas"]["Time"];
+            held_at?: components["schemas"]["Time"] | null;
+            moved_by?: components["schemas"]["Time"] | null;
+            /**
+             * Format: int32
+             * @description How many readings it holds.
+             */
+            readings: number;
+            residual?: components["schemas"]["Length"] | null;
+            /** @description Which set-up. */
+            set_up: string;
+            /** @description Marks to shoot again, in walking order; one that was shot again has left. */
+            shoot_again: components["schemas"]["SuspectMark"][];
+            /** @description Marks that stand either way, and earlier acceptances that stand. */
+            stand: components["schemas"]["SuspectMark"][];
+            to?: components["schemas"]["Time"] | null;
+        };
+        /** @description A mark with a reading in the window. */
+        SuspectMark: {
+            /** @description When that reading was made. */
+            at: components["schemas"]["Time"];
+            dev?: components["schemas"]["Length"] | null;
+            dev_if_moved?: components["schemas"]["Length"] | null;
+            /** @description The mark. */
+            mark: string;
+            /**
+             * Format: int64
+             * @description The entry of the reading that is spoken of: the last in the window, or the acceptance before it that stands.
+             */
+            reading: number;
+            /** @description What becomes of it. */
+            standing: components["schemas"]["Standing"];
+            verdict?: components["schemas"]["Verdict"] | null;
+            verdict_if_moved?: components["schemas"]["Verdict"] | null;
+        };
+        /**
+         * @description What was found about the readings between the last good check and the shot that ended the doubt. A later one of the
+         *     same set-up takes its place.
+         */
+        SuspectWindow: {
+            /** @description The last good check. */
+            from: components["schemas"]["Time"];
+            held_at?: components["schemas"]["Time"] | null;
+            /** @description Its marks in walking order: the order of work. */
+            marks: components["schemas"]["SuspectMark"][];
+            moved_by?: components["schemas"]["Time"] | null;
+            /**
+             * Format: int32
+             * @description How many readings lie in it, repeats that were asked about included.
+             */
+            readings: number;
+            residual?: components["schemas"]["Length"] | null;
+            /** @description Which set-up. */
+            set_up: string;
+            to?: components["schemas"]["Time"] | null;
+        };
         /** @description One rod value at one mark. */
         TakeReading: {
             /** @description How finely it was read. */
@@ -3660,6 +3944,52 @@ export interface operations {
                 };
                 content: {
                     "application/json": string;
+                };
+            };
+        };
+    };
+    pocket_sheet: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PocketSheets"];
+                };
+            };
+            /** @description Not in */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No day is open, or the hub is closing */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
                 };
             };
         };

@@ -38,6 +38,7 @@ export type SheetMark = Schemas["SheetMark"];
 export type SiteTarget = Schemas["SiteTarget"];
 export type Slip = Schemas["Slip"];
 export type StepSide = Schemas["StepSide"];
+export type SuspectCard = Schemas["SuspectCard"];
 export type Supervisor = Schemas["SupervisorView"];
 export type Tolerance = Schemas["Tolerance"];
 export type Verdict = Schemas["Verdict"];

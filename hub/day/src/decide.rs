@@ -41,7 +41,7 @@ pub fn decide(state: &State, asked: &Asked, now: Time) -> Result<Vec<Body>, Refu
         Command::LevelAgain(c) => said::set_up::level_again(state, c),
         Command::UseOneBenchmark(c) => said::set_up::use_one(state, c),
         Command::CloseSetUp(c) => said::set_up::close(state, c),
-        Command::ShootCheck(c) => said::check_shot::shoot(state, c),
+        Command::ShootCheck(c) => said::check_shot::shoot(state, c, when),
         Command::SayBumped(c) => said::check_shot::bumped(state, by, c),
         Command::TakeReading(c) => said::reading::take(state, by, c, when),
         Command::LayMarks(c) => said::marks::lay(state, c),
@@ -70,10 +70,14 @@ pub fn decide(state: &State, asked: &Asked, now: Time) -> Result<Vec<Body>, Refu
 
 /// The next moment at which something ends by itself.
 pub fn next_deadline(state: &State) -> Option<Time> {
-    said::call::next_deadline(state)
+    let call = said::call::next_deadline(state);
+    let check = said::check_due::next_deadline(state);
+    [call, check].into_iter().flatten().min()
 }
 
 /// What has ended by itself.
 pub fn on_deadline(state: &State, now: Time) -> Vec<Body> {
-    said::call::on_deadline(state, now)
+    let mut bodies = said::call::on_deadline(state, now);
+    bodies.extend(said::check_due::on_deadline(state, now));
+    bodies
 }

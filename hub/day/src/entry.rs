@@ -56,6 +56,14 @@ pub enum Body {
     CheckShot(said::check_shot::CheckShot),
     /// A set-up is in doubt; calls on it are gone.
     SetUpDoubted(said::check_shot::SetUpDoubted),
+    /// A check of a set-up is due.
+    CheckFellDue(said::check_due::CheckFellDue),
+    /// What a failed check or a bump put in doubt, judged both ways.
+    SuspectWindow(said::suspect::SuspectWindow),
+    /// An accepted mark was shot again: a free check of the laser.
+    MarkRepeated(said::repeat::MarkRepeated),
+    /// A question about a reading was answered by what was done next.
+    QuestionSettled(said::settle::QuestionSettled),
     /// A reading was taken.
     ReadingTaken(said::reading::ReadingTaken),
     /// A reading was asked about and not shown.

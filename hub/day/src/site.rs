@@ -274,6 +274,32 @@ pub struct Rules {
     /// The forms that the form crew has, for steps; none when nobody has said.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub forms: Option<FormsAtHand>,
+    /// What a check costs and saves: how often one is due.
+    #[serde(default)]
+    pub check_costs: CheckCosts,
+}
+
+/// What a check of the laser costs and saves: the interval between checks follows from it.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct CheckCosts {
+    /// One check, in money.
+    pub check: f64,
+    /// An hour of work with a disturbed laser, in the same money.
+    pub undetected_hour: f64,
+    /// A laser is disturbed about once in so many working hours.
+    pub hours_between_bumps: f64,
+}
+
+/// $4, $250 and once in 24 working hours (invented figures; a site puts in its own).
+impl Default for CheckCosts {
+    fn default() -> Self {
+        Self {
+            check: 4.0,
+            undetected_hour: 250.0,
+            hours_between_bumps: 24.0,
+        }
+    }
 }
 
 /// The forms that the form crew has.

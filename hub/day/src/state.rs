@@ -2,7 +2,10 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use earthwork::laser::check_due::Due;
+use earthwork::laser::drift::Drift;
 use earthwork::length::Length;
+use earthwork::slip::Learned;
 use earthwork::words::{Language, ScreenUnit};
 use serde::{Deserialize, Serialize};
 
@@ -10,10 +13,11 @@ use crate::answer::Answer;
 use crate::asked::Role;
 use crate::said::call::CallSent;
 use crate::said::marks::Paint;
-use crate::said::reading::Reading;
+use crate::said::reading::{Question, Reading};
 use crate::said::rule::Ruling;
 use crate::said::set_up::Basis;
 use crate::said::site::SiteChangeFound;
+use crate::said::suspect::SuspectWindow;
 use crate::site::Site;
 use crate::time::Time;
 use crate::views::call::CallState;
@@ -45,7 +49,13 @@ pub struct State {
     /// Readings of this day that were taken, by entry.
     pub readings: BTreeMap<u64, TakenReading>,
     /// Readings of this day that were asked about, by entry.
-    pub asked: BTreeMap<u64, Reading>,
+    pub asked: BTreeMap<u64, AskedReading>,
+    /// How this day's questions were answered.
+    pub slips: SlipRecord,
+    /// What failed checks and bumps of this day put in doubt, in the order in which they came.
+    pub suspects: Vec<Suspect>,
+    /// How often a set-up of this day was put in doubt.
+    pub bumps: u32,
     /// What is current on each mark.
     pub marks: BTreeMap<String, MarkNow>,
     /// Aims, by mark or target.
@@ -123,6 +133,62 @@ pub struct SetUp {
     pub last_check: Option<CheckCard>,
     /// Readings since the last good check.
     pub readings_since_check: u32,
+    /// When the shot was made that last proved it.
+    pub good_at: Option<Time>,
+    /// A check is due: why, and since when.
+    pub due: Option<(Due, Time)>,
+    /// What repeats on accepted marks and check shots add up to since the last good check.
+    pub drift: Drift,
+    /// Repeats on accepted marks, in the order in which they were made.
+    pub repeats: Vec<RepeatShot>,
+}
+
+/// An accepted mark shot again, when nobody was told to dig there.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct RepeatShot {
+    /// The mark.
+    pub mark: String,
+    /// When it was made.
+    pub at: Time,
+    /// The elevation now less the accepted one.
+    pub residual: Length,
+}
+
+/// A reading that was asked about.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct AskedReading {
+    /// The reading as it came.
+    pub reading: Reading,
+    /// What was asked.
+    pub question: Question,
+    /// Who took it.
+    pub by: String,
+    /// When it was made.
+    pub made_at: Time,
+    /// It has been answered.
+    pub settled: bool,
+}
+
+/// How the questions of a day were answered.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+pub struct SlipRecord {
+    /// Questions that were answered.
+    pub answered: u32,
+    /// Those whose reading had been a slip.
+    pub slips: u32,
+    /// Those whose first or second suggestion was what had happened.
+    pub hits: u32,
+    /// What they teach about the next suggestions.
+    pub learned: Learned,
+}
+
+/// What a failed check or a bump put in doubt.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Suspect {
+    /// What was found.
+    pub window: SuspectWindow,
+    /// The marks that are still to be shot again.
+    pub open: BTreeSet<String>,
 }
 
 impl SetUp {
@@ -134,6 +200,14 @@ impl SetUp {
     /// Height of instrument in force.
     pub fn height(&self) -> Length {
         self.basis.last().map_or(Length::ZERO, |basis| basis.height)
+    }
+
+    /// A shot made at this moment proved it: everything is counted from here.
+    pub(crate) fn now_good(&mut self, at: Time) {
+        self.good_at = Some(at);
+        self.readings_since_check = 0;
+        self.due = None;
+        self.drift = Drift::default();
     }
 
     /// Whether readings on it become calls.

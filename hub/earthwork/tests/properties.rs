@@ -5,7 +5,7 @@ use earthwork::length::{Form, Length, parse};
 use earthwork::level::{elevation, grade_rod, height_of_instrument};
 use earthwork::point::Point;
 use earthwork::rod::{Rod, RodUnit};
-use earthwork::slip::{Candidate, Earlier, Misclosure, Mode, doubt, explain_misclosure};
+use earthwork::slip::{Candidate, Earlier, Learned, Misclosure, Mode, doubt, explain_misclosure};
 use earthwork::target::{DigTo, Layer, Run, Shape, Stack, Step, Target};
 use earthwork::tolerance::{Tolerance, Verdict, can_be_proven, verdict};
 use earthwork::words::{Language, ScreenUnit, call_text};
@@ -337,6 +337,7 @@ proptest! {
                 neighbours: &[],
                 rod: &rod(),
                 rods: &[],
+                learned: &Learned::default(),
             });
             prop_assert_eq!(asked, None);
             earlier = Some(Earlier { dev, same_set_up: true, accepted: false, said_high: dev > Length::ZERO, ground_changed: false });

@@ -30,10 +30,15 @@ const LONGEST_WAIT: Duration = Duration::from_secs(1);
 /// Where an answer goes.
 type Reply = oneshot::Sender<Result<Answer, NotDone>>;
 
+/// Reads what is kept, once.
+type Look = Box<dyn FnOnce(&State) + Send>;
+
 /// What the writer waits for.
 enum Event {
     /// A request.
     Asked { asked: Box<Asked>, reply: Reply },
+    /// Somebody wants to see what is kept.
+    Look(Look),
     /// The clock was moved by hand.
     Stepped,
     /// The end.
@@ -119,6 +124,26 @@ impl Writer {
         }
     }
 
+    /// Sees what is kept at this moment, as one value of its own.
+    ///
+    /// # Errors
+    /// [`NotDone`], never a refusal.
+    pub async fn look<T: Send + 'static>(
+        &self,
+        see: impl FnOnce(&State) -> T + Send + 'static,
+    ) -> Result<T, NotDone> {
+        let (reply, seen) = oneshot::channel();
+        let look: Look = Box::new(move |state| {
+            // Who has hung up need not see it.
+            let _ = reply.send(see(state));
+        });
+        match self.events.try_send(Event::Look(look)) {
+            Ok(()) => seen.await.map_err(|_gone| NotDone::NotKept),
+            Err(TrySendError::Full(_)) => Err(NotDone::Busy),
+            Err(TrySendError::Disconnected(_)) => Err(NotDone::Closing),
+        }
+    }
+
     /// Ends the writer after what waits.
     pub fn stop(&self) {
         // A writer that is gone need not be stopped.
@@ -194,6 +219,7 @@ impl Desk {
     fn turn(&mut self, events: Vec<Event>) -> bool {
         let mut batch = Batch::default();
         let mut go_on = true;
+        let mut looks = Vec::new();
         self.ended_by_itself(&mut batch);
         for event in events {
             match event {
@@ -201,11 +227,16 @@ impl Desk {
                     let answer = self.answer(&asked, &mut batch);
                     batch.replies.push((reply, answer));
                 }
+                Event::Look(look) => looks.push(look),
                 Event::Stepped => {}
                 Event::Stop => go_on = false,
             }
         }
         self.keep(batch);
+        // A state that could not be kept is shown to nobody.
+        for look in looks.into_iter().filter(|_| !self.halted) {
+            look(&self.state);
+        }
         go_on
     }
 

@@ -1,4 +1,6 @@
 /** A call in the words of this screen. */
+
+import { timeOfDay } from "../show";
 import { clock, language, linked, now, unit } from "../state";
 import type { CallText, CallView, MachineCard, Message } from "../wire";
 import { t } from "../words";
@@ -6,6 +8,16 @@ import { t } from "../words";
 /** The text in this screen's language and unit, as the hub wrote it. */
 export function textOf(call: CallView): CallText | undefined {
   return call.texts.find((text) => text.language === language.value && text.unit === unit.value);
+}
+
+/** What to know about a call; the time of the last check where the laser was not checked since. */
+export function labelWords(call: CallView): string[] {
+  const words = t();
+  return call.labels.map((label) =>
+    label === "not_checked" && call.checked_at != null
+      ? words.notCheckedSince(timeOfDay(call.checked_at))
+      : words.labels[label],
+  );
 }
 
 export type Half = "down" | "up" | "grade" | "none";

@@ -1,5 +1,5 @@
 /** A laser set-up: whether it may be used, and why not. */
-import { ago, feet, length, signed } from "../show";
+import { ago, feet, length, signed, timeOfDay } from "../show";
 import { now, unit } from "../state";
 import type { SetUpCard } from "../wire";
 import { t } from "../words";
@@ -16,6 +16,11 @@ export function SetUpFacts({ card }: { card: SetUpCard }) {
       {card.state.kind === "in_doubt" && (
         <p>
           {words.doubtDo} {card.state.agreed.length > 0 && words.agreed(card.state.agreed.join(", "))}
+        </p>
+      )}
+      {card.due && (
+        <p class="trouble" role="status">
+          {words.due[card.due.why]} · {timeOfDay(card.due.since)}
         </p>
       )}
       <p>

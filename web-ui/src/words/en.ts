@@ -1,5 +1,16 @@
 /** English, as the crew says it: what to do, then why. */
-import type { CantReason, Care, Ending, QuickWord, Role, Ruling, SpotReason, Way } from "./kinds";
+import type {
+  CantReason,
+  Care,
+  Due,
+  Ending,
+  QuickWord,
+  Role,
+  Ruling,
+  SpotReason,
+  Standing,
+  Way,
+} from "./kinds";
 
 export const en = {
   // Common.
@@ -86,10 +97,12 @@ export const en = {
   } satisfies Record<Ending, string>,
   labels: {
     one_benchmark: "ONE BENCHMARK",
+    not_checked: "LASER NOT CHECKED",
     high_by_rule: "HIGH BY RULE",
     by_ruling: "BY RULING",
     confirmed: "ASKED AND CONFIRMED",
   },
+  notCheckedSince: (at: string) => `LASER NOT CHECKED SINCE ${at}`,
   quick: {
     more: "MORE",
     a_little: "A LITTLE",
@@ -310,6 +323,33 @@ export const en = {
   doubtDo: "No calls until two benchmarks agree.",
   agreed: (list: string) => `Agreed since: ${list}`,
   sinceCheck: (n: number) => `${n} ${n === 1 ? "reading" : "readings"} since the last check`,
+  due: {
+    bumped: "CHECK THE LASER: it was bumped",
+    drift: "CHECK THE LASER: repeats do not agree",
+    overdue: "CHECK THE LASER: calls now say that it was not checked",
+    time: "Check due: the interval has passed",
+    readings: "Check due: 25 readings",
+    temperature: "Check due: the temperature has changed",
+    restart: "Check due: work starts again",
+  } satisfies Record<Due, string>,
+  suspectHead: (setUp: string, from: string, to: string, by: string, n: number) =>
+    `${setUp} ${from}–${to}: off by ${by}, ${n} readings in doubt`,
+  suspectOpen: (setUp: string, from: string, n: number) =>
+    `${setUp} since ${from}: ${n} readings UNPROVEN, no benchmark shot since`,
+  reshoot: "RE-SHOOT",
+  standEither: "Stand either way",
+  standings: {
+    stands: "stands",
+    earlier_stands: "what was accepted before stands",
+    shoot_again: "may be wrong",
+    unproven: "unproven",
+  } satisfies Record<Standing, string>,
+  ifMoved: (booked: string, moved: string) => `${booked}, or ${moved} if the laser had moved`,
+  unprovenRuns: "Not proven",
+  unprovenRun: (name: string, feet: string, of: string, gaps: string) =>
+    `${name}: ${feet} of ${of} ft (${gaps})`,
+  questionsCame: (asked: number, slips: number, hits: number) =>
+    `${asked} readings asked about: ${slips} slips, ${hits} of them as suggested`,
   checked: {
     good: (by: string) => `Good. Off by ${by}.`,
     again: (by: string) => `Off by ${by}. Shoot it again.`,

@@ -82,10 +82,12 @@ export const es: typeof en = {
   },
   labels: {
     one_benchmark: "UN SOLO BANCO",
+    not_checked: "LÁSER SIN REVISAR",
     high_by_rule: "ARRIBA POR REGLA",
     by_ruling: "POR DECISIÓN",
     confirmed: "PREGUNTADO Y CONFIRMADO",
   },
+  notCheckedSince: (at) => `LÁSER SIN REVISAR DESDE ${at}`,
   quick: {
     more: "MÁS",
     a_little: "UN POCO",
@@ -297,6 +299,31 @@ export const es: typeof en = {
   doubtDo: "Sin llamadas hasta que coincidan dos bancos.",
   agreed: (list) => `Coinciden desde entonces: ${list}`,
   sinceCheck: (n) => `${n} ${n === 1 ? "lectura" : "lecturas"} desde la última revisión`,
+  due: {
+    bumped: "REVISE EL LÁSER: lo golpearon",
+    drift: "REVISE EL LÁSER: las repeticiones no concuerdan",
+    overdue: "REVISE EL LÁSER: las órdenes ya dicen que no se revisó",
+    time: "Toca revisar: pasó el plazo",
+    readings: "Toca revisar: 25 lecturas",
+    temperature: "Toca revisar: cambió la temperatura",
+    restart: "Toca revisar: se reanuda el trabajo",
+  },
+  suspectHead: (setUp, from, to, by, n) => `${setUp} ${from}–${to}: difiere ${by}, ${n} lecturas en duda`,
+  suspectOpen: (setUp, from, n) =>
+    `${setUp} desde ${from}: ${n} lecturas SIN COMPROBAR, no se leyó ningún banco`,
+  reshoot: "LEER OTRA VEZ",
+  standEither: "Quedan de las dos maneras",
+  standings: {
+    stands: "queda",
+    earlier_stands: "queda lo aceptado antes",
+    shoot_again: "puede estar mal",
+    unproven: "sin comprobar",
+  },
+  ifMoved: (booked, moved) => `${booked}, o ${moved} si el láser ya se había movido`,
+  unprovenRuns: "Sin comprobar",
+  unprovenRun: (name, feet, of, gaps) => `${name}: ${feet} de ${of} pies (${gaps})`,
+  questionsCame: (asked, slips, hits) =>
+    `${asked} lecturas con pregunta: ${slips} errores, ${hits} como se sugirió`,
   checked: {
     good: (by) => `Bien. Difiere ${by}.`,
     again: (by) => `Difiere ${by}. Lea otra vez.`,

@@ -43,6 +43,9 @@ pub struct CallSent {
     pub readings: Vec<u64>,
     /// What to know about it.
     pub labels: Vec<Label>,
+    /// The laser's last good check, when the label says that there was none since.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub checked_at: Option<Time>,
     /// The keep-out reminder.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub reminder: Option<Reminder>,
@@ -173,6 +176,7 @@ pub(crate) struct Draft {
     pub(crate) aim: Length,
     pub(crate) readings: Vec<u64>,
     pub(crate) labels: Vec<Label>,
+    pub(crate) checked_at: Option<Time>,
 }
 
 /// The entry that sends a call.
@@ -199,6 +203,7 @@ pub(crate) fn send(state: &State, by: &By, when: When, draft: Draft) -> Body {
         aim: draft.aim,
         readings: draft.readings,
         labels: draft.labels,
+        checked_at: draft.checked_at,
         reminder,
     })
 }

@@ -1,5 +1,6 @@
 //! A reading on a benchmark proves that the set-up still holds, or puts it in doubt.
 
+use earthwork::laser::drift::CHECK_DOUBT_FT;
 use earthwork::length::Length;
 use earthwork::level::{self, Check};
 use earthwork::slip::{Misclosure, Slip, explain_misclosure};
@@ -7,11 +8,14 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
+use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::refusal::Refusal;
 use crate::said::call;
 use crate::said::set_up::{self, DoubtReason, Proof, SetUpProven};
+use crate::said::suspect::{self, EndShot};
 use crate::state::{SetUp, State};
+use crate::time::Time;
 use crate::views::call::Ending;
 use crate::views::ground::{CheckCard, SetUpState};
 
@@ -71,7 +75,7 @@ pub struct SetUpDoubted {
     pub pauses: Vec<String>,
 }
 
-pub(crate) fn shoot(state: &State, asked: &ShootCheck) -> Result<Vec<Body>, Refusal> {
+pub(crate) fn shoot(state: &State, asked: &ShootCheck, when: When) -> Result<Vec<Body>, Refusal> {
     let site = state.site().ok_or(Refusal::NoSite)?;
     let set_up = set_up::standing(state, &asked.set_up)?;
     let shot_on = set_up::benchmark(site, &asked.benchmark)?;
@@ -94,8 +98,19 @@ pub(crate) fn shoot(state: &State, asked: &ShootCheck) -> Result<Vec<Body>, Refu
         slips,
         usable: set_up.usable(),
     })];
+    let proof = (check == Check::Good)
+        .then(|| proof(set_up, &asked.benchmark))
+        .flatten();
+    if let Some(ends) = ends_doubt(
+        state,
+        set_up,
+        proof.as_ref(),
+        (when.made_at, residual, check),
+    ) {
+        bodies.extend(suspect::window(state, set_up, Some(ends)));
+    }
     match check {
-        Check::Good => bodies.extend(proof(set_up, &asked.benchmark).map(|proof| {
+        Check::Good => bodies.extend(proof.map(|proof| {
             Body::SetUpProven(SetUpProven {
                 set_up: asked.set_up.clone(),
                 proof,
@@ -107,11 +122,42 @@ pub(crate) fn shoot(state: &State, asked: &ShootCheck) -> Result<Vec<Body>, Refu
                 benchmark: asked.benchmark.clone(),
                 residual,
             };
-            bodies.extend(doubt(state, set_up, why));
+            let ends = EndShot {
+                at: when.made_at,
+                residual,
+            };
+            bodies.extend(doubt(state, set_up, why, Some(ends)));
         }
         Check::Again | Check::Failed => {}
     }
     Ok(bodies)
+}
+
+/// The shot that says what a doubted laser did: the first benchmark after a bump, and later the second one that agrees,
+/// after which the laser is known not to have moved.
+fn ends_doubt(
+    state: &State,
+    set_up: &SetUp,
+    proof: Option<&Proof>,
+    (at, residual, check): (Time, Length, Check),
+) -> Option<EndShot> {
+    if !matches!(set_up.state, SetUpState::InDoubt { .. }) {
+        return None;
+    }
+    let unmoved = EndShot {
+        at,
+        residual: Length::ZERO,
+    };
+    if proof.is_some() {
+        return Some(unmoved);
+    }
+    if !suspect::is_open_ended(state, &set_up.id) {
+        return None;
+    }
+    Some(match check {
+        Check::Good => unmoved,
+        Check::Again | Check::Failed => EndShot { at, residual },
+    })
 }
 
 /// What a good shot on this benchmark proves, if anything.
@@ -175,11 +221,12 @@ pub(crate) fn bumped(state: &State, by: &By, asked: &SayBumped) -> Result<Vec<Bo
         DoubtReason::Bumped {
             by: by.person.clone(),
         },
+        None,
     ))
 }
 
 /// Calls on a set-up in doubt are gone. A machine pauses unless its work rests on another set-up that still holds.
-fn doubt(state: &State, set_up: &SetUp, why: DoubtReason) -> Vec<Body> {
+fn doubt(state: &State, set_up: &SetUp, why: DoubtReason, ends: Option<EndShot>) -> Vec<Body> {
     let rests_elsewhere = |machine: &str| {
         state
             .cabs
@@ -204,6 +251,7 @@ fn doubt(state: &State, set_up: &SetUp, why: DoubtReason) -> Vec<Body> {
         why,
         pauses,
     }));
+    bodies.extend(suspect::window(state, set_up, ends));
     bodies
 }
 
@@ -218,7 +266,12 @@ pub(crate) fn apply_check(state: &mut State, entry: &Entry, body: &CheckShot) {
         check: body.check,
     });
     match (&mut set_up.state, body.check) {
-        (SetUpState::Proven { .. }, Check::Good) => set_up.readings_since_check = 0,
+        (SetUpState::Proven { .. }, Check::Good) => set_up.now_good(entry.made_at),
+        (SetUpState::Proven { .. }, Check::Again) => {
+            if let Ok(drift) = set_up.drift.after(body.residual, CHECK_DOUBT_FT) {
+                set_up.drift = drift;
+            }
+        }
         (SetUpState::InDoubt { agreed, .. }, Check::Good) if !agreed.contains(&body.benchmark) => {
             agreed.push(body.benchmark.clone());
         }
@@ -235,6 +288,7 @@ pub(crate) fn apply_doubted(state: &mut State, entry: &Entry, body: &SetUpDoubte
             agreed: vec![],
         };
     }
+    state.bumps += 1;
     for machine in &body.pauses {
         state.cab_mut(machine).paused = Some((body.set_up.clone(), entry.at));
     }

@@ -4,7 +4,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::entry::{Body, Entry};
-use crate::state::{Cab, State};
+use crate::state::{Cab, SlipRecord, State};
 
 /// The hub opens a day.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -44,6 +44,9 @@ pub(crate) fn apply_opened(state: &mut State, entry: &Entry, body: &DayOpened) {
     state.calls.clear();
     state.readings.clear();
     state.asked.clear();
+    state.slips = SlipRecord::default();
+    state.suspects.clear();
+    state.bumps = 0;
     state.marks.clear();
     state.aims.clear();
     state.answers.clear();

@@ -125,6 +125,7 @@ fn bodies(
             aim: Length::ZERO,
             readings: vec![state.seq + 1],
             labels: vec![],
+            checked_at: None,
         },
     ));
     if shot.standing == Standing::Crossed {

@@ -2,6 +2,7 @@
 
 pub mod aim;
 pub mod call;
+pub mod check_due;
 pub mod check_shot;
 pub mod day;
 pub mod edge;
@@ -11,8 +12,11 @@ pub mod marks;
 pub mod quick_call;
 pub mod reading;
 pub mod receipt;
+pub mod repeat;
 pub mod revise;
 pub mod rule;
 pub mod set_up;
+pub mod settle;
 pub mod site;
 pub mod stop;
+pub mod suspect;

@@ -65,6 +65,7 @@ pub(crate) fn say(
             aim: Length::ZERO,
             readings: vec![],
             labels: vec![],
+            checked_at: None,
         },
     ));
     Ok(bodies)

@@ -117,6 +117,7 @@ pub(crate) fn rule(state: &State, by: &By, asked: &Rule, when: When) -> Result<V
             aim,
             readings,
             labels: vec![Label::ByRuling],
+            checked_at: None,
         },
     ));
     Ok(bodies)

@@ -1,5 +1,6 @@
 //! The laser is set up, proven, restated, taken down.
 
+use earthwork::laser::drift::Drift;
 use earthwork::length::Length;
 use earthwork::level;
 use earthwork::point::Point;
@@ -7,9 +8,9 @@ use earthwork::rod::RodReading;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::entry::Body;
+use crate::entry::{Body, Entry};
 use crate::refusal::{Refusal, Thing};
-use crate::said::call;
+use crate::said::{call, suspect};
 use crate::site::{Benchmark, Site};
 use crate::state::{SetUp, State};
 use crate::views::call::Ending;
@@ -350,11 +351,18 @@ pub(crate) fn use_one(state: &State, asked: &UseOneBenchmark) -> Result<Vec<Body
 }
 
 pub(crate) fn close(state: &State, asked: &CloseSetUp) -> Result<Vec<Body>, Refusal> {
-    standing(state, &asked.set_up)?;
-    Ok(vec![Body::SetUpClosed(SetUpClosed {
+    let set_up = standing(state, &asked.set_up)?;
+    // Taken down without a closing check: what was read since the last one can't be proven any more.
+    let mut bodies: Vec<Body> = if set_up.usable() {
+        suspect::window(state, set_up, None).into_iter().collect()
+    } else {
+        vec![]
+    };
+    bodies.push(Body::SetUpClosed(SetUpClosed {
         set_up: asked.set_up.clone(),
         why: asked.why.clone(),
-    })])
+    }));
+    Ok(bodies)
 }
 
 pub(crate) fn apply_set_up(state: &mut State, body: &LaserSetUp) {
@@ -367,6 +375,10 @@ pub(crate) fn apply_set_up(state: &mut State, body: &LaserSetUp) {
         closed: false,
         last_check: None,
         readings_since_check: 0,
+        good_at: None,
+        due: None,
+        drift: Drift::default(),
+        repeats: vec![],
     });
 }
 
@@ -375,10 +387,13 @@ pub(crate) fn apply_restated(state: &mut State, body: &SetUpRestated) {
         set_up.basis.push(body.basis.clone());
         set_up.state = SetUpState::Unproven;
         set_up.last_check = None;
+        set_up.good_at = None;
+        set_up.due = None;
+        set_up.drift = Drift::default();
     }
 }
 
-pub(crate) fn apply_proven(state: &mut State, body: &SetUpProven) {
+pub(crate) fn apply_proven(state: &mut State, entry: &Entry, body: &SetUpProven) {
     if let Some(set_up) = state.set_up_mut(&body.set_up) {
         if let Some(basis) = &body.basis {
             set_up.basis.push(basis.clone());
@@ -386,7 +401,7 @@ pub(crate) fn apply_proven(state: &mut State, body: &SetUpProven) {
         set_up.state = SetUpState::Proven {
             proof: body.proof.clone(),
         };
-        set_up.readings_since_check = 0;
+        set_up.now_good(entry.made_at);
     }
     // A laser that two benchmarks stand behind is what a paused cab waits for.
     for cab in state.cabs.values_mut() {

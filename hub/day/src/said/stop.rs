@@ -5,6 +5,7 @@ use utoipa::ToSchema;
 
 use crate::entry::{Body, Entry};
 use crate::refusal::{Refusal, Thing};
+use crate::said::check_due;
 use crate::state::State;
 use crate::views::ground::StopCard;
 
@@ -86,10 +87,18 @@ pub(crate) fn lift(state: &State, asked: &LiftStop) -> Result<Vec<Body>, Refusal
     if machines.is_empty() {
         return Ok(vec![]);
     }
-    Ok(vec![Body::StopLifted(StopLifted {
+    let all_over = machines
+        .iter()
+        .filter_map(|machine| state.cabs.get(machine)?.stop.as_ref())
+        .any(|stop| stop.all);
+    let mut bodies = vec![Body::StopLifted(StopLifted {
         machines,
         why: asked.why.trim().to_owned(),
-    })])
+    })];
+    if all_over {
+        bodies.extend(check_due::by_restart(state));
+    }
+    Ok(bodies)
 }
 
 pub(crate) fn apply_stopped(state: &mut State, entry: &Entry, body: &Stopped) {

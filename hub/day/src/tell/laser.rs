@@ -2,7 +2,7 @@
 
 use earthwork::level::Check;
 
-use super::{Told, feet, signed};
+use super::{Told, feet, proving, signed};
 use crate::entry::Body;
 use crate::said::set_up::{DoubtReason, Proof};
 
@@ -71,6 +71,8 @@ pub(super) fn tell(body: &Body) -> Told {
                 format!("{} EN DUDA: {es}. Cabinas en pausa.", b.set_up),
             )
         }
+        Body::SuspectWindow(b) => proving::suspect(b),
+        Body::CheckFellDue(b) => proving::due(b),
         _ => Told::default(),
     }
 }

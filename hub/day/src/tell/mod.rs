@@ -8,6 +8,7 @@ use crate::said::receipt::ScreenNotice;
 mod call;
 mod laser;
 mod marks;
+mod proving;
 mod reading;
 
 /// A sentence in both languages, and what it is about.
@@ -126,7 +127,11 @@ pub fn tell(entry: &Entry) -> Told {
         | Body::SetUpProven(_)
         | Body::SetUpClosed(_)
         | Body::CheckShot(_)
-        | Body::SetUpDoubted(_)) => laser::tell(laser),
+        | Body::SetUpDoubted(_)
+        | Body::SuspectWindow(_)
+        | Body::CheckFellDue(_)) => laser::tell(laser),
+        Body::MarkRepeated(b) => proving::repeated(b),
+        Body::QuestionSettled(b) => proving::settled(b),
         Body::MarksLaid(_) | Body::MarksChecked(_) | Body::MarksScraped(_) => {
             marks::tell(&entry.body)
         }

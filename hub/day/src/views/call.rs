@@ -52,6 +52,8 @@ pub enum Label {
     ByRuling,
     /// Taken with a value that was asked about and confirmed.
     Confirmed,
+    /// The laser was not checked for more than twice the interval: see `checked_at`.
+    NotChecked,
 }
 
 /// Where a call is in its life.
@@ -133,6 +135,9 @@ pub struct CallView {
     pub texts: Vec<CallText>,
     /// What to know about it.
     pub labels: Vec<Label>,
+    /// The laser's last good check, when the label says that there was none since.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub checked_at: Option<Time>,
     /// Who sent it.
     pub by: String,
     /// When the reading was made.
@@ -177,6 +182,7 @@ pub(crate) fn view(id: u64, call: &Call) -> CallView {
         message: sent.message,
         texts,
         labels: sent.labels.clone(),
+        checked_at: sent.checked_at,
         by: call.by.clone(),
         made_at: call.made_at,
         sent_at: call.sent_at,

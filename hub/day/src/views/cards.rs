@@ -1,9 +1,13 @@
 //! Cards that the ground person and the supervisor share: machines, set-ups, marks.
 
+use crate::said::check_due;
 use crate::said::reading::Judged;
+use crate::said::suspect::SuspectMark;
 use crate::state::{Cab, Screen, SetUp, State};
 use crate::views::call;
-use crate::views::ground::{MachineCard, MarkCard, ScreenCard, SetUpCard};
+use crate::views::ground::{
+    DueCard, MachineCard, MarkCard, ScreenCard, SetUpCard, SetUpState, SuspectCard,
+};
 use earthwork::keep_out::keep_out_radius;
 
 /// One card for each machine of the site.
@@ -67,8 +71,49 @@ pub(crate) fn set_ups(state: &State) -> Vec<SetUpCard> {
             state: set_up.state.clone(),
             last_check: set_up.last_check.clone(),
             readings_since_check: set_up.readings_since_check,
+            good_at: set_up.good_at,
+            check_by: check_due::moments(state, set_up).map(|(due, _)| due),
+            due: set_up.due.map(|(why, since)| DueCard { why, since }),
         })
         .collect()
+}
+
+/// What failed checks and bumps of the day put in doubt, in the order in which they came.
+pub(crate) fn suspects(state: &State) -> Vec<SuspectCard> {
+    state
+        .suspects
+        .iter()
+        .map(|suspect| {
+            let window = &suspect.window;
+            let marks = |owed: bool| -> Vec<SuspectMark> {
+                window
+                    .marks
+                    .iter()
+                    .filter(|mark| mark.standing.is_owed() == owed)
+                    .filter(|mark| !owed || suspect.open.contains(&mark.mark))
+                    .cloned()
+                    .collect()
+            };
+            SuspectCard {
+                set_up: window.set_up.clone(),
+                from: window.from,
+                to: window.to,
+                residual: window.residual,
+                readings: window.readings,
+                held_at: window.held_at,
+                moved_by: window.moved_by,
+                shoot_again: marks(true),
+                stand: marks(false),
+            }
+        })
+        .collect()
+}
+
+/// Whether a set-up that still stands is in doubt.
+pub(crate) fn in_doubt(state: &State, set_up: &str) -> bool {
+    state
+        .set_up(set_up)
+        .is_some_and(|set_up| !set_up.closed && matches!(set_up.state, SetUpState::InDoubt { .. }))
 }
 
 /// The last reading on each mark, in the order of work; then on places that are no mark, by name.

@@ -1,6 +1,7 @@
 //! The ground person's screen: the machines, the laser, the last reading on each mark, what the rod must read.
 
 use earthwork::keep_out::Nearness;
+use earthwork::laser::check_due::Due;
 use earthwork::length::Length;
 use earthwork::level;
 use earthwork::tolerance::Verdict;
@@ -11,6 +12,7 @@ use utoipa::ToSchema;
 use crate::keep_out;
 use crate::said::reading;
 use crate::said::set_up::{DoubtReason, Proof};
+use crate::said::suspect::SuspectMark;
 use crate::site::{MachineShape, Site};
 use crate::state::{SetUp, State};
 use crate::time::Time;
@@ -33,6 +35,8 @@ pub struct Ground {
     pub marks: Vec<MarkCard>,
     /// What a shot at each mark would take, for each usable set-up.
     pub shots: Vec<Shot>,
+    /// What a failed check or a bump put in doubt, while marks are still to be shot again or the laser is in doubt.
+    pub suspects: Vec<SuspectCard>,
 }
 
 /// A machine as the ground person and the supervisor see it.
@@ -145,6 +149,44 @@ pub struct SetUpCard {
     pub last_check: Option<CheckCard>,
     /// Readings since the last good check.
     pub readings_since_check: u32,
+    /// The last shot that proved it.
+    pub good_at: Option<Time>,
+    /// When the next check falls due by the clock, while it may be used.
+    pub check_by: Option<Time>,
+    /// A check is due: why, and since when.
+    pub due: Option<DueCard>,
+}
+
+/// A check of the laser that is due. The cab is never told.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct DueCard {
+    /// Why.
+    pub why: Due,
+    /// Since when.
+    pub since: Time,
+}
+
+/// What a failed check or a bump put in doubt.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct SuspectCard {
+    /// Which set-up.
+    pub set_up: String,
+    /// The last good check.
+    pub from: Time,
+    /// The benchmark shot that ends it; none while there was none.
+    pub to: Option<Time>,
+    /// What that shot missed by.
+    pub residual: Option<Length>,
+    /// How many readings it holds.
+    pub readings: u32,
+    /// The last repeat that fits a laser not yet moved.
+    pub held_at: Option<Time>,
+    /// The first repeat that fits a laser already moved.
+    pub moved_by: Option<Time>,
+    /// Marks to shoot again, in walking order; one that was shot again has left.
+    pub shoot_again: Vec<SuspectMark>,
+    /// Marks that stand either way, and earlier acceptances that stand.
+    pub stand: Vec<SuspectMark>,
 }
 
 /// Whether a set-up may be used.
@@ -232,6 +274,10 @@ pub fn view(state: &State) -> Option<Ground> {
         set_ups: cards::set_ups(state),
         marks: cards::marks(state),
         shots: shots(state, site),
+        suspects: cards::suspects(state)
+            .into_iter()
+            .filter(|card| !card.shoot_again.is_empty() || cards::in_doubt(state, &card.set_up))
+            .collect(),
     })
 }
 

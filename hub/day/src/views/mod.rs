@@ -5,7 +5,9 @@
 
 pub mod call;
 mod cards;
+pub mod coverage;
 pub mod ground;
 pub mod operator;
+pub mod pocket;
 pub mod sheet;
 pub mod supervisor;

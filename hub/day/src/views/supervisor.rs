@@ -9,7 +9,8 @@ use crate::said::site::SiteDifference;
 use crate::state::State;
 use crate::time::Time;
 use crate::views::cards;
-use crate::views::ground::{MachineCard, MarkCard, ScreenCard, SetUpCard, SetUpState};
+use crate::views::coverage::{self, RunCoverage};
+use crate::views::ground::{MachineCard, MarkCard, ScreenCard, SetUpCard, SetUpState, SuspectCard};
 
 /// What the supervisor's page shows.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -35,6 +36,25 @@ pub struct Supervisor {
     pub codes_generation: u32,
     /// Aims in force that are not zero.
     pub aims: Vec<AimCard>,
+    /// What failed checks and bumps of the day put in doubt: also what has been settled since.
+    pub suspects: Vec<SuspectCard>,
+    /// How the questions about readings came out.
+    pub questions: QuestionsCard,
+    /// What of each run is not proven.
+    pub coverage: Vec<RunCoverage>,
+}
+
+/// How the questions about readings came out.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct QuestionsCard {
+    /// Asked.
+    pub asked: u32,
+    /// Answered.
+    pub answered: u32,
+    /// The reading had been a slip.
+    pub slips: u32,
+    /// One of the two suggestions was what had happened.
+    pub hits: u32,
 }
 
 /// One thing that needs somebody, with one action.
@@ -163,6 +183,14 @@ pub fn view(state: &State) -> Option<Supervisor> {
                 aim: *aim,
             })
             .collect(),
+        suspects: cards::suspects(state),
+        questions: QuestionsCard {
+            asked: u32::try_from(state.asked.len()).unwrap_or(u32::MAX),
+            answered: state.slips.answered,
+            slips: state.slips.slips,
+            hits: state.slips.hits,
+        },
+        coverage: coverage::coverage(state),
         machines,
         set_ups,
         marks,

@@ -83,14 +83,20 @@ pub struct SinceCheck {
     pub restarted: bool,
     /// Somebody said that the laser was bumped.
     pub bumped: bool,
+    /// Repeats say that it drifts, or a point shot from two lasers comes out in two heights.
+    pub drifts: bool,
 }
 
 /// Why a check is due; the first that applies, gravest first.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize, ToSchema)]
+#[derive(
+    Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, ToSchema,
+)]
 #[serde(rename_all = "snake_case")]
 pub enum Due {
     /// The laser was bumped: no call before it is checked.
     Bumped,
+    /// Repeats on accepted marks say that it drifts.
+    Drift,
     /// Twice the interval has passed: calls say that the laser is not checked.
     Overdue,
     /// The interval has passed.
@@ -110,6 +116,7 @@ pub fn due(since: &SinceCheck, interval_ms: i64) -> Option<Due> {
         .is_some_and(|by| by.abs() > WARMER_OR_COLDER_F);
     [
         (since.bumped, Due::Bumped),
+        (since.drifts, Due::Drift),
         (
             since.elapsed_ms > interval_ms.saturating_mul(2),
             Due::Overdue,
@@ -158,6 +165,7 @@ mod tests {
             warmer_f: Some(-25.0),
             restarted: false,
             bumped: false,
+            drifts: false,
         };
         assert_eq!(due(&quiet, 100), None);
         assert_eq!(
@@ -209,6 +217,17 @@ mod tests {
                 100
             ),
             Some(Due::Restart)
+        );
+        assert_eq!(
+            due(
+                &SinceCheck {
+                    drifts: true,
+                    elapsed_ms: 999,
+                    ..quiet
+                },
+                100
+            ),
+            Some(Due::Drift)
         );
         let all = SinceCheck {
             bumped: true,

@@ -2,10 +2,12 @@
 //!
 //! Everything here is asked, never applied: a wrong guess that is applied silently is worse than the slip.
 
+mod learned;
 mod misclosure;
 mod reading;
 mod typed;
 
+pub use learned::{HALVES_AFTER, Hypothesis, Learned};
 pub use misclosure::{Misclosure, Slip, explain_misclosure};
 pub use reading::{Candidate, Doubt, Earlier, Mode, Neighbour, Perhaps, doubt};
 

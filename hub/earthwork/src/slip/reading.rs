@@ -4,7 +4,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use super::typed::{digits_swapped, feet_and_inches, inches_as_tenths};
-use super::{fit, likeliest};
+use super::{Hypothesis, Learned, fit, likeliest};
 use crate::length::Length;
 use crate::rod::{Rod, RodUnit};
 
@@ -71,6 +71,8 @@ pub struct Candidate<'a> {
     pub rod: &'a Rod,
     /// All rods of the site.
     pub rods: &'a [Rod],
+    /// What the day has taught about suggestions.
+    pub learned: &'a Learned,
 }
 
 impl Candidate<'_> {
@@ -92,9 +94,9 @@ pub enum Doubt {
         /// What it may have been.
         perhaps: Vec<Perhaps>,
     },
-    /// An accepted mark reads higher than it did: check the laser.
+    /// An accepted mark reads otherwise than it did, and nobody was told to dig there: check the laser.
     RepeatOff {
-        /// By how much.
+        /// By how much: positive when it reads higher, negative when it reads lower.
         by: Length,
     },
     /// It fits the machine's last mark, not the one that was picked.
@@ -160,16 +162,20 @@ fn low_after_high(reading: &Candidate) -> Option<Doubt> {
     (reading.mode == Mode::ReceiverLow && earlier.said_high).then_some(Doubt::WhichWay)
 }
 
-/// Digging does not raise the ground. On an accepted mark, where nobody digs, a rise is a free check of the
-/// laser instead.
+/// Digging does not raise the ground. On an accepted mark, where nobody digs, a rise or a fall is a free check
+/// of the laser instead.
 fn ground_rose(reading: &Candidate) -> Option<Doubt> {
     let earlier = reading.earlier?;
     let by = reading.dev() - earlier.dev;
-    if !earlier.same_set_up || earlier.ground_changed || by <= ROSE {
+    if !earlier.same_set_up || earlier.ground_changed {
         return None;
     }
     if earlier.accepted {
-        return Some(Doubt::RepeatOff { by });
+        // A lifted laser makes accepted ground fall, and a dropped one makes it rise.
+        return (by.abs() > ROSE).then_some(Doubt::RepeatOff { by });
+    }
+    if by <= ROSE {
+        return None;
     }
     Some(Doubt::GroundRose {
         by,
@@ -215,7 +221,8 @@ fn perhaps(reading: &Candidate) -> Vec<Perhaps> {
     {
         let miss = (reading.elevation - other.target).abs();
         if miss <= FITS {
-            let weight = if other.machines_last { 0.30 } else { 0.15 };
+            let weight = if other.machines_last { 0.30 } else { 0.15 }
+                * reading.learned.factor(Hypothesis::OtherMark);
             let mark = Perhaps::Mark {
                 id: other.mark.clone(),
             };
@@ -235,7 +242,8 @@ fn other_readings(reading: &Candidate) -> Vec<(f64, Perhaps)> {
     let mut add = |weight: f64, value: Length, what: Perhaps| {
         let fits = plausible(reading, reading.dev() + typed - value);
         if value >= Length::ZERO && value <= rod.length && fits > 0.0 {
-            weighed.push((weight * fits, what));
+            let learned = reading.learned.factor(Hypothesis::of(&what, typed));
+            weighed.push((weight * learned * fits, what));
         }
     };
     for hundredths in [100, -100, 10, -10] {
@@ -310,6 +318,7 @@ mod tests {
             neighbours,
             rod: &rod(RodUnit::FeetHundredths),
             rods,
+            learned: &Learned::default(),
         })
     }
 
@@ -380,6 +389,14 @@ mod tests {
             ask(830, Some(accepted), &[], &[]),
             Some(Doubt::RepeatOff { by: ft(13) })
         );
+        // A lifted laser lowers it instead; half a tenth either way is reading error.
+        assert_eq!(
+            ask(856, Some(accepted), &[], &[]),
+            Some(Doubt::RepeatOff { by: ft(-13) })
+        );
+        for typed in [838, 848] {
+            assert_eq!(ask(typed, Some(accepted), &[], &[]), None, "{typed}");
+        }
     }
 
     #[test]
@@ -397,6 +414,7 @@ mod tests {
                 neighbours: &[],
                 rod: &rod(RodUnit::FeetHundredths),
                 rods: &[],
+                learned: &Learned::default(),
             })
         };
         assert_eq!(ask(Mode::ReceiverLow, true), Some(Doubt::WhichWay));

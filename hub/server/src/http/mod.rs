@@ -6,6 +6,7 @@ pub mod join;
 pub mod log;
 pub mod openapi;
 pub mod pages;
+pub mod pocket;
 pub mod problem;
 pub mod say;
 
@@ -46,6 +47,7 @@ pub fn routes(hub: Hub) -> impl FnOnce(&mut ServiceConfig) + Clone {
                     .service(log::log_table)
                     .service(log::log_entry)
                     .service(log::whole_log)
+                    .service(pocket::pocket_sheet)
                     .service(codes::day_codes)
                     .service(codes::choose_address)
                     .service(openapi::document)

@@ -3,7 +3,7 @@
 use actix_web::{HttpResponse, get};
 use utoipa::OpenApi;
 
-use super::{codes, join, log, pages, say};
+use super::{codes, join, log, pages, pocket, say};
 use crate::socket;
 
 /// Everything that the hub answers.
@@ -23,6 +23,7 @@ use crate::socket;
         log::log_entry,
         log::log_table,
         log::whole_log,
+        pocket::pocket_sheet,
         codes::day_codes,
         codes::choose_address,
         document,

@@ -1,6 +1,6 @@
 //! Benchmarks, lines, machines, rods, lasers and rules, out of their tables.
 
-use day::site::{Benchmark, FormsAtHand, FoundPin, Frame, Laser, Line, Machine, Rules};
+use day::site::{Benchmark, CheckCosts, FormsAtHand, FoundPin, Frame, Laser, Line, Machine, Rules};
 use earthwork::keep_out::Reach;
 use earthwork::length::Length;
 use earthwork::level::CheckLimits;
@@ -110,6 +110,7 @@ pub(super) fn rules(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Rules>
         Some(forms) => forms_at_hand(notes, &forms).map(Some),
         None => Some(None),
     };
+    let check_costs = check_costs(notes, fields, usual.check_costs);
     fields.done(notes);
     let (good, warn) = (good?, warn?);
     if good <= Length::ZERO || warn < good {
@@ -122,7 +123,7 @@ pub(super) fn rules(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Rules>
         checks: CheckLimits { good, warn },
         unsettled_high: unsettled_high?,
         forms: forms?,
-        ..usual
+        check_costs,
     })
 }
 
@@ -178,4 +179,24 @@ fn pin(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<FoundPin> {
         north: north?,
         at: at?,
     })
+}
+
+/// What a check of the laser costs and saves; what is not given is as usual.
+fn check_costs(notes: &mut Notes, fields: &Fields<'_, '_>, usual: CheckCosts) -> CheckCosts {
+    let mut above_zero = |key: &str, usual: f64| {
+        let value = fields.number_or(notes, key, usual).unwrap_or(usual);
+        if value.is_finite() && value > 0.0 {
+            return value;
+        }
+        notes.wrong_at(
+            fields.at(key),
+            format!("`{key}` must be a number above zero."),
+        );
+        usual
+    };
+    CheckCosts {
+        check: above_zero("check_cost", usual.check),
+        undetected_hour: above_zero("undetected_hour_cost", usual.undetected_hour),
+        hours_between_bumps: above_zero("hours_between_bumps", usual.hours_between_bumps),
+    }
 }

@@ -4,6 +4,7 @@ import { rodText } from "../../grade";
 import { say } from "../../hub";
 import { HoldKey, Key } from "../../parts/keys";
 import { SetUpFacts } from "../../parts/set_up";
+import { Suspects } from "../../parts/suspects";
 import { ground, sheet } from "../../state";
 import type { SetUpCard } from "../../wire";
 import { t } from "../../words";
@@ -32,6 +33,7 @@ export function LaserPage() {
           <SetUpKeys card={card} onOpen={setOpen} />
         </section>
       ))}
+      <Suspects cards={ground.value?.suspects ?? []} />
       <GradeRod />
       <Key kind="wide" onPress={() => setOpen({ what: "set_up" })}>
         {words.setUpNew}

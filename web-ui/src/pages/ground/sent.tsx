@@ -1,7 +1,7 @@
 /** After SEND: where the call has got to, in plain words; take it back, restate it, or go on. */
 import { say } from "../../hub";
 import { notSent, type Settled } from "../../outbox";
-import { live, stateWords } from "../../parts/call";
+import { labelWords, live, stateWords } from "../../parts/call";
 import { Key } from "../../parts/keys";
 import { Shape } from "../../parts/shape";
 import { feet, length, signed } from "../../show";
@@ -136,7 +136,7 @@ function CallKeys({ call, card }: { call: CallView; card: MachineCard }) {
         {dev === null
           ? ""
           : `${signed(dev)} ft${unit.value === "tenths" ? "" : ` = ${length(dev, unit.value)}`}`}
-        {call.labels.map((label) => ` · ${words.labels[label]}`)}
+        {labelWords(call).map((label) => ` · ${label}`)}
       </p>
       {card.stop && <p class="trouble">{words.stopped(card.id, card.stop.by)}</p>}
       {live(call) && (

@@ -1,6 +1,7 @@
 /** What fills the cab's screen. Anything but a live call shows no number. */
 import { useEffect, useState } from "preact/hooks";
 import { say } from "../../hub";
+import { labelWords } from "../../parts/call";
 import { Key } from "../../parts/keys";
 import { ago } from "../../show";
 import { now } from "../../state";
@@ -91,9 +92,7 @@ function Call({ call }: { call: CallView }) {
         <span>{call.target ?? ""}</span>
         <span class="age">{ago(now.value - call.made_at)}</span>
       </div>
-      {call.labels.length > 0 && (
-        <p class="labels">{call.labels.map((label) => t().labels[label]).join(" · ")}</p>
-      )}
+      {call.labels.length > 0 && <p class="labels">{labelWords(call).join(" · ")}</p>}
       {call.reminder && <Strip reminder={call.reminder} />}
       <Section call={call} />
       {call.reminder?.loud && <Loud reminder={call.reminder} />}

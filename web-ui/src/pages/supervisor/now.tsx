@@ -5,6 +5,7 @@ import { Key } from "../../parts/keys";
 import { MachineCards } from "../../parts/machine_cards";
 import { Panel } from "../../parts/panel";
 import { SetUpFacts } from "../../parts/set_up";
+import { Suspects } from "../../parts/suspects";
 import { feet, signed, timeOfDay } from "../../show";
 import { me } from "../../state";
 import type { Supervisor } from "../../wire";
@@ -34,6 +35,8 @@ export function NowPage({ view }: { view: Supervisor }) {
             <SetUpFacts card={card} />
           </div>
         ))}
+        <Suspects cards={view.suspects} />
+        <Proven view={view} />
       </section>
       <section aria-label={words.people}>
         <h2>{words.people}</h2>
@@ -44,6 +47,34 @@ export function NowPage({ view }: { view: Supervisor }) {
         <LastMarks view={view} />
       </section>
     </div>
+  );
+}
+
+/** What of the runs is not proven, and how the questions about readings came out. */
+function Proven({ view }: { view: Supervisor }) {
+  const words = t();
+  const { asked, slips, hits } = view.questions;
+  return (
+    <>
+      {view.coverage.length > 0 && (
+        <>
+          <h3>{words.unprovenRuns}</h3>
+          <ul class="lines">
+            {view.coverage.map((run) => (
+              <li key={run.target}>
+                {words.unprovenRun(
+                  run.name,
+                  feet(run.unproven_length, 0),
+                  feet(run.to - run.from, 0),
+                  run.unproven.map((gap) => `${feet(gap.from, 0)}–${feet(gap.to, 0)}`).join(", "),
+                )}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      {asked > 0 && <p class="quiet">{words.questionsCame(asked, slips, hits)}</p>}
+    </>
   );
 }
 

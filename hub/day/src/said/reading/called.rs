@@ -10,6 +10,7 @@ use crate::decide::When;
 use crate::entry::Body;
 use crate::refusal::Refusal;
 use crate::said::call::{self, Draft};
+use crate::said::check_due;
 use crate::said::set_up::Proof;
 use crate::state::State;
 use crate::views::call::{Ending, Label, Message};
@@ -65,6 +66,10 @@ pub(super) fn bodies(
     if confirmed {
         labels.push(Label::Confirmed);
     }
+    let checked_at = check_due::not_checked_since(state, shot.set_up, when.now);
+    if checked_at.is_some() {
+        labels.push(Label::NotChecked);
+    }
     let mut readings = judged.joined;
     readings.push(id);
     bodies.push(call::send(
@@ -80,6 +85,7 @@ pub(super) fn bodies(
             aim,
             readings,
             labels,
+            checked_at,
         },
     ));
     Ok(bodies)

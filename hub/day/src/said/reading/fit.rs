@@ -61,6 +61,7 @@ pub(super) fn question(
         neighbours: &neighbours(state, shot),
         rod: shot.rod,
         rods,
+        learned: &state.slips.learned,
     });
     if let Some(doubt) = doubt {
         return Some(Question::DoesNotFit { doubt });

@@ -12,7 +12,8 @@ use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::refusal::Refusal;
 use crate::said::marks::PaintState;
-use crate::state::{State, TakenReading};
+use crate::said::{repeat, settle, suspect};
+use crate::state::{AskedReading, State, TakenReading};
 use crate::time::seconds;
 
 mod called;
@@ -234,13 +235,23 @@ fn coarse() -> Care {
     Care::Coarse
 }
 
-/// Takes a reading: late, a spot elevation, a question, or judged and called.
+/// Takes a reading, with what follows from it for the laser and for the questions asked before.
 pub(crate) fn take(
     state: &State,
     by: &By,
     asked: &TakeReading,
     when: When,
 ) -> Result<Vec<Body>, Refusal> {
+    let mut bodies = weigh(state, by, asked, when)?;
+    let settled = settle::after_reading(state, by, when.made_at, &bodies);
+    let more = repeat::after_reading(state, &bodies);
+    bodies.extend(settled);
+    bodies.extend(more);
+    Ok(bodies)
+}
+
+/// Late, a spot elevation, a question, or judged and called.
+fn weigh(state: &State, by: &By, asked: &TakeReading, when: When) -> Result<Vec<Body>, Refusal> {
     let asked = &place::named(state.site().ok_or(Refusal::NoSite)?, asked)?;
     let shot = Shot::of(state, asked)?;
     let corrected = corrected(state, asked)?;
@@ -293,7 +304,7 @@ fn answered_question(state: &State, asked: &TakeReading) -> Result<bool, Refusal
     match asked.sure {
         None => Ok(false),
         Some(id) => match state.asked.get(&id) {
-            Some(earlier) if earlier.mark == asked.mark => Ok(true),
+            Some(earlier) if earlier.reading.mark == asked.mark => Ok(true),
             Some(_) => Err(Refusal::NotThatQuestion),
             None => Err(Refusal::NoSuchReading),
         },
@@ -351,6 +362,9 @@ pub(crate) fn apply_taken(state: &mut State, entry: &Entry, body: &ReadingTaken)
             restated: false,
         },
     );
+    if body.spot.is_none() {
+        suspect::shot_again(state, &reading.mark);
+    }
     let mark = state.marks.entry(reading.mark.clone()).or_default();
     mark.readings.insert((entry.made_at, entry.seq));
     mark.last = mark.readings.last().map(|(_, id)| *id);
@@ -358,7 +372,16 @@ pub(crate) fn apply_taken(state: &mut State, entry: &Entry, body: &ReadingTaken)
 }
 
 pub(crate) fn apply_asked(state: &mut State, entry: &Entry, body: &ReadingAsked) {
-    state.asked.insert(entry.seq, body.reading.clone());
+    state.asked.insert(
+        entry.seq,
+        AskedReading {
+            reading: body.reading.clone(),
+            question: body.question.clone(),
+            by: entry.by.person.clone(),
+            made_at: entry.made_at,
+            settled: false,
+        },
+    );
 }
 
 #[cfg(test)]

@@ -1,0 +1,109 @@
+//! Sentences about what proves the laser: doubted readings, repeats, checks that fall due, answered questions.
+
+use earthwork::laser::check_due::Due;
+use earthwork::laser::drift::DriftSign;
+
+use super::{Told, signed};
+use crate::said::check_due::CheckFellDue;
+use crate::said::repeat::MarkRepeated;
+use crate::said::settle::QuestionSettled;
+use crate::said::suspect::{Standing, SuspectWindow};
+
+pub(super) fn suspect(window: &SuspectWindow) -> Told {
+    let named = |standing: &[Standing]| -> String {
+        let names: Vec<&str> = window
+            .marks
+            .iter()
+            .filter(|mark| standing.contains(&mark.standing))
+            .map(|mark| mark.mark.as_str())
+            .collect();
+        if names.is_empty() {
+            "–".to_owned()
+        } else {
+            names.join(", ")
+        }
+    };
+    let stand = named(&[Standing::Stands, Standing::EarlierStands]);
+    let (again, unproven) = (named(&[Standing::ShootAgain]), named(&[Standing::Unproven]));
+    let (set_up, n, marks) = (&window.set_up, window.readings, window.marks.len());
+    match window.residual {
+        Some(residual) => Told::new(
+            format!(
+                "{n} readings of {set_up} on {marks} marks judged both ways ({}): re-shoot {again}; {stand} stand.",
+                signed(residual)
+            ),
+            format!(
+                "{n} lecturas de {set_up} en {marks} marcas juzgadas de las dos maneras ({}): lea otra vez {again}; {stand} quedan.",
+                signed(residual)
+            ),
+        ),
+        None => Told::new(
+            format!("{n} readings of {set_up} on {marks} marks are UNPROVEN: {unproven}."),
+            format!("{n} lecturas de {set_up} en {marks} marcas SIN COMPROBAR: {unproven}."),
+        ),
+    }
+}
+
+pub(super) fn due(body: &CheckFellDue) -> Told {
+    let (en, es) = match body.why {
+        Due::Bumped => ("it was bumped", "lo golpearon"),
+        Due::Drift => ("repeats do not agree", "las repeticiones no concuerdan"),
+        Due::Overdue => (
+            "NOT CHECKED for twice the interval",
+            "SIN REVISAR por el doble del plazo",
+        ),
+        Due::Time => ("the interval has passed", "pasó el plazo"),
+        Due::Readings => ("25 readings since", "25 lecturas desde entonces"),
+        Due::Temperature => ("the temperature changed", "cambió la temperatura"),
+        Due::Restart => ("work starts again", "se reanuda el trabajo"),
+    };
+    Told::new(
+        format!("Check of {} is due: {en}.", body.set_up),
+        format!("Toca revisar {}: {es}.", body.set_up),
+    )
+}
+
+pub(super) fn repeated(body: &MarkRepeated) -> Told {
+    let off = signed(body.residual);
+    let (en, es) = match body.says {
+        DriftSign::Quiet => ("", ""),
+        DriftSign::Higher => (
+            " Everything is found HIGHER: check the laser now.",
+            " Todo sale MÁS ALTO: revise el láser ya.",
+        ),
+        DriftSign::Lower => (
+            " Everything is found LOWER: check the laser now.",
+            " Todo sale MÁS BAJO: revise el láser ya.",
+        ),
+    };
+    Told::new(
+        format!(
+            "{} repeated from {}: {off} against its acceptance.{en}",
+            body.mark, body.set_up
+        ),
+        format!(
+            "{} repetida desde {}: {off} contra lo aceptado.{es}",
+            body.mark, body.set_up
+        ),
+    )
+    .mark(Some(&body.mark))
+}
+
+pub(super) fn settled(body: &QuestionSettled) -> Told {
+    let hit = body.suggested.iter().any(|one| one.right);
+    let (en, es) = match (body.slip, hit) {
+        (false, _) => ("the reading was right", "la lectura estaba bien"),
+        (true, true) => (
+            "a slip, and the one suggested",
+            "un error, y el que se sugirió",
+        ),
+        (true, false) => (
+            "a slip, another than suggested",
+            "un error, otro que el sugerido",
+        ),
+    };
+    Told::new(
+        format!("Question {} answered: {en}.", body.question),
+        format!("Pregunta {} contestada: {es}.", body.question),
+    )
+}
