@@ -4,13 +4,14 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::fmt;
-use std::fs;
 use std::path::{Path, PathBuf};
 
 use earthwork::worked::{Comparison, WorkedError, compare, compute};
 use serde::Deserialize;
 use thiserror::Error;
 use toml::{Table, Value};
+
+use crate::bounded;
 
 /// Why a file can't be run at all.
 #[derive(Debug, Error)]
@@ -179,7 +180,7 @@ impl fmt::Display for Report {
 /// When the file can't be read, is not TOML, or holds no cases. A malformed case is part of the report.
 pub fn run_file(path: &Path) -> Result<Report, ExamplesError> {
     let file = path.display().to_string();
-    let text = fs::read_to_string(path).map_err(|reason| ExamplesError::Unreadable {
+    let text = bounded::text(path, bounded::FILE).map_err(|reason| ExamplesError::Unreadable {
         file: file.clone(),
         reason,
     })?;
@@ -277,6 +278,8 @@ fn texts(values: &BTreeMap<String, Value>) -> Result<BTreeMap<String, String>, C
 
 #[cfg(test)]
 mod tests {
+    use std::fs;
+
     use super::*;
 
     const FIXTURES: &str = concat!(

@@ -1,7 +1,7 @@
 //! The log on its way out and in: one file of JSON Lines that proves itself, and a table for people.
 
 use std::fs::File;
-use std::io::{BufRead as _, BufReader, Write};
+use std::io::{BufReader, Write};
 use std::path::{Path, PathBuf};
 
 use day::chain::{ChainError, Sealed, Walk, open};
@@ -9,6 +9,7 @@ use day::entry::Entry;
 use day::time::Time;
 use thiserror::Error;
 
+use crate::bounded;
 use crate::past::LogLine;
 use crate::store::log::{self, Log};
 use crate::store::{DataFolder, Head, Kept, StoreError};
@@ -56,6 +57,9 @@ pub enum ExportError {
     #[error("The table can't be written ({0}).")]
     Table(#[from] csv::Error),
 }
+
+/// Entries of one request that are kept in one write; a file that claims more is split, so that memory has a bound.
+const LONGEST_REQUEST: usize = 8_192;
 
 fn file_error(path: &Path) -> impl FnOnce(std::io::Error) -> ExportError + '_ {
     move |source| ExportError::File {
@@ -115,8 +119,8 @@ pub fn verify(path: &Path) -> Result<Proof, ExportError> {
 pub fn export(folder: &Path, out: &mut (impl Write + ?Sized)) -> Result<(), ExportError> {
     for path in paths(folder)? {
         let file = File::open(&path).map_err(file_error(&path))?;
-        for line in BufReader::new(file).lines() {
-            let line = line.map_err(file_error(&path))?;
+        let mut lines = BufReader::new(file);
+        while let Some(line) = bounded::line(&mut lines).map_err(file_error(&path))? {
             writeln!(out, "{}", line.trim_end()).map_err(file_error(&path))?;
         }
     }
@@ -155,7 +159,8 @@ pub fn import(path: &Path, folder: &DataFolder) -> Result<Head, ExportError> {
                 && last.entry.key == entry.key
                 && last.entry.by.device == entry.by.device;
         }
-        if waiting.len() >= 512 && waiting.last().is_some_and(|last| !last.more) {
+        let whole = waiting.last().is_some_and(|last| !last.more);
+        if waiting.len() >= 512 && whole || waiting.len() >= LONGEST_REQUEST {
             log.append(&waiting)?;
             waiting.clear();
         }
@@ -237,8 +242,11 @@ fn each_line(
 ) -> Result<(), ExportError> {
     let file = File::open(path).map_err(file_error(path))?;
     let mut walk: Option<Walk> = None;
-    for (at, line) in (1..).zip(BufReader::new(file).lines()) {
-        let line = line.map_err(file_error(path))?;
+    let mut lines = BufReader::new(file);
+    for at in 1.. {
+        let Some(line) = bounded::line(&mut lines).map_err(file_error(path))? else {
+            break;
+        };
         let line = line.strip_suffix(' ').unwrap_or(&line);
         let broken = |source| ExportError::Broken {
             path: path.to_owned(),

@@ -12,6 +12,7 @@
 //! | the log on paper and in files | [`past`], [`export`] |
 //! | the command line | [`cli`], [`examples`], [`compute`] |
 
+mod bounded;
 pub mod cli;
 pub mod clock;
 pub mod compute;

@@ -21,7 +21,7 @@ use day::site::{Rules, Site};
 use thiserror::Error;
 use toml::de::DeTable;
 
-use crate::import;
+use crate::{bounded, import};
 use fields::Fields;
 use notes::Notes;
 
@@ -86,28 +86,14 @@ pub struct SiteRead {
 /// # Errors
 /// [`SiteFileError`], with every fault that was found.
 pub fn read(path: &Path) -> Result<SiteRead, SiteFileError> {
-    let text = std::fs::read_to_string(path).map_err(|source| SiteFileError::Unreadable {
+    let text = bounded::text(path, bounded::FILE).map_err(|source| SiteFileError::Unreadable {
         path: path.to_owned(),
         source,
     })?;
     let folder = path.parent().map(Path::to_owned).unwrap_or_default();
     read_text(&path.display().to_string(), &text, &|name| {
-        file_text(&folder.join(name))
+        bounded::text(&folder.join(name), import::LARGEST_FILE).map_err(|error| error.to_string())
     })
-}
-
-/// The text of a file that the site file names, unless it is larger than any that a crew has.
-fn file_text(path: &Path) -> Result<String, String> {
-    let size = std::fs::metadata(path)
-        .map_err(|error| error.to_string())?
-        .len();
-    if size > import::LARGEST_FILE {
-        return Err(format!(
-            "it is {} MB large; 256 MB are read at most. Give a thinned surface",
-            size / 1_048_576
-        ));
-    }
-    std::fs::read_to_string(path).map_err(|error| error.to_string())
 }
 
 /// Reads a site from text; `beside` gives the text of a file that it names.
