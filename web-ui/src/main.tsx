@@ -14,6 +14,7 @@ import "./style.css";
 import "./parts/keys.css";
 import "./parts/frame.css";
 import "./parts/parts.css";
+import "./parts/plan.css";
 import "./pages/join/join.css";
 import "./pages/ground/ground.css";
 import "./pages/operator/operator.css";

@@ -31,6 +31,7 @@ export type Reminder = Schemas["Reminder"];
 export type Rod = Schemas["Rod"];
 export type Role = Schemas["Role"];
 export type Ruling = Schemas["Ruling"];
+export type Run = Schemas["Run"];
 export type ScreenUnit = Schemas["ScreenUnit"];
 export type SetUpCard = Schemas["SetUpCard"];
 export type Sheet = Schemas["SheetView"];

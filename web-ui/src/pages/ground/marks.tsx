@@ -1,6 +1,7 @@
 /** MARKS: in the order of work or by nearness, with dig-to and last reading; a press goes there. */
 import { useState } from "preact/hooks";
 import { Key } from "../../parts/keys";
+import { Plan } from "../../parts/plan";
 import { feet, signed, timeOfDay } from "../../show";
 import { ground, sheet } from "../../state";
 import type { SheetMark } from "../../wire";
@@ -14,6 +15,7 @@ export function MarksPage({ onChosen }: { onChosen: () => void }) {
   const [near, setNear] = useState(false);
   const [search, setSearch] = useState("");
   const [paint, setPaint] = useState(false);
+  const [plan, setPlan] = useState(false);
   const all = sheet.value?.marks ?? [];
   const here = mark.value;
   const ordered = near && here ? nearest(all, here.place) : all;
@@ -36,6 +38,9 @@ export function MarksPage({ onChosen }: { onChosen: () => void }) {
         <Key kind="chip" pressed={near} onPress={() => setNear(true)}>
           {words.near}
         </Key>
+        <Key kind="chip" onPress={() => setPlan(!plan)}>
+          {plan ? words.list : words.plan}
+        </Key>
         {here && (
           <Key kind="chip" onPress={() => setPaint(true)}>
             {words.paint}
@@ -43,8 +48,11 @@ export function MarksPage({ onChosen }: { onChosen: () => void }) {
         )}
       </div>
       {paint && <PaintPanel onClose={() => setPaint(false)} />}
-      {found.length === 0 && <p>{words.noMarkFound}</p>}
-      <ul class="mark-list">
+      {plan && sheet.value && (
+        <Plan sheet={sheet.value} ground={ground.value} chosen={here?.id ?? null} onChoose={chooseMark} />
+      )}
+      {!plan && found.length === 0 && <p>{words.noMarkFound}</p>}
+      <ul class="mark-list" hidden={plan}>
         {found.map((one) => (
           <li key={one.id}>
             <Key

@@ -1,8 +1,10 @@
 /** TARGETS: what each asks for, where to aim, and a revision with its reason. */
 import { useState } from "preact/hooks";
 import { Key } from "../../parts/keys";
+import { Plan } from "../../parts/plan";
+import { Profile } from "../../parts/profile";
 import { feet, signed } from "../../show";
-import { sheet } from "../../state";
+import { ground, sheet } from "../../state";
 import type { SiteTarget, Supervisor } from "../../wire";
 import { t } from "../../words";
 import { AimPanel } from "./aim";
@@ -28,9 +30,15 @@ export function TargetsPage({ view }: { view: Supervisor }) {
         </ul>
         <Key onPress={() => setAims(true)}>{words.aimSet}</Key>
       </section>
+      {sheet.value && (
+        <section class="wide" aria-label={words.plan}>
+          <Plan sheet={sheet.value} ground={ground.value} />
+        </section>
+      )}
       {(sheet.value?.targets ?? []).map((target) => (
         <section class="card" key={target.id} aria-label={target.name}>
           <TargetFacts target={target} />
+          {sheet.value && <Profile target={target} sheet={sheet.value} ground={ground.value} />}
           <Key label={`${words.revise} ${target.id}`} onPress={() => setRevises(target)}>
             {words.revise}
           </Key>

@@ -1,0 +1,215 @@
+/** The plan: lines, targets, marks with their last verdict, machines where they were last said to stand. */
+import { useState } from "preact/hooks";
+import { FOOT, runCorners } from "../grade";
+import type { Ground, Line, MachineCard, Point, Sheet, SheetMark, SiteTarget } from "../wire";
+import { t } from "../words";
+import { Key } from "./keys";
+
+/** A box of the ground in feet, north up: `top` is its northern edge. */
+interface Box {
+  left: number;
+  top: number;
+  width: number;
+  height: number;
+}
+
+const MARGIN = 6;
+const NEAREST = 12;
+
+interface PlanProps {
+  sheet: Sheet;
+  ground: Ground | null;
+  chosen?: string | null;
+  onChoose?: (mark: string) => void;
+}
+
+export function Plan({ sheet, ground, chosen = null, onChoose }: PlanProps) {
+  const words = t();
+  const whole = around(sheet);
+  const [view, setView] = useState<Box | null>(null);
+  const box = view ?? whole;
+  const zoom = (by: number) => {
+    const at = sheet.marks.find((mark) => mark.id === chosen);
+    setView(zoomed(box, whole, by, view === null && at ? at.place : null));
+  };
+  const move = (x: number, y: number) =>
+    setView({ ...box, left: box.left + (x * box.width) / 3, top: box.top + (y * box.height) / 3 });
+  const size = box.width / 34;
+  const named = roomFor(sheet.marks, size, chosen);
+  return (
+    <figure class="plan">
+      <svg
+        viewBox={`${box.left} ${-box.top} ${box.width} ${box.height}`}
+        role="img"
+        aria-label={words.planOf(sheet.site)}
+      >
+        {sheet.targets.map((target) => (
+          <Outline key={target.id} target={target} />
+        ))}
+        {sheet.lines.map((line) => (
+          <SiteLine key={line.id} line={line} size={size} />
+        ))}
+        {(ground?.machines ?? []).map((machine) => (
+          <Machine key={machine.id} machine={machine} size={size} />
+        ))}
+        {sheet.marks.map((mark) => (
+          <MarkSign
+            key={mark.id}
+            mark={mark}
+            size={size}
+            verdict={ground?.marks.find((one) => one.id === mark.id)?.verdict ?? null}
+            named={named.has(mark.id)}
+            chosen={mark.id === chosen}
+            onChoose={onChoose}
+          />
+        ))}
+        <North box={box} size={size} />
+      </svg>
+      <div class="plan-keys">
+        <Key label={words.closer} onPress={() => zoom(0.5)}>
+          +
+        </Key>
+        <Key label={words.farther} onPress={() => zoom(2)}>
+          −
+        </Key>
+        <Key label={words.westward} onPress={() => move(-1, 0)}>
+          ◂
+        </Key>
+        <Key label={words.eastward} onPress={() => move(1, 0)}>
+          ▸
+        </Key>
+        <Key label={words.northward} onPress={() => move(0, 1)}>
+          ▴
+        </Key>
+        <Key label={words.southward} onPress={() => move(0, -1)}>
+          ▾
+        </Key>
+        <Key onPress={() => setView(null)}>{words.allOfIt}</Key>
+      </div>
+      <figcaption>{words.planNote}</figcaption>
+    </figure>
+  );
+}
+
+/** The box round everything that has a place. */
+export function around(sheet: Sheet): Box {
+  const points = [
+    ...sheet.marks.map((mark) => mark.place),
+    ...sheet.lines.flatMap((line) => line.points),
+    ...sheet.benchmarks.flatMap((one) => (one.place ? [one.place] : [])),
+  ];
+  const xs = points.map((point) => point.x / FOOT);
+  const ys = points.map((point) => point.y / FOOT);
+  const left = Math.min(0, ...xs) - MARGIN;
+  const right = Math.max(1, ...xs) + MARGIN;
+  const bottom = Math.min(0, ...ys) - MARGIN;
+  const top = Math.max(1, ...ys) + MARGIN;
+  return { left, top, width: right - left, height: top - bottom };
+}
+
+/** The box seen from nearer or farther, kept between a few feet and the whole. */
+export function zoomed(box: Box, whole: Box, by: number, at: Point | null): Box {
+  const width = Math.min(whole.width, Math.max(NEAREST, box.width * by));
+  const height = (width * box.height) / box.width;
+  if (width >= whole.width) return whole;
+  const x = at ? at.x / FOOT : box.left + box.width / 2;
+  const y = at ? at.y / FOOT : box.top - box.height / 2;
+  return { left: x - width / 2, top: y + height / 2, width, height };
+}
+
+/** Marks whose names have room: one over another could be read by nobody; nearer, more of them have it. */
+export function roomFor(marks: readonly SheetMark[], size: number, chosen: string | null): Set<string> {
+  const first = [...marks].sort((a, b) => Number(b.id === chosen) - Number(a.id === chosen));
+  const kept: SheetMark[] = [];
+  for (const mark of first) {
+    const free = kept.every((other) => {
+      const across = Math.abs(other.place.x - mark.place.x) / FOOT;
+      const up = Math.abs(other.place.y - mark.place.y) / FOOT;
+      return across > size * 6 || up > size * 1.2;
+    });
+    if (free) kept.push(mark);
+  }
+  return new Set(kept.map((mark) => mark.id));
+}
+
+function path(points: readonly Point[]): string {
+  return points.map((point) => `${point.x / FOOT},${-point.y / FOOT}`).join(" ");
+}
+
+function Outline({ target }: { target: SiteTarget }) {
+  const shape = target.grade.shape;
+  const corners = target.grade.within ?? (shape.kind === "run" ? runCorners(shape) : null);
+  if (!corners) return null;
+  return <polygon class="plan-target" points={path(corners)} />;
+}
+
+function SiteLine({ line, size }: { line: Line; size: number }) {
+  const at = line.points[0];
+  return (
+    <g>
+      <polyline class={`plan-line ${line.no_cross ? "kept" : ""}`} points={path(line.points)} />
+      {line.no_cross && <polyline class="plan-line inner" points={path(line.points)} />}
+      {at && (
+        <text class="plan-name" x={at.x / FOOT} y={-at.y / FOOT} font-size={size * 0.8}>
+          {line.id}
+        </text>
+      )}
+    </g>
+  );
+}
+
+function Machine({ machine, size }: { machine: MachineCard; size: number }) {
+  if (!machine.place) return null;
+  const { x, y } = machine.place.at;
+  return (
+    <g transform={`translate(${x / FOOT} ${-y / FOOT})`}>
+      <circle class="plan-reach" r={machine.keep_out / FOOT} />
+      <rect class="plan-machine" x={-size} y={-size * 0.7} width={size * 2} height={size * 1.4} />
+      <text class="plan-on" text-anchor="middle" dy={size * 0.3} font-size={size * 0.8}>
+        {machine.id}
+      </text>
+    </g>
+  );
+}
+
+interface MarkProps {
+  mark: SheetMark;
+  size: number;
+  verdict: string | null;
+  named: boolean;
+  chosen: boolean;
+  onChoose: ((mark: string) => void) | undefined;
+}
+
+function MarkSign({ mark, size, verdict, named, chosen, onChoose }: MarkProps) {
+  const state = verdict ? t().verdictShort[verdict as keyof ReturnType<typeof t>["verdictShort"]] : "";
+  return (
+    <g
+      transform={`translate(${mark.place.x / FOOT} ${-mark.place.y / FOOT})`}
+      class={`plan-mark ${chosen ? "chosen" : ""}`}
+      {...(onChoose ? { onClick: () => onChoose(mark.id) } : {})}
+    >
+      <circle class="plan-hit" r={size * 1.3} />
+      <path d={`M${-size * 0.5} 0H${size * 0.5}M0 ${-size * 0.5}V${size * 0.5}`} />
+      {chosen && <circle class="plan-chosen" r={size} />}
+      {named && (
+        <text x={size * 0.6} y={-size * 0.3} font-size={size}>
+          {mark.id} {state}
+        </text>
+      )}
+    </g>
+  );
+}
+
+function North({ box, size }: { box: Box; size: number }) {
+  return (
+    <text
+      class="plan-name"
+      x={box.left + box.width - size * 2}
+      y={-box.top + size * 1.6}
+      font-size={size * 1.2}
+    >
+      ↑N
+    </text>
+  );
+}
