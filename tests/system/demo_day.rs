@@ -285,7 +285,7 @@ fn marks_are_laid_checked_scraped_and_laid_again_as_the_story_tells() {
     let day = played();
     let marks = |kind: &'static str| -> Vec<Value> {
         day.of_kind(kind)
-            .flat_map(|entry| list(&entry["body"]["marks"]).to_vec())
+            .flat_map(|entry| list(&entry["body"]["marks"]).clone())
             .collect()
     };
     // The story lays 8 N, 6 P, 12 E, 6 D and 5 X marks, and lays 5 of them again after the bucket has taken them.
