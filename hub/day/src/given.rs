@@ -180,6 +180,11 @@ pub(crate) struct Crew {
 impl Crew {
     /// A day is open and the site is read.
     pub(crate) fn opened() -> Self {
+        Self::opened_on(site())
+    }
+
+    /// A day is open and that site is read.
+    pub(crate) fn opened_on(site: Site) -> Self {
         let mut crew = Self {
             state: State::default(),
             now: Time(1_900_000_000_000),
@@ -190,7 +195,7 @@ impl Crew {
             day: "2030-05-14".into(),
         };
         crew.says(&By::hub(), Command::OpenDay(day)).unwrap();
-        crew.says(&By::hub(), Command::ReadSite(ReadSite { site: site() }))
+        crew.says(&By::hub(), Command::ReadSite(ReadSite { site }))
             .unwrap();
         crew
     }

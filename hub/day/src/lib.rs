@@ -28,6 +28,8 @@ mod refusal_es;
 #[cfg(test)]
 mod replay;
 pub mod said;
+#[cfg(test)]
+mod simulated;
 pub mod site;
 pub mod site_faults;
 pub mod state;

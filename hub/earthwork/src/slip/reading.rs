@@ -140,8 +140,13 @@ pub enum Perhaps {
 
 /// A machine takes soil away; more than this is no longer reading error.
 const ROSE: Length = Length::from_hundredths_of_a_foot(5);
+/// Ground falls for good reasons too, so that only a fall that one repeat alone makes an alarm is asked about (4.5 standard
+/// deviations of a repeat); smaller ones add up in `laser::drift`.
+const FELL: Length = Length::from_hundredths_of_a_foot(10);
 /// A first reading within this of its target needs no explanation; nor one less far below it.
 const FAR: Length = Length::from_hundredths_of_a_foot(50);
+/// Where the ground was above grade before, a machine that is told how much to take seldom goes this far below.
+const TOO_DEEP: Length = Length::from_hundredths_of_a_foot(30);
 /// This near another mark's target, a reading fits it.
 const FITS: Length = Length::from_hundredths_of_a_foot(10);
 /// Nobody takes a mark further away for the one they stand at.
@@ -172,7 +177,7 @@ fn ground_rose(reading: &Candidate) -> Option<Doubt> {
     }
     if earlier.accepted {
         // A lifted laser makes accepted ground fall, and a dropped one makes it rise.
-        return (by.abs() > ROSE).then_some(Doubt::RepeatOff { by });
+        return (by > ROSE || -by > FELL).then_some(Doubt::RepeatOff { by });
     }
     if by <= ROSE {
         return None;
@@ -201,10 +206,14 @@ fn fits_the_last_mark(reading: &Candidate) -> Option<Doubt> {
         })
 }
 
-/// Ground so far below its target was dug in error or read in error; either way somebody must look.
+/// Ground so far below its target was dug in error or read in error; either way somebody must look. Where the ground was
+/// known from the same set-up, less is enough.
 fn far_below(reading: &Candidate) -> Option<Doubt> {
     let by = -reading.dev();
-    (by > FAR).then(|| Doubt::FarBelow {
+    let known = reading.earlier.is_some_and(|earlier| {
+        earlier.same_set_up && !earlier.ground_changed && earlier.dev > -TOO_DEEP
+    });
+    (by > if known { TOO_DEEP } else { FAR }).then(|| Doubt::FarBelow {
         by,
         perhaps: perhaps(reading),
     })
@@ -389,12 +398,12 @@ mod tests {
             ask(830, Some(accepted), &[], &[]),
             Some(Doubt::RepeatOff { by: ft(13) })
         );
-        // A lifted laser lowers it instead; half a tenth either way is reading error.
+        // A lifted laser lowers it instead; half a tenth up and a tenth down are reading error or a scrape.
         assert_eq!(
             ask(856, Some(accepted), &[], &[]),
             Some(Doubt::RepeatOff { by: ft(-13) })
         );
-        for typed in [838, 848] {
+        for typed in [838, 853] {
             assert_eq!(ask(typed, Some(accepted), &[], &[]), None, "{typed}");
         }
     }
