@@ -46,6 +46,10 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
         ),
         (reading("P-1", "4.70"), crew.clone()),
         (
+            json!({ "kind": "prove_target", "target": "PAD", "revision": 1, "values": [] }),
+            crew.clone(),
+        ),
+        (
             json!({ "kind": "lay_marks", "marks": ["P-1"], "from": { "kind": "hub" } }),
             crew.clone(),
         ),

@@ -456,6 +456,9 @@ export interface components {
         }) | (components["schemas"]["TargetRevised"] & {
             /** @enum {string} */
             kind: "target_revised";
+        }) | (components["schemas"]["TargetTyped"] & {
+            /** @enum {string} */
+            kind: "target_typed";
         }) | (components["schemas"]["TargetSeen"] & {
             /** @enum {string} */
             kind: "target_seen";
@@ -967,6 +970,9 @@ export interface components {
         }) | (components["schemas"]["ReviseTarget"] & {
             /** @enum {string} */
             kind: "revise_target";
+        }) | (components["schemas"]["ProveTarget"] & {
+            /** @enum {string} */
+            kind: "prove_target";
         }) | (components["schemas"]["SeeTarget"] & {
             /** @enum {string} */
             kind: "see_target";
@@ -1028,6 +1034,15 @@ export interface components {
              * @description Which.
              */
             call: number;
+        };
+        /** @description One value that two people typed differently. */
+        Differs: {
+            /** @description As the site has it. */
+            first: components["schemas"]["Length"];
+            /** @description As the second person typed it. */
+            second: components["schemas"]["Length"];
+            /** @description Which value. */
+            what: components["schemas"]["ValueName"];
         };
         /** @description What to dig to at a place. */
         DigTo: {
@@ -1191,6 +1206,13 @@ export interface components {
             kind: "target_not_seen";
             /** @description Which machine. */
             machine: string;
+            /** @description Which target. */
+            target: string;
+        } | {
+            /** @description What differs, both as they are. */
+            differs: components["schemas"]["Differs"][];
+            /** @enum {string} */
+            kind: "target_typed_apart";
             /** @description Which target. */
             target: string;
         } | {
@@ -1495,7 +1517,7 @@ export interface components {
          * @description Something to know about a call, told beside it.
          * @enum {string}
          */
-        Label: "one_benchmark" | "high_by_rule" | "by_ruling" | "confirmed" | "not_checked";
+        Label: "one_benchmark" | "high_by_rule" | "by_ruling" | "confirmed" | "not_proved" | "not_checked";
         /** @description What marks are laid from. */
         LaidFrom: {
             /** @enum {string} */
@@ -1906,6 +1928,15 @@ export interface components {
             /** @description What it noticed. */
             screen: components["schemas"]["ScreenNotice"];
         };
+        /** @description Something odd about the plan, in both languages. */
+        Odd: {
+            /** @description What is odd. */
+            english: string;
+            /** @description Where, by kind and name: `targets.EAST`. */
+            path: string;
+            /** @description The same in Spanish. */
+            spanish: string;
+        };
         /** @description The hub opens a day. */
         OpenDay: {
             /** @description Its name: the date on the hub's clock at opening, such as `2030-05-14`. */
@@ -2258,6 +2289,18 @@ export interface components {
         } | {
             /** @enum {string} */
             kind: "one_benchmark";
+        };
+        /** @description A second person types a target's elevations. */
+        ProveTarget: {
+            /**
+             * Format: int32
+             * @description Which revision.
+             */
+            revision: number;
+            /** @description Which. */
+            target: string;
+            /** @description Each elevation and thickness as typed, with its unit, in the order of `ToProve`. */
+            values: string[];
         };
         /** @description What is asked once before a reading is shown. */
         Question: {
@@ -2990,6 +3033,8 @@ export interface components {
             site: string;
             /** @description Targets with their layers. */
             targets: components["schemas"]["SiteTarget"][];
+            /** @description Targets that wait for a second person to type them, without their values. */
+            to_prove: components["schemas"]["ToProve"][];
         };
         /** @description A reading on a benchmark. */
         ShootCheck: {
@@ -3059,8 +3104,12 @@ export interface components {
             differences: components["schemas"]["SiteDifference"][];
             /** @description The digest to confirm. */
             digest: string;
+            /** @description What is odd about the new plan. */
+            odd: components["schemas"]["Odd"][];
             /** @description When it was found. */
             since: components["schemas"]["Time"];
+            /** @description The marks, calls and acceptances that it would touch. */
+            touches: components["schemas"]["Touched"];
         };
         /** @description The file differs from the site in force; with no differences, it is the same again. */
         SiteChangeFound: {
@@ -3068,8 +3117,12 @@ export interface components {
             differences: components["schemas"]["SiteDifference"][];
             /** @description Its digest. */
             digest: string;
+            /** @description What is odd about the new plan. */
+            odd?: components["schemas"]["Odd"][];
             /** @description What the file says now. */
             site: components["schemas"]["Site"];
+            /** @description The marks, calls and acceptances that it would touch. */
+            touches?: components["schemas"]["Touched"];
         };
         /** @description One thing that differs. */
         SiteDifference: {
@@ -3090,6 +3143,8 @@ export interface components {
             must_see: components["schemas"]["NewTarget"][];
             /** @description The site. */
             site: components["schemas"]["Site"];
+            /** @description The marks, calls and acceptances that it touches. */
+            touches?: components["schemas"]["Touched"];
         };
         /** @description The first site file. */
         SiteTaken: {
@@ -3387,6 +3442,8 @@ export interface components {
             target: string;
             /** @description Its allowed high and low. */
             tolerance: components["schemas"]["Tolerance"];
+            /** @description The marks, calls and acceptances that it touches. */
+            touches?: components["schemas"]["Touched"];
             /** @description Why. */
             why: string;
         };
@@ -3402,6 +3459,20 @@ export interface components {
             /** @description Which target. */
             target: string;
         };
+        /** @description A target's elevations were typed a second time. */
+        TargetTyped: {
+            /** @description Whether all agree; then the target is proved. */
+            agrees: boolean;
+            /** @description What differs, both as they are; nothing is changed. */
+            differs?: components["schemas"]["Differs"][];
+            /**
+             * Format: int32
+             * @description Which revision.
+             */
+            revision: number;
+            /** @description Which. */
+            target: string;
+        };
         /**
          * @description Kinds of things that have names.
          * @enum {string}
@@ -3412,6 +3483,20 @@ export interface components {
          * @description Milliseconds since 1970-01-01T00:00:00Z.
          */
         Time: number;
+        /** @description A target that waits for a second person, without its values. */
+        ToProve: {
+            /** @description Its name. */
+            name: string;
+            /**
+             * Format: int32
+             * @description Which revision.
+             */
+            revision: number;
+            /** @description Which. */
+            target: string;
+            /** @description What is to be typed, in order. */
+            values: components["schemas"]["ValueName"][];
+        };
         /** @description How far the ground may stand from its target; both ways at or above zero. */
         Tolerance: {
             /** @description Allowed high. */
@@ -3424,6 +3509,32 @@ export interface components {
          * @enum {string}
          */
         TopicWord: "operator" | "ground" | "supervisor" | "sheet";
+        /** @description What a revision touches. */
+        Touched: {
+            /** @description Marks whose grade or tolerance changes. */
+            marks: components["schemas"]["TouchedMark"][];
+            /** @description The most that a dig-to changes. */
+            most: components["schemas"]["Length"];
+        };
+        /** @description A mark that a revision touches. */
+        TouchedMark: {
+            /**
+             * Format: int64
+             * @description The reading by which it was accepted.
+             */
+            accepted?: number | null;
+            /**
+             * Format: int64
+             * @description The live call at it, which is withdrawn.
+             */
+            call?: number | null;
+            /** @description Which. */
+            mark: string;
+            now?: components["schemas"]["Length"] | null;
+            /** @description Whether that reading would still be in; none when the mark was not accepted. */
+            still_in?: boolean | null;
+            was?: components["schemas"]["Length"] | null;
+        };
         /**
          * @description Which way an arc turns, looking up-station.
          * @enum {string}
@@ -3454,6 +3565,13 @@ export interface components {
         UseOneBenchmark: {
             /** @description Which set-up. */
             set_up: string;
+        };
+        /** @description What a value is, in both languages. */
+        ValueName: {
+            /** @description In English. */
+            english: string;
+            /** @description In Spanish. */
+            spanish: string;
         };
         /**
          * @description What the readings say of the ground.

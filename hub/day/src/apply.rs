@@ -46,6 +46,7 @@ pub fn apply(state: &mut State, entry: &Entry) {
         Body::StopLifted(b) => said::stop::apply_lifted(state, entry, b),
         Body::AimSet(b) => said::aim::apply_set(state, b),
         Body::TargetRevised(b) => said::revise::apply_revised(state, entry, b),
+        Body::TargetTyped(b) => said::prove::apply_typed(state, entry, b),
         Body::TargetSeen(b) => said::revise::apply_seen(state, b),
         Body::Ruled(b) => said::rule::apply_ruled(state, b),
         Body::MachinePlaced(b) => said::machine::apply_placed(state, entry, b),

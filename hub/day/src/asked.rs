@@ -134,6 +134,8 @@ pub enum Command {
     SetAim(said::aim::SetAim),
     /// A supervisor changes a target.
     ReviseTarget(said::revise::ReviseTarget),
+    /// A second person types a target's elevations, unseen.
+    ProveTarget(said::prove::ProveTarget),
     /// The operator has seen the changed target.
     SeeTarget(said::revise::SeeTarget),
     /// A supervisor rules on what is too close to call.

@@ -61,6 +61,7 @@ pub fn decide(state: &State, asked: &Asked, now: Time) -> Result<Vec<Body>, Refu
         Command::LiftStop(c) => said::stop::lift(state, c),
         Command::SetAim(c) => said::aim::set(state, c),
         Command::ReviseTarget(c) => said::revise::revise(state, c),
+        Command::ProveTarget(c) => said::prove::prove(state, by, c),
         Command::SeeTarget(c) => said::revise::see(state, by, c),
         Command::Rule(c) => said::rule::rule(state, by, c, when),
         Command::PlaceMachine(c) => said::machine::place(state, c),

@@ -102,6 +102,8 @@ pub enum Body {
     AimSet(said::aim::AimSet),
     /// A target was revised.
     TargetRevised(said::revise::TargetRevised),
+    /// A target's elevations were typed a second time.
+    TargetTyped(said::prove::TargetTyped),
     /// An operator has seen a revised target.
     TargetSeen(said::revise::TargetSeen),
     /// A supervisor ruled.

@@ -11,7 +11,7 @@
 //! | what a line of the log is, and how it is proven | [`chain`] |
 //! | what each screen shows | [`views`], one file for each screen |
 //! | how an entry reads as a sentence | [`tell`] |
-//! | what a site is made of, and what can be wrong with it | [`site`], [`site_faults`] |
+//! | what a site is made of, what can be wrong with it, and what is odd | [`site`], [`site_faults`], [`plan_sense`] |
 
 pub mod answer;
 mod apply;
@@ -23,6 +23,7 @@ pub mod entry;
 mod given;
 mod keep_out;
 pub mod permit;
+pub mod plan_sense;
 pub mod refusal;
 mod refusal_es;
 #[cfg(test)]

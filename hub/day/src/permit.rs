@@ -25,6 +25,7 @@ pub fn roles(command: &Command) -> &'static [Role] {
         | Command::CloseSetUp(_)
         | Command::ShootCheck(_)
         | Command::TakeReading(_)
+        | Command::ProveTarget(_)
         | Command::LayMarks(_)
         | Command::CheckMarks(_)
         | Command::ReadEdge(_)

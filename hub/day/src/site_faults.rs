@@ -3,8 +3,8 @@
 use std::collections::BTreeSet;
 
 use earthwork::length::Length;
-use earthwork::target::Shape;
 
+use crate::plan_sense;
 use crate::site::{Machine, Site, Target};
 
 /// A fault of a site.
@@ -37,6 +37,9 @@ pub fn faults(site: &Site) -> Vec<SiteFault> {
         found.machine(site, machine);
     }
     found.lines(site);
+    for odd in plan_sense::odd(site) {
+        found.odd(odd.path, odd.english);
+    }
     found.0
 }
 
@@ -173,15 +176,6 @@ impl Faults {
                 format!("{path}.surface"),
                 "Say which surface the elevation is of, such as \"top of footing\": a bare number could be any of them.",
             );
-        }
-        let steps = match &target.grade.shape {
-            Shape::Run(run) => run.steps.as_slice(),
-            _ => &[],
-        };
-        for step in steps {
-            if step.window < Length::ZERO {
-                self.wrong(format!("{path}.steps"), "A step window can't be negative.");
-            }
         }
     }
 

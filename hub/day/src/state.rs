@@ -13,6 +13,7 @@ use crate::answer::Answer;
 use crate::asked::Role;
 use crate::said::call::CallSent;
 use crate::said::marks::Paint;
+use crate::said::prove::TargetTyped;
 use crate::said::reading::{Question, Reading};
 use crate::said::rule::Ruling;
 use crate::said::set_up::Basis;
@@ -60,6 +61,9 @@ pub struct State {
     pub marks: BTreeMap<String, MarkNow>,
     /// Aims, by mark or target.
     pub aims: BTreeMap<String, Length>,
+    /// Targets that two people typed differently, with when; until they agree or a revision replaces them.
+    #[serde(default)]
+    pub typed_apart: BTreeMap<String, (Time, TargetTyped)>,
     /// Answers of this day, by device, then key.
     pub answers: BTreeMap<String, BTreeMap<String, Answer>>,
 }

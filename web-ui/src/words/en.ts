@@ -101,6 +101,7 @@ export const en = {
     high_by_rule: "HIGH BY RULE",
     by_ruling: "BY RULING",
     confirmed: "ASKED AND CONFIRMED",
+    not_proved: "TARGET NOT DOUBLE-CHECKED",
   },
   notCheckedSince: (at: string) => `LASER NOT CHECKED SINCE ${at}`,
   quick: {
@@ -415,6 +416,7 @@ export const en = {
     site_changed: "The site file has changed",
     target_not_seen: (machine: string, target: string) => `${machine} has not seen the new ${target}`,
     look_asked: (machine: string) => `${machine} asks for a look`,
+    target_typed_apart: (target: string, apart: string) => `${target} was typed twice and differs: ${apart}`,
   },
   showDifference: "SHOW",
   siteChange: "The site file has changed. Nothing of it is in force yet.",

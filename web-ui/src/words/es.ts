@@ -86,6 +86,7 @@ export const es: typeof en = {
     high_by_rule: "ARRIBA POR REGLA",
     by_ruling: "POR DECISIÓN",
     confirmed: "PREGUNTADO Y CONFIRMADO",
+    not_proved: "RASANTE SIN SEGUNDA REVISIÓN",
   },
   notCheckedSince: (at) => `LÁSER SIN REVISAR DESDE ${at}`,
   quick: {
@@ -381,6 +382,7 @@ export const es: typeof en = {
     site_changed: "Cambió el archivo de la obra",
     target_not_seen: (machine, target) => `${machine} no ha visto ${target} nuevo`,
     look_asked: (machine) => `${machine} pide revisión`,
+    target_typed_apart: (target, apart) => `${target} se escribió dos veces y difiere: ${apart}`,
   },
   showDifference: "VER",
   siteChange: "Cambió el archivo de la obra. Nada de eso vale todavía.",

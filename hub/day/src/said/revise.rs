@@ -9,6 +9,7 @@ use crate::asked::By;
 use crate::entry::{Body, Entry};
 use crate::refusal::{Refusal, Thing};
 use crate::said::call;
+use crate::said::touched::{Touched, touched};
 use crate::state::{MustSee, State};
 use crate::views::call::Ending;
 
@@ -41,6 +42,9 @@ pub struct TargetRevised {
     pub why: String,
     /// The machines whose operator must see it first.
     pub must_see: Vec<String>,
+    /// The marks, calls and acceptances that it touches.
+    #[serde(default)]
+    pub touches: Touched,
 }
 
 /// The operator has seen it.
@@ -105,7 +109,15 @@ pub(crate) fn revise(state: &State, asked: &ReviseTarget) -> Result<Vec<Body>, R
         .iter()
         .filter_map(|machine| call::end_live(state, machine, Ending::StaleByTarget))
         .collect();
+    let mut new = site.clone();
+    for target in &mut new.targets {
+        if target.id == asked.target {
+            target.grade.clone_from(&asked.grade);
+            target.tolerance = tolerance;
+        }
+    }
     bodies.push(Body::TargetRevised(TargetRevised {
+        touches: touched(state, site, &new),
         target: asked.target.clone(),
         revision: old.revision + 1,
         grade: asked.grade.clone(),
@@ -145,7 +157,11 @@ pub(crate) fn apply_revised(state: &mut State, entry: &Entry, body: &TargetRevis
         target.grade.clone_from(&body.grade);
         target.tolerance = body.tolerance;
         target.revision = body.revision;
+        // Whoever revised it typed it; a second person has yet to.
+        target.typed_by = Some(entry.by.person.clone());
+        target.proved_by = None;
     }
+    state.typed_apart.remove(&body.target);
     for machine in &body.must_see {
         state.cab_mut(machine).must_see = Some(MustSee {
             target: body.target.clone(),
@@ -166,6 +182,34 @@ mod tests {
     use crate::given::{Crew, len, operator, supervisor};
     use crate::views::operator::{self as cab, CabScreen};
 
+    /// 105.00 − 5.00 = 100.00 is on grade; 0.05 ft lower it still is, 0.30 ft lower it is not.
+    #[test]
+    fn a_mark_that_was_accepted_is_said_to_be_out_or_still_in() {
+        for (thickness, still_in) in [("0.55 ft", true), ("0.80 ft", false)] {
+            let mut crew = Crew::digging();
+            let taken = crew.reads("P-1", "5.00").unwrap();
+            let old = crew.state.site().unwrap().target("PAD").unwrap().clone();
+            let mut grade = old.grade.clone();
+            grade.stack.layers[0].thickness = len(thickness);
+            let revise = Command::ReviseTarget(ReviseTarget {
+                target: "PAD".into(),
+                grade,
+                tolerance: old.tolerance,
+                why: "engineer's answer".into(),
+            });
+            crew.says(&supervisor(), revise).unwrap();
+            let Some(Body::TargetRevised(revised)) = crew.log.last().map(|entry| &entry.body)
+            else {
+                panic!("no revision")
+            };
+            let mark = &revised.touches.marks[0];
+            assert_eq!(
+                (mark.accepted, mark.still_in),
+                (Some(taken.first), Some(still_in))
+            );
+        }
+    }
+
     #[test]
     fn a_live_call_on_the_old_target_is_withdrawn_until_the_new_one_is_seen() {
         let mut crew = Crew::digging();
@@ -184,6 +228,18 @@ mod tests {
         )
         .unwrap();
         assert!(crew.state.live_call("EX-1").is_none());
+        let Some(Body::TargetRevised(revised)) = crew.log.last().map(|entry| &entry.body) else {
+            panic!("no revision")
+        };
+        let touched: Vec<&str> = revised
+            .touches
+            .marks
+            .iter()
+            .map(|one| one.mark.as_str())
+            .collect();
+        assert_eq!(touched, ["P-1", "P-2"]);
+        assert_eq!(revised.touches.most, len("0.30 ft"));
+        assert!(revised.touches.marks[0].call.is_some());
         // A reading on the new target waits behind the notice.
         crew.reads("P-1", "4.80").unwrap();
         assert!(matches!(

@@ -1,15 +1,17 @@
 //! The site file becomes entries: taken the first time, shown as a difference later, revised on a supervisor's word.
 
-use earthwork::length::Length;
+use earthwork::length::{Form, Length};
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 use utoipa::ToSchema;
 
 use crate::chain;
 use crate::entry::{Body, Entry};
+use crate::plan_sense::{self, Odd};
 use crate::refusal::Refusal;
 use crate::said::call;
-use crate::site::Site;
+use crate::said::touched::{self, Touched};
+use crate::site::{Site, Target};
 use crate::state::{MustSee, PendingChange, SiteInForce, State};
 use crate::views::call::Ending;
 
@@ -47,6 +49,12 @@ pub struct SiteChangeFound {
     pub digest: String,
     /// What differs.
     pub differences: Vec<SiteDifference>,
+    /// What is odd about the new plan.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub odd: Vec<Odd>,
+    /// The marks, calls and acceptances that it would touch.
+    #[serde(default)]
+    pub touches: Touched,
 }
 
 /// A changed site file is in force.
@@ -60,6 +68,9 @@ pub struct SiteRevised {
     pub differences: Vec<SiteDifference>,
     /// The operators who must see a changed target before they are called again.
     pub must_see: Vec<NewTarget>,
+    /// The marks, calls and acceptances that it touches.
+    #[serde(default)]
+    pub touches: Touched,
 }
 
 /// A changed target that one machine's operator must see.
@@ -115,14 +126,25 @@ pub(crate) fn read(state: &State, asked: &ReadSite) -> Vec<Body> {
         // A file knows nothing of revisions: they are counted here.
         if let Some(before) = in_force.site.target(&target.id) {
             target.revision = before.revision;
+            keep_proof(before, target);
         }
     }
     let differences = differences(&in_force.site, &comparable);
     vec![Body::SiteChangeFound(SiteChangeFound {
+        odd: plan_sense::odd(&site),
+        touches: touched::touched(state, &in_force.site, &site),
         site,
         digest,
         differences,
     })]
+}
+
+/// A second person's proof stands as long as the grade does, even when the file does not name that person.
+fn keep_proof(before: &Target, after: &mut Target) {
+    if before.grade == after.grade && after.proved_by.is_none() {
+        after.typed_by.clone_from(&before.typed_by);
+        after.proved_by.clone_from(&before.proved_by);
+    }
 }
 
 /// Puts the changed site in force; live calls on changed targets are withdrawn until seen.
@@ -139,9 +161,10 @@ pub(crate) fn confirm(state: &State, asked: &ConfirmSite) -> Result<Vec<Body>, R
         if let Some(before) = old.target(&target.id) {
             let changed = before.grade != target.grade || before.tolerance != target.tolerance;
             target.revision = before.revision + u32::from(changed);
+            keep_proof(before, target);
         }
     }
-    let touched = |machine: &str| {
+    let must_look = |machine: &str| {
         let (_, call) = state.live_call(machine)?;
         let id = call.sent.target.clone()?;
         let now = site.target(&id);
@@ -155,7 +178,7 @@ pub(crate) fn confirm(state: &State, asked: &ConfirmSite) -> Result<Vec<Body>, R
         .cabs
         .keys()
         .filter_map(|machine| {
-            touched(machine).map(|(target, revision)| NewTarget {
+            must_look(machine).map(|(target, revision)| NewTarget {
                 machine: machine.clone(),
                 target,
                 revision,
@@ -167,6 +190,7 @@ pub(crate) fn confirm(state: &State, asked: &ConfirmSite) -> Result<Vec<Body>, R
         .filter_map(|new| call::end_live(state, &new.machine, Ending::StaleByTarget))
         .collect();
     bodies.push(Body::SiteRevised(SiteRevised {
+        touches: touched::touched(state, old, &site),
         site,
         digest: asked.digest.clone(),
         differences: change.found.differences.clone(),
@@ -237,6 +261,11 @@ fn compare(path: &str, old: &Value, new: &Value, found: &mut Vec<SiteDifference>
         return;
     }
     match (old, new) {
+        _ if is_net(old) || is_net(new) => found.push(SiteDifference {
+            what: path.to_owned(),
+            was: net_in_words(old),
+            now: net_in_words(new),
+        }),
         (Value::Object(a), Value::Object(b)) => {
             let keys: std::collections::BTreeSet<&String> = a.keys().chain(b.keys()).collect();
             for key in keys {
@@ -276,6 +305,34 @@ fn compare(path: &str, old: &Value, new: &Value, found: &mut Vec<SiteDifference>
             now: in_words(path, new),
         }),
     }
+}
+
+/// A surface's points and triangles are too many to be told one by one.
+fn is_net(value: &Value) -> bool {
+    value.get("points").is_some_and(Value::is_array) && value.get("triangles").is_some()
+}
+
+fn net_in_words(value: &Value) -> Option<String> {
+    if !is_net(value) {
+        return in_words("", value);
+    }
+    let numbers = value.get("points")?.as_array()?;
+    let heights = numbers.iter().skip(2).step_by(3).filter_map(Value::as_i64);
+    let feet = |count: Option<i64>| {
+        Length::from_tenth_micrometres(count.unwrap_or_default())
+            .show(Form::DecimalFeet { places: 2 })
+    };
+    Some(format!(
+        "{}: {} points, {} triangles, from {} to {}",
+        value
+            .get("source")
+            .and_then(Value::as_str)
+            .unwrap_or_default(),
+        numbers.len() / 3,
+        value.get("triangles")?.as_array()?.len() / 3,
+        feet(heights.clone().min()),
+        feet(heights.max())
+    ))
 }
 
 fn join(path: &str, key: &str) -> String {

@@ -3,7 +3,9 @@
 use earthwork::length::{Form, Length};
 
 use crate::entry::{Body, Entry};
+use crate::said::prove::{Differs, TargetTyped};
 use crate::said::receipt::ScreenNotice;
+use crate::said::revise::TargetRevised;
 
 mod call;
 mod laser;
@@ -82,16 +84,8 @@ pub fn tell(entry: &Entry) -> Told {
                 format!("Mira {aim} en {on}: {}", b.why),
             )
         }
-        Body::TargetRevised(b) => Told::new(
-            format!(
-                "Target {} is now revision {}: {}",
-                b.target, b.revision, b.why
-            ),
-            format!(
-                "La rasante {} es ahora la revisión {}: {}",
-                b.target, b.revision, b.why
-            ),
-        ),
+        Body::TargetRevised(b) => target_revised(b),
+        Body::TargetTyped(b) => target_typed(b),
         Body::TargetSeen(b) => Told::new(
             format!(
                 "Revision {} of {} seen in {}.",
@@ -141,6 +135,54 @@ pub fn tell(entry: &Entry) -> Told {
         Body::ReadingLate(b) => reading::late(&b.reading, &b.why),
         call => call::tell(call),
     }
+}
+
+fn target_revised(b: &TargetRevised) -> Told {
+    Told::new(
+        format!(
+            "Target {} is now revision {}, {} marks touched: {}",
+            b.target,
+            b.revision,
+            b.touches.marks.len(),
+            b.why
+        ),
+        format!(
+            "La rasante {} es ahora la revisión {}, toca {} marcas: {}",
+            b.target,
+            b.revision,
+            b.touches.marks.len(),
+            b.why
+        ),
+    )
+}
+
+/// A target typed a second time, with both values where they differ.
+fn target_typed(b: &TargetTyped) -> Told {
+    if b.agrees {
+        return Told::new(
+            format!("{} typed a second time: it agrees.", b.target),
+            format!("{} escrita por segunda vez: coincide.", b.target),
+        );
+    }
+    let both = |name: fn(&Differs) -> &str| {
+        let each = b
+            .differs
+            .iter()
+            .map(|one| format!("{}: {} / {}", name(one), feet(one.first), feet(one.second)));
+        each.collect::<Vec<_>>().join("; ")
+    };
+    Told::new(
+        format!(
+            "{} typed a second time: it differs. {}.",
+            b.target,
+            both(|one| &one.what.english)
+        ),
+        format!(
+            "{} escrita por segunda vez: difiere. {}.",
+            b.target,
+            both(|one| &one.what.spanish)
+        ),
+    )
 }
 
 fn feet(length: Length) -> String {

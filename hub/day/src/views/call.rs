@@ -52,6 +52,8 @@ pub enum Label {
     ByRuling,
     /// Taken with a value that was asked about and confirmed.
     Confirmed,
+    /// Nobody has typed the target's elevations a second time.
+    NotProved,
     /// The laser was not checked for more than twice the interval: see `checked_at`.
     NotChecked,
 }

@@ -8,6 +8,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::said::marks::Paint;
+use crate::said::prove::{self, ToProve};
 use crate::site::{Benchmark, Laser, Line, Machine, Mark, Site, Target};
 use crate::state::State;
 
@@ -33,6 +34,8 @@ pub struct Sheet {
     pub lasers: Vec<Laser>,
     /// Machines.
     pub machines: Vec<Machine>,
+    /// Targets that wait for a second person to type them, without their values.
+    pub to_prove: Vec<ToProve>,
 }
 
 /// A mark with what it asks for.
@@ -88,6 +91,7 @@ pub fn view(state: &State) -> Option<Sheet> {
         rods: site.rods.clone(),
         lasers: site.lasers.clone(),
         machines: site.machines.clone(),
+        to_prove: prove::to_prove(state),
     })
 }
 

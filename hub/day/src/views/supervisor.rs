@@ -114,6 +114,13 @@ pub enum ExceptionKind {
         /// Which target.
         target: String,
     },
+    /// Two people typed a target's elevations differently.
+    TargetTypedApart {
+        /// Which target.
+        target: String,
+        /// What differs, both as they are.
+        differs: Vec<crate::said::prove::Differs>,
+    },
     /// An operator asks for a look.
     LookAsked {
         /// Which machine.
@@ -143,6 +150,10 @@ pub struct SiteChangeCard {
     pub digest: String,
     /// What differs, in words.
     pub differences: Vec<SiteDifference>,
+    /// What is odd about the new plan.
+    pub odd: Vec<crate::plan_sense::Odd>,
+    /// The marks, calls and acceptances that it would touch.
+    pub touches: crate::said::touched::Touched,
     /// When it was found.
     pub since: Time,
 }
@@ -171,6 +182,8 @@ pub fn view(state: &State) -> Option<Supervisor> {
         site_change: state.site_change.as_ref().map(|change| SiteChangeCard {
             digest: change.found.digest.clone(),
             differences: change.found.differences.clone(),
+            odd: change.found.odd.clone(),
+            touches: change.found.touches.clone(),
             since: change.since,
         }),
         codes_generation: state.codes_generation,
@@ -241,6 +254,15 @@ fn exceptions(
             what: ExceptionKind::NeedsRuling {
                 mark: mark.id.clone(),
                 dev: mark.dev.unwrap_or(Length::ZERO),
+            },
+        });
+    }
+    for (target, (since, typed)) in &state.typed_apart {
+        found.push(Exception {
+            since: *since,
+            what: ExceptionKind::TargetTypedApart {
+                target: target.clone(),
+                differs: typed.differs.clone(),
             },
         });
     }

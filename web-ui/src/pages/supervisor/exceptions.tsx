@@ -1,8 +1,8 @@
 /** What needs somebody, oldest first, each with the one thing that can be done about it from here. */
 import { useState } from "preact/hooks";
 import { Key } from "../../parts/keys";
-import { ago, signed } from "../../show";
-import { now } from "../../state";
+import { ago, feet, signed } from "../../show";
+import { language, now } from "../../state";
 import type { ExceptionKind, Supervisor } from "../../wire";
 import { t } from "../../words";
 import { DifferencePanel, LiftPanel, RulePanel } from "./panels";
@@ -54,6 +54,17 @@ function Act({ what, onOpen }: { what: ExceptionKind; onOpen: (what: ExceptionKi
   );
 }
 
+/** Each value that two people typed differently, both beside each other. */
+function bothTyped(differs: Extract<ExceptionKind, { kind: "target_typed_apart" }>["differs"]): string {
+  const spanish = language.value === "spanish";
+  return differs
+    .map(({ what, first, second }) => {
+      const name = spanish ? what.spanish : what.english;
+      return `${name} ${feet(first)} / ${feet(second)}`;
+    })
+    .join("; ");
+}
+
 function exceptionWords(what: ExceptionKind): string {
   const words = t();
   switch (what.kind) {
@@ -73,5 +84,7 @@ function exceptionWords(what: ExceptionKind): string {
       return words.exception.target_not_seen(what.machine, what.target);
     case "look_asked":
       return words.exception.look_asked(what.machine);
+    case "target_typed_apart":
+      return words.exception.target_typed_apart(what.target, bothTyped(what.differs));
   }
 }

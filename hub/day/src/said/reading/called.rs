@@ -66,6 +66,9 @@ pub(super) fn bodies(
     if confirmed {
         labels.push(Label::Confirmed);
     }
+    if !target.proved() {
+        labels.push(Label::NotProved);
+    }
     let checked_at = check_due::not_checked_since(state, shot.set_up, when.now);
     if checked_at.is_some() {
         labels.push(Label::NotChecked);
