@@ -51,6 +51,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/import/preview": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** What a table of points or a `LandXML` file would give on this site, with what was not understood. */
+        post: operations["import_preview"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/join": {
         parameters: {
             query?: never;
@@ -1413,11 +1430,57 @@ export interface components {
             /** @description What to do, when something is wrong. */
             what_to_do?: string | null;
         };
-        /**
-         * @description A kind of slip that a suggestion stands for.
-         * @enum {string}
-         */
-        Hypothesis: "whole_foot" | "tenth" | "digits_swapped" | "inches_as_tenths" | "other_mark";
+        /** @description What may have happened to the numbers. */
+        Hypothesis: {
+            /** @description The same as a sentence. */
+            english: string;
+            /** @description So many of the stray points would then lie on the lot. */
+            explains: number;
+            /** @description Of so many that lie off it. */
+            of: number;
+            /** @description Which slip. */
+            slip: components["schemas"]["PlanSlip"];
+            /** @description And in Spanish. */
+            spanish: string;
+        };
+        /** @description A point of the file, on the site. */
+        ImportPoint: {
+            /** @description Where it comes to lie. */
+            at: components["schemas"]["Point"];
+            elevation?: components["schemas"]["Length"] | null;
+            /** @description Its name. */
+            id: string;
+            /** @description Its line. */
+            line: number;
+            /** @description What the file says about it. */
+            note: string;
+        };
+        /** @description What a file would give. */
+        ImportPreview: {
+            /** @description How many points there are. */
+            all_points: number;
+            /** @description What may have happened to the numbers; never put right by itself. */
+            hypotheses: components["schemas"]["Hypothesis"][];
+            /** @description What was not understood, or is wrong, with its line. */
+            not_understood: components["schemas"]["ImportRemark"][];
+            /** @description The first points, on the site. */
+            points: components["schemas"]["ImportPoint"][];
+            /** @description How many triangles the surface has; none when the file is no surface. */
+            triangles?: number | null;
+            /** @description What was understood, in words. */
+            understood: string[];
+            /** @description Whether it could be imported as it is. */
+            usable: boolean;
+        };
+        /** @description A remark with its line. */
+        ImportRemark: {
+            /** @description The line, from 1. */
+            line: number;
+            /** @description What is wrong or left aside, and what to do. */
+            message: string;
+            /** @description It keeps the file from being used. */
+            wrong: boolean;
+        };
         /** @description The invert at a station. */
         Invert: {
             /** @description The inside bottom of the pipe. */
@@ -2168,6 +2231,11 @@ export interface components {
             /** @description The tapes meet so flatly that another pair of marks is better. */
             weak: boolean;
         };
+        /**
+         * @description What may have happened to the numbers.
+         * @enum {string}
+         */
+        PlanSlip: "swapped" | "metres" | "feet" | "ten_times" | "a_tenth";
         /**
          * @description What a plan counts in.
          * @enum {string}
@@ -3763,6 +3831,72 @@ export interface operations {
                 };
             };
             403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    import_preview: {
+        parameters: {
+            query?: {
+                /** @description The surface to read, when the file has several. */
+                surface?: string;
+                /** @description What it counts in, when it does not say. */
+                unit?: components["schemas"]["PlanUnit"];
+                /** @description Its coordinates are the plan's, not the site's. */
+                on_plan?: boolean;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "text/plain": string;
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ImportPreview"];
+                };
+            };
+            /** @description Not a text, or too large */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not in */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not a supervisor */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many at once: send it again */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };

@@ -7,8 +7,10 @@ use std::sync::{Arc, Mutex, PoisonError};
 
 use bytestring::ByteString;
 use day::asked::{By, Role};
+use day::site::{Frame, LineKind, Site};
 use day::state::State;
 use day::views;
+use earthwork::point::Point;
 use earthwork::words::{Language, ScreenUnit};
 use serde::Serialize;
 use tokio::sync::watch;
@@ -48,6 +50,10 @@ pub struct Board {
     pub generation: u32,
     /// The machines, in the order of the site file.
     pub machines: Vec<String>,
+    /// How the plan's coordinates come on to the site.
+    pub frame: Option<Frame>,
+    /// The lot's corners, by the first property line that has three.
+    pub lot: Vec<Point>,
     /// Phones that are in, by the digest of their cookie.
     pub phones: BTreeMap<String, Phone>,
     /// Phones that are out, and whether another screen took over.
@@ -74,6 +80,19 @@ pub enum Gone {
     Retired,
 }
 
+/// The corners of the first property line that goes around something.
+fn lot(site: &Site) -> Vec<Point> {
+    let property = site
+        .lines
+        .iter()
+        .find(|line| line.kind == LineKind::Property && line.points.len() >= 3);
+    let mut corners = property.map_or_else(Vec::new, |line| line.points.clone());
+    if corners.first() == corners.last() {
+        corners.pop();
+    }
+    corners
+}
+
 impl Board {
     fn of(state: &State) -> Self {
         let mut board = Self {
@@ -96,6 +115,8 @@ impl Board {
                         .collect()
                 })
                 .unwrap_or_default(),
+            frame: state.site().and_then(|site| site.frame.clone()),
+            lot: state.site().map(lot).unwrap_or_default(),
             ..Self::default()
         };
         for (id, device) in &state.devices {

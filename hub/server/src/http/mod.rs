@@ -2,6 +2,7 @@
 
 pub mod auth;
 pub mod codes;
+pub mod import;
 pub mod join;
 pub mod log;
 pub mod openapi;
@@ -11,7 +12,9 @@ pub mod problem;
 pub mod say;
 
 use actix_web::middleware::DefaultHeaders;
-use actix_web::web::{self, Data, JsonConfig, PathConfig, QueryConfig, ServiceConfig};
+use actix_web::web::{
+    self, Data, JsonConfig, PathConfig, PayloadConfig, QueryConfig, ServiceConfig,
+};
 
 use crate::hub::Hub;
 use problem::Problem;
@@ -50,6 +53,11 @@ pub fn routes(hub: Hub) -> impl FnOnce(&mut ServiceConfig) + Clone {
                     .service(pocket::pocket_sheet)
                     .service(codes::day_codes)
                     .service(codes::choose_address)
+                    .service(
+                        web::scope("/import")
+                            .app_data(PayloadConfig::new(import::LARGEST_UPLOAD))
+                            .service(import::import_preview),
+                    )
                     .service(openapi::document)
                     .service(crate::socket::live)
                     .default_service(

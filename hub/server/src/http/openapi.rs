@@ -3,7 +3,7 @@
 use actix_web::{HttpResponse, get};
 use utoipa::OpenApi;
 
-use super::{codes, join, log, pages, pocket, say};
+use super::{codes, import, join, log, pages, pocket, say};
 use crate::socket;
 
 /// Everything that the hub answers.
@@ -26,6 +26,7 @@ use crate::socket;
         pocket::pocket_sheet,
         codes::day_codes,
         codes::choose_address,
+        import::import_preview,
         document,
         socket::live,
     ),

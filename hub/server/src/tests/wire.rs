@@ -188,3 +188,37 @@ async fn the_log_is_read_by_number_and_by_name() {
     assert_eq!(entry["hash"].as_str().unwrap().len(), 64);
     hub.end().await;
 }
+
+#[actix_web::test]
+async fn a_file_is_shown_before_it_is_used() {
+    let folder = tempfile::tempdir().unwrap();
+    let hub = Running::start(folder.path()).await;
+    let send = async |cookie: &str, query: &str, body: Vec<u8>| {
+        let sent = hub
+            .http
+            .post(hub.url(&format!("/api/import/preview{query}")));
+        let answer = sent.header(COOKIE, cookie).body(body).send().await.unwrap();
+        (
+            answer.status().as_u16(),
+            answer.json::<Value>().await.unwrap_or_default(),
+        )
+    };
+    let ground = hub.phone("RT", None).await;
+    assert_eq!(send(&ground, "", b"1,2,3,4\n".to_vec()).await.0, 403);
+    let boss = hub.own().await;
+    let table = "id,x,y,z,colour\nA,0,0,1,\nB,10,0,1,\nC,0,10,1,\n";
+    let (status, seen) = send(&boss, "?unit=foot", table.into()).await;
+    assert_eq!(status, 200);
+    assert_eq!(
+        (&seen["usable"], &seen["triangles"]),
+        (&json!(true), &json!(1))
+    );
+    assert_eq!(seen["not_understood"][0]["line"], 1);
+    let (status, seen) = send(&boss, "", b"id,x,y\nA,zero,0\n".to_vec()).await;
+    assert_eq!((status, &seen["usable"]), (200, &json!(false)));
+    assert_eq!(seen["not_understood"][0]["line"], 2);
+    assert_eq!(send(&boss, "?on_plan=true", table.into()).await.0, 400);
+    assert_eq!(send(&boss, "", vec![0xff, 0xfe]).await.0, 400);
+    assert_eq!(send(&boss, "?unit=cubit", table.into()).await.0, 400);
+    hub.end().await;
+}

@@ -1,0 +1,93 @@
+//! What a file would give, shown before anybody uses it. Nothing is stored and nothing is changed.
+
+use actix_web::post;
+use actix_web::web::{Bytes, Data, Json, Query, block};
+use day::site::Frame as SiteFrame;
+use earthwork::site_frame::PlanUnit;
+use serde::Deserialize;
+use utoipa::IntoParams;
+
+use super::auth::{Known, OwnPage};
+use super::problem::Problem;
+use crate::hub::Hub;
+use crate::import::Frame;
+use crate::import::preview::{ImportPreview, preview};
+
+/// A phone's file is no larger than this; a larger one goes beside the site file.
+pub(super) const LARGEST_UPLOAD: usize = 32 * 1024 * 1024;
+
+/// How the file is to be read.
+#[derive(Clone, Debug, Deserialize, IntoParams)]
+#[serde(deny_unknown_fields)]
+#[into_params(parameter_in = Query)]
+pub(crate) struct HowToRead {
+    /// The surface to read, when the file has several.
+    surface: Option<String>,
+    /// What it counts in, when it does not say.
+    unit: Option<PlanUnit>,
+    /// Its coordinates are the plan's, not the site's.
+    on_plan: Option<bool>,
+}
+
+/// What a table of points or a `LandXML` file would give on this site, with what was not understood.
+#[utoipa::path(
+    context_path = "/api/import",
+    params(HowToRead),
+    request_body(content = String, content_type = "text/plain"),
+    responses(
+        (status = 200, body = ImportPreview),
+        (status = 400, body = Problem, description = "Not a text, or too large"),
+        (status = 401, body = Problem, description = "Not in"),
+        (status = 403, body = Problem, description = "Not a supervisor"),
+        (status = 429, body = Problem, description = "Too many at once: send it again")
+    )
+)]
+#[post("/preview")]
+pub(crate) async fn import_preview(
+    hub: Data<Hub>,
+    known: Known,
+    _: OwnPage,
+    how: Query<HowToRead>,
+    file: Bytes,
+) -> Result<Json<ImportPreview>, Problem> {
+    known.supervises()?;
+    if !hub.limits.requests.take(&known.by().device) {
+        return Err(Problem::too_many());
+    }
+    let text = std::str::from_utf8(&file)
+        .map(str::to_owned)
+        .map_err(|error| {
+            Problem::malformed(&format!(
+                "The file is not UTF-8 text from byte {} on. Export it as CSV or LandXML in UTF-8.",
+                error.valid_up_to()
+            ))
+        })?;
+    let board = hub.publish.known();
+    let frame = frame(board.frame.as_ref(), &how)?;
+    let (surface, lot) = (how.surface.clone(), board.lot.clone());
+    let seen = block(move || preview(&text, surface.as_deref(), &frame, &lot)).await;
+    seen.map(Json).map_err(|_stopping| {
+        Problem::unavailable(
+            "The hub is stopping. Send the file again when it is up.",
+            "El servidor se está deteniendo. Mande el archivo otra vez cuando vuelva.",
+        )
+    })
+}
+
+fn frame(site: Option<&SiteFrame>, how: &HowToRead) -> Result<Frame, Problem> {
+    let unit = how
+        .unit
+        .or(site.map(|frame| frame.unit))
+        .unwrap_or(PlanUnit::Foot);
+    if !how.on_plan.unwrap_or(false) {
+        return Ok(Frame::new(unit));
+    }
+    let Some(site) = site else {
+        return Err(Problem::malformed(
+            "The file's coordinates are the plan's, but the site has no frame. Add [frame] to the site file first.",
+        ));
+    };
+    let made = site.made().and_then(|made| Ok((made, site.origin()?)));
+    let (made, origin) = made.map_err(|error| Problem::malformed(&error.to_string()))?;
+    Ok(Frame::on(made, unit, origin))
+}
