@@ -4,6 +4,7 @@
 //! extended past an end. Formulas: an arc's length is radius × angle, its offset radius − distance from the
 //! centre (plane geometry, as in any route-surveying textbook).
 
+mod arc_fit;
 mod error;
 mod piece;
 mod station;
@@ -13,6 +14,7 @@ use serde::{Deserialize, Serialize};
 use crate::length::Length;
 use crate::point::Point;
 use crate::vector::{counts, rounded};
+pub use arc_fit::{FittedArc, fit_arc};
 pub use error::AlignmentError;
 use piece::Course;
 pub use piece::{Piece, Turn};

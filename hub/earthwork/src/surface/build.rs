@@ -5,8 +5,10 @@ use spade::{ConstrainedDelaunayTriangulation, Point2, Triangulation};
 use super::{Surface, SurfaceError, Vertex};
 use crate::length::Length;
 use crate::point::Point;
+use crate::surface::index::{Bounds, Index};
+use crate::surface::overlap::{MOST_PAIRS, cross};
 use crate::target::boundary;
-use crate::vector::Vector;
+use crate::vector::{Vector, counts, rounded};
 
 /// What a surface is made of; lines are numbers of points, counted from 0.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -23,7 +25,7 @@ pub struct Drawn {
 
 pub(super) fn build(drawn: &Drawn) -> Result<Surface, SurfaceError> {
     super::span(&drawn.points)?;
-    let (points, place) = once_each(&drawn.points)?;
+    let (mut points, place) = once_each(&drawn.points)?;
     let known = |line: &[usize]| -> Result<Vec<usize>, SurfaceError> {
         line.iter()
             .map(|&number| {
@@ -34,10 +36,11 @@ pub(super) fn build(drawn: &Drawn) -> Result<Surface, SurfaceError> {
             })
             .collect()
     };
-    let mut edges = Vec::new();
+    let mut breaks = Vec::new();
     for line in &drawn.breaklines {
-        edges.extend(known(line)?.windows(2).map(|pair| [pair[0], pair[1]]));
+        breaks.extend(known(line)?.windows(2).map(|pair| [pair[0], pair[1]]));
     }
+    let mut edges = Vec::new();
     let mut ring = |line: &Vec<usize>| -> Result<Vec<Point>, SurfaceError> {
         let line = known(line)?;
         let corners: Vec<Point> = line.iter().map(|&number| points[number].at).collect();
@@ -59,6 +62,8 @@ pub(super) fn build(drawn: &Drawn) -> Result<Surface, SurfaceError> {
         .iter()
         .map(&mut ring)
         .collect::<Result<_, _>>()?;
+    split_where_rings_cross(&mut points, &mut breaks, &mut edges)?;
+    edges.extend(breaks);
     edges.retain(|edge| edge[0] != edge[1]);
     let mut triangles = triangulate(&points, edges)?;
     triangles.retain(|corners| {
@@ -76,6 +81,75 @@ pub(super) fn build(drawn: &Drawn) -> Result<Surface, SurfaceError> {
             && !holes.iter().any(|hole| boundary::contains(hole, middle))
     });
     Surface::from_triangles(points, &triangles)
+}
+
+/// A boundary or a hole that crosses a breakline gets a point there, at the breakline's elevation: the ring is cut on
+/// the plan alone, the breakline is the ground.
+fn split_where_rings_cross(
+    points: &mut Vec<Vertex>,
+    breaks: &mut Vec<[usize; 2]>,
+    rings: &mut Vec<[usize; 2]>,
+) -> Result<(), SurfaceError> {
+    let ends = |points: &[Vertex], edge: &[usize; 2]| edge.map(|number| points[number].at);
+    let boxes = (0..)
+        .zip(breaks.iter())
+        .filter_map(|(number, edge)| Some((number, Bounds::around(&ends(points, edge))?)));
+    let index = Index::new(boxes.collect());
+    let mut on_breaks: Vec<Vec<(f64, usize)>> = vec![Vec::new(); breaks.len()];
+    let mut on_rings: Vec<Vec<(f64, usize)>> = vec![Vec::new(); rings.len()];
+    let mut pairs: u64 = 0;
+    for (ring, edge) in rings.iter().enumerate() {
+        let [from, to] = ends(points, edge);
+        let mut met: Vec<u32> = Vec::new();
+        let tangled = Bounds::around(&[from, to]).and_then(|bounds| {
+            index.touching(bounds, |number| {
+                pairs += 1;
+                if cross([from, to], ends(points, &breaks[number as usize])) {
+                    met.push(number);
+                }
+                (pairs > MOST_PAIRS).then_some(SurfaceError::Tangled)
+            })
+        });
+        if let Some(tangled) = tangled {
+            return Err(tangled);
+        }
+        for number in met {
+            let line = breaks[number as usize];
+            let ([start, end], way) =
+                (line.map(|number| points[number]), Vector::between(from, to));
+            let along = Vector::between(start.at, end.at);
+            let across =
+                |one: Vector, other: Vector| one.east * other.north - one.north * other.east;
+            let gap = Vector::between(start.at, from);
+            let part = across(gap, way) / across(along, way);
+            let share = across(gap, along) / across(along, way);
+            let rise = counts(end.elevation - start.elevation) * part;
+            on_breaks[number as usize].push((part, points.len()));
+            on_rings[ring].push((share, points.len()));
+            points.push(Vertex {
+                at: along.times(part).applied_to(start.at),
+                elevation: start.elevation + rounded(rise),
+            });
+        }
+    }
+    *breaks = cut(breaks, on_breaks);
+    *rings = cut(rings, on_rings);
+    Ok(())
+}
+
+/// Edges cut at points on them, each given by how far along it lies.
+fn cut(edges: &[[usize; 2]], on_them: Vec<Vec<(f64, usize)>>) -> Vec<[usize; 2]> {
+    let mut parts = Vec::with_capacity(edges.len());
+    for ([from, to], mut points) in edges.iter().zip(on_them) {
+        points.sort_by(|one, other| one.0.total_cmp(&other.0));
+        let mut before = *from;
+        for (_, point) in points {
+            parts.push([before, point]);
+            before = point;
+        }
+        parts.push([before, *to]);
+    }
+    parts
 }
 
 fn thrice(at: Point) -> Point {

@@ -265,6 +265,29 @@ mod tests {
         assert_eq!(ridge.elevation_at(at(1000, 500)), Ok(ft(50)));
     }
 
+    /// Invented, demo: a ridge from west to east runs out of the boundary on both sides.
+    #[test]
+    fn a_breakline_that_runs_out_of_the_boundary_is_cut_there() {
+        let mut points = vec![
+            vertex(100, 0, 0),
+            vertex(900, 0, 0),
+            vertex(900, 1000, 0),
+            vertex(100, 1000, 0),
+        ];
+        points.extend([vertex(0, 500, 100), vertex(1000, 500, 200)]);
+        let surface = Surface::from_points(&Drawn {
+            points,
+            breaklines: vec![vec![4, 5]],
+            boundary: Some(vec![0, 1, 2, 3]),
+            ..Drawn::default()
+        })
+        .unwrap();
+        assert_eq!(surface.elevation_at(at(500, 500)), Ok(ft(150)));
+        assert_eq!(surface.elevation_at(at(100, 500)), Ok(ft(110)));
+        assert_eq!(surface.elevation_at(at(900, 250)), Ok(ft(95)));
+        assert!(surface.elevation_at(at(50, 500)).is_err());
+    }
+
     #[test]
     fn big_coordinates_lose_no_count() {
         let far = Length::from_hundredths_of_a_foot(200_000_000);

@@ -12,7 +12,7 @@ use crate::surface::index::{Bounds, Index};
 use crate::target::boundary;
 
 /// More pairs than this are compared only for a file made to stall the hub: a sound surface has a few to an edge.
-const MOST_PAIRS: u64 = 40_000_000;
+pub(super) const MOST_PAIRS: u64 = 40_000_000;
 
 /// Refuses a surface whose triangles lie over each other.
 pub(super) fn refuse(surface: &Surface) -> Result<(), SurfaceError> {

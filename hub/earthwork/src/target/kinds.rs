@@ -52,7 +52,7 @@ fn along() -> Along {
         axis: axis(),
         left: ft(300),
         right: ft(200),
-        corners: vec![corner(100_000, 30_000), corner(117_853, 30_178)],
+        corners: vec![corner(100_000, 30_000), corner(117_800, 30_178)],
         steps: vec![ProfileStep {
             station: ft(105_000),
             by: ft(-100),

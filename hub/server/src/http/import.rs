@@ -4,30 +4,15 @@ use actix_web::post;
 use actix_web::web::{Bytes, Data, Json, Query, block};
 use day::site::Frame as SiteFrame;
 use earthwork::site_frame::PlanUnit;
-use serde::Deserialize;
-use utoipa::IntoParams;
 
 use super::auth::{Known, OwnPage};
 use super::problem::Problem;
 use crate::hub::Hub;
 use crate::import::Frame;
-use crate::import::preview::{ImportPreview, preview};
+use crate::import::preview::{HowToRead, ImportPreview, preview};
 
 /// A phone's file is no larger than this; a larger one goes beside the site file.
 pub(super) const LARGEST_UPLOAD: usize = 32 * 1024 * 1024;
-
-/// How the file is to be read.
-#[derive(Clone, Debug, Deserialize, IntoParams)]
-#[serde(deny_unknown_fields)]
-#[into_params(parameter_in = Query)]
-pub(crate) struct HowToRead {
-    /// The surface to read, when the file has several.
-    surface: Option<String>,
-    /// What it counts in, when it does not say.
-    unit: Option<PlanUnit>,
-    /// Its coordinates are the plan's, not the site's.
-    on_plan: Option<bool>,
-}
 
 /// What a table of points or a `LandXML` file would give on this site, with what was not understood.
 #[utoipa::path(

@@ -5,12 +5,25 @@ use earthwork::length::Length;
 use earthwork::point::Point;
 use earthwork::site_frame::{PlanNumber, PlanPoint, PlanUnit, Slip, suspicions};
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use utoipa::{IntoParams, ToSchema};
 
 use super::{Frame, OntoSite, Remark, Survey, onto_site, read};
 
 /// So many points are shown; all are counted.
 const SHOWN: usize = 200;
+
+/// How the file is to be read.
+#[derive(Clone, Debug, Deserialize, IntoParams)]
+#[serde(deny_unknown_fields)]
+#[into_params(parameter_in = Query)]
+pub struct HowToRead {
+    /// The surface to read, when the file has several.
+    pub surface: Option<String>,
+    /// What it counts in, when it does not say.
+    pub unit: Option<PlanUnit>,
+    /// Its coordinates are the plan's, not the site's.
+    pub on_plan: Option<bool>,
+}
 
 /// What a file would give.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
