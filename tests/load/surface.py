@@ -12,7 +12,7 @@ import numpy as np
 from scipy.interpolate import LinearNDInterpolator
 from scipy.spatial import Delaunay
 
-ALONE = 2_000
+ALONE = 100
 
 
 def resident():

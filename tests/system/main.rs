@@ -9,6 +9,7 @@
 #[path = "../harness/mod.rs"]
 mod harness;
 
+mod bad_inputs;
 mod delivery;
 mod demo_day;
 mod joining;

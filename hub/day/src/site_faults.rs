@@ -1,5 +1,7 @@
 //! What can be wrong with a site, each fault with the path of the thing that is wrong: for `check` and for the first start.
 
+mod far_off;
+
 use std::collections::BTreeSet;
 
 use earthwork::length::Length;
@@ -37,6 +39,9 @@ pub fn faults(site: &Site) -> Vec<SiteFault> {
         found.machine(site, machine);
     }
     found.lines(site);
+    for (path, message) in far_off::odd(site) {
+        found.odd(path, message);
+    }
     for odd in plan_sense::odd(site) {
         found.odd(odd.path, odd.english);
     }

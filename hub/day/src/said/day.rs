@@ -58,3 +58,24 @@ pub(crate) fn apply_opened(state: &mut State, entry: &Entry, body: &DayOpened) {
         };
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use crate::given::Crew;
+    use crate::time::Time;
+
+    /// Midnight (UTC) is a whole number of days of 86,400,000 ms: the set-up stands before it, the reading behind it.
+    #[test]
+    fn a_day_that_goes_on_over_midnight_keeps_its_name_and_its_laser() {
+        let mut crew = Crew::digging();
+        let day = crew.state.day.clone();
+        let midnight = Time((crew.now.0 / 86_400_000 + 1) * 86_400_000);
+        crew.wait(midnight.ms_since(crew.now) - 60_000);
+        crew.check("S1", "BM-2", "3.48").unwrap();
+        crew.wait(120_000);
+        assert!(crew.now > midnight);
+        crew.reads("P-1", "4.70").unwrap();
+        assert_eq!(crew.state.day, day);
+        assert_eq!(crew.state.calls.len(), 1);
+    }
+}
