@@ -44,6 +44,22 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
             json!({ "kind": "close_set_up", "set_up": "S9", "why": "lunch" }),
             crew.clone(),
         ),
+        (
+            json!({ "kind": "test_laser", "laser": "L9", "rod": "A", "test": { "kind": "turned", "distance": 100 * FOOT, "first": "5.00", "first_turned": "5.00", "second": "5.00", "second_turned": "5.00" } }),
+            crew.clone(),
+        ),
+        (
+            json!({ "kind": "run_levels", "from": "BM-1", "to": "BM-9", "rod": "A", "turns": [] }),
+            crew.clone(),
+        ),
+        (
+            json!({ "kind": "compare_set_ups", "first": "S8", "second": "S9", "rod": "A", "from_first": "5.00", "from_second": "5.00" }),
+            crew.clone(),
+        ),
+        (
+            json!({ "kind": "add_benchmark", "levels": 9_999, "point": "TP-1", "id": "BM-9", "note": "nail" }),
+            boss.clone(),
+        ),
         (reading("P-1", "4.70"), crew.clone()),
         (
             json!({ "kind": "prove_target", "target": "PAD", "revision": 1, "values": [] }),

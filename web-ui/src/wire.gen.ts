@@ -259,6 +259,21 @@ export interface paths {
 export type webhooks = Record<string, never>;
 export interface components {
     schemas: {
+        /** @description A supervisor takes a levelled point as a benchmark. */
+        AddBenchmark: {
+            /** @description The benchmark's name. */
+            id: string;
+            /**
+             * Format: int64
+             * @description The entry of the line.
+             */
+            levels: number;
+            /** @description What it looks like, so that it can be found. */
+            note: string;
+            place?: components["schemas"]["Point"] | null;
+            /** @description The point of it. */
+            point: string;
+        };
         /** @description Where phones reach the hub. */
         Address: {
             /** @description The host. */
@@ -361,6 +376,16 @@ export interface components {
             note?: string;
             place?: components["schemas"]["Point"] | null;
         };
+        /** @description A benchmark was added. */
+        BenchmarkAdded: {
+            /** @description The benchmark. */
+            benchmark: components["schemas"]["Benchmark"];
+            /**
+             * Format: int64
+             * @description The entry of the line that it comes from.
+             */
+            levels: number;
+        };
         /** @description What happened, in the past tense. Old kinds are lifted in `older.rs`, never changed. */
         Body: (components["schemas"]["DayOpened"] & {
             /** @enum {string} */
@@ -404,6 +429,18 @@ export interface components {
         }) | (components["schemas"]["SetUpDoubted"] & {
             /** @enum {string} */
             kind: "set_up_doubted";
+        }) | (components["schemas"]["LaserTested"] & {
+            /** @enum {string} */
+            kind: "laser_tested";
+        }) | (components["schemas"]["LevelsRun"] & {
+            /** @enum {string} */
+            kind: "levels_run";
+        }) | (components["schemas"]["BenchmarkAdded"] & {
+            /** @enum {string} */
+            kind: "benchmark_added";
+        }) | (components["schemas"]["SetUpsCompared"] & {
+            /** @enum {string} */
+            kind: "set_ups_compared";
         }) | (components["schemas"]["CheckFellDue"] & {
             /** @enum {string} */
             kind: "check_fell_due";
@@ -933,6 +970,18 @@ export interface components {
         }) | (components["schemas"]["SayBumped"] & {
             /** @enum {string} */
             kind: "say_bumped";
+        }) | (components["schemas"]["TestLaser"] & {
+            /** @enum {string} */
+            kind: "test_laser";
+        }) | (components["schemas"]["RunLevels"] & {
+            /** @enum {string} */
+            kind: "run_levels";
+        }) | (components["schemas"]["AddBenchmark"] & {
+            /** @enum {string} */
+            kind: "add_benchmark";
+        }) | (components["schemas"]["CompareSetUps"] & {
+            /** @enum {string} */
+            kind: "compare_set_ups";
         }) | (components["schemas"]["TakeReading"] & {
             /** @enum {string} */
             kind: "take_reading";
@@ -1003,6 +1052,19 @@ export interface components {
             /** @enum {string} */
             kind: "say_moved";
         });
+        /** @description One turning point, shot from two lasers. */
+        CompareSetUps: {
+            /** @description The first set-up. */
+            first: string;
+            /** @description The rod value from the first, as typed. */
+            from_first: string;
+            /** @description The rod value from the second, as typed. */
+            from_second: string;
+            /** @description The rod. */
+            rod: string;
+            /** @description The second. */
+            second: string;
+        };
         /** @description A supervisor takes the changed file. */
         ConfirmSite: {
             /** @description The digest of the change as it was shown, so that nothing else is confirmed. */
@@ -1622,6 +1684,49 @@ export interface components {
             /** @description Its name, given by the hub: S1, S2 and so on. */
             set_up: string;
         };
+        /** @description What was read in a test; rod values as typed. */
+        LaserTest: {
+            /** @description From the laser to the rod; 100 ft or more shows most. */
+            distance: components["schemas"]["Length"];
+            /** @description The first axis toward the rod. */
+            first: string;
+            /** @description The first axis turned half round. */
+            first_turned: string;
+            /** @enum {string} */
+            kind: "turned";
+            /** @description The second axis toward the rod. */
+            second: string;
+            /** @description The second axis turned half round. */
+            second_turned: string;
+        } | {
+            /** @description Peg B from near A. */
+            far_b: string;
+            /** @enum {string} */
+            kind: "two_peg";
+            /** @description Peg A from the middle. */
+            middle_a: string;
+            /** @description Peg B from the middle. */
+            middle_b: string;
+            /** @description Peg A from near A. */
+            near_a: string;
+            /** @description From the laser near A to peg A. */
+            to_a: components["schemas"]["Length"];
+            /** @description From the laser near A to peg B. */
+            to_b: components["schemas"]["Length"];
+        };
+        /** @description A laser was tested. */
+        LaserTested: {
+            /** @description Which. */
+            laser: string;
+            /** @description The rod. */
+            rod: string;
+            /** @description Beyond 0.01 ft in 100 ft the laser goes to service. */
+            service: boolean;
+            /** @description The slant that was found, over 100 ft. */
+            slant_per_100_ft: components["schemas"]["Length"];
+            /** @description What was read. */
+            test: components["schemas"]["LaserTest"];
+        };
         /** @description Why a reading is late. */
         LateReason: {
             /** @description Whose. */
@@ -1672,6 +1777,44 @@ export interface components {
             rod: string;
             /** @description Which set-up. */
             set_up: string;
+        };
+        /** @description A point of a line that closes. */
+        Levelled: {
+            /** @description Its elevation as booked. */
+            booked: components["schemas"]["Length"];
+            /** @description One standard deviation: half the misclosure, or 0.005 ft times the root of the set-ups so far, whichever is larger. */
+            doubt: components["schemas"]["Length"];
+            /** @description Its elevation with its part of the misclosure taken off. */
+            elevation: components["schemas"]["Length"];
+            /** @description Its name. */
+            point: string;
+        };
+        /** @description A line of levels that closes. */
+        LevelsCard: {
+            /**
+             * Format: int64
+             * @description Its entry, for `add_benchmark`.
+             */
+            entry: number;
+            /** @description What was read and what came of it. */
+            run: components["schemas"]["LevelsRun"];
+        };
+        /** @description A line of levels was run, and it closes. */
+        LevelsRun: {
+            /** @description How far it may miss. */
+            allowed: components["schemas"]["Length"];
+            /** @description Where it starts. */
+            from: string;
+            /** @description How far it misses: positive when it comes out too high. */
+            misclosure: components["schemas"]["Length"];
+            /** @description The points between, adjusted. */
+            points: components["schemas"]["Levelled"][];
+            /** @description The rod. */
+            rod: string;
+            /** @description Where it closes. */
+            to: string;
+            /** @description What was read. */
+            turns: components["schemas"]["TurnRead"][];
         };
         /** @description A supervisor lifts a stop. */
         LiftStop: {
@@ -2589,6 +2732,13 @@ export interface components {
             /** @description What is wrong and what to do. */
             english: string;
             /** @enum {string} */
+            kind: "levels";
+            /** @description The same in Spanish. */
+            spanish: string;
+        } | {
+            /** @description What is wrong and what to do. */
+            english: string;
+            /** @enum {string} */
             kind: "no_grade";
             /** @description The same in Spanish. */
             spanish: string;
@@ -2764,6 +2914,8 @@ export interface components {
             check_costs?: components["schemas"]["CheckCosts"];
             /** @description When a check shot is good, and when it fails. */
             checks: components["schemas"]["CheckLimits"];
+            /** @description A line of levels may miss by this times the root of its set-ups. */
+            closure?: components["schemas"]["Length"];
             forms?: components["schemas"]["FormsAtHand"] | null;
             /** @description What happens when two shots leave the high side unsettled. */
             unsettled_high?: components["schemas"]["UnsettledHigh"];
@@ -2807,6 +2959,17 @@ export interface components {
             unproven: components["schemas"]["Stretch"][];
             /** @description How long they are together. */
             unproven_length: components["schemas"]["Length"];
+        };
+        /** @description A line of levels from one benchmark to another, or back to the first. */
+        RunLevels: {
+            /** @description Where it starts. */
+            from: string;
+            /** @description The rod. */
+            rod: string;
+            /** @description Where it closes; the same for a loop. */
+            to: string;
+            /** @description Each set-up: the point behind was shot, then the point ahead. */
+            turns: components["schemas"]["TurnRead"][];
         };
         /** @description The ground person saw the operator nod. */
         SawNod: {
@@ -2938,6 +3101,7 @@ export interface components {
             readings_since_check: number;
             /** @description Whether it may be used, and what is owed when it may not. */
             state: components["schemas"]["SetUpState"];
+            tested?: components["schemas"]["TestedLaser"] | null;
         };
         /** @description A set-up was taken down. */
         SetUpClosed: {
@@ -3000,6 +3164,17 @@ export interface components {
             since: components["schemas"]["Time"];
             /** @description Why. */
             why: components["schemas"]["DoubtReason"];
+        };
+        /** @description Two set-ups were compared. */
+        SetUpsCompared: {
+            /** @description Within 0.02 ft: neither is accused. */
+            agree: boolean;
+            /** @description The point's elevation from the second less that from the first. */
+            difference: components["schemas"]["Length"];
+            /** @description The first set-up. */
+            first: string;
+            /** @description The second. */
+            second: string;
         };
         /** @description The shape of the surface that the drawing gives. */
         Shape: {
@@ -3373,6 +3548,8 @@ export interface components {
             day: string;
             /** @description What needs somebody, oldest first. */
             exceptions: components["schemas"]["Exception"][];
+            /** @description Lines of levels of the day: a point of one can be taken as a benchmark. */
+            levels: components["schemas"]["LevelsCard"][];
             /** @description One card for each machine. */
             machines: components["schemas"]["MachineCard"][];
             /** @description The last reading on each mark that has one. */
@@ -3541,11 +3718,29 @@ export interface components {
             /** @description Which. */
             target: string;
         };
+        /** @description A laser was tested. */
+        TestLaser: {
+            /** @description Which. */
+            laser: string;
+            /** @description The rod. */
+            rod: string;
+            /** @description What was read. */
+            test: components["schemas"]["LaserTest"];
+        };
+        /** @description What a test of a laser found. */
+        TestedLaser: {
+            /** @description When. */
+            at: components["schemas"]["Time"];
+            /** @description It goes to service. */
+            service: boolean;
+            /** @description The slant, over 100 ft. */
+            slant_per_100_ft: components["schemas"]["Length"];
+        };
         /**
          * @description Kinds of things that have names.
          * @enum {string}
          */
-        Thing: "mark" | "target" | "machine" | "benchmark" | "rod" | "laser" | "set_up" | "phone" | "mark_or_target" | "line";
+        Thing: "mark" | "target" | "machine" | "benchmark" | "rod" | "laser" | "set_up" | "phone" | "turning_point" | "mark_or_target" | "line";
         /**
          * Format: int64
          * @description Milliseconds since 1970-01-01T00:00:00Z.
@@ -3608,6 +3803,15 @@ export interface components {
          * @enum {string}
          */
         Turn: "left" | "right";
+        /** @description One set-up of the line, as it was read. */
+        TurnRead: {
+            /** @description The rod on the point behind, as typed. */
+            backsight: string;
+            /** @description The rod on the point ahead, as typed. */
+            foresight: string;
+            /** @description The point ahead; the last one is the benchmark that the line closes on. */
+            point: string;
+        };
         /** @description A zone dug deeper: after the fill the target stands again. */
         Undercut: {
             /** @description Below the dig-to of the drawing. */

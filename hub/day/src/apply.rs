@@ -24,6 +24,10 @@ pub fn apply(state: &mut State, entry: &Entry) {
         Body::SetUpClosed(b) => said::set_up::apply_closed(state, b),
         Body::CheckShot(b) => said::check_shot::apply_check(state, entry, b),
         Body::SetUpDoubted(b) => said::check_shot::apply_doubted(state, entry, b),
+        Body::LaserTested(b) => said::laser_test::apply_tested(state, entry, b),
+        Body::LevelsRun(b) => said::turning::apply_run(state, entry, b),
+        Body::BenchmarkAdded(b) => said::turning::apply_added(state, b),
+        Body::SetUpsCompared(_) => {}
         Body::CheckFellDue(b) => said::check_due::apply_due(state, entry, b),
         Body::SuspectWindow(b) => said::suspect::apply_window(state, b),
         Body::MarkRepeated(b) => said::repeat::apply_repeated(state, entry, b),

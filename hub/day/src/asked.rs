@@ -98,6 +98,14 @@ pub enum Command {
     ShootCheck(said::check_shot::ShootCheck),
     /// Somebody saw the laser move.
     SayBumped(said::check_shot::SayBumped),
+    /// The laser itself is tested.
+    TestLaser(said::laser_test::TestLaser),
+    /// A line of levels over turning points.
+    RunLevels(said::turning::RunLevels),
+    /// A supervisor takes a levelled point as a benchmark.
+    AddBenchmark(said::turning::AddBenchmark),
+    /// One point is shot from two lasers.
+    CompareSetUps(said::turning::CompareSetUps),
     /// One rod value at one mark.
     TakeReading(said::reading::TakeReading),
     /// Marks are laid, or laid again.

@@ -56,6 +56,14 @@ pub enum Body {
     CheckShot(said::check_shot::CheckShot),
     /// A set-up is in doubt; calls on it are gone.
     SetUpDoubted(said::check_shot::SetUpDoubted),
+    /// A laser was tested.
+    LaserTested(said::laser_test::LaserTested),
+    /// A line of levels was run, and it closes.
+    LevelsRun(said::turning::LevelsRun),
+    /// A benchmark was added.
+    BenchmarkAdded(said::turning::BenchmarkAdded),
+    /// Two set-ups were compared.
+    SetUpsCompared(said::turning::SetUpsCompared),
     /// A check of a set-up is due.
     CheckFellDue(said::check_due::CheckFellDue),
     /// What a failed check or a bump put in doubt, judged both ways.

@@ -17,6 +17,7 @@ pub fn roles(command: &Command) -> &'static [Role] {
         | Command::LiftStop(_)
         | Command::SetAim(_)
         | Command::ReviseTarget(_)
+        | Command::AddBenchmark(_)
         | Command::Rule(_) => &[Supervisor],
         Command::SetUpLaser(_)
         | Command::RestateSetUp(_)
@@ -24,6 +25,9 @@ pub fn roles(command: &Command) -> &'static [Role] {
         | Command::UseOneBenchmark(_)
         | Command::CloseSetUp(_)
         | Command::ShootCheck(_)
+        | Command::TestLaser(_)
+        | Command::RunLevels(_)
+        | Command::CompareSetUps(_)
         | Command::TakeReading(_)
         | Command::ProveTarget(_)
         | Command::LayMarks(_)

@@ -75,6 +75,14 @@ pub enum Refusal {
         /// The same in Spanish.
         spanish: String,
     },
+    /// A test or a line of levels that proves nothing.
+    #[error("{english}")]
+    Levels {
+        /// What is wrong and what to do.
+        english: String,
+        /// The same in Spanish.
+        spanish: String,
+    },
     /// The point lies outside of the target, or between what it says.
     #[error("{english}")]
     NoGrade {
@@ -204,6 +212,8 @@ pub enum Thing {
     SetUp,
     /// A phone.
     Phone,
+    /// A point of a line of levels.
+    TurningPoint,
     /// A mark or a target.
     MarkOrTarget,
     /// A line that must not be crossed.
@@ -221,6 +231,7 @@ impl std::fmt::Display for Thing {
             Self::Laser => "laser",
             Self::SetUp => "set-up",
             Self::Phone => "phone",
+            Self::TurningPoint => "turning point",
             Self::MarkOrTarget => "mark or target",
             Self::Line => "line that must not be crossed",
         })

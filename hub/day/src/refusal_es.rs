@@ -13,6 +13,7 @@ fn thing(what: Thing) -> &'static str {
         Thing::Laser => "láser",
         Thing::SetUp => "puesta del láser",
         Thing::Phone => "teléfono",
+        Thing::TurningPoint => "punto de liga",
         Thing::MarkOrTarget => "marca o rasante",
         Thing::Line => "línea que no se cruza",
     }
@@ -55,6 +56,7 @@ pub(crate) fn spanish(refusal: &Refusal) -> String {
         ),
         Refusal::RodValue { spanish, .. }
         | Refusal::SecondLevelling { spanish, .. }
+        | Refusal::Levels { spanish, .. }
         | Refusal::NoGrade { spanish, .. }
         | Refusal::BadTarget { spanish, .. }
         | Refusal::BadJoin { spanish, .. }

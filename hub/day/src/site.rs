@@ -263,7 +263,7 @@ pub struct Laser {
 }
 
 /// What this site has settled on.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Rules {
     /// When a check shot is good, and when it fails.
@@ -277,6 +277,26 @@ pub struct Rules {
     /// What a check costs and saves: how often one is due.
     #[serde(default)]
     pub check_costs: CheckCosts,
+    /// A line of levels may miss by this times the root of its set-ups.
+    #[serde(default = "usual_closure")]
+    pub closure: Length,
+}
+
+/// 0.02 ft (common practice on small sites).
+fn usual_closure() -> Length {
+    Length::from_hundredths_of_a_foot(2)
+}
+
+impl Default for Rules {
+    fn default() -> Self {
+        Self {
+            checks: CheckLimits::default(),
+            unsettled_high: UnsettledHigh::default(),
+            forms: None,
+            check_costs: CheckCosts::default(),
+            closure: usual_closure(),
+        }
+    }
 }
 
 /// What a check of the laser costs and saves: the interval between checks follows from it.

@@ -8,6 +8,7 @@ use earthwork::length::Length;
 use earthwork::slip::Learned;
 use earthwork::words::{Language, ScreenUnit};
 use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
 
 use crate::answer::Answer;
 use crate::asked::Role;
@@ -19,6 +20,7 @@ use crate::said::rule::Ruling;
 use crate::said::set_up::Basis;
 use crate::said::site::SiteChangeFound;
 use crate::said::suspect::SuspectWindow;
+use crate::said::turning::LevelsRun;
 use crate::site::Site;
 use crate::time::Time;
 use crate::views::call::CallState;
@@ -55,6 +57,12 @@ pub struct State {
     pub slips: SlipRecord,
     /// What failed checks and bumps of this day put in doubt, in the order in which they came.
     pub suspects: Vec<Suspect>,
+    /// Lines of levels of this day, by entry.
+    pub levels: BTreeMap<u64, LevelsRun>,
+    /// Benchmarks that the site file does not know.
+    pub added_benchmarks: Vec<String>,
+    /// What the newest test of each laser found.
+    pub tested: BTreeMap<String, TestedLaser>,
     /// How often a set-up of this day was put in doubt.
     pub bumps: u32,
     /// What is current on each mark.
@@ -145,6 +153,19 @@ pub struct SetUp {
     pub drift: Drift,
     /// Repeats on accepted marks, in the order in which they were made.
     pub repeats: Vec<RepeatShot>,
+    /// What the newest test of its laser found.
+    pub tested: Option<TestedLaser>,
+}
+
+/// What a test of a laser found.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct TestedLaser {
+    /// The slant, over 100 ft.
+    pub slant_per_100_ft: Length,
+    /// It goes to service.
+    pub service: bool,
+    /// When.
+    pub at: Time,
 }
 
 /// An accepted mark shot again, when nobody was told to dig there.

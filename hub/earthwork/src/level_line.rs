@@ -58,6 +58,29 @@ pub enum LevelLineError {
 
 const THOUSANDTHS: Form = Form::DecimalFeet { places: 3 };
 
+impl LevelLineError {
+    /// The message in Spanish.
+    pub fn spanish(&self) -> String {
+        match self {
+            Self::Empty => {
+                "La nivelación no tiene puestas. Dé por lo menos una lectura atrás y una adelante."
+                    .into()
+            }
+            Self::TooFar {
+                misclosure,
+                allowed,
+            } => format!(
+                "La nivelación no cierra por {}; se permite {}. Nivele otra vez: no se ajustó nada.",
+                misclosure.show(THOUSANDTHS),
+                allowed.show(THOUSANDTHS)
+            ),
+            Self::Distances { total } => format!(
+                "Las distancias deben subir desde más de 0 hasta el largo de la línea, {total}. Dé la distancia de cada punto desde el inicio."
+            ),
+        }
+    }
+}
+
 impl LevelLine {
     /// Works out a line from a known elevation.
     ///

@@ -26,6 +26,20 @@ pub enum TwoPegError {
     },
 }
 
+impl TwoPegError {
+    /// The message in Spanish.
+    pub fn spanish(&self) -> String {
+        match self {
+            Self::EqualSights { distance } => format!(
+                "Las dos estacas están a {distance}: con visuales iguales no se nota la inclinación. Póngase cerca de una y lea las dos otra vez."
+            ),
+            Self::NoDistance { distance } => format!(
+                "La distancia es {distance}. Dé la distancia del láser al estadal, mayor que cero."
+            ),
+        }
+    }
+}
+
 /// Two rods read from one place.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Pegs {

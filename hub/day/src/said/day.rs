@@ -45,6 +45,7 @@ pub(crate) fn apply_opened(state: &mut State, entry: &Entry, body: &DayOpened) {
     state.readings.clear();
     state.asked.clear();
     state.slips = SlipRecord::default();
+    state.levels.clear();
     state.suspects.clear();
     state.bumps = 0;
     state.marks.clear();

@@ -366,6 +366,7 @@ pub(crate) fn close(state: &State, asked: &CloseSetUp) -> Result<Vec<Body>, Refu
 }
 
 pub(crate) fn apply_set_up(state: &mut State, body: &LaserSetUp) {
+    let tested = state.tested.get(&body.laser).copied();
     state.set_ups.push(SetUp {
         id: body.set_up.clone(),
         laser: body.laser.clone(),
@@ -379,6 +380,7 @@ pub(crate) fn apply_set_up(state: &mut State, body: &LaserSetUp) {
         due: None,
         drift: Drift::default(),
         repeats: vec![],
+        tested,
     });
 }
 

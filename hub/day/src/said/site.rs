@@ -122,6 +122,7 @@ pub(crate) fn read(state: &State, asked: &ReadSite) -> Vec<Body> {
         return vec![];
     }
     let mut comparable = site.clone();
+    keep_added(state, &mut comparable);
     for target in &mut comparable.targets {
         // A file knows nothing of revisions: they are counted here.
         if let Some(before) = in_force.site.target(&target.id) {
@@ -147,6 +148,16 @@ fn keep_proof(before: &Target, after: &mut Target) {
     }
 }
 
+/// Benchmarks that a supervisor added on site stay, until the file has one of that name.
+fn keep_added(state: &State, site: &mut Site) {
+    let Some(in_force) = state.site() else { return };
+    for id in &state.added_benchmarks {
+        if site.benchmark(id).is_none() {
+            site.benchmarks.extend(in_force.benchmark(id).cloned());
+        }
+    }
+}
+
 /// Puts the changed site in force; live calls on changed targets are withdrawn until seen.
 pub(crate) fn confirm(state: &State, asked: &ConfirmSite) -> Result<Vec<Body>, Refusal> {
     let Some(change) = &state.site_change else {
@@ -157,6 +168,7 @@ pub(crate) fn confirm(state: &State, asked: &ConfirmSite) -> Result<Vec<Body>, R
     }
     let old = state.site().ok_or(Refusal::NoSite)?;
     let mut site = change.found.site.clone();
+    keep_added(state, &mut site);
     for target in &mut site.targets {
         if let Some(before) = old.target(&target.id) {
             let changed = before.grade != target.grade || before.tolerance != target.tolerance;

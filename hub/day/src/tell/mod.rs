@@ -125,6 +125,10 @@ pub fn tell(entry: &Entry) -> Told {
         | Body::SuspectWindow(_)
         | Body::CheckFellDue(_)) => laser::tell(laser),
         Body::MarkRepeated(b) => proving::repeated(b),
+        levels @ (Body::LaserTested(_)
+        | Body::LevelsRun(_)
+        | Body::BenchmarkAdded(_)
+        | Body::SetUpsCompared(_)) => proving::levels(levels),
         Body::QuestionSettled(b) => proving::settled(b),
         Body::MarksLaid(_) | Body::MarksChecked(_) | Body::MarksScraped(_) => {
             marks::tell(&entry.body)

@@ -2,8 +2,10 @@
 
 use earthwork::laser::check_due::Due;
 use earthwork::laser::drift::DriftSign;
+use earthwork::length::Form;
 
-use super::{Told, signed};
+use super::{Told, feet, signed};
+use crate::entry::Body;
 use crate::said::check_due::CheckFellDue;
 use crate::said::repeat::MarkRepeated;
 use crate::said::settle::QuestionSettled;
@@ -106,4 +108,64 @@ pub(super) fn settled(body: &QuestionSettled) -> Told {
         format!("Question {} answered: {en}.", body.question),
         format!("Pregunta {} contestada: {es}.", body.question),
     )
+}
+
+pub(super) fn levels(body: &Body) -> Told {
+    match body {
+        Body::LaserTested(b) => {
+            let (en, es) = if b.service {
+                (": TO SERVICE", ": A SERVICIO")
+            } else {
+                ("", "")
+            };
+            let found = b.slant_per_100_ft.show(Form::DecimalFeet { places: 3 });
+            Told::new(
+                format!("{} tested: {found} in 100 ft{en}.", b.laser),
+                format!("{} probado: {found} en 100 pies{es}.", b.laser),
+            )
+        }
+        Body::LevelsRun(b) => Told::new(
+            format!(
+                "Levels from {} to {}: {} set-ups, off by {}, adjusted.",
+                b.from,
+                b.to,
+                b.turns.len(),
+                signed(b.misclosure)
+            ),
+            format!(
+                "Nivelación de {} a {}: {} puestas, difiere {}, ajustada.",
+                b.from,
+                b.to,
+                b.turns.len(),
+                signed(b.misclosure)
+            ),
+        ),
+        Body::BenchmarkAdded(b) => Told::new(
+            format!(
+                "Benchmark {} added at {}: {}",
+                b.benchmark.id,
+                feet(b.benchmark.elevation),
+                b.benchmark.note
+            ),
+            format!(
+                "Banco {} agregado en {}: {}",
+                b.benchmark.id,
+                feet(b.benchmark.elevation),
+                b.benchmark.note
+            ),
+        ),
+        Body::SetUpsCompared(b) => {
+            let (en, es) = if b.agree {
+                ("they agree", "concuerdan")
+            } else {
+                ("CHECK BOTH", "REVISE LOS DOS")
+            };
+            let off = signed(b.difference);
+            Told::new(
+                format!("One point from {} and {}: {off}, {en}.", b.first, b.second),
+                format!("Un punto desde {} y {}: {off}, {es}.", b.first, b.second),
+            )
+        }
+        _ => Told::default(),
+    }
 }

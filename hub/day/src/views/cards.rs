@@ -74,6 +74,7 @@ pub(crate) fn set_ups(state: &State) -> Vec<SetUpCard> {
             good_at: set_up.good_at,
             check_by: check_due::moments(state, set_up).map(|(due, _)| due),
             due: set_up.due.map(|(why, since)| DueCard { why, since }),
+            tested: set_up.tested,
         })
         .collect()
 }

@@ -14,7 +14,7 @@ use crate::said::reading;
 use crate::said::set_up::{DoubtReason, Proof};
 use crate::said::suspect::SuspectMark;
 use crate::site::{MachineShape, Site};
-use crate::state::{SetUp, State};
+use crate::state::{SetUp, State, TestedLaser};
 use crate::time::Time;
 use crate::views::call::CallView;
 use crate::views::cards;
@@ -155,6 +155,8 @@ pub struct SetUpCard {
     pub check_by: Option<Time>,
     /// A check is due: why, and since when.
     pub due: Option<DueCard>,
+    /// What the newest test of its laser found.
+    pub tested: Option<TestedLaser>,
 }
 
 /// A check of the laser that is due. The cab is never told.

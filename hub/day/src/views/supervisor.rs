@@ -6,6 +6,7 @@ use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::said::site::SiteDifference;
+use crate::said::turning::LevelsRun;
 use crate::state::State;
 use crate::time::Time;
 use crate::views::cards;
@@ -42,6 +43,17 @@ pub struct Supervisor {
     pub questions: QuestionsCard,
     /// What of each run is not proven.
     pub coverage: Vec<RunCoverage>,
+    /// Lines of levels of the day: a point of one can be taken as a benchmark.
+    pub levels: Vec<LevelsCard>,
+}
+
+/// A line of levels that closes.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct LevelsCard {
+    /// Its entry, for `add_benchmark`.
+    pub entry: u64,
+    /// What was read and what came of it.
+    pub run: LevelsRun,
 }
 
 /// How the questions about readings came out.
@@ -204,6 +216,14 @@ pub fn view(state: &State) -> Option<Supervisor> {
             hits: state.slips.hits,
         },
         coverage: coverage::coverage(state),
+        levels: state
+            .levels
+            .iter()
+            .map(|(entry, run)| LevelsCard {
+                entry: *entry,
+                run: run.clone(),
+            })
+            .collect(),
         machines,
         set_ups,
         marks,

@@ -110,6 +110,7 @@ pub(super) fn rules(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Rules>
         Some(forms) => forms_at_hand(notes, &forms).map(Some),
         None => Some(None),
     };
+    let closure = fields.length_or(notes, "level_closure", usual.closure);
     let check_costs = check_costs(notes, fields, usual.check_costs);
     fields.done(notes);
     let (good, warn) = (good?, warn?);
@@ -124,6 +125,7 @@ pub(super) fn rules(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Rules>
         unsettled_high: unsettled_high?,
         forms: forms?,
         check_costs,
+        closure: closure?,
     })
 }
 

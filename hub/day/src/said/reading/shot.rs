@@ -327,7 +327,14 @@ pub(crate) fn guard(
             reading,
             coarse_text,
             surface: mark.surface,
-            laser_per_100_ft: laser.map_or(Length::ZERO, |laser| laser.doubt_per_100_ft),
+            // A test that finds less than the usual figure proves no less doubt.
+            laser_per_100_ft: laser
+                .map_or(Length::ZERO, |laser| laser.doubt_per_100_ft)
+                .max(
+                    set_up
+                        .tested
+                        .map_or(Length::ZERO, |found| found.slant_per_100_ft),
+                ),
             backsight_distance: apart(set_up.place, benchmark.and_then(|mark| mark.place)),
             foresight_distance: apart(set_up.place, Some(mark.place)),
             shots,
