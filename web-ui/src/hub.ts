@@ -11,6 +11,7 @@ import type {
   Language,
   LogLine,
   Me,
+  PocketSheets,
   Refused,
   Role,
   ScreenUnit,
@@ -77,6 +78,7 @@ export interface JoinForm {
 export const offer = (code: string) => get<JoinOffer>(`/api/join/${encodeURIComponent(code)}`);
 export const join = (form: JoinForm) => get<Me>("/api/join", form);
 export const codes = () => get<Codes>("/api/codes");
+export const pocketSheet = () => get<PocketSheets>("/api/pocket-sheet");
 export const chooseAddress = (host: string) => get<unknown>("/api/address", { host });
 export const entry = (seq: number) => get<{ entry: unknown; prev: string; hash: string }>(`/api/log/${seq}`);
 

@@ -2415,7 +2415,7 @@ export interface components {
              */
             revision: number;
             /** @description Whether this laser can shoot it. */
-            shot: components["schemas"]["Shot"];
+            shot: components["schemas"]["PocketShot"];
             side?: components["schemas"]["StepSide"] | null;
             /** @description Its target. */
             target: string;
@@ -2455,6 +2455,11 @@ export interface components {
             /** @description The job. */
             site: string;
         };
+        /**
+         * @description Whether a mark can be shot from a set-up.
+         * @enum {string}
+         */
+        PocketShot: "on_the_rod" | "above_laser" | "rod_too_short";
         /** @description A place on the ground. */
         Point: {
             /** @description East of the site's corner. */

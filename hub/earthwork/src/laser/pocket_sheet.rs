@@ -22,6 +22,7 @@ pub struct SheetRow {
 /// Whether a mark can be shot from a set-up.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize, ToSchema)]
 #[serde(rename_all = "snake_case")]
+#[schema(as = PocketShot)]
 pub enum Shot {
     /// The grade rod is on the rod.
     OnTheRod,

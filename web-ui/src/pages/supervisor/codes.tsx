@@ -6,12 +6,14 @@ import { Panel } from "../../parts/panel";
 import { supervisor } from "../../state";
 import type { Codes } from "../../wire";
 import { t } from "../../words";
+import { PocketPage } from "./pocket";
 
 export function CodesPage() {
   const words = t();
   const [got, setGot] = useState<Codes | null>(null);
   const [trouble, setTrouble] = useState("");
   const [renewing, setRenewing] = useState(false);
+  const [pocket, setPocket] = useState(false);
   const generation = supervisor.value?.codes_generation;
   const load = async () => {
     const answer = await codes();
@@ -19,6 +21,7 @@ export function CodesPage() {
     if (answer.ok) setGot(answer.value);
   };
   useEffect(() => void load(), [generation]);
+  if (pocket) return <PocketPage onClose={() => setPocket(false)} />;
   if (trouble) return <p class="warning">{trouble}</p>;
   if (!got) return <p class="empty">{words.loading}</p>;
   const others = got.addresses.filter((one) => one.host !== got.address.host);
@@ -28,6 +31,7 @@ export function CodesPage() {
       <div class="row no-print">
         <Key onPress={() => window.print()}>{words.print}</Key>
         <Key onPress={() => setRenewing(true)}>{words.newCodes}</Key>
+        <Key onPress={() => setPocket(true)}>{words.pocketSheet}</Key>
       </div>
       <p>
         {words.codesAddress}{" "}
