@@ -227,7 +227,11 @@ fn each_bad_site_file_is_refused_with_its_line_and_the_good_ones_are_in_order() 
         bad += 1;
     }
     assert!(bad > 10, "{bad} bad site files");
-    for good in ["site/example.toml", "site/alder-bend/site.toml"] {
+    for good in [
+        "site/example.toml",
+        "site/every-kind.toml",
+        "site/alder-bend/site.toml",
+    ] {
         let said = works("check", &[fixtures(good).as_ref()]);
         assert!(said.contains("in order"), "{good}: {said}");
     }

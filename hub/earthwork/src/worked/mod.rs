@@ -4,6 +4,7 @@
 //! and whatever is misspelled, missing or left over is an error and not a passed case.
 
 mod compare;
+mod grading;
 mod inputs;
 mod judging;
 mod laying_out;
@@ -101,9 +102,10 @@ pub(crate) type Outputs = Result<BTreeMap<String, Quantity>, WorkedError>;
 type Computation = fn(&mut Inputs) -> Outputs;
 
 /// All computations, by name.
-const COMPUTATIONS: [(&str, Computation); 44] = [
+const COMPUTATIONS: [(&str, Computation); 52] = [
     ("adjust_by_distance", levelling::adjust_by_distance),
     ("blind_repeats", proving::blind_repeats),
+    ("catch_point", grading::catch_point),
     ("chance", judging::chance),
     ("check_interval", proving::check_interval),
     ("check_shot", levelling::check_shot),
@@ -121,6 +123,9 @@ const COMPUTATIONS: [(&str, Computation); 44] = [
     ("distance", shaping::distance),
     ("distance_from_line", placing::distance_from_line),
     ("doubted_reading", proving::doubted_reading),
+    ("face", grading::face),
+    ("fitted_arc", grading::fitted_arc),
+    ("fold", grading::fold),
     ("found_pins", placing::found_pins),
     ("furthest_provable", judging::furthest_provable),
     ("guard_band", judging::guard_band),
@@ -135,16 +140,20 @@ const COMPUTATIONS: [(&str, Computation); 44] = [
     ("place_beside", placing::place_beside),
     ("places_to_say", proving::places_to_say),
     ("plane", shaping::plane),
+    ("profile", grading::profile),
     ("rod_reading", shaping::rod_reading),
     ("rod_to_elevation", levelling::rod_to_elevation),
     ("run", shaping::run),
     ("second_levelling", levelling::second_levelling),
+    ("site_frame", grading::site_frame),
     ("slant_from_differences", levelling::slant_from_differences),
     ("slope_tape", laying_out::slope_tape),
     ("stale_after", judging::stale_after),
+    ("station", grading::station),
     ("station_offset", placing::station_offset),
     ("step_forms", laying_out::step_forms),
     ("swing_tie", laying_out::swing_tie),
+    ("trench", grading::trench),
     ("triangles", placing::triangles),
     ("turned_axis", proving::turned_axis),
     ("two_peg", levelling::two_peg),
