@@ -180,11 +180,19 @@ fn a_phone_whose_clock_is_three_hours_wrong_is_told_the_hubs() {
     let three_hours = 3 * 3_600_000;
     // Fast: it counts as the arrival. Slow: it is late, kept and never shown.
     let fast = ground
-        .say_made_at("fast-clock", now_ms() + three_hours, &reading("P-1", "4.70"))
+        .say_made_at(
+            "fast-clock",
+            now_ms() + three_hours,
+            &reading("P-1", "4.70"),
+        )
         .json();
     assert_eq!(fast["outcome"]["kind"], "called", "{fast}");
     let slow = ground
-        .say_made_at("slow-clock", now_ms() - three_hours, &reading("P-2", "4.80"))
+        .say_made_at(
+            "slow-clock",
+            now_ms() - three_hours,
+            &reading("P-2", "4.80"),
+        )
         .json();
     assert_ne!(slow["outcome"]["kind"], "called", "{slow}");
     for entry in yard.truck.log() {

@@ -386,6 +386,20 @@ export interface components {
              */
             levels: number;
         };
+        /** @description Two shots of one mark, the second blind. */
+        BlindPair: {
+            /** @description The second elevation less the first. */
+            difference: components["schemas"]["Length"];
+            /**
+             * Format: int64
+             * @description The entry of the first.
+             */
+            first: number;
+            /** @description The mark. */
+            mark: string;
+            /** @description Who shot, and with which rod: the first, then the blind one. */
+            shots: components["schemas"]["ReadBy"][];
+        };
         /** @description What happened, in the past tense. Old kinds are lifted in `older.rs`, never changed. */
         Body: (components["schemas"]["DayOpened"] & {
             /** @enum {string} */
@@ -441,6 +455,9 @@ export interface components {
         }) | (components["schemas"]["SetUpsCompared"] & {
             /** @enum {string} */
             kind: "set_ups_compared";
+        }) | (components["schemas"]["BlindPair"] & {
+            /** @enum {string} */
+            kind: "blind_pair";
         }) | (components["schemas"]["CheckFellDue"] & {
             /** @enum {string} */
             kind: "check_fell_due";
@@ -2598,6 +2615,13 @@ export interface components {
             /** @description Over the tracks. */
             track_width: components["schemas"]["Length"];
         };
+        /** @description A person with a rod. */
+        ReadBy: {
+            /** @description Who. */
+            person: string;
+            /** @description With which rod. */
+            rod: string;
+        };
         /** @description The tape from a line to the cut's edge. */
         ReadEdge: {
             /** @description The line; the only one that must not be crossed when left out. */
@@ -2623,6 +2647,8 @@ export interface components {
              * @description Which basis of the set-up, from 1.
              */
             basis: number;
+            /** @description Made without seeing the reading before. */
+            blind?: boolean;
             /** @description How finely it was read. */
             care: components["schemas"]["Care"];
             /** @description Typed to the tenth alone. */
@@ -2644,6 +2670,8 @@ export interface components {
              * @description The reading that it corrects.
              */
             restates?: number | null;
+            /** @description Other quick readings of the rocked rod, as typed: larger, and not counted. */
+            rocked?: string[];
             /** @description The rod. */
             rod: string;
             /** @description The set-up. */
@@ -3637,6 +3665,8 @@ export interface components {
         };
         /** @description One rod value at one mark. */
         TakeReading: {
+            /** @description Made without seeing the reading before: the two tell how well this person reads. */
+            blind?: boolean;
             /** @description How finely it was read. */
             care?: components["schemas"]["Care"];
             /** @description The machine, when it is not the one that the mark is assigned to. */
@@ -3651,6 +3681,8 @@ export interface components {
              * @description The entry of the reading that this corrects.
              */
             restates?: number | null;
+            /** @description Other quick readings of the rocked rod, as typed: the smallest of all counts. */
+            rocked?: string[];
             /** @description The rod. */
             rod: string;
             /** @description The set-up. */

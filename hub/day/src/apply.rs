@@ -28,6 +28,7 @@ pub fn apply(state: &mut State, entry: &Entry) {
         Body::LevelsRun(b) => said::turning::apply_run(state, entry, b),
         Body::BenchmarkAdded(b) => said::turning::apply_added(state, b),
         Body::SetUpsCompared(_) => {}
+        Body::BlindPair(b) => said::blind::apply_pair(state, b),
         Body::CheckFellDue(b) => said::check_due::apply_due(state, entry, b),
         Body::SuspectWindow(b) => said::suspect::apply_window(state, b),
         Body::MarkRepeated(b) => said::repeat::apply_repeated(state, entry, b),

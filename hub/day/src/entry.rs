@@ -64,6 +64,8 @@ pub enum Body {
     BenchmarkAdded(said::turning::BenchmarkAdded),
     /// Two set-ups were compared.
     SetUpsCompared(said::turning::SetUpsCompared),
+    /// Two shots of one mark, the second blind.
+    BlindPair(said::blind::BlindPair),
     /// A check of a set-up is due.
     CheckFellDue(said::check_due::CheckFellDue),
     /// What a failed check or a bump put in doubt, judged both ways.

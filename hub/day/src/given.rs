@@ -345,6 +345,8 @@ pub(crate) fn reading(mark: &str, text: &str) -> TakeReading {
         side: None,
         sure: None,
         restates: None,
+        rocked: vec![],
+        blind: false,
     }
 }
 

@@ -12,6 +12,7 @@ use utoipa::ToSchema;
 
 use crate::answer::Answer;
 use crate::asked::Role;
+use crate::said::blind::BlindPair;
 use crate::said::call::CallSent;
 use crate::said::marks::Paint;
 use crate::said::prove::TargetTyped;
@@ -63,6 +64,8 @@ pub struct State {
     pub added_benchmarks: Vec<String>,
     /// What the newest test of each laser found.
     pub tested: BTreeMap<String, TestedLaser>,
+    /// Blind pairs of the job.
+    pub pairs: Vec<BlindPair>,
     /// How often a set-up of this day was put in doubt.
     pub bumps: u32,
     /// What is current on each mark.

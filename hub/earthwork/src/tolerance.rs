@@ -226,6 +226,7 @@ mod tests {
             backsight_distance: th(70_000),
             foresight_distance: th(distance),
             shots: 1,
+            own_reading: None,
         };
         let tolerance = tolerance(20, 20);
         let furthest = furthest_provable(&doubts(400_000), tolerance, 1.0).unwrap();

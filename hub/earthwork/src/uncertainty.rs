@@ -56,6 +56,9 @@ pub struct Doubts {
     pub foresight_distance: Length,
     /// How many shots are averaged; the set-up's own doubt does not average out.
     pub shots: u32,
+    /// What this crew's own blind repeats show of one reading, in place of the usual figure for a receiver.
+    #[serde(default)]
+    pub own_reading: Option<Length>,
 }
 
 impl Doubts {
@@ -69,6 +72,11 @@ impl Doubts {
             Care::ByEye => 0.02,
             Care::Muddy => 0.03,
         };
+        let own = match (self.own_reading, self.reading) {
+            (Some(own), Care::Fine | Care::Coarse) => own.feet(),
+            (Some(own), Care::ByEye | Care::Muddy) => own.feet().max(reading),
+            (None, _) => reading,
+        };
         let surface = match self.surface {
             Surface::Trimmed => 0.012,
             Surface::ToothMarked => 0.03,
@@ -77,8 +85,7 @@ impl Doubts {
         let typed: f64 = if self.coarse_text { COARSE_TEXT } else { 0.0 };
         let set_up =
             square(self.benchmark.feet()) + square(reading) + square(at(self.backsight_distance));
-        let shot =
-            square(typed.max(reading)) + square(at(self.foresight_distance)) + square(surface);
+        let shot = square(typed.max(own)) + square(at(self.foresight_distance)) + square(surface);
         set_up + shot / f64::from(self.shots.max(1))
     }
 }
@@ -139,6 +146,7 @@ mod tests {
             backsight_distance: th(70_000),
             foresight_distance: th(distance * 1000),
             shots,
+            own_reading: None,
         }
     }
 

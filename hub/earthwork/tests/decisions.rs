@@ -39,6 +39,7 @@ fn doubts(surface: Surface) -> Doubts {
         backsight_distance: hundredths(7_000),
         foresight_distance: hundredths(6_000),
         shots: 1,
+        own_reading: None,
     }
 }
 

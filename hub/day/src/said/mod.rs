@@ -1,6 +1,7 @@
 //! One file for each thing that can be said: its command, its refusals, its entries and its tests together.
 
 pub mod aim;
+pub mod blind;
 pub mod call;
 pub mod check_due;
 pub mod check_shot;

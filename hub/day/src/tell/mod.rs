@@ -125,6 +125,7 @@ pub fn tell(entry: &Entry) -> Told {
         | Body::SuspectWindow(_)
         | Body::CheckFellDue(_)) => laser::tell(laser),
         Body::MarkRepeated(b) => proving::repeated(b),
+        Body::BlindPair(b) => proving::pair(b),
         levels @ (Body::LaserTested(_)
         | Body::LevelsRun(_)
         | Body::BenchmarkAdded(_)

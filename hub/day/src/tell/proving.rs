@@ -6,6 +6,7 @@ use earthwork::length::Form;
 
 use super::{Told, feet, signed};
 use crate::entry::Body;
+use crate::said::blind::BlindPair;
 use crate::said::check_due::CheckFellDue;
 use crate::said::repeat::MarkRepeated;
 use crate::said::settle::QuestionSettled;
@@ -168,4 +169,20 @@ pub(super) fn levels(body: &Body) -> Told {
         }
         _ => Told::default(),
     }
+}
+
+pub(super) fn pair(body: &BlindPair) -> Told {
+    let names: Vec<&str> = body.shots.iter().map(|shot| shot.person.as_str()).collect();
+    let (off, names) = (signed(body.difference), names.join(", "));
+    Told::new(
+        format!(
+            "{} shot twice, the second time blind ({names}): {off}.",
+            body.mark
+        ),
+        format!(
+            "{} leída dos veces, la segunda a ciegas ({names}): {off}.",
+            body.mark
+        ),
+    )
+    .mark(Some(&body.mark))
 }

@@ -306,7 +306,18 @@ fn shots(state: &State, site: &Site) -> Vec<Shot> {
                 mark: mark.id.clone(),
                 set_up: set_up.id.clone(),
                 grade_rod: dig_to.map(|dig_to| level::grade_rod(set_up.height(), dig_to)),
-                guard: reading::guard(site, set_up, mark, target, (Care::Coarse, false, 1)),
+                guard: reading::guard(
+                    site,
+                    set_up,
+                    mark,
+                    target,
+                    reading::Read {
+                        care: Care::Coarse,
+                        coarse_text: false,
+                        shots: 1,
+                        own_doubt: None,
+                    },
+                ),
                 nearness,
             });
         }

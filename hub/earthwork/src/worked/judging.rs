@@ -46,6 +46,7 @@ fn doubts(inputs: &mut Inputs) -> Result<Doubts, WorkedError> {
         backsight_distance: inputs.length("backsight_distance")?,
         foresight_distance: inputs.length("foresight_distance")?,
         shots: inputs.count("shots")?,
+        own_reading: None,
     })
 }
 

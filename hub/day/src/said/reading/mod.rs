@@ -12,18 +12,19 @@ use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::refusal::Refusal;
 use crate::said::marks::PaintState;
-use crate::said::{repeat, settle, suspect};
+use crate::said::{blind, repeat, settle, suspect};
 use crate::state::{AskedReading, State, TakenReading};
 use crate::time::seconds;
 
 mod called;
 mod fit;
 mod place;
+mod rocked;
 mod shot;
 
 pub use place::{Placed, Where};
 use shot::Shot;
-pub(crate) use shot::{dig_to, guard};
+pub(crate) use shot::{Read, dig_to, guard};
 
 /// One rod value at one mark.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -61,6 +62,12 @@ pub struct TakeReading {
     /// The entry of the reading that this corrects.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub restates: Option<u64>,
+    /// Other quick readings of the rocked rod, as typed: the smallest of all counts.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub rocked: Vec<String>,
+    /// Made without seeing the reading before: the two tell how well this person reads.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub blind: bool,
 }
 
 /// Which side of a step, looking up-station.
@@ -117,6 +124,12 @@ pub struct Reading {
     /// The reading that it corrects.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub restates: Option<u64>,
+    /// Other quick readings of the rocked rod, as typed: larger, and not counted.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub rocked: Vec<String>,
+    /// Made without seeing the reading before.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub blind: bool,
 }
 
 /// A reading judged against a target.
@@ -243,8 +256,10 @@ pub(crate) fn take(
     when: When,
 ) -> Result<Vec<Body>, Refusal> {
     let mut bodies = weigh(state, by, asked, when)?;
+    let pair = blind::after_reading(state, by, when.made_at, &bodies);
     let settled = settle::after_reading(state, by, when.made_at, &bodies);
     let more = repeat::after_reading(state, &bodies);
+    bodies.extend(pair);
     bodies.extend(settled);
     bodies.extend(more);
     Ok(bodies)
@@ -252,8 +267,9 @@ pub(crate) fn take(
 
 /// Late, a spot elevation, a question, or judged and called.
 fn weigh(state: &State, by: &By, asked: &TakeReading, when: When) -> Result<Vec<Body>, Refusal> {
-    let asked = &place::named(state.site().ok_or(Refusal::NoSite)?, asked)?;
-    let shot = Shot::of(state, asked)?;
+    let site = state.site().ok_or(Refusal::NoSite)?;
+    let asked = &rocked::smallest(site, &place::named(site, asked)?)?;
+    let shot = Shot::of(state, &by.person, asked)?;
     let corrected = corrected(state, asked)?;
     let answers = answered_question(state, asked)?;
     if let Some(why) = late(state, asked, when, corrected) {

@@ -13,6 +13,7 @@ use earthwork::uncertainty::{self, Care, Doubts};
 use super::place::{self, Placed};
 use super::{Judged, Reading, SpotReason, StepSide, TakeReading};
 use crate::refusal::{Refusal, Thing};
+use crate::said::blind;
 use crate::said::set_up::rod_value;
 use crate::site::{Machine, Mark, Site, Target, UnsettledHigh};
 use crate::state::{SetUp, State};
@@ -42,10 +43,24 @@ pub(super) struct Shot<'a> {
     pub(super) value: Option<RodReading>,
     pub(super) elevation: Length,
     care: Care,
+    /// What this person's own blind pairs show of one reading with this rod.
+    own_doubt: Option<Length>,
+}
+
+/// How a shot was read.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Read {
+    pub(crate) care: Care,
+    /// Typed to the tenth alone.
+    pub(crate) coarse_text: bool,
+    /// Shots that are averaged.
+    pub(crate) shots: u32,
+    /// One standard deviation of this person's readings, when it is known.
+    pub(crate) own_doubt: Option<Length>,
 }
 
 impl<'a> Shot<'a> {
-    pub(super) fn of(state: &'a State, asked: &TakeReading) -> Result<Self, Refusal> {
+    pub(super) fn of(state: &'a State, person: &str, asked: &TakeReading) -> Result<Self, Refusal> {
         let site = state.site().ok_or(Refusal::NoSite)?;
         if state.day.is_none() {
             return Err(Refusal::NoDay);
@@ -105,6 +120,7 @@ impl<'a> Shot<'a> {
             value,
             elevation,
             care: asked.care,
+            own_doubt: blind::own_doubt(state, person, &asked.rod),
         })
     }
 
@@ -148,7 +164,12 @@ impl<'a> Shot<'a> {
             self.set_up,
             &self.mark,
             target,
-            (self.care, coarse, shots),
+            Read {
+                care: self.care,
+                coarse_text: coarse,
+                shots,
+                own_doubt: self.own_doubt,
+            },
         );
         let sideways = self
             .placed
@@ -197,6 +218,8 @@ impl<'a> Shot<'a> {
             side: asked.side,
             sure: asked.sure,
             restates: asked.restates,
+            rocked: asked.rocked.clone(),
+            blind: asked.blind,
         }
     }
 }
@@ -311,7 +334,7 @@ pub(crate) fn guard(
     set_up: &SetUp,
     mark: &Mark,
     target: &Target,
-    (reading, coarse_text, shots): (Care, bool, u32),
+    read: Read,
 ) -> Length {
     let basis = set_up.basis();
     let benchmark = basis.and_then(|basis| site.benchmark(&basis.benchmark));
@@ -324,8 +347,8 @@ pub(crate) fn guard(
     uncertainty::guard(
         &Doubts {
             benchmark: benchmark.map_or(Length::ZERO, |benchmark| benchmark.doubt),
-            reading,
-            coarse_text,
+            reading: read.care,
+            coarse_text: read.coarse_text,
             surface: mark.surface,
             // A test that finds less than the usual figure proves no less doubt.
             laser_per_100_ft: laser
@@ -337,7 +360,8 @@ pub(crate) fn guard(
                 ),
             backsight_distance: apart(set_up.place, benchmark.and_then(|mark| mark.place)),
             foresight_distance: apart(set_up.place, Some(mark.place)),
-            shots,
+            shots: read.shots,
+            own_reading: read.own_doubt,
         },
         target.guard_factor,
     )
