@@ -1,10 +1,11 @@
-//! The one writer: takes what waits, decides, keeps it in one durable write, answers, publishes, then indexes.
+//! The one writer: takes what waits, decides, keeps it in one durable write, answers, publishes, and indexes when it has a
+//! moment to spare.
 //!
 //! It is an ordinary thread, because it waits for the disk. Nobody else changes the state.
 
 use std::sync::mpsc::{Receiver, RecvTimeoutError, SyncSender, TrySendError, sync_channel};
 use std::thread::JoinHandle;
-use std::time::Duration;
+use std::time::{Duration, Instant};
 
 use day::answer::{self, Answer};
 use day::asked::{Asked, By};
@@ -18,6 +19,7 @@ use tokio::sync::oneshot;
 
 use crate::clock::Clock;
 use crate::publish::Publish;
+use crate::store::log::Located;
 use crate::store::{Kept, Store, StoreError};
 
 /// Requests that may wait; when more come, they are told to come again.
@@ -26,6 +28,11 @@ const WAITING_ROOM: usize = 1_024;
 const BATCH_MAX: usize = 64;
 /// A deadline is looked at again at least this often: a laptop that slept wakes up late.
 const LONGEST_WAIT: Duration = Duration::from_secs(1);
+
+/// When nothing comes for so long, what is kept is taken into the index: by then the screens have got their views.
+const INDEX_PAUSE: Duration = Duration::from_millis(5);
+/// Kept entries wait no longer for the index, whatever comes.
+const INDEX_LATEST: Duration = Duration::from_millis(50);
 
 /// Where an answer goes.
 type Reply = oneshot::Sender<Result<Answer, NotDone>>;
@@ -99,6 +106,7 @@ impl Writer {
             clock,
             publish,
             halted: false,
+            behind: Behind::default(),
         };
         let thread = std::thread::Builder::new()
             .name("writer".into())
@@ -168,6 +176,14 @@ struct Desk {
     clock: Clock,
     publish: Publish,
     halted: bool,
+    behind: Behind,
+}
+
+/// What is kept and not yet in the index.
+#[derive(Default)]
+struct Behind {
+    kept: Vec<Located>,
+    since: Option<Instant>,
 }
 
 /// What is decided and not yet kept.
@@ -198,10 +214,18 @@ impl Desk {
             {
                 events.push(event);
             }
+            if events.is_empty() {
+                self.catch_up();
+            }
             if !self.turn(events) {
                 break;
             }
+            let due = |since: Instant| since.elapsed() >= INDEX_LATEST;
+            if self.behind.since.is_some_and(due) {
+                self.catch_up();
+            }
         }
+        self.catch_up();
         if let Err(error) = self.store.close() {
             tracing::warn!("{error}");
         }
@@ -209,8 +233,15 @@ impl Desk {
 
     fn wait(&self, waiting: &Receiver<Event>) -> Result<Event, RecvTimeoutError> {
         let due = day::next_deadline(&self.state).filter(|_| !self.halted);
-        match due.and_then(|due| self.clock.wait_for(due)) {
-            Some(wait) => waiting.recv_timeout(wait.min(LONGEST_WAIT)),
+        let wait = due.and_then(|due| self.clock.wait_for(due));
+        let pause = self.behind.since.map(|_| INDEX_PAUSE);
+        match wait
+            .map(|wait| wait.min(LONGEST_WAIT))
+            .into_iter()
+            .chain(pause)
+            .min()
+        {
+            Some(wait) => waiting.recv_timeout(wait),
             None => waiting.recv().map_err(RecvTimeoutError::from),
         }
     }
@@ -296,6 +327,18 @@ impl Desk {
         if let Some(answer) = day::answered(&self.state, device, key) {
             return Some(answer);
         }
+        // A day may have been opened since: what it left behind is not in the index yet.
+        let behind: Vec<Entry> = self
+            .behind
+            .kept
+            .iter()
+            .map(|located| &located.entry)
+            .filter(|entry| entry.key == *key && entry.by.device == *device)
+            .cloned()
+            .collect();
+        if !behind.is_empty() {
+            return Some(answer::of(&behind));
+        }
         match self.store.by_key(device, key) {
             Ok(entries) if entries.is_empty() => None,
             Ok(entries) => Some(answer::of(&entries)),
@@ -364,17 +407,28 @@ impl Desk {
         }
         if changed {
             self.publish.views(&self.state);
-            let mut done = self.store.index(&located);
-            for opening in &batch.openings {
-                done = done.and_then(|()| {
-                    self.store
-                        .put_opening(opening.first, &opening.prev, &opening.state)
-                });
+            self.behind.kept.extend(located);
+            self.behind.since.get_or_insert_with(Instant::now);
+            if !batch.openings.is_empty() {
+                self.catch_up();
             }
-            if let Err(error) = done {
+            for opening in &batch.openings {
+                let (first, prev) = (opening.first, &opening.prev);
+                if let Err(error) = self.store.put_opening(first, prev, &opening.state) {
+                    tracing::error!("{error}");
+                }
+            }
+        }
+    }
+
+    /// Takes what is kept into the index. Here the disk and the cores are busy, which no screen waits for any more.
+    fn catch_up(&mut self) {
+        let Behind { kept, .. } = std::mem::take(&mut self.behind);
+        if let Some(last) = kept.last() {
+            if let Err(error) = self.store.index(&kept) {
                 tracing::error!("{error}");
             }
-            self.publish.indexed(self.state.seq);
+            self.publish.indexed(last.entry.seq);
         }
     }
 
