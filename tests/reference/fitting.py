@@ -136,8 +136,33 @@ def pegs(rng, many):
         yield Case("two_peg", inputs, expected)
 
 
+def arcs(rng, many):
+    """The circle nearest to walked places, by scipy's least squares on the distances themselves."""
+    for _ in range(many):
+        radius, middle = rng.uniform(40, 400), rng.uniform(-500, 500, 2)
+        angles = np.sort(rng.uniform(0, rng.uniform(0.8, 3), int(rng.integers(5, 30)))) + rng.uniform(0, 6)
+        walked = middle + radius * np.column_stack([np.cos(angles), np.sin(angles)])
+        walked = np.rint((walked + rng.normal(0, 0.05, walked.shape)) * FOOT).astype(int)
+        if np.ptp(angles) < 0.5:
+            continue
+        feet = walked / FOOT
+
+        def off(tried):
+            return np.hypot(feet[:, 0] - tried[0], feet[:, 1] - tried[1]) - tried[2]
+
+        found = least_squares(off, [*middle, radius], xtol=1e-15, ftol=1e-15, gtol=1e-15).x
+        expected = near(
+            radius=(found[2] * FOOT, 300),
+            centre=(found[:2] * FOOT, 300),
+            most_off=(np.max(np.abs(off(found))) * FOOT, 300),
+        )
+        inputs = {"east": listed(walked[:, 0]), "north": listed(walked[:, 1])}
+        yield Case("fitted_arc", inputs, expected)
+
+
 def cases(rng):
     """All of them."""
+    yield from arcs(rng, 300)
     yield from pins(rng, 600)
     yield from lines(rng, 600)
     yield from pegs(rng, 300)

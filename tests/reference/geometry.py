@@ -1,10 +1,13 @@
 """Geometry beside shapely and plain numpy: distances, ties, lines and their sides, stations and offsets."""
 
+from fractions import Fraction
+
 import numpy as np
 from scipy.optimize import brentq
 from shapely import LinearRing, LineString, Point, Polygon
+from shapely.affinity import rotate
 
-from batch import FOOT, Case, back, listed, metres, near, refused
+from batch import FOOT, METRE, Case, back, listed, metres, near, refused
 
 
 def place(rng, reach=300):
@@ -211,8 +214,31 @@ def corners(rng, many):
         yield Case("corner", inputs, near(degrees=(angle, 1e-4)))
 
 
+def frames(rng, many):
+    """A plan's big numbers on the site: the difference in fractions, then turned by shapely."""
+    units = {"foot": Fraction(FOOT), "survey_foot": Fraction(1200 * METRE, 3937), "metre": Fraction(METRE)}
+    for _ in range(many):
+        unit = str(rng.choice(list(units)))
+        origin = [f"{rng.uniform(1e5, 3e6):.4f}" for _ in range(2)]
+        at = [f"{float(one) + rng.uniform(-2000, 2000):.4f}" for one in origin]
+        turn = float(rng.choice([0.0, rng.uniform(-180, 180)]))
+        from_origin = [float((Fraction(one) - Fraction(zero)) * units[unit]) for one, zero in zip(at, origin)]
+        # The site's x axis is turned left of east, so its places are turned right.
+        there = rotate(Point(from_origin), -turn, origin=(0, 0))
+        inputs = {
+            "unit": unit,
+            "origin_east": origin[0],
+            "origin_north": origin[1],
+            "turn": repr(turn),
+            "east": at[0],
+            "north": at[1],
+        }
+        yield Case("site_frame", inputs, near(x=(there.x, 2), y=(there.y, 2)))
+
+
 def cases(rng):
     """All of them."""
+    yield from frames(rng, 500)
     yield from distances(rng, 500)
     yield from ties(rng, 2500)
     yield from beside_lines(rng, 3000)

@@ -27,6 +27,36 @@ def planes(rng, many):
         yield Case("plane", inputs, near(dig_to=(float(exact), 0.51)))
 
 
+def profiles(rng, many):
+    """A profile with vertical curves: its elevation is the integral of a grade that changes evenly along each curve."""
+    for _ in range(many):
+        count = int(rng.integers(2, 7))
+        places = np.cumsum(rng.integers(100 * FOOT, 400 * FOOT, count))
+        up = rng.integers(280 * FOOT, 300 * FOOT, count)
+        curves = np.zeros(count, dtype=int)
+        curves[1:-1] = rng.integers(0, 45 * FOOT, max(count - 2, 0)) * 2
+        grades = np.diff(up) / np.diff(places)
+        # Where the grade is known: at the ends, and where each curve begins and ends.
+        knots, known = [places[0]], [grades[0]]
+        for number in range(1, count - 1):
+            half = curves[number] // 2
+            # A curve of no length is a corner: two grades a hair apart.
+            knots += [places[number] - max(half, 1e-3), places[number] + max(half, 1e-3)]
+            known += [grades[number - 1], grades[number]]
+        knots, known = np.array([*knots, places[-1]], dtype=float), np.array([*known, grades[-1]])
+        at = int(rng.integers(places[0], places[-1]))
+        till = np.append(knots[knots < at], at)
+        rise = np.trapezoid(np.interp(till, knots, known), till)
+        inputs = {
+            "stations": listed(places),
+            "elevations": listed(up),
+            "curves": listed(curves),
+            "at": metres(at),
+        }
+        expected = near(elevation=(up[0] + rise, 2), grade=(np.interp(at, knots, known), 1e-9))
+        yield Case("profile", inputs, expected)
+
+
 def surfaces(rng, many):
     """Places on a surface with holes torn into it: the same elevation on it, a refusal beside it."""
     for _ in range(many):
@@ -56,4 +86,5 @@ def surfaces(rng, many):
 def cases(rng):
     """All of them."""
     yield from planes(rng, 1000)
+    yield from profiles(rng, 500)
     yield from surfaces(rng, 250)
