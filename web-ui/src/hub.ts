@@ -15,6 +15,7 @@ import type {
   Refused,
   Role,
   ScreenUnit,
+  SumDone,
 } from "./wire";
 import { t } from "./words";
 
@@ -78,6 +79,8 @@ export interface JoinForm {
 export const offer = (code: string) => get<JoinOffer>(`/api/join/${encodeURIComponent(code)}`);
 export const join = (form: JoinForm) => get<Me>("/api/join", form);
 export const codes = () => get<Codes>("/api/codes");
+export const compute = (computation: string, inputs: Record<string, string>) =>
+  get<SumDone>("/api/compute", { computation, inputs });
 export const pocketSheet = () => get<PocketSheets>("/api/pocket-sheet");
 export const chooseAddress = (host: string) => get<unknown>("/api/address", { host });
 export const entry = (seq: number) => get<{ entry: unknown; prev: string; hash: string }>(`/api/log/${seq}`);

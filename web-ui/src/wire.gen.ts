@@ -34,6 +34,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/compute": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Works out a sum. Nothing is entered in the log: what is decided by it is said as a reading, a mark or an edge. */
+        post: operations["compute"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/export": {
         parameters: {
             query?: never;
@@ -3566,6 +3583,22 @@ export interface components {
             /** @description That was it. */
             right: boolean;
         };
+        /** @description A sum to work out: the computations of the worked examples, and their inputs as texts with units. */
+        Sum: {
+            /** @description Which. */
+            computation: string;
+            /** @description What goes in, by name. */
+            inputs: {
+                [key: string]: string;
+            };
+        };
+        /** @description What a sum comes to, each as a text with its unit. */
+        SumDone: {
+            /** @description By name. */
+            outputs: {
+                [key: string]: string;
+            };
+        };
         /** @description What the supervisor's page shows. */
         SupervisorView: {
             /** @description Aims in force that are not zero. */
@@ -4037,6 +4070,56 @@ export interface operations {
                 };
             };
             403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    compute: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["Sum"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SumDone"];
+                };
+            };
+            /** @description What is wrong with which input */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not in */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many at once */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };

@@ -34,6 +34,7 @@ export type Rod = Schemas["Rod"];
 export type Role = Schemas["Role"];
 export type Ruling = Schemas["Ruling"];
 export type Run = Schemas["Run"];
+export type SumDone = Schemas["SumDone"];
 export type ScreenUnit = Schemas["ScreenUnit"];
 export type SetUpCard = Schemas["SetUpCard"];
 export type Sheet = Schemas["SheetView"];

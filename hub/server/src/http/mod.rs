@@ -2,6 +2,7 @@
 
 pub mod auth;
 pub mod codes;
+pub mod compute;
 pub mod import;
 pub mod join;
 pub mod log;
@@ -51,6 +52,7 @@ pub fn routes(hub: Hub) -> impl FnOnce(&mut ServiceConfig) + Clone {
                     .service(log::log_entry)
                     .service(log::whole_log)
                     .service(pocket::pocket_sheet)
+                    .service(compute::compute)
                     .service(codes::day_codes)
                     .service(codes::choose_address)
                     .service(

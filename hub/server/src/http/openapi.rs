@@ -3,7 +3,7 @@
 use actix_web::{HttpResponse, get};
 use utoipa::OpenApi;
 
-use super::{codes, import, join, log, pages, pocket, say};
+use super::{codes, compute, import, join, log, pages, pocket, say};
 use crate::socket;
 
 /// Everything that the hub answers.
@@ -24,6 +24,7 @@ use crate::socket;
         log::log_table,
         log::whole_log,
         pocket::pocket_sheet,
+        compute::compute,
         codes::day_codes,
         codes::choose_address,
         import::import_preview,

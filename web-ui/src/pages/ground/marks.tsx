@@ -9,6 +9,7 @@ import { t } from "../../words";
 import { chooseMark, digTo, mark } from "./at";
 import { nearest } from "./near";
 import { PaintPanel, paintWords } from "./paint";
+import { SumsPanel } from "./sums";
 
 export function MarksPage({ onChosen }: { onChosen: () => void }) {
   const words = t();
@@ -16,6 +17,7 @@ export function MarksPage({ onChosen }: { onChosen: () => void }) {
   const [search, setSearch] = useState("");
   const [paint, setPaint] = useState(false);
   const [plan, setPlan] = useState(false);
+  const [sums, setSums] = useState(false);
   const all = sheet.value?.marks ?? [];
   const here = mark.value;
   const ordered = near && here ? nearest(all, here.place) : all;
@@ -41,12 +43,16 @@ export function MarksPage({ onChosen }: { onChosen: () => void }) {
         <Key kind="chip" onPress={() => setPlan(!plan)}>
           {plan ? words.list : words.plan}
         </Key>
+        <Key kind="chip" onPress={() => setSums(true)}>
+          {words.sumsKey}
+        </Key>
         {here && (
           <Key kind="chip" onPress={() => setPaint(true)}>
             {words.paint}
           </Key>
         )}
       </div>
+      {sums && <SumsPanel onClose={() => setSums(false)} />}
       {paint && <PaintPanel onClose={() => setPaint(false)} />}
       {plan && sheet.value && (
         <Plan sheet={sheet.value} ground={ground.value} chosen={here?.id ?? null} onChoose={chooseMark} />
