@@ -1104,6 +1104,19 @@ export interface components {
             /** @description The digest of the change as it was shown, so that nothing else is confirmed. */
             digest: string;
         };
+        /** @description A walked contour. */
+        ContourCard: {
+            most_off_arc?: components["schemas"]["Length"] | null;
+            /** @description The one that stands farthest off level: measured − contour. */
+            most_off_level: components["schemas"]["Length"];
+            /** @description How many points of it were read. */
+            points: number;
+            radius?: components["schemas"]["Length"] | null;
+            /** @description The target. */
+            target: string;
+            /** @description Whether every point lies within the target's band. */
+            within_band: boolean;
+        };
         /** @description Where two grades meet. */
         Corner: {
             /** @description The length of its vertical curve; zero for none. */
@@ -3608,6 +3621,8 @@ export interface components {
              * @description How often the codes of this day were renewed.
              */
             codes_generation: number;
+            /** @description Contours that somebody has walked. */
+            contours: components["schemas"]["ContourCard"][];
             /** @description What of each run is not proven. */
             coverage: components["schemas"]["RunCoverage"][];
             /** @description The day. */

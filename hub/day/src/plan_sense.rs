@@ -392,6 +392,10 @@ impl Found {
             let Some(target) = site.target_of(mark) else {
                 continue;
             };
+            // A contour is looked for where the ground has it: nothing is filled there.
+            if matches!(target.grade.shape, Shape::Contour { .. }) {
+                continue;
+            }
             let Some(dig_to) = one_elevation(target, mark.place) else {
                 continue;
             };

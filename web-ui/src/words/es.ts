@@ -442,6 +442,9 @@ export const es: typeof en = {
   showDifference: "VER",
   siteChange: "Cambió el archivo de la obra. Nada de eso vale todavía.",
   confirmChange: "QUE VALGA",
+  oddInPlan: "Raro en el plano nuevo",
+  touches: (marks, out) =>
+    `Toca ${marks}.${out.length > 0 ? ` Aceptadas antes, fuera ahora: ${out.join(", ")}.` : ""}`,
   wasNow: { what: "Qué", was: "Era", now: "Es" },
   screenShows: (who) => `${who}, pantalla a la vista`,
   screenNone: "sin teléfono en la cabina",

@@ -5,6 +5,7 @@
 
 pub mod call;
 mod cards;
+pub mod contour;
 pub mod coverage;
 pub mod ground;
 pub mod operator;

@@ -9,9 +9,9 @@ use crate::said::site::SiteDifference;
 use crate::said::turning::LevelsRun;
 use crate::state::State;
 use crate::time::Time;
-use crate::views::cards;
 use crate::views::coverage::{self, RunCoverage};
 use crate::views::ground::{MachineCard, MarkCard, ScreenCard, SetUpCard, SetUpState, SuspectCard};
+use crate::views::{cards, contour};
 
 /// What the supervisor's page shows.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -37,6 +37,8 @@ pub struct Supervisor {
     pub codes_generation: u32,
     /// Aims in force that are not zero.
     pub aims: Vec<AimCard>,
+    /// Contours that somebody has walked.
+    pub contours: Vec<contour::ContourCard>,
     /// What failed checks and bumps of the day put in doubt: also what has been settled since.
     pub suspects: Vec<SuspectCard>,
     /// How the questions about readings came out.
@@ -199,6 +201,7 @@ pub fn view(state: &State) -> Option<Supervisor> {
             since: change.since,
         }),
         codes_generation: state.codes_generation,
+        contours: contour::contours(state),
         aims: state
             .aims
             .iter()

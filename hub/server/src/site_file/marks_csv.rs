@@ -3,9 +3,10 @@
 use std::collections::BTreeMap;
 
 use csv::StringRecord;
-use day::site::{Mark, Target};
+use day::site::{Frame, Mark, Target};
 use earthwork::length::{Length, parse};
 use earthwork::point::Point;
+use earthwork::site_frame::{PlanNumber, PlanPoint, SiteFrame};
 use earthwork::uncertainty::Surface;
 
 use super::fields::{Fields, word};
@@ -43,6 +44,8 @@ const NAMES: [(Column, &[&str]); 9] = [
 /// The columns of one table: where each stands, and in which unit its plain numbers are.
 struct Header {
     columns: BTreeMap<Column, (usize, String)>,
+    /// The plan's frame, when x and y are the plan's.
+    frame: Option<SiteFrame>,
 }
 
 /// Reads the table that `[marks_csv]` names.
@@ -50,11 +53,26 @@ pub(super) fn marks(
     notes: &mut Notes,
     fields: &Fields<'_, '_>,
     targets: &[Target],
+    frame: Option<&Frame>,
     beside: &dyn Fn(&str) -> Result<String, String>,
 ) -> Vec<Mark> {
     let file = fields.text(notes, "file");
     let unit = fields.text(notes, "unit");
+    let on_plan = fields.flag(notes, "on_plan");
     fields.done(notes);
+    let frame = if on_plan {
+        let made = frame.and_then(|frame| frame.made().ok());
+        if made.is_none() {
+            notes.wrong_at(
+                fields.at("on_plan"),
+                "The table's coordinates are the plan's, but the site has no [frame]. Add one, or leave `on_plan` out.".to_owned(),
+            );
+            return Vec::new();
+        }
+        made
+    } else {
+        None
+    };
     let (Some(file), Some(unit)) = (file, unit) else {
         return Vec::new();
     };
@@ -66,7 +84,10 @@ pub(super) fn marks(
         return Vec::new();
     }
     match beside(&file) {
-        Ok(text) => table(notes, &file, &text, &unit, targets),
+        Ok(text) => match header(notes, &file, &text, &unit) {
+            Some(header) => table(notes, &file, &text, &Header { frame, ..header }, targets),
+            None => Vec::new(),
+        },
         Err(why) => {
             notes.wrong_at(
                 fields.at("file"),
@@ -77,23 +98,31 @@ pub(super) fn marks(
     }
 }
 
-fn table(notes: &mut Notes, file: &str, text: &str, unit: &str, targets: &[Target]) -> Vec<Mark> {
-    let mut reader = csv::ReaderBuilder::new()
+fn reader(text: &str) -> csv::Reader<&[u8]> {
+    csv::ReaderBuilder::new()
         .trim(csv::Trim::All)
-        .from_reader(text.trim_start_matches('\u{feff}').as_bytes());
-    let header = match reader.headers() {
-        Ok(names) => match Header::of(names, unit) {
-            Ok(header) => header,
-            Err(why) => {
-                notes.wrong_in(file.to_owned(), 1, why);
-                return Vec::new();
-            }
-        },
-        Err(error) => {
-            notes.wrong_in(file.to_owned(), 1, format!("This is not a table: {error}."));
-            return Vec::new();
-        }
+        .from_reader(text.trim_start_matches('\u{feff}').as_bytes())
+}
+
+/// The table's header; what is wrong with it is noted.
+fn header(notes: &mut Notes, file: &str, text: &str, unit: &str) -> Option<Header> {
+    let found = match reader(text).headers() {
+        Ok(names) => Header::of(names, unit),
+        Err(error) => Err(format!("This is not a table: {error}.")),
     };
+    found
+        .map_err(|why| notes.wrong_in(file.to_owned(), 1, why))
+        .ok()
+}
+
+fn table(
+    notes: &mut Notes,
+    file: &str,
+    text: &str,
+    header: &Header,
+    targets: &[Target],
+) -> Vec<Mark> {
+    let mut reader = reader(text);
     let mut found = Vec::new();
     let mut faults = 0;
     for record in reader.records() {
@@ -154,7 +183,10 @@ impl Header {
                 "The table needs x and y (or easting and northing), or station.".to_owned(),
             );
         }
-        Ok(Self { columns })
+        Ok(Self {
+            columns,
+            frame: None,
+        })
     }
 
     fn cell<'r>(&self, record: &'r StringRecord, column: Column) -> Option<&'r str> {
@@ -186,6 +218,21 @@ impl Header {
         }
     }
 
+    /// The place of a row whose x and y are the plan's east and north.
+    fn on_plan(&self, record: &StringRecord) -> Result<Option<Point>, String> {
+        let cells = self
+            .cell(record, Column::X)
+            .zip(self.cell(record, Column::Y));
+        let (Some(frame), Some((east, north))) = (&self.frame, cells) else {
+            return Ok(None);
+        };
+        let place = PlanNumber::parse(east).and_then(|east| {
+            let north = PlanNumber::parse(north)?;
+            frame.to_site(PlanPoint { east, north })
+        });
+        place.map(Some).map_err(|error| error.to_string())
+    }
+
     fn mark(&self, record: &StringRecord, targets: &[Target]) -> Result<Mark, String> {
         let id = self
             .cell(record, Column::Id)
@@ -194,7 +241,12 @@ impl Header {
         let about = |why: String| format!("{id}: {why}");
         let length = |column| self.length(record, column).map_err(about);
         let target = self.cell(record, Column::Target).map(str::to_owned);
-        let (x, y) = (length(Column::X)?, length(Column::Y)?);
+        let on_plan = self.on_plan(record).map_err(about)?;
+        let (x, y) = match on_plan {
+            Some(at) => (Some(at.x), Some(at.y)),
+            None if self.frame.is_some() => (None, None),
+            None => (length(Column::X)?, length(Column::Y)?),
+        };
         let (station, offset) = (length(Column::Station)?, length(Column::Offset)?);
         length(Column::Elevation)?;
         let place = match (x, y, station) {

@@ -173,7 +173,13 @@ fn site(
         marks::mark(notes, fields, &targets)
     });
     if let Some(table) = top.table(notes, "marks_csv") {
-        marks.extend(marks_csv::marks(notes, &table, &targets, beside));
+        marks.extend(marks_csv::marks(
+            notes,
+            &table,
+            &targets,
+            frame.as_ref().and_then(Option::as_ref),
+            beside,
+        ));
     }
     let machines = top.each(notes, "machine", "machines", things::machine);
     let rods = top.each(notes, "rod", "rods", things::rod);

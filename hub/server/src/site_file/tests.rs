@@ -237,3 +237,31 @@ fn a_fault_in_a_surface_stands_with_its_own_line() {
         "{faults:#?}"
     );
 }
+
+#[test]
+fn a_table_of_marks_may_count_on_the_plan() {
+    let text = std::fs::read_to_string(Path::new(SITES).join("every-kind.toml")).unwrap();
+    let text = text.replace(
+        "[[machine]]",
+        "[marks_csv]\nfile = \"marks.csv\"\nunit = \"ft\"\non_plan = true\n\n[[machine]]",
+    );
+    let beside = |name: &str| {
+        if name == "marks.csv" {
+            return Ok("point,northing,easting,target\nQ-1,700020.00,2000030.00,FINISH\n".into());
+        }
+        std::fs::read_to_string(Path::new(SITES).join(name)).map_err(|error| error.to_string())
+    };
+    let read = read_text("site.toml", &text, &beside).unwrap();
+    let place = read.site.mark("Q-1").unwrap().place;
+    assert_eq!(
+        (place.x, place.y),
+        (parse("30 ft").unwrap(), parse("20 ft").unwrap())
+    );
+    let no_frame = std::fs::read_to_string(Path::new(SITES).join("example.toml")).unwrap();
+    let no_frame = no_frame.replace("[marks_csv]", "[marks_csv]\non_plan = true");
+    let faults = faults(read_text("site.toml", &no_frame, &beside));
+    assert!(
+        faults.iter().any(|one| one.contains("has no [frame]")),
+        "{faults:#?}"
+    );
+}

@@ -5,6 +5,7 @@ import { say } from "../../hub";
 import { Choice } from "../../parts/choice";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
+import { language } from "../../state";
 import type { Command, Ruling, Supervisor } from "../../wire";
 import { t } from "../../words";
 
@@ -92,6 +93,24 @@ export function DifferencePanel({ change, onClose }: DifferenceProps) {
   return (
     <Panel title={words.exception.site_changed} onClose={onClose} closeWord={words.cancel}>
       <p>{words.siteChange}</p>
+      {change.odd.length > 0 && (
+        <>
+          <h3>{words.oddInPlan}</h3>
+          <ul>
+            {change.odd.map((one) => (
+              <li key={one.path + one.english}>{language.value === "spanish" ? one.spanish : one.english}</li>
+            ))}
+          </ul>
+        </>
+      )}
+      {change.touches.marks.length > 0 && (
+        <p>
+          {words.touches(
+            change.touches.marks.map((one) => one.mark).join(", "),
+            change.touches.marks.filter((one) => one.still_in === false).map((one) => one.mark),
+          )}
+        </p>
+      )}
       <div class="wide-table">
         <table>
           <thead>
