@@ -27,7 +27,6 @@ pub fn apply(state: &mut State, entry: &Entry) {
         Body::LaserTested(b) => said::laser_test::apply_tested(state, entry, b),
         Body::LevelsRun(b) => said::turning::apply_run(state, entry, b),
         Body::BenchmarkAdded(b) => said::turning::apply_added(state, b),
-        Body::SetUpsCompared(_) => {}
         Body::BlindPair(b) => said::blind::apply_pair(state, b),
         Body::CheckFellDue(b) => said::check_due::apply_due(state, entry, b),
         Body::SuspectWindow(b) => said::suspect::apply_window(state, b),
@@ -35,7 +34,7 @@ pub fn apply(state: &mut State, entry: &Entry) {
         Body::QuestionSettled(b) => said::settle::apply_settled(state, b),
         Body::ReadingTaken(b) => said::reading::apply_taken(state, entry, b),
         Body::ReadingAsked(b) => said::reading::apply_asked(state, entry, b),
-        Body::ReadingLate(_) | Body::EdgeRead(_) => {}
+        Body::ReadingLate(_) | Body::EdgeRead(_) | Body::SetUpsCompared(_) => {}
         Body::MarksLaid(b) => said::marks::apply_laid(state, entry, b),
         Body::MarksChecked(b) => said::marks::apply_checked(state, b),
         Body::MarksScraped(b) => said::marks::apply_scraped(state, entry, b),

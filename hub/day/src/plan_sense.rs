@@ -406,8 +406,8 @@ impl Found {
             if let Some(by) = above {
                 self.odd(
                     format!("marks.{}", mark.id),
-                    format!("{}: the dig-to lies {by} above existing ground. That is fill, not cut: sure?", mark.id),
-                    format!("{}: la rasante queda {by} sobre el terreno. Eso es relleno, no corte: ¿seguro?", mark.id),
+                    format!("{}: the dig-to lies {by} above existing ground. That is fill, not cut: is it meant?", mark.id),
+                    format!("{}: la rasante queda {by} sobre el terreno. Eso es relleno, no corte: ¿así debe ser?", mark.id),
                 );
             }
         }

@@ -477,8 +477,8 @@ export const en = {
   siteChange: "The site file has changed. Nothing of it is in force yet.",
   confirmChange: "PUT IN FORCE",
   oddInPlan: "Odd in the new plan",
-  touches: (marks: string, out: string[]) =>
-    `Touches ${marks}.${out.length > 0 ? ` Accepted before, out now: ${out.join(", ")}.` : ""}`,
+  touches: (marks: string, out: string) =>
+    `Touches ${marks}.${out ? ` Accepted before, out now: ${out}.` : ""}`,
   wasNow: { what: "What", was: "Was", now: "Is" },
   screenShows: (who: string) => `${who}, screen showing`,
   screenNone: "no phone in the cab",

@@ -443,8 +443,7 @@ export const es: typeof en = {
   siteChange: "Cambió el archivo de la obra. Nada de eso vale todavía.",
   confirmChange: "QUE VALGA",
   oddInPlan: "Raro en el plano nuevo",
-  touches: (marks, out) =>
-    `Toca ${marks}.${out.length > 0 ? ` Aceptadas antes, fuera ahora: ${out.join(", ")}.` : ""}`,
+  touches: (marks, out) => `Toca ${marks}.${out ? ` Aceptadas antes, fuera ahora: ${out}.` : ""}`,
   wasNow: { what: "Qué", was: "Era", now: "Es" },
   screenShows: (who) => `${who}, pantalla a la vista`,
   screenNone: "sin teléfono en la cabina",

@@ -107,7 +107,10 @@ export function DifferencePanel({ change, onClose }: DifferenceProps) {
         <p>
           {words.touches(
             change.touches.marks.map((one) => one.mark).join(", "),
-            change.touches.marks.filter((one) => one.still_in === false).map((one) => one.mark),
+            change.touches.marks
+              .filter((one) => one.still_in === false)
+              .map((one) => one.mark)
+              .join(", "),
           )}
         </p>
       )}
