@@ -2,13 +2,10 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use earthwork::laser::check_due::Due;
-use earthwork::laser::drift::Drift;
 use earthwork::length::Length;
 use earthwork::slip::Learned;
 use earthwork::words::{Language, ScreenUnit};
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::answer::Answer;
 use crate::asked::Role;
@@ -18,14 +15,17 @@ use crate::said::marks::Paint;
 use crate::said::prove::TargetTyped;
 use crate::said::reading::{Question, Reading};
 use crate::said::rule::Ruling;
-use crate::said::set_up::Basis;
 use crate::said::site::SiteChangeFound;
 use crate::said::suspect::SuspectWindow;
 use crate::said::turning::LevelsRun;
 use crate::site::Site;
 use crate::time::Time;
 use crate::views::call::CallState;
-use crate::views::ground::{CantCard, CheckCard, PlaceCard, SetUpState, StopCard};
+use crate::views::ground::{CantCard, PlaceCard, StopCard};
+
+mod set_up;
+
+pub use set_up::{RepeatShot, SetUp, TestedLaser};
 
 /// The fold of all entries so far.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
@@ -129,59 +129,6 @@ pub struct Device {
     pub removed: bool,
 }
 
-/// A laser set-up.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-pub struct SetUp {
-    /// Its name.
-    pub id: String,
-    /// The laser.
-    pub laser: String,
-    /// Where it stands.
-    pub place: Option<earthwork::point::Point>,
-    /// What its height rests on; the last is in force.
-    pub basis: Vec<Basis>,
-    /// Whether it may be used.
-    pub state: SetUpState,
-    /// Taken down.
-    pub closed: bool,
-    /// The last check shot.
-    pub last_check: Option<CheckCard>,
-    /// Readings since the last good check.
-    pub readings_since_check: u32,
-    /// When the shot was made that last proved it.
-    pub good_at: Option<Time>,
-    /// A check is due: why, and since when.
-    pub due: Option<(Due, Time)>,
-    /// What repeats on accepted marks and check shots add up to since the last good check.
-    pub drift: Drift,
-    /// Repeats on accepted marks, in the order in which they were made.
-    pub repeats: Vec<RepeatShot>,
-    /// What the newest test of its laser found.
-    pub tested: Option<TestedLaser>,
-}
-
-/// What a test of a laser found.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
-pub struct TestedLaser {
-    /// The slant, over 100 ft.
-    pub slant_per_100_ft: Length,
-    /// It goes to service.
-    pub service: bool,
-    /// When.
-    pub at: Time,
-}
-
-/// An accepted mark shot again, when nobody was told to dig there.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-pub struct RepeatShot {
-    /// The mark.
-    pub mark: String,
-    /// When it was made.
-    pub at: Time,
-    /// The elevation now less the accepted one.
-    pub residual: Length,
-}
-
 /// A reading that was asked about.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct AskedReading {
@@ -217,31 +164,6 @@ pub struct Suspect {
     pub window: SuspectWindow,
     /// The marks that are still to be shot again.
     pub open: BTreeSet<String>,
-}
-
-impl SetUp {
-    /// The basis in force.
-    pub fn basis(&self) -> Option<&Basis> {
-        self.basis.last()
-    }
-
-    /// Height of instrument in force.
-    pub fn height(&self) -> Length {
-        self.basis.last().map_or(Length::ZERO, |basis| basis.height)
-    }
-
-    /// A shot made at this moment proved it: everything is counted from here.
-    pub(crate) fn now_good(&mut self, at: Time) {
-        self.good_at = Some(at);
-        self.readings_since_check = 0;
-        self.due = None;
-        self.drift = Drift::default();
-    }
-
-    /// Whether readings on it become calls.
-    pub fn usable(&self) -> bool {
-        !self.closed && matches!(self.state, SetUpState::Proven { .. })
-    }
 }
 
 /// One machine's cab.

@@ -4,12 +4,14 @@
 
 mod learned;
 mod misclosure;
+mod perhaps;
 mod reading;
 mod typed;
 
 pub use learned::{HALVES_AFTER, Hypothesis, Learned};
 pub use misclosure::{Misclosure, Slip, explain_misclosure};
-pub use reading::{Candidate, Doubt, Earlier, Mode, Neighbour, Perhaps, doubt};
+pub use perhaps::Perhaps;
+pub use reading::{Candidate, Doubt, Earlier, Mode, Neighbour, doubt};
 
 /// No more are asked about at once: a third suggestion is a guess, and takes longer to read than to shoot again.
 const ASKED: usize = 2;

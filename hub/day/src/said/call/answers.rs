@@ -1,0 +1,196 @@
+//! What the cab answers: got it, come and look, can't.
+
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+use super::{end_live, live};
+use crate::asked::{By, Role};
+use crate::entry::{Body, Entry};
+use crate::refusal::Refusal;
+use crate::said::stop::Stopped;
+use crate::state::{Call, State};
+use crate::views::call::{CallState, Ending};
+use crate::views::ground::CantCard;
+
+/// The operator has it.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct GotIt {
+    /// Which.
+    pub call: u64,
+}
+
+/// The ground person saw the operator nod.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct SawNod {
+    /// Which.
+    pub call: u64,
+}
+
+/// A call was acknowledged.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct CallGot {
+    /// Which.
+    pub call: u64,
+    /// The machine that it is for.
+    pub machine: String,
+    /// The mark that it is about.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub mark: Option<String>,
+    /// Who saw the nod, when it was not pressed in the cab.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub witness: Option<String>,
+}
+
+/// The operator wants somebody to look.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct CheckMe {}
+
+/// The operator asked for a look.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct LookAsked {
+    /// The machine.
+    pub machine: String,
+}
+
+/// The operator can't do what was called.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct SayCant {
+    /// Why.
+    pub why: CantReason,
+}
+
+/// The operator can't.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct CantSaid {
+    /// The machine.
+    pub machine: String,
+    /// Why.
+    pub why: CantReason,
+    /// The call that was live.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub call: Option<u64>,
+    /// Its mark.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub mark: Option<String>,
+}
+
+/// Why the operator can't.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum CantReason {
+    /// Rock or old concrete.
+    HardGround,
+    /// Water in the hole.
+    Water,
+    /// A pipe or cable: the machine stops.
+    Pipe,
+    /// The line is too near.
+    Line,
+    /// The face moves or looks wrong: the machine stops.
+    Face,
+    /// Something else: come and look.
+    Other,
+}
+
+/// The live call, which must be for the asker's own machine.
+pub(crate) fn own_live<'a>(state: &'a State, by: &By, id: u64) -> Result<&'a Call, Refusal> {
+    let call = live(state, id)?;
+    if by.machine.as_deref() != Some(&call.sent.machine) {
+        return Err(Refusal::NotAllowed {
+            roles: vec![Role::Operator],
+            machine: Some(call.sent.machine.clone()),
+        });
+    }
+    Ok(call)
+}
+
+/// The machine whose cab the asker sits in.
+pub(crate) fn own_machine(by: &By) -> Result<String, Refusal> {
+    by.machine.clone().ok_or_else(|| Refusal::NotAllowed {
+        roles: vec![Role::Operator],
+        machine: None,
+    })
+}
+
+pub(crate) fn got(state: &State, by: &By, asked: &GotIt) -> Result<Vec<Body>, Refusal> {
+    let call = own_live(state, by, asked.call)?;
+    Ok(acknowledge(call, asked.call, None))
+}
+
+pub(crate) fn saw_nod(state: &State, by: &By, asked: &SawNod) -> Result<Vec<Body>, Refusal> {
+    let call = live(state, asked.call)?;
+    Ok(acknowledge(call, asked.call, Some(by.person.clone())))
+}
+
+fn acknowledge(call: &Call, id: u64, witness: Option<String>) -> Vec<Body> {
+    if call.state == CallState::Got {
+        return vec![];
+    }
+    vec![Body::CallGot(CallGot {
+        call: id,
+        machine: call.sent.machine.clone(),
+        mark: call.sent.mark.clone(),
+        witness,
+    })]
+}
+
+pub(crate) fn check_me(state: &State, by: &By, _: &CheckMe) -> Result<Vec<Body>, Refusal> {
+    let machine = own_machine(by)?;
+    if state
+        .cabs
+        .get(&machine)
+        .is_some_and(|cab| cab.look_asked_at.is_some())
+    {
+        return Ok(vec![]);
+    }
+    Ok(vec![Body::LookAsked(LookAsked { machine })])
+}
+
+/// The operator can't. The call ends; a pipe or a moving face stops the machine.
+pub(crate) fn cant(state: &State, by: &By, asked: &SayCant) -> Result<Vec<Body>, Refusal> {
+    let machine = own_machine(by)?;
+    let live = state.live_call(&machine);
+    let mut bodies = vec![Body::CantSaid(CantSaid {
+        machine: machine.clone(),
+        why: asked.why,
+        call: live.map(|(id, _)| id),
+        mark: live.and_then(|(_, call)| call.sent.mark.clone()),
+    })];
+    bodies.extend(end_live(state, &machine, Ending::Refused));
+    if matches!(asked.why, CantReason::Pipe | CantReason::Face) {
+        let why = match asked.why {
+            CantReason::Pipe => "pipe or cable / tubo o cable",
+            _ => "face / talud",
+        };
+        bodies.push(Body::Stopped(Stopped {
+            machines: vec![machine],
+            all: false,
+            why: why.to_owned(),
+        }));
+    }
+    Ok(bodies)
+}
+
+pub(crate) fn apply_got(state: &mut State, entry: &Entry, body: &CallGot) {
+    if let Some(call) = state.calls.get_mut(&body.call) {
+        call.state = CallState::Got;
+        call.got_at = Some(entry.at);
+        call.witness.clone_from(&body.witness);
+    }
+}
+
+pub(crate) fn apply_look(state: &mut State, entry: &Entry, body: &LookAsked) {
+    state.cab_mut(&body.machine).look_asked_at = Some(entry.at);
+}
+
+pub(crate) fn apply_cant(state: &mut State, entry: &Entry, body: &CantSaid) {
+    state.cab_mut(&body.machine).cant = Some(CantCard {
+        why: body.why,
+        mark: body.mark.clone(),
+        at: entry.at,
+    });
+}

@@ -1,0 +1,89 @@
+//! One laser set-up as it stands: its height, its checks, what its laser's test found.
+
+use earthwork::laser::check_due::Due;
+use earthwork::laser::drift::Drift;
+use earthwork::length::Length;
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+use crate::said::set_up::Basis;
+use crate::time::Time;
+use crate::views::ground::{CheckCard, SetUpState};
+
+/// A laser set-up.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct SetUp {
+    /// Its name.
+    pub id: String,
+    /// The laser.
+    pub laser: String,
+    /// Where it stands.
+    pub place: Option<earthwork::point::Point>,
+    /// What its height rests on; the last is in force.
+    pub basis: Vec<Basis>,
+    /// Whether it may be used.
+    pub state: SetUpState,
+    /// Taken down.
+    pub closed: bool,
+    /// The last check shot.
+    pub last_check: Option<CheckCard>,
+    /// Readings since the last good check.
+    pub readings_since_check: u32,
+    /// When the shot was made that last proved it.
+    pub good_at: Option<Time>,
+    /// A check is due: why, and since when.
+    pub due: Option<(Due, Time)>,
+    /// What repeats on accepted marks and check shots add up to since the last good check.
+    pub drift: Drift,
+    /// Repeats on accepted marks, in the order in which they were made.
+    pub repeats: Vec<RepeatShot>,
+    /// What the newest test of its laser found.
+    pub tested: Option<TestedLaser>,
+}
+
+/// What a test of a laser found.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct TestedLaser {
+    /// The slant, over 100 ft.
+    pub slant_per_100_ft: Length,
+    /// It goes to service.
+    pub service: bool,
+    /// When.
+    pub at: Time,
+}
+
+/// An accepted mark shot again, when nobody was told to dig there.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct RepeatShot {
+    /// The mark.
+    pub mark: String,
+    /// When it was made.
+    pub at: Time,
+    /// The elevation now less the accepted one.
+    pub residual: Length,
+}
+
+impl SetUp {
+    /// The basis in force.
+    pub fn basis(&self) -> Option<&Basis> {
+        self.basis.last()
+    }
+
+    /// Height of instrument in force.
+    pub fn height(&self) -> Length {
+        self.basis.last().map_or(Length::ZERO, |basis| basis.height)
+    }
+
+    /// A shot made at this moment proved it: everything is counted from here.
+    pub(crate) fn now_good(&mut self, at: Time) {
+        self.good_at = Some(at);
+        self.readings_since_check = 0;
+        self.due = None;
+        self.drift = Drift::default();
+    }
+
+    /// Whether readings on it become calls.
+    pub fn usable(&self) -> bool {
+        !self.closed && matches!(self.state, SetUpState::Proven { .. })
+    }
+}

@@ -1,0 +1,153 @@
+//! Tests: what the screen says: a correction in words, figures and speech, in English and Spanish.
+
+use super::*;
+use Language::{English, Spanish};
+
+fn th(thousandths: i64) -> Length {
+    Length::from_thousandths_of_a_foot(thousandths)
+}
+
+fn text(correction: Correction, told: i64, language: Language, unit: ScreenUnit) -> CallText {
+    call_text(&correction, th(told), language, unit)
+}
+
+#[test]
+fn down_three_and_a_half_in_every_unit_and_both_languages() {
+    let down = Correction::Down(Amount::HalfTenths(7));
+    let english = text(down, 340, English, ScreenUnit::Tenths);
+    assert_eq!(english.word, "DOWN");
+    assert_eq!(
+        (english.amount.as_str(), english.unit_word.as_str()),
+        ("3½", "TENTHS")
+    );
+    assert_eq!(english.line, "DOWN 3½");
+    assert_eq!(english.exact, "0.34 ft = 4 1/8 in = 104 mm");
+    assert_eq!(english.spoken, "down three and a half");
+    assert_eq!(english.warning, "");
+    let spanish = text(down, 340, Spanish, ScreenUnit::Tenths);
+    assert_eq!(
+        (spanish.line.as_str(), spanish.unit_word.as_str()),
+        ("BAJE 3½", "DÉCIMAS")
+    );
+    assert_eq!(spanish.spoken, "baje tres y media");
+    let inches = text(down, 340, English, ScreenUnit::FeetInches);
+    assert_eq!(inches.line, "DOWN 4 1/8 IN");
+    assert_eq!(inches.exact, "4 1/8 in = 0.34 ft = 104 mm");
+    assert_eq!(inches.spoken, "down four and an eighth inches");
+    let metric = text(down, 340, Spanish, ScreenUnit::Millimetres);
+    assert_eq!(metric.line, "BAJE 104 MM");
+    assert_eq!(metric.exact, "104 mm = 0.34 ft = 4 1/8 in");
+    assert_eq!(metric.spoken, "baje 104 milímetros");
+}
+
+#[test]
+fn from_a_foot_on_it_says_feet() {
+    let down = Correction::Down(Amount::TenthsOfFeet(12));
+    let english = text(down, 1150, English, ScreenUnit::Tenths);
+    assert_eq!(
+        (english.line.as_str(), english.unit_word.as_str()),
+        ("DOWN 1.2 FEET", "FEET")
+    );
+    assert_eq!(english.spoken, "down one point two feet");
+    let spanish = text(down, 1150, Spanish, ScreenUnit::Tenths);
+    assert_eq!(spanish.line, "BAJE 1.2 PIES");
+    assert_eq!(spanish.spoken, "baje uno punto dos pies");
+    assert_eq!(
+        text(down, 1150, English, ScreenUnit::FeetInches).line,
+        "DOWN 1 FT 1 3/4 IN"
+    );
+    assert_eq!(
+        text(down, 1150, Spanish, ScreenUnit::FeetInches).line,
+        "BAJE 1 PIE 1 3/4 PULG"
+    );
+}
+
+#[test]
+fn too_deep_is_never_told_without_its_warning() {
+    let up = Correction::Up(Amount::HalfTenths(5));
+    let english = text(up, -240, English, ScreenUnit::Tenths);
+    assert_eq!(
+        (english.line.as_str(), english.warning.as_str()),
+        ("UP 2½", "TOO DEEP – DON'T FILL")
+    );
+    assert_eq!(english.spoken, "up two and a half, too deep, don't fill");
+    let spanish = text(up, -240, Spanish, ScreenUnit::Tenths);
+    assert_eq!(
+        (spanish.line.as_str(), spanish.warning.as_str()),
+        ("SUBA 2½", "MUY HONDO – NO RELLENE")
+    );
+    assert_eq!(spanish.spoken, "suba dos y media, muy hondo, no rellene");
+}
+
+#[test]
+fn grade_and_wait_carry_no_number() {
+    for (correction, english, spanish) in [
+        (Correction::Grade, "GRADE", "A NIVEL"),
+        (Correction::Wait, "WAIT", "ESPERE"),
+    ] {
+        for (language, word) in [(English, english), (Spanish, spanish)] {
+            let text = text(correction, 40, language, ScreenUnit::FeetInches);
+            assert_eq!(text.line, word);
+            assert_eq!(
+                [text.amount, text.unit_word, text.warning, text.exact],
+                ["", "", "", ""]
+            );
+        }
+    }
+}
+
+#[test]
+fn the_smallest_amount_is_never_shown_as_nothing() {
+    let shave = Correction::Shave(Amount::HalfTenths(1));
+    for (unit, line) in [
+        (ScreenUnit::Tenths, "SHAVE ½"),
+        (ScreenUnit::FeetInches, "SHAVE 1/8 IN"),
+        (ScreenUnit::Millimetres, "SHAVE 1 MM"),
+    ] {
+        assert_eq!(text(shave, 0, English, unit).line, line);
+    }
+    let text = text(shave, 0, English, ScreenUnit::Tenths);
+    assert_eq!(text.exact, "0.01 ft = 1/8 in = 1 mm");
+    assert_eq!(text.spoken, "shave a half");
+}
+
+#[test]
+fn no_word_stands_for_two_things() {
+    let half = Amount::HalfTenths(1);
+    let measured = [
+        Correction::Down(half),
+        Correction::Shave(half),
+        Correction::Grade,
+        Correction::Up(half),
+        Correction::Wait,
+    ];
+    let quick = [
+        QuickWord::More,
+        QuickWord::ALittle,
+        QuickWord::There,
+        QuickWord::TooDeep,
+        QuickWord::ComeToMe,
+        QuickWord::LookHere,
+    ];
+    for language in [English, Spanish] {
+        let mut words: Vec<String> = measured
+            .map(|correction| text(correction, 0, language, ScreenUnit::Tenths).word)
+            .into_iter()
+            .chain(quick.map(|word| quick_text(word, language).word))
+            .collect();
+        let all = words.len();
+        words.sort();
+        words.dedup();
+        assert_eq!(words.len(), all, "{words:?}");
+    }
+}
+
+#[test]
+fn a_quick_call_about_the_ground_is_marked_by_eye() {
+    assert_eq!(quick_text(QuickWord::More, English).line, "MORE BY EYE");
+    assert_eq!(
+        quick_text(QuickWord::ALittle, Spanish).line,
+        "UN POCO A OJO"
+    );
+    assert_eq!(quick_text(QuickWord::ComeToMe, English).line, "COME TO ME");
+}
