@@ -14,6 +14,8 @@ interface Box {
 }
 
 const MARGIN = 6;
+/** Room for a machine's sign on each side, as a part of the width. */
+const SIGN = 0.06;
 const NEAREST = 12;
 
 interface PlanProps {
@@ -25,7 +27,7 @@ interface PlanProps {
 
 export function Plan({ sheet, ground, chosen = null, onChoose }: PlanProps) {
   const words = t();
-  const whole = around(sheet);
+  const whole = around(sheet, ground);
   const [view, setView] = useState<Box | null>(null);
   const box = view ?? whole;
   const zoom = (by: number) => {
@@ -60,6 +62,7 @@ export function Plan({ sheet, ground, chosen = null, onChoose }: PlanProps) {
             verdict={ground?.marks.find((one) => one.id === mark.id)?.verdict ?? null}
             named={named.has(mark.id)}
             chosen={mark.id === chosen}
+            leftward={mark.place.x / FOOT > box.left + box.width * 0.6}
             onChoose={onChoose}
           />
         ))}
@@ -91,17 +94,21 @@ export function Plan({ sheet, ground, chosen = null, onChoose }: PlanProps) {
   );
 }
 
-/** The box round everything that has a place. */
-export function around(sheet: Sheet): Box {
+/** The box round everything that has a place, machines too. */
+export function around(sheet: Sheet, ground: Ground | null): Box {
   const points = [
     ...sheet.marks.map((mark) => mark.place),
     ...sheet.lines.flatMap((line) => line.points),
     ...sheet.benchmarks.flatMap((one) => (one.place ? [one.place] : [])),
+    ...(ground?.machines ?? []).flatMap((one) => (one.place ? [one.place.at] : [])),
   ];
   const xs = points.map((point) => point.x / FOOT);
   const ys = points.map((point) => point.y / FOOT);
-  const left = Math.min(0, ...xs) - MARGIN;
-  const right = Math.max(1, ...xs) + MARGIN;
+  const west = Math.min(0, ...xs);
+  const east = Math.max(1, ...xs);
+  const beside = Math.max(MARGIN, (east - west) * SIGN);
+  const left = west - beside;
+  const right = east + beside;
   const bottom = Math.min(0, ...ys) - MARGIN;
   const top = Math.max(1, ...ys) + MARGIN;
   return { left, top, width: right - left, height: top - bottom };
@@ -178,10 +185,12 @@ interface MarkProps {
   verdict: string | null;
   named: boolean;
   chosen: boolean;
+  /** Its name stands to the left, so that it is not cut off at the plan's right edge. */
+  leftward: boolean;
   onChoose: ((mark: string) => void) | undefined;
 }
 
-function MarkSign({ mark, size, verdict, named, chosen, onChoose }: MarkProps) {
+function MarkSign({ mark, size, verdict, named, chosen, leftward, onChoose }: MarkProps) {
   const state = verdict ? t().verdictShort[verdict as keyof ReturnType<typeof t>["verdictShort"]] : "";
   return (
     <g
@@ -193,7 +202,12 @@ function MarkSign({ mark, size, verdict, named, chosen, onChoose }: MarkProps) {
       <path d={`M${-size * 0.5} 0H${size * 0.5}M0 ${-size * 0.5}V${size * 0.5}`} />
       {chosen && <circle class="plan-chosen" r={size} />}
       {named && (
-        <text x={size * 0.6} y={-size * 0.3} font-size={size}>
+        <text
+          x={size * (leftward ? -0.6 : 0.6)}
+          y={-size * 0.3}
+          text-anchor={leftward ? "end" : "start"}
+          font-size={size}
+        >
           {mark.id} {state}
         </text>
       )}
