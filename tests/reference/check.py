@@ -11,6 +11,7 @@ from collections import Counter
 
 import numpy as np
 
+import accounting
 import chances
 import fitting
 import geometry
@@ -28,7 +29,7 @@ def main():
     binary = sys.argv[1]
     seed = int(sys.argv[2]) if len(sys.argv) > 2 else SEED
     bad = 0
-    for subject in (geometry, interpolation, fitting, chances, levelling):
+    for subject in (geometry, interpolation, fitting, chances, levelling, accounting):
         began = time.monotonic()
         rng = np.random.default_rng([seed, sum(subject.__name__.encode())])
         cases = list(subject.cases(rng))

@@ -22,6 +22,15 @@
 //! | How does the drawing get on to the ground? | [`layout`] |
 //! | How near the machine? | [`keep_out`] |
 //! | How long does a call last? | [`pace`] |
+//! | Where do passes land, and where should they be aimed? | [`landing`] |
+//! | When is it at grade, and who is needed next? | [`arrival`] |
+//! | How much is to be dug or filled? | [`volume`] |
+//! | How much rock stands above the dig? | [`rock_line`] |
+//! | How many loads, how many trucks? | [`haul`] |
+//! | How much gravel? | [`gravel`] |
+//! | Is it compacted, does it carry? | [`soil`] |
+//! | What does it cost? | [`cost`] |
+//! | How much, in which unit? Can that figure be? | [`amount`], [`figure`] |
 //! | Do published examples come out? | [`worked`] |
 //!
 //! Signs: a difference is measured − target, positive is HIGH (cut), negative is LOW (fill). Offsets are
@@ -31,10 +40,17 @@
 //! the international foot. Uncertainties are one standard deviation, in feet, as `f64`.
 
 pub mod alignment;
+pub mod amount;
+pub mod arrival;
 pub mod correction;
+pub mod cost;
 pub mod earth_and_air;
+pub mod figure;
 pub mod grade;
+pub mod gravel;
+pub mod haul;
 pub mod keep_out;
+pub mod landing;
 pub mod laser;
 pub mod layout;
 pub mod length;
@@ -43,14 +59,17 @@ pub mod level;
 pub mod level_line;
 pub mod pace;
 pub mod point;
+pub mod rock_line;
 pub mod rod;
 pub mod site_frame;
 pub mod slip;
+pub mod soil;
 pub mod surface;
 pub mod target;
 pub mod tolerance;
 pub mod two_peg;
 pub mod uncertainty;
 mod vector;
+pub mod volume;
 pub mod words;
 pub mod worked;

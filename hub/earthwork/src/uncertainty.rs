@@ -117,11 +117,11 @@ pub fn chance_between(low: Option<f64>, high: Option<f64>, value: f64, uncertain
 
 /// The chance that a normal deviate is below `z`, to about 1e-12: the series ½ + φ(z)·(z + z³/3 + z⁵/15 + …),
 /// whose terms are all of one sign.
-fn normal(z: f64) -> f64 {
+pub(crate) fn normal(z: f64) -> f64 {
     if z.abs() > 8.0 {
         return if z > 0.0 { 1.0 } else { 0.0 };
     }
-    let density = (-z * z / 2.0).exp() / std::f64::consts::TAU.sqrt();
+    let density = normal_density(z);
     let (mut term, mut sum, mut odd) = (z, z, 3.0);
     while term.abs() > 1e-17 {
         term *= z * z / odd;
@@ -129,6 +129,11 @@ fn normal(z: f64) -> f64 {
         odd += 2.0;
     }
     0.5 + density * sum
+}
+
+/// The density of a normal deviate at `z`.
+pub(crate) fn normal_density(z: f64) -> f64 {
+    (-z * z / 2.0).exp() / std::f64::consts::TAU.sqrt()
 }
 
 #[cfg(test)]

@@ -139,6 +139,34 @@ impl Surface {
             .map_or_else(|| self.on_edge(at), Ok)
     }
 
+    /// Every triangle, its corners walking around to the left.
+    pub(crate) fn corners(&self) -> impl Iterator<Item = [Vertex; 3]> + '_ {
+        self.triangles
+            .iter()
+            .map(|corners| corners.map(|corner| self.corner(corner)))
+    }
+
+    /// How long its outline is, holes' edges included, in feet.
+    pub(crate) fn outline_ft(&self) -> f64 {
+        let edge = |ends: &[u32; 2]| {
+            let [from, to] = ends.map(|corner| self.corner(corner).at);
+            from.distance(to).feet()
+        };
+        self.outline.iter().map(edge).sum()
+    }
+
+    /// Shows every triangle that can lie over the one between these places.
+    pub(crate) fn triangles_near(&self, places: [Point; 3], mut show: impl FnMut([Vertex; 3])) {
+        let Some(bounds) = Bounds::around(&places) else {
+            return;
+        };
+        let _all_were_shown = self.index.touching(bounds, |triangle| {
+            let corners = self.triangles[triangle as usize];
+            show(corners.map(|corner| self.corner(corner)));
+            None::<()>
+        });
+    }
+
     fn corner(&self, number: u32) -> Vertex {
         self.vertices[number as usize]
     }

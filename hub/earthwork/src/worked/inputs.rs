@@ -119,6 +119,17 @@ impl<'a> Inputs<'a> {
         }
     }
 
+    /// Plain numbers, parted by `;`.
+    pub(super) fn numbers(&mut self, name: &str) -> Result<Vec<f64>, WorkedError> {
+        let text = self.text(name)?;
+        text.split(';')
+            .map(|one| match one.trim().parse::<f64>() {
+                Ok(number) if number.is_finite() => Ok(number),
+                _ => Err(bad(name, text, "write plain numbers, such as 1.2; 3.4.")),
+            })
+            .collect()
+    }
+
     pub(super) fn optional_number(&mut self, name: &str) -> Result<Option<f64>, WorkedError> {
         if self.given.contains_key(name) {
             self.number(name).map(Some)

@@ -3,12 +3,14 @@
 //! An engineer can feed cases without knowing the code: inputs are texts with units, lists are parted by `;`,
 //! and whatever is misspelled, missing or left over is an error and not a passed case.
 
+mod accounting;
 mod compare;
 mod grading;
 mod inputs;
 mod judging;
 mod laying_out;
 mod levelling;
+mod measuring;
 mod placing;
 mod proving;
 mod shaping;
@@ -102,9 +104,13 @@ pub(crate) type Outputs = Result<BTreeMap<String, Quantity>, WorkedError>;
 type Computation = fn(&mut Inputs) -> Outputs;
 
 /// All computations, by name.
-const COMPUTATIONS: [(&str, Computation); 52] = [
+const COMPUTATIONS: [(&str, Computation); 76] = [
     ("adjust_by_distance", levelling::adjust_by_distance),
+    ("aim", accounting::aim),
+    ("bearing_test", accounting::bearing_test),
     ("blind_repeats", proving::blind_repeats),
+    ("borrow_pit", measuring::borrow_pit),
+    ("capability", accounting::capability),
     ("catch_point", grading::catch_point),
     ("chance", judging::chance),
     ("check_interval", proving::check_interval),
@@ -118,46 +124,66 @@ const COMPUTATIONS: [(&str, Computation); 52] = [
         "curvature_and_refraction",
         levelling::curvature_and_refraction,
     ),
+    ("density_test", accounting::density_test),
     ("diagonals", laying_out::diagonals),
     ("dig_check", levelling::dig_check),
     ("distance", shaping::distance),
     ("distance_from_line", placing::distance_from_line),
     ("doubted_reading", proving::doubted_reading),
+    ("end_areas", measuring::end_areas),
+    ("expected_low", accounting::expected_low),
     ("face", grading::face),
     ("fitted_arc", grading::fitted_arc),
     ("fold", grading::fold),
     ("found_pins", placing::found_pins),
     ("furthest_provable", judging::furthest_provable),
+    ("gravel_order", accounting::gravel_order),
     ("guard_band", judging::guard_band),
     ("half_turn", levelling::half_turn),
     ("keep_out", shaping::keep_out),
+    ("landings", accounting::landings),
     ("laser_slant", levelling::laser_slant),
     ("leaning_rod", levelling::leaning_rod),
     ("level_line", levelling::level_line),
+    ("lifts", accounting::lifts),
+    ("loads", accounting::loads),
     ("no_cross_line", laying_out::no_cross_line),
     ("offset_hub", laying_out::offset_hub),
+    ("pace", accounting::pace),
     ("paced", placing::paced),
     ("place_beside", placing::place_beside),
     ("places_to_say", proving::places_to_say),
     ("plane", shaping::plane),
+    ("point_areas", measuring::point_areas),
+    ("presumed_bearing", accounting::presumed_bearing),
     ("profile", grading::profile),
+    ("rock_above", measuring::rock_above),
     ("rod_reading", shaping::rod_reading),
     ("rod_to_elevation", levelling::rod_to_elevation),
     ("run", shaping::run),
+    ("sand_cone", accounting::sand_cone),
     ("second_levelling", levelling::second_levelling),
     ("site_frame", grading::site_frame),
     ("slant_from_differences", levelling::slant_from_differences),
     ("slope_tape", laying_out::slope_tape),
+    ("soil_factors", accounting::soil_factors),
     ("stale_after", judging::stale_after),
     ("station", grading::station),
     ("station_offset", placing::station_offset),
     ("step_forms", laying_out::step_forms),
+    ("strip_volume", measuring::strip_volume),
+    ("surface_to_level", measuring::surface_to_level),
+    ("surface_volume", measuring::surface_volume),
     ("swing_tie", laying_out::swing_tie),
+    ("time_cost", accounting::time_cost),
     ("trench", grading::trench),
+    ("trench_volume", measuring::trench_volume),
     ("triangles", placing::triangles),
+    ("trucks", accounting::trucks),
     ("turned_axis", proving::turned_axis),
     ("two_peg", levelling::two_peg),
     ("verdict", judging::verdict),
+    ("visits", accounting::visits),
 ];
 
 /// The names of all computations.

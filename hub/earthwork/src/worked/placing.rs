@@ -101,30 +101,44 @@ fn places(inputs: &mut Inputs, name: &str) -> Result<Vec<Point>, WorkedError> {
 /// Elevations on given triangles: `points` as east, north and elevation of each, `triangles` as three numbers of
 /// points, counted from 0, for each triangle, `at` as east and north of each place.
 pub(super) fn triangles(inputs: &mut Inputs) -> Outputs {
-    let points = groups(inputs, "points")?.into_iter();
-    let vertices: Vec<Vertex> = points
-        .map(|[x, y, elevation]| Vertex {
-            at: Point { x, y },
-            elevation,
-        })
-        .collect();
-    let text = inputs.text("triangles")?;
-    let numbers = text
-        .split(';')
-        .map(|number| number.trim().parse())
-        .collect::<Result<Vec<usize>, _>>();
-    let wrong = "write three numbers of points for each triangle, counted from 0, parted by “;”.";
-    let numbers = numbers.map_err(|_parse| bad("triangles", text, wrong))?;
-    let (corners, left_over) = numbers.as_chunks::<3>();
-    if !left_over.is_empty() {
-        return Err(bad("triangles", text, wrong));
-    }
-    let surface = Surface::from_triangles(vertices, corners).map_err(refused)?;
+    let surface = net(inputs, "points", "triangles")?;
     let elevations = places(inputs, "at")?
         .into_iter()
         .map(|at| surface.elevation_at(at).map_err(refused))
         .collect::<Result<Vec<_>, _>>()?;
     Ok(outputs([("elevations", Quantity::Lengths(elevations))]))
+}
+
+/// Points with elevations, east, north and up of each.
+pub(super) fn vertices(inputs: &mut Inputs, name: &str) -> Result<Vec<Vertex>, WorkedError> {
+    let groups = groups(inputs, name)?.into_iter();
+    Ok(groups
+        .map(|[x, y, elevation]| Vertex {
+            at: Point { x, y },
+            elevation,
+        })
+        .collect())
+}
+
+/// A surface from points and the numbers of each triangle's corners, counted from 0.
+pub(super) fn net(
+    inputs: &mut Inputs,
+    points: &str,
+    triangles: &str,
+) -> Result<Surface, WorkedError> {
+    let vertices = vertices(inputs, points)?;
+    let text = inputs.text(triangles)?;
+    let numbers = text
+        .split(';')
+        .map(|number| number.trim().parse())
+        .collect::<Result<Vec<usize>, _>>();
+    let wrong = "write three numbers of points for each triangle, counted from 0, parted by “;”.";
+    let numbers = numbers.map_err(|_parse| bad(triangles, text, wrong))?;
+    let (corners, left_over) = numbers.as_chunks::<3>();
+    if !left_over.is_empty() {
+        return Err(bad(triangles, text, wrong));
+    }
+    Surface::from_triangles(vertices, corners).map_err(refused)
 }
 
 /// The turn and shift that fit a plan best to found pins: `plan` and `site` as east and north of each pin, and

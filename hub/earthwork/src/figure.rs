@@ -1,0 +1,166 @@
+//! Can this figure be: a factor, a weight, a price or a time that no site has is refused by name.
+
+use serde::{Deserialize, Serialize};
+use thiserror::Error;
+use utoipa::ToSchema;
+
+/// A figure that somebody puts in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Figure {
+    /// Loose volume by volume in the ground.
+    Swell,
+    /// Compacted volume by volume in the ground.
+    Compacted,
+    /// What a truck carries, in cubic yards.
+    TruckYards,
+    /// What a truck may carry, in tons.
+    TruckTons,
+    /// A weight of soil or stone, in pounds per cubic foot.
+    UnitWeight,
+    /// Water by dry weight, in percent.
+    Moisture,
+    /// A part of a whole, in percent.
+    Percent,
+    /// A bearing pressure, in pounds per square foot.
+    Bearing,
+    /// An area, in square feet.
+    Area,
+    /// A thickness or length, in feet.
+    Thickness,
+    /// A volume, in cubic yards.
+    Yards,
+    /// A weight, in tons.
+    Tons,
+    /// A time, in hours.
+    Hours,
+    /// A time, in minutes.
+    Minutes,
+    /// A price or a rate, in the site's money.
+    Money,
+    /// A scatter, in feet.
+    Scatter,
+    /// How many.
+    Count,
+}
+
+impl Figure {
+    /// Its least and its greatest value (common practice; a swell below 1 or above 2 is a slip).
+    fn range(self) -> (f64, f64) {
+        match self {
+            Figure::Swell => (1.0, 2.0),
+            Figure::Compacted => (0.5, 1.5),
+            Figure::TruckYards | Figure::TruckTons => (0.1, 200.0),
+            Figure::UnitWeight => (20.0, 300.0),
+            Figure::Moisture => (0.0, 300.0),
+            Figure::Percent => (0.0, 120.0),
+            Figure::Bearing => (100.0, 200_000.0),
+            Figure::Area | Figure::Money => (0.0, 1e8),
+            Figure::Thickness => (0.0, 100.0),
+            Figure::Yards | Figure::Tons => (0.0, 1e7),
+            Figure::Hours | Figure::Minutes => (0.0, 1e6),
+            Figure::Scatter => (0.001, 2.0),
+            Figure::Count => (1.0, 10_000.0),
+        }
+    }
+
+    fn english(self) -> &'static str {
+        match self {
+            Figure::Swell => "swell factor",
+            Figure::Compacted => "compacted factor",
+            Figure::TruckYards => "truck's cubic yards",
+            Figure::TruckTons => "truck's tons",
+            Figure::UnitWeight => "weight in pounds per cubic foot",
+            Figure::Moisture => "water in percent of dry weight",
+            Figure::Percent => "percentage",
+            Figure::Bearing => "bearing in pounds per square foot",
+            Figure::Area => "area in square feet",
+            Figure::Thickness => "thickness in feet",
+            Figure::Yards => "volume in cubic yards",
+            Figure::Tons => "weight in tons",
+            Figure::Hours => "time in hours",
+            Figure::Minutes => "time in minutes",
+            Figure::Money => "price",
+            Figure::Scatter => "scatter in feet",
+            Figure::Count => "number",
+        }
+    }
+
+    fn spanish(self) -> &'static str {
+        match self {
+            Figure::Swell => "El factor de abundamiento",
+            Figure::Compacted => "El factor de compactado",
+            Figure::TruckYards => "Las yardas cúbicas del camión",
+            Figure::TruckTons => "Las toneladas del camión",
+            Figure::UnitWeight => "El peso en libras por pie cúbico",
+            Figure::Moisture => "El agua en por ciento del peso seco",
+            Figure::Percent => "El porcentaje",
+            Figure::Bearing => "La capacidad en libras por pie cuadrado",
+            Figure::Area => "El área en pies cuadrados",
+            Figure::Thickness => "El espesor en pies",
+            Figure::Yards => "El volumen en yardas cúbicas",
+            Figure::Tons => "El peso en toneladas",
+            Figure::Hours => "El tiempo en horas",
+            Figure::Minutes => "El tiempo en minutos",
+            Figure::Money => "El precio",
+            Figure::Scatter => "La dispersión en pies",
+            Figure::Count => "El número",
+        }
+    }
+}
+
+/// A figure outside of what any site has.
+#[derive(Clone, Copy, Debug, PartialEq, Error)]
+#[error("The {} {value} is not within {} to {}. Check it and put in the site's own.", .figure.english(), .figure.range().0, .figure.range().1)]
+pub struct FigureError {
+    /// Which.
+    pub figure: Figure,
+    /// As put in.
+    pub value: f64,
+}
+
+impl FigureError {
+    /// The message in Spanish.
+    pub fn spanish(&self) -> String {
+        let (low, high) = self.figure.range();
+        format!(
+            "{} {} no está entre {low} y {high}. Revise y ponga el dato de la obra.",
+            self.figure.spanish(),
+            self.value
+        )
+    }
+}
+
+/// The value, when it can be.
+///
+/// # Errors
+/// When it is not a number, or outside of what any site has.
+pub fn can_be(figure: Figure, value: f64) -> Result<f64, FigureError> {
+    let (low, high) = figure.range();
+    if value >= low && value <= high {
+        Ok(value)
+    } else {
+        Err(FigureError { figure, value })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_no_site_has_is_refused_by_name() {
+        for (figure, value) in [
+            (Figure::Swell, 0.99),
+            (Figure::Swell, 2.01),
+            (Figure::Hours, -0.1),
+            (Figure::Money, f64::NAN),
+            (Figure::Area, f64::INFINITY),
+        ] {
+            let error = can_be(figure, value).unwrap_err();
+            assert!(error.to_string().contains(figure.english()), "{error}");
+            assert!(error.spanish().contains("Revise"), "{error}");
+        }
+        assert_eq!(can_be(Figure::Swell, 1.0), Ok(1.0));
+    }
+}
