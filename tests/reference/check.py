@@ -13,6 +13,7 @@ import numpy as np
 
 import accounting
 import chances
+import cuts
 import fitting
 import geometry
 import interpolation
@@ -29,7 +30,7 @@ def main():
     binary = sys.argv[1]
     seed = int(sys.argv[2]) if len(sys.argv) > 2 else SEED
     bad = 0
-    for subject in (geometry, interpolation, fitting, chances, levelling, accounting):
+    for subject in (geometry, interpolation, fitting, chances, levelling, accounting, cuts):
         began = time.monotonic()
         rng = np.random.default_rng([seed, sum(subject.__name__.encode())])
         cases = list(subject.cases(rng))

@@ -16,6 +16,8 @@
 //! | What should the ground be here? | [`target`] |
 //! | What should a profile, trench, face or fold be here? | [`grade`] |
 //! | What should a surface of triangles be here? | [`surface`] |
+//! | How steep may a cut stand, and where does it come out? | [`face`] |
+//! | What is buried, and how near is it? | [`buried`] |
 //! | How sure are we? | [`uncertainty`] |
 //! | Is it in? | [`tolerance`] |
 //! | What is the operator told? | [`correction`], in words: [`words`] |
@@ -42,9 +44,11 @@
 pub mod alignment;
 pub mod amount;
 pub mod arrival;
+pub mod buried;
 pub mod correction;
 pub mod cost;
 pub mod earth_and_air;
+pub mod face;
 pub mod figure;
 pub mod grade;
 pub mod gravel;

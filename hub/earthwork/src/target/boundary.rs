@@ -63,7 +63,7 @@ pub(crate) fn turn(from: Point, to: Point, at: Point) -> i128 {
     wide(to.x - from.x) * wide(at.y - from.y) - wide(to.y - from.y) * wide(at.x - from.x)
 }
 
-fn meet(one: (Point, Point), other: (Point, Point)) -> bool {
+pub(crate) fn meet(one: (Point, Point), other: (Point, Point)) -> bool {
     let side = |line: (Point, Point), at| turn(line.0, line.1, at).signum();
     let apart = |line: (Point, Point), a, b| side(line, a) * side(line, b) <= 0;
     let boxes =

@@ -5,6 +5,7 @@
 
 mod accounting;
 mod compare;
+mod cutting;
 mod grading;
 mod inputs;
 mod judging;
@@ -104,10 +105,11 @@ pub(crate) type Outputs = Result<BTreeMap<String, Quantity>, WorkedError>;
 type Computation = fn(&mut Inputs) -> Outputs;
 
 /// All computations, by name.
-const COMPUTATIONS: [(&str, Computation); 76] = [
+const COMPUTATIONS: [(&str, Computation); 92] = [
     ("adjust_by_distance", levelling::adjust_by_distance),
     ("aim", accounting::aim),
     ("bearing_test", accounting::bearing_test),
+    ("benches", cutting::benches),
     ("blind_repeats", proving::blind_repeats),
     ("borrow_pit", measuring::borrow_pit),
     ("capability", accounting::capability),
@@ -120,10 +122,13 @@ const COMPUTATIONS: [(&str, Computation); 76] = [
     ("convert", shaping::convert),
     ("corner", laying_out::corner),
     ("correction", judging::correction),
+    ("critical_height", cutting::critical_height),
+    ("crossing", cutting::crossing),
     (
         "curvature_and_refraction",
         levelling::curvature_and_refraction,
     ),
+    ("daylight_line", cutting::daylight_line),
     ("density_test", accounting::density_test),
     ("diagonals", laying_out::diagonals),
     ("dig_check", levelling::dig_check),
@@ -140,21 +145,29 @@ const COMPUTATIONS: [(&str, Computation); 76] = [
     ("gravel_order", accounting::gravel_order),
     ("guard_band", judging::guard_band),
     ("half_turn", levelling::half_turn),
+    ("hand_dig", cutting::hand_dig),
+    ("influence", cutting::influence),
     ("keep_out", shaping::keep_out),
+    ("ladders", cutting::ladders),
     ("landings", accounting::landings),
     ("laser_slant", levelling::laser_slant),
+    ("layered_slopes", cutting::layered_slopes),
     ("leaning_rod", levelling::leaning_rod),
     ("level_line", levelling::level_line),
     ("lifts", accounting::lifts),
     ("loads", accounting::loads),
     ("no_cross_line", laying_out::no_cross_line),
     ("offset_hub", laying_out::offset_hub),
+    ("owed_at_depth", cutting::owed_at_depth),
+    ("owed_slope", cutting::owed_slope),
     ("pace", accounting::pace),
     ("paced", placing::paced),
+    ("pins", cutting::pins),
     ("place_beside", placing::place_beside),
     ("places_to_say", proving::places_to_say),
     ("plane", shaping::plane),
     ("point_areas", measuring::point_areas),
+    ("present_slope", cutting::present_slope),
     ("presumed_bearing", accounting::presumed_bearing),
     ("profile", grading::profile),
     ("rock_above", measuring::rock_above),
@@ -166,6 +179,8 @@ const COMPUTATIONS: [(&str, Computation); 76] = [
     ("site_frame", grading::site_frame),
     ("slant_from_differences", levelling::slant_from_differences),
     ("slope_tape", laying_out::slope_tape),
+    ("slough", cutting::slough),
+    ("soil", cutting::soil),
     ("soil_factors", accounting::soil_factors),
     ("stale_after", judging::stale_after),
     ("station", grading::station),
@@ -183,7 +198,9 @@ const COMPUTATIONS: [(&str, Computation); 76] = [
     ("turned_axis", proving::turned_axis),
     ("two_peg", levelling::two_peg),
     ("verdict", judging::verdict),
+    ("vertical_part", cutting::vertical_part),
     ("visits", accounting::visits),
+    ("wedge", cutting::wedge),
 ];
 
 /// The names of all computations.

@@ -1,0 +1,474 @@
+//! The rules of cuts as data, each with its section: the US federal ones, or a file of the same form.
+
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+use super::{FaceError, SoilClass};
+use crate::length::{Length, parse};
+
+/// Rules for cuts.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct ExcavationRules {
+    /// What they are called; printed wherever they are used.
+    pub name: String,
+    /// Where they come from.
+    pub source: String,
+    /// A ladder, stair or ramp.
+    pub egress: Egress,
+    /// Protection against a cave-in.
+    pub protection: Limit,
+    /// Where the tables end.
+    pub engineer: Limit,
+    /// Spoil and loads at the crest.
+    pub spoil: SetBack,
+    /// The rule that asks for inspections.
+    pub inspection: Section,
+    /// Strength of cohesive soil.
+    pub strength: StrengthLimits,
+    /// Layers that dip into the cut as flat as this or steeper, run to one of rise.
+    pub dip_run: f64,
+    /// The steepest slope of each class.
+    pub slopes: Slopes,
+    /// A cut in A that is open for a short time.
+    pub short_term: Option<ShortTerm>,
+    /// Signs of distress.
+    pub distress: Distress,
+    /// Benches.
+    pub benches: Benches,
+    /// Unsupported verticals at the bottom, by depth from the shallowest.
+    pub lower: Vec<LowerPart>,
+    /// Shields around verticals.
+    pub shield: Shield,
+}
+
+/// A depth from which something is owed.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct Limit {
+    /// The depth.
+    pub depth: Length,
+    /// At that depth already, else only beyond it.
+    pub or_more: bool,
+    /// The rule.
+    pub section: String,
+}
+
+impl Limit {
+    /// Whether a cut of this depth owes it.
+    pub fn owed(&self, depth: Length) -> bool {
+        depth > self.depth || self.or_more && depth == self.depth
+    }
+}
+
+/// A way out of a trench.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct Egress {
+    /// From which depth.
+    pub limit: Limit,
+    /// Nobody goes farther than this to reach it.
+    pub travel: Length,
+}
+
+/// A distance from an edge.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct SetBack {
+    /// At least this far.
+    pub distance: Length,
+    /// The rule.
+    pub section: String,
+}
+
+/// A rule without a figure.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct Section {
+    /// The rule.
+    pub section: String,
+}
+
+/// Strength of cohesive soil.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct StrengthLimits {
+    /// A from here on, tons a square foot.
+    pub a_tsf: f64,
+    /// A from here on, kilopascals.
+    pub a_kpa: f64,
+    /// C up to and with this, tons a square foot.
+    pub c_tsf: f64,
+    /// C up to and with this, kilopascals.
+    pub c_kpa: f64,
+    /// The rule.
+    pub section: String,
+}
+
+/// The steepest slopes, run to one of rise.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct Slopes {
+    /// Stable rock.
+    pub rock: f64,
+    /// A.
+    pub a: f64,
+    /// B.
+    pub b: f64,
+    /// C.
+    pub c: f64,
+    /// The rule.
+    pub section: String,
+}
+
+impl Slopes {
+    /// Of one class.
+    pub fn of(&self, class: SoilClass) -> f64 {
+        match class {
+            SoilClass::Rock => self.rock,
+            SoilClass::A => self.a,
+            SoilClass::B => self.b,
+            SoilClass::C => self.c,
+        }
+    }
+}
+
+/// A cut in A that is open for a short time.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct ShortTerm {
+    /// Run to one of rise.
+    pub a: f64,
+    /// No deeper than this.
+    pub depth: Length,
+    /// No longer than this.
+    pub hours: u32,
+    /// The rule.
+    pub section: String,
+}
+
+/// What signs of distress ask for.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct Distress {
+    /// So much flatter, run to one of rise.
+    pub flatter: f64,
+    /// The rule.
+    pub section: String,
+}
+
+/// Benches by class; none where the rules draw none.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct Benches {
+    /// In A.
+    pub a: Option<BenchRule>,
+    /// In B.
+    pub b: Option<BenchRule>,
+}
+
+/// How high the verticals of benches may be.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct BenchRule {
+    /// The lowest.
+    pub first: Length,
+    /// Each of the others.
+    pub other: Length,
+    /// Cohesive soil alone.
+    pub cohesive_alone: bool,
+    /// The rule.
+    pub section: String,
+}
+
+/// An unsupported vertical at the bottom.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct LowerPart {
+    /// In which class.
+    pub class: SoilClass,
+    /// In a cut no deeper than this.
+    pub depth: Length,
+    /// No higher than this.
+    pub vertical: Length,
+    /// The slope above it, run to one of rise.
+    pub run_above: f64,
+    /// The rule.
+    pub section: String,
+}
+
+/// A shield or support around a vertical.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct Shield {
+    /// It reaches so far above the vertical's top.
+    pub above: Length,
+    /// The rule.
+    pub section: String,
+}
+
+const US_FEDERAL: &str = include_str!("us_federal.toml");
+
+impl ExcavationRules {
+    /// The US federal rules, 29 CFR 1926 Subpart P.
+    #[expect(clippy::expect_used, reason = "a file of the source, held by a test")]
+    pub fn us_federal() -> ExcavationRules {
+        Self::parse(US_FEDERAL).expect("the embedded rules can be read")
+    }
+
+    /// Rules from a file's text, in the form of `us_federal.toml`.
+    ///
+    /// # Errors
+    /// When something is missing, left over, misspelled, below zero or out of order.
+    pub fn parse(text: &str) -> Result<ExcavationRules, FaceError> {
+        let written: Written = toml::from_str(text).map_err(|error| FaceError::Rules {
+            why: error.message().to_owned(),
+        })?;
+        let rules = written.read()?;
+        rules.check()?;
+        Ok(rules)
+    }
+
+    fn check(&self) -> Result<(), FaceError> {
+        let wrong = |why: &str| Err(FaceError::Rules { why: why.into() });
+        if self.name.trim().is_empty() || self.source.trim().is_empty() {
+            return wrong("they have no name or no source. Say where they come from.");
+        }
+        let s = &self.slopes;
+        let runs = [s.rock, s.a, s.b, s.c];
+        if runs.iter().any(|run| !run.is_finite() || *run < 0.0)
+            || runs.windows(2).any(|pair| pair[0] > pair[1])
+        {
+            return wrong("slopes go from rock to C, each as flat as the one before or flatter.");
+        }
+        let t = &self.strength;
+        let ordered = |a: f64, c: f64| a.is_finite() && c >= 0.0 && c < a;
+        if !ordered(t.a_tsf, t.c_tsf) || !ordered(t.a_kpa, t.c_kpa) {
+            return wrong("the strength of C lies below that of A, both zero or more.");
+        }
+        if !(self.distress.flatter.is_finite() && self.distress.flatter >= 0.0) {
+            return wrong("distress makes a slope flatter: a number of zero or more.");
+        }
+        if !(self.dip_run.is_finite() && self.dip_run > 0.0) {
+            return wrong("the dip is a run above zero to one of rise.");
+        }
+        Ok(())
+    }
+}
+
+/// A limit as it is written.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct WrittenLimit {
+    depth: String,
+    or_more: bool,
+    section: String,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct WrittenEgress {
+    depth: String,
+    or_more: bool,
+    travel: String,
+    section: String,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct WrittenSpoil {
+    set_back: String,
+    section: String,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct WrittenDip {
+    run: f64,
+    #[serde(rename = "section")]
+    _section: String,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct WrittenShort {
+    a: f64,
+    depth: String,
+    hours: u32,
+    section: String,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct WrittenBench {
+    first: String,
+    other: String,
+    cohesive_alone: bool,
+    section: String,
+}
+
+#[derive(Default, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct WrittenBenches {
+    a: Option<WrittenBench>,
+    b: Option<WrittenBench>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct WrittenLower {
+    class: SoilClass,
+    depth: String,
+    vertical: String,
+    run_above: f64,
+    section: String,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct WrittenShield {
+    above: String,
+    section: String,
+}
+
+/// The file as it is written: lengths as texts with their unit.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Written {
+    name: String,
+    source: String,
+    egress: WrittenEgress,
+    protection: WrittenLimit,
+    engineer: WrittenLimit,
+    spoil: WrittenSpoil,
+    inspection: Section,
+    strength: StrengthLimits,
+    dip: WrittenDip,
+    slopes: Slopes,
+    short_term: Option<WrittenShort>,
+    distress: Distress,
+    #[serde(default)]
+    benches: WrittenBenches,
+    #[serde(default)]
+    lower: Vec<WrittenLower>,
+    shield: WrittenShield,
+}
+
+fn length(what: &str, text: &str) -> Result<Length, FaceError> {
+    let wrong = |why: String| FaceError::Rules {
+        why: format!("{what} = “{text}”: {why}"),
+    };
+    let length = parse(text).map_err(|error| wrong(error.to_string()))?;
+    if length < Length::ZERO {
+        return Err(wrong("give zero or more.".into()));
+    }
+    Ok(length)
+}
+
+impl WrittenLimit {
+    fn read(self, what: &str) -> Result<Limit, FaceError> {
+        Ok(Limit {
+            depth: length(what, &self.depth)?,
+            or_more: self.or_more,
+            section: self.section,
+        })
+    }
+}
+
+impl WrittenBench {
+    fn read(self) -> Result<BenchRule, FaceError> {
+        Ok(BenchRule {
+            first: length("first", &self.first)?,
+            other: length("other", &self.other)?,
+            cohesive_alone: self.cohesive_alone,
+            section: self.section,
+        })
+    }
+}
+
+impl Written {
+    fn read(self) -> Result<ExcavationRules, FaceError> {
+        let lower = self.lower.into_iter().map(|one| {
+            Ok(LowerPart {
+                class: one.class,
+                depth: length("depth", &one.depth)?,
+                vertical: length("vertical", &one.vertical)?,
+                run_above: one.run_above,
+                section: one.section,
+            })
+        });
+        let mut lower = lower.collect::<Result<Vec<_>, FaceError>>()?;
+        lower.sort_by_key(|one| (one.class, one.depth));
+        let short_term = self.short_term.map(|one| {
+            Ok(ShortTerm {
+                a: one.a,
+                depth: length("depth", &one.depth)?,
+                hours: one.hours,
+                section: one.section,
+            })
+        });
+        let bench = |one: Option<WrittenBench>| one.map(WrittenBench::read).transpose();
+        Ok(ExcavationRules {
+            name: self.name,
+            source: self.source,
+            egress: Egress {
+                travel: length("travel", &self.egress.travel)?,
+                limit: Limit {
+                    depth: length("depth", &self.egress.depth)?,
+                    or_more: self.egress.or_more,
+                    section: self.egress.section,
+                },
+            },
+            protection: self.protection.read("depth")?,
+            engineer: self.engineer.read("depth")?,
+            spoil: SetBack {
+                distance: length("set_back", &self.spoil.set_back)?,
+                section: self.spoil.section,
+            },
+            inspection: self.inspection,
+            strength: self.strength,
+            dip_run: self.dip.run,
+            slopes: self.slopes,
+            short_term: short_term.transpose()?,
+            distress: self.distress,
+            benches: Benches {
+                a: bench(self.benches.a)?,
+                b: bench(self.benches.b)?,
+            },
+            lower,
+            shield: Shield {
+                above: length("above", &self.shield.above)?,
+                section: self.shield.section,
+            },
+        })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_embedded_rules_can_be_read_and_another_set_changes_the_answer_without_code() {
+        let federal = ExcavationRules::us_federal();
+        let depth = Length::from_hundredths_of_a_foot(450);
+        assert!(!federal.protection.owed(depth));
+        // Derived: a state that asks for protection from 4 ft on.
+        let stricter = US_FEDERAL.replace(
+            "[protection]\ndepth = \"5 ft\"",
+            "[protection]\ndepth = \"4 ft\"",
+        );
+        assert!(
+            ExcavationRules::parse(&stricter)
+                .unwrap()
+                .protection
+                .owed(depth)
+        );
+    }
+
+    #[test]
+    fn a_file_that_is_wrong_says_what() {
+        for (from, to, says) in [
+            (
+                "a = 0.75\nb = 1.0",
+                "a = 0.75\nb = 0.5",
+                "slopes go from rock to C",
+            ),
+            ("depth = \"20 ft\"", "depth = \"20\"", "has no unit"),
+            ("depth = \"20 ft\"", "depth = \"-20 ft\"", "zero or more"),
+            ("[spoil]", "[spoils]", "spoils"),
+            ("c_tsf = 0.5", "c_tsf = 1.5", "strength of C"),
+        ] {
+            assert!(US_FEDERAL.contains(from), "{from}");
+            let error = ExcavationRules::parse(&US_FEDERAL.replace(from, to)).unwrap_err();
+            assert!(error.to_string().contains(says), "{error}");
+        }
+    }
+}
