@@ -113,6 +113,15 @@ impl Yard {
         Self::open_with(&[])
     }
 
+    /// As [`Yard::open`], on another site file.
+    pub(crate) fn open_on(site: &str) -> Self {
+        let folder = folder();
+        write_site(folder.path(), site);
+        let hub = serve(folder.path());
+        let truck = hub.laptop();
+        Self { hub, truck, folder }
+    }
+
     /// As [`Yard::open`], with something in the hub's environment.
     pub(crate) fn open_with(environment: &[(&str, &OsStr)]) -> Self {
         let folder = folder();

@@ -9,6 +9,7 @@
 //! | a mark's name twice | `a_name_that_stands_twice_is_refused_with_its_line` |
 //! | a polygon that crosses itself | `a_boundary_that_crosses_itself_is_refused` |
 //! | 85.4 on a rod of 13 ft; 7-13 in | `a_rod_value_that_is_not_on_the_rod_is_refused` |
+//! | an expired ticket, ground asked for that crosses itself, a face of negative height | `cuts::a_site_file_whose_cuts_can_not_be_is_refused_with_the_line`; expired today: `day::cuts::tests::ground_that_no_ticket_covers…` |
 //! | a negative tolerance | `a_negative_tolerance_is_refused` |
 //! | two benchmarks 0.03 ft apart | `benchmarks_that_look_alike_are_noticed`; disagreeing by it: `two_benchmarks_that_disagree_prove_nothing` |
 //! | a log with one byte changed | `verbs::a_log_is_proven_and_one_changed_letter_is_found_with_its_entry`; any damage: `readers`, `log` |

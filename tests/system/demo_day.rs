@@ -8,6 +8,7 @@ use std::process::Command;
 
 use serde_json::{Value, json};
 
+mod cuts;
 mod laser;
 mod played;
 mod restart;

@@ -10,6 +10,7 @@
 mod harness;
 
 mod bad_inputs;
+mod cuts;
 mod delivery;
 mod demo_day;
 mod joining;

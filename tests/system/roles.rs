@@ -89,7 +89,48 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
             json!({ "kind": "withdraw_call", "call": 9_999 }),
             crew.clone(),
         ),
+        (
+            json!({ "kind": "inspect_face", "zone": "Z", "class": "b", "seen": "dry", "by_hand": "thumb" }),
+            crew.clone(),
+        ),
+        (
+            json!({ "kind": "retype_soil", "zone": "Z", "class": "c", "why": "water" }),
+            crew.clone(),
+        ),
+        (
+            json!({ "kind": "read_pins", "zone": "Z", "pins": "C1-C2", "text": "12.10" }),
+            crew.clone(),
+        ),
+        (
+            json!({ "kind": "dig_pothole", "utility": "GAS", "mark": "P-1", "top": "98.62", "size": "2 in" }),
+            crew.clone(),
+        ),
         (json!({ "kind": "saw_nod", "call": 9_999 }), crew),
+        (
+            json!({ "kind": "see_at_face", "zone": "Z", "what": "water" }),
+            on_foot_or_in_cab.clone(),
+        ),
+        (
+            json!({ "kind": "see_slough", "zone": "Z", "length": "16", "height": "8", "back": "5" }),
+            on_foot_or_in_cab.clone(),
+        ),
+        (
+            json!({ "kind": "say_paint", "utility": "GAS", "gone": true }),
+            on_foot_or_in_cab.clone(),
+        ),
+        (json!({ "kind": "leave_face", "zone": "Z" }), cab.clone()),
+        (
+            json!({ "kind": "revise_face", "zone": "Z", "pieces": [], "why": "as told" }),
+            boss.clone(),
+        ),
+        (
+            json!({ "kind": "check_ticket", "ticket": "T", "responses": [] }),
+            boss.clone(),
+        ),
+        (
+            json!({ "kind": "allow_dig", "held": { "kind": "not_located" }, "why": "as told" }),
+            boss.clone(),
+        ),
         (
             json!({ "kind": "say_bumped", "set_up": "S9" }),
             on_foot_or_in_cab.clone(),

@@ -17,6 +17,7 @@ import "./parts/parts.css";
 import "./parts/plan.css";
 import "./pages/join/join.css";
 import "./pages/ground/ground.css";
+import "./pages/operator/ground_strips.css";
 import "./pages/operator/operator.css";
 import "./pages/operator/silence.css";
 import "./pages/operator/section.css";

@@ -317,6 +317,35 @@ export interface components {
             /** @description Why. */
             why: string;
         };
+        /** @description A face that was left. */
+        Alarm: {
+            /** @description Who said what led to it. */
+            by: string;
+            /** @description Since when. */
+            since: components["schemas"]["Time"];
+            /** @description Why. */
+            why: components["schemas"]["AlarmWhy"];
+        };
+        /** @description Why a face is left. */
+        AlarmWhy: {
+            /** @enum {string} */
+            kind: "pins";
+            /** @description Which pins. */
+            pins: string;
+        } | {
+            /** @enum {string} */
+            kind: "slough";
+        } | {
+            /** @enum {string} */
+            kind: "said";
+        };
+        /** @description A supervisor lets work go on. */
+        AllowDig: {
+            /** @description What holds it back. */
+            held: components["schemas"]["HeldBy"];
+            /** @description Why it goes on, and on whose word. */
+            why: string;
+        };
         /** @description A footing, drive or ditch along a line, with grades, vertical curves and steps. */
         Along: {
             /** @description The line on the plan. */
@@ -359,6 +388,42 @@ export interface components {
             /** @description What came of it. */
             outcome: components["schemas"]["Outcome"];
         };
+        /**
+         * @description An answer of an owner.
+         * @enum {string}
+         */
+        Answered: "marked" | "none_here" | "silent";
+        /** @description Something at a face. */
+        AtFace: {
+            /** @enum {string} */
+            what: "water";
+        } | {
+            /** @enum {string} */
+            what: "crack";
+        } | {
+            /** @enum {string} */
+            what: "rain";
+        } | {
+            /** @enum {string} */
+            what: "vibration";
+        } | {
+            /** @description From the crest. */
+            back: components["schemas"]["Length"];
+            /** @enum {string} */
+            what: "load";
+        } | {
+            /** @enum {string} */
+            what: "trimmed";
+        } | {
+            /** @description Back from the face. */
+            back: components["schemas"]["Length"];
+            /** @description Up. */
+            height: components["schemas"]["Length"];
+            /** @description Along the face. */
+            length: components["schemas"]["Length"];
+            /** @enum {string} */
+            what: "slough";
+        };
         /** @description A line on the plan: where it starts, and its pieces. */
         Axis: {
             /** @description The station there. */
@@ -380,6 +445,22 @@ export interface components {
             rod: string;
             /** @description The rod value as typed. */
             text: string;
+        };
+        /** @description How high the verticals of benches may be. */
+        BenchRule: {
+            /** @description Cohesive soil alone. */
+            cohesive_alone: boolean;
+            /** @description The lowest. */
+            first: components["schemas"]["Length"];
+            /** @description Each of the others. */
+            other: components["schemas"]["Length"];
+            /** @description The rule. */
+            section: string;
+        };
+        /** @description Benches by class; none where the rules draw none. */
+        Benches: {
+            a?: components["schemas"]["BenchRule"] | null;
+            b?: components["schemas"]["BenchRule"] | null;
         };
         /** @description A point of known elevation. */
         Benchmark: {
@@ -559,6 +640,48 @@ export interface components {
         }) | (components["schemas"]["MachineMoved"] & {
             /** @enum {string} */
             kind: "machine_moved";
+        }) | (components["schemas"]["FaceInspected"] & {
+            /** @enum {string} */
+            kind: "face_inspected";
+        }) | (components["schemas"]["SoilRetyped"] & {
+            /** @enum {string} */
+            kind: "soil_retyped";
+        }) | (components["schemas"]["FaceRevised"] & {
+            /** @enum {string} */
+            kind: "face_revised";
+        }) | (components["schemas"]["DaylightFound"] & {
+            /** @enum {string} */
+            kind: "daylight_found";
+        }) | (components["schemas"]["SeenAtFace"] & {
+            /** @enum {string} */
+            kind: "seen_at_face";
+        }) | (components["schemas"]["SloughSeen"] & {
+            /** @enum {string} */
+            kind: "slough_seen";
+        }) | (components["schemas"]["PinsRead"] & {
+            /** @enum {string} */
+            kind: "pins_read";
+        }) | (components["schemas"]["FaceAlarmed"] & {
+            /** @enum {string} */
+            kind: "face_alarmed";
+        }) | (components["schemas"]["FaceLeft"] & {
+            /** @enum {string} */
+            kind: "face_left";
+        }) | (components["schemas"]["TargetOwes"] & {
+            /** @enum {string} */
+            kind: "depth_owed";
+        }) | (components["schemas"]["TicketChecked"] & {
+            /** @enum {string} */
+            kind: "ticket_checked";
+        }) | (components["schemas"]["PaintSaid"] & {
+            /** @enum {string} */
+            kind: "paint_said";
+        }) | (components["schemas"]["PotholeDug"] & {
+            /** @enum {string} */
+            kind: "pothole_dug";
+        }) | (components["schemas"]["DigAllowed"] & {
+            /** @enum {string} */
+            kind: "dig_allowed";
         });
         /** @description Who asks, or who said an entry. */
         By: {
@@ -583,6 +706,17 @@ export interface components {
             since: components["schemas"]["Time"];
             /** @description Why, in the words of the one who pressed; may be empty. */
             why: string;
+        } | {
+            /** @enum {string} */
+            kind: "leave_face";
+            /** @description The name that people read. */
+            name: string;
+            /** @description Since when. */
+            since: components["schemas"]["Time"];
+            /** @description Why. */
+            why: components["schemas"]["AlarmWhy"];
+            /** @description Which. */
+            zone: string;
         } | {
             /** @enum {string} */
             kind: "pause";
@@ -697,6 +831,8 @@ export interface components {
             stale_at: components["schemas"]["Time"];
             /** @description The target. */
             target?: string | null;
+            /** @description Rules of depth that are near. */
+            warnings?: components["schemas"]["DepthWarning"][];
         };
         /** @description A call was painted on a visible page: not the same as seen by a person. */
         CallShown: {
@@ -788,6 +924,8 @@ export interface components {
             target?: string | null;
             /** @description The text in each language and unit; a screen picks its own. */
             texts: components["schemas"]["CallText"][];
+            /** @description Rules of depth that are near. */
+            warnings: components["schemas"]["DepthWarning"][];
             /** @description Who saw the nod, when a witness acknowledged it. */
             witness?: string | null;
         };
@@ -917,6 +1055,13 @@ export interface components {
             text: string;
             /** @description Whether the set-up could be used when the shot was made. */
             usable: boolean;
+        };
+        /** @description A supervisor looks at a ticket. */
+        CheckTicket: {
+            /** @description Who has answered what. */
+            responses: components["schemas"]["Response"][];
+            /** @description Its number. */
+            ticket: string;
         };
         /** @description Another address for the codes. */
         Chosen: {
@@ -1085,6 +1230,39 @@ export interface components {
         }) | (components["schemas"]["SayMoved"] & {
             /** @enum {string} */
             kind: "say_moved";
+        }) | (components["schemas"]["InspectFace"] & {
+            /** @enum {string} */
+            kind: "inspect_face";
+        }) | (components["schemas"]["RetypeSoil"] & {
+            /** @enum {string} */
+            kind: "retype_soil";
+        }) | (components["schemas"]["ReviseFace"] & {
+            /** @enum {string} */
+            kind: "revise_face";
+        }) | (components["schemas"]["SeeAtFace"] & {
+            /** @enum {string} */
+            kind: "see_at_face";
+        }) | (components["schemas"]["SeeSlough"] & {
+            /** @enum {string} */
+            kind: "see_slough";
+        }) | (components["schemas"]["ReadPins"] & {
+            /** @enum {string} */
+            kind: "read_pins";
+        }) | (components["schemas"]["LeaveFace"] & {
+            /** @enum {string} */
+            kind: "leave_face";
+        }) | (components["schemas"]["CheckTicket"] & {
+            /** @enum {string} */
+            kind: "check_ticket";
+        }) | (components["schemas"]["SayPaint"] & {
+            /** @enum {string} */
+            kind: "say_paint";
+        }) | (components["schemas"]["DigPothole"] & {
+            /** @enum {string} */
+            kind: "dig_pothole";
+        }) | (components["schemas"]["AllowDig"] & {
+            /** @enum {string} */
+            kind: "allow_dig";
         });
         /** @description One turning point, shot from two lasers. */
         CompareSetUps: {
@@ -1137,6 +1315,50 @@ export interface components {
             /** @description Too deep by so much; it is not filled with dug soil. */
             up: components["schemas"]["Amount"];
         } | "wait";
+        /** @description How a face stands at a crest mark. */
+        CrestCard: {
+            /** @description How far the crest must still go back, by the class and its slope. */
+            back: components["schemas"]["Length"];
+            /**
+             * Format: double
+             * @description In degrees from level.
+             */
+            degrees: number;
+            /**
+             * Format: double
+             * @description What hangs over the line it should be cut to, cubic yards for each foot along it.
+             */
+            hanging_per_foot: number;
+            /** @description The mark. */
+            mark: string;
+            /** @description From toe to crest, up. */
+            rise: components["schemas"]["Length"];
+            /** @description From toe to crest, level. */
+            run: components["schemas"]["Length"];
+            /**
+             * Format: double
+             * @description Run to one of rise.
+             */
+            run_per_rise: number;
+        };
+        /** @description A trench that crosses a buried line. */
+        Crossing: {
+            /** @description The middle of that stretch. */
+            at: components["schemas"]["Point"];
+            /** @description Dug by hand, by station along the trench's toe. */
+            by_hand: components["schemas"]["Stretch"];
+            clear?: components["schemas"]["Length"] | null;
+            /** @description What runs in it. */
+            kind: components["schemas"]["UtilityKind"];
+            /** @description How clear they have to. */
+            need: components["schemas"]["Length"];
+            /** @description The target that is dug in it. */
+            target?: string | null;
+            /** @description The line. */
+            utility: string;
+            /** @description The trench. */
+            zone: string;
+        };
         /** @description A cut face laid back or benched: its toe's line, and the parts from the toe outward. */
         CutFace: {
             /** @description The toe on the plan. */
@@ -1148,10 +1370,71 @@ export interface components {
             /** @description The side to which it rises, looking up-station. */
             rises: components["schemas"]["Side"];
         };
+        /**
+         * @description What kind of cut.
+         * @enum {string}
+         */
+        CutKind: "face" | "trench";
+        /** @description Cuts and what is buried, as a page shows them. */
+        CutsCard: {
+            /** @description What a supervisor has let go on today. */
+            allowed: components["schemas"]["HeldBy"][];
+            /** @description The competent persons. */
+            competent: string[];
+            /** @description Trenches that cross them. */
+            crossings: components["schemas"]["Crossing"][];
+            /** @description Faces and trenches. */
+            faces: components["schemas"]["FaceCard"][];
+            /** @description The rules in force, by name; empty when the site has no cut. */
+            rules: string;
+            /** @description Locate tickets. */
+            tickets: components["schemas"]["TicketCard"][];
+            /** @description Buried lines. */
+            utilities: components["schemas"]["UtilityCard"][];
+        };
         /** @description A day began. */
         DayOpened: {
             /** @description Its name. */
             day: string;
+        };
+        /** @description Where a face comes to daylight, against what stands there. */
+        DaylightFound: {
+            /** @description The class that counts. */
+            class: components["schemas"]["SoilClass"];
+            /** @description By an engineer's own design, not by the tables. */
+            designed: boolean;
+            /** @description Higher than the tables go: an engineer designs it. */
+            engineer: boolean;
+            /** @description The highest place. */
+            highest: components["schemas"]["Length"];
+            /** @description Each line. */
+            lines: components["schemas"]["LineFound"][];
+            /**
+             * Format: int32
+             * @description Places that never come to daylight, or where the ground is not known.
+             */
+            missing: number;
+            /** @description The pieces that it was worked out with. */
+            pieces: components["schemas"]["DesignPiece"][];
+            /** @description Places along the toe, in order. */
+            places: components["schemas"]["Daylit"][];
+            /** @description Each footing. */
+            structures: components["schemas"]["StructureFound"][];
+            /** @description The face. */
+            zone: string;
+        };
+        /** @description One place of the daylight line. */
+        Daylit: {
+            /** @description Where it comes out. */
+            at: components["schemas"]["Point"];
+            /** @description From the toe, up. */
+            height: components["schemas"]["Length"];
+            /** @description From the toe, level. */
+            run: components["schemas"]["Length"];
+            /** @description Along the toe. */
+            station: components["schemas"]["Length"];
+            /** @description The toe. */
+            toe: components["schemas"]["Point"];
         };
         /** @description The call has reached this operator's phone. */
         Delivered: {
@@ -1161,6 +1444,53 @@ export interface components {
              */
             call: number;
         };
+        /** @description A mark that a rule of depth is owed at. */
+        DepthOwed: {
+            /** @description How deep it will be. */
+            depth: components["schemas"]["Length"];
+            /** @description The mark. */
+            mark: string;
+            /** @description The rule. */
+            rule: components["schemas"]["DepthRule"];
+            /** @description The face. */
+            zone: string;
+        };
+        /**
+         * @description A rule of depth.
+         * @enum {string}
+         */
+        DepthRule: "egress" | "protection" | "engineer";
+        /**
+         * @description How near.
+         * @enum {string}
+         */
+        DepthState: "ahead" | "next_tenth" | "owed";
+        /** @description A rule of depth that is near. */
+        DepthWarning: {
+            /** @description How deep it is. */
+            depth: components["schemas"]["Length"];
+            /** @description What is left before it; nothing when it is owed. */
+            left: components["schemas"]["Length"];
+            /** @description The rule's depth. */
+            limit: components["schemas"]["Length"];
+            /** @description The rule. */
+            rule: components["schemas"]["DepthRule"];
+            /** @description The rule's section. */
+            section: string;
+            /** @description How near. */
+            state: components["schemas"]["DepthState"];
+            /** @description The face. */
+            zone: string;
+        };
+        /** @description A piece of a face, from the toe up. */
+        DesignPiece: {
+            /**
+             * Format: double
+             * @description Run to one of rise.
+             */
+            run_per_rise: number;
+            top?: components["schemas"]["Length"] | null;
+        };
         /** @description One value that two people typed differently. */
         Differs: {
             /** @description As the site has it. */
@@ -1169,6 +1499,25 @@ export interface components {
             second: components["schemas"]["Length"];
             /** @description Which value. */
             what: components["schemas"]["ValueName"];
+        };
+        /** @description Work was let go on, for this day. */
+        DigAllowed: {
+            /** @description What held it back. */
+            held: components["schemas"]["HeldBy"];
+            /** @description Why. */
+            why: string;
+        };
+        /** @description A buried line is bared by hand. */
+        DigPothole: {
+            at?: components["schemas"]["Point"] | null;
+            /** @description The mark next to it. */
+            mark?: string | null;
+            /** @description Its outside diameter, with its unit: `2 in`. */
+            size: string;
+            /** @description Elevation of its top, in feet as typed. */
+            top: string;
+            /** @description The line. */
+            utility: string;
         };
         /** @description What to dig to at a place. */
         DigTo: {
@@ -1184,6 +1533,16 @@ export interface components {
                 /** @description The station of the face. */
                 station: components["schemas"]["Length"];
             };
+        };
+        /** @description What signs of distress ask for. */
+        Distress: {
+            /**
+             * Format: double
+             * @description So much flatter, run to one of rise.
+             */
+            flatter: number;
+            /** @description The rule. */
+            section: string;
         };
         /** @description What is asked before the call is sent. */
         Doubt: {
@@ -1258,11 +1617,37 @@ export interface components {
             /** @description As typed. */
             text: string;
         };
+        /** @description A way out of a trench. */
+        Egress: {
+            /** @description From which depth. */
+            limit: components["schemas"]["Limit"];
+            /** @description Nobody goes farther than this to reach it. */
+            travel: components["schemas"]["Length"];
+        };
         /**
          * @description How a call ended. What has ended never comes back.
          * @enum {string}
          */
-        Ending: "superseded" | "done" | "stale_by_age" | "grade_ran_out" | "stale_by_laser" | "stale_by_target" | "stale_by_mark" | "restated" | "withdrawn" | "refused" | "new_screen" | "ruled";
+        Ending: "superseded" | "done" | "stale_by_age" | "grade_ran_out" | "stale_by_laser" | "stale_by_target" | "stale_by_mark" | "restated" | "withdrawn" | "refused" | "new_screen" | "ruled" | "stale_by_face";
+        /** @description For the engineer alone: textbooks' figures with what they assume. No permission. */
+        EngineerCard: {
+            /**
+             * Format: double
+             * @description Cohesion that was taken: half of the measured strength, pounds a square foot.
+             */
+            cohesion_psf?: number | null;
+            /**
+             * Format: double
+             * @description Critical height of a dry vertical face in one soil by its measured strength, feet; none without a strength.
+             */
+            critical_height_ft?: number | null;
+            forecast?: components["schemas"]["Time"] | null;
+            /**
+             * Format: double
+             * @description The weight that was taken, pounds a cubic foot.
+             */
+            weight_pcf: number;
+        };
         /** @description One line of the log. `prev` and `hash` belong to the chain and are kept beside it. */
         Entry: {
             /** @description When the hub took it. */
@@ -1280,6 +1665,76 @@ export interface components {
              * @description Counts up by one from 1, across days.
              */
             seq: number;
+        };
+        /** @description What was found, by eye, by hand and by instrument. */
+        Evidence: {
+            /**
+             * @description Fissures or cracks.
+             * @default false
+             */
+            cracks: boolean;
+            /**
+             * Format: double
+             * @description Layers that dip into the cut, as run to one of rise.
+             * @default null
+             */
+            dip_run: number | null;
+            /**
+             * @description Dug or filled before.
+             * @default false
+             */
+            disturbed: boolean;
+            /** @default null */
+            material: components["schemas"]["Material"] | null;
+            /** @default null */
+            strength: components["schemas"]["Strength"] | null;
+            /** @default null */
+            thumb: components["schemas"]["Thumb"] | null;
+            /**
+             * @description Heavy traffic, pile driving and the like.
+             * @default false
+             */
+            vibration: boolean;
+            /**
+             * @description Water seeps freely, or the soil stands in water.
+             * @default false
+             */
+            water: boolean;
+        };
+        /** @description Rules for cuts. */
+        ExcavationRules: {
+            /** @description Benches. */
+            benches: components["schemas"]["Benches"];
+            /**
+             * Format: double
+             * @description Layers that dip into the cut as flat as this or steeper, run to one of rise.
+             */
+            dip_run: number;
+            /** @description Signs of distress. */
+            distress: components["schemas"]["Distress"];
+            /** @description A ladder, stair or ramp. */
+            egress: components["schemas"]["Egress"];
+            /** @description Where the tables end. */
+            engineer: components["schemas"]["Limit"];
+            /** @description The rule that asks for inspections. */
+            inspection: components["schemas"]["Section"];
+            /** @description Unsupported verticals at the bottom, by depth from the shallowest. */
+            lower: components["schemas"]["LowerPart"][];
+            /** @description What they are called; printed wherever they are used. */
+            name: string;
+            /** @description Protection against a cave-in. */
+            protection: components["schemas"]["Limit"];
+            /** @description Shields around verticals. */
+            shield: components["schemas"]["Shield"];
+            short_term?: components["schemas"]["ShortTerm"] | null;
+            /** @description The steepest slope of each class. */
+            slopes: components["schemas"]["Slopes"];
+            /** @description Where they come from. */
+            source: string;
+            /** @description Spoil and loads at the crest. */
+            spoil: components["schemas"]["SetBack"];
+            /** @description Strength of cohesive soil. */
+            strength: components["schemas"]["StrengthLimits"];
         };
         /** @description One thing that needs somebody, with one action. */
         Exception: {
@@ -1343,6 +1798,48 @@ export interface components {
             target: string;
         } | {
             /** @enum {string} */
+            kind: "face_left";
+            /** @description Why. */
+            why: components["schemas"]["AlarmWhy"];
+            /** @description Which. */
+            zone: string;
+        } | {
+            /** @enum {string} */
+            kind: "inspection_due";
+            /** @description Somebody was called to work there without one. */
+            overdue: boolean;
+            /** @description Why. */
+            why: components["schemas"]["InspectionWhy"];
+            /** @description Which. */
+            zone: string;
+        } | {
+            /** @enum {string} */
+            kind: "daylight_over";
+            /** @description The least distance; below zero is over it. */
+            least: components["schemas"]["Length"];
+            /** @description Which line. */
+            line: string;
+            /** @description Nobody may cross it. */
+            no_cross: boolean;
+            /** @description Which face. */
+            zone: string;
+        } | {
+            /** @description How. */
+            crossing: components["schemas"]["Crossing"];
+            /** @enum {string} */
+            kind: "crossing_too_near";
+        } | {
+            /** @enum {string} */
+            kind: "paint_gone";
+            /** @description Which line. */
+            utility: string;
+        } | {
+            /** @enum {string} */
+            kind: "ticket_waits";
+            /** @description The ticket. */
+            ticket: components["schemas"]["TicketCard"];
+        } | {
+            /** @enum {string} */
             kind: "look_asked";
             /** @description Which machine. */
             machine: string;
@@ -1353,6 +1850,119 @@ export interface components {
             rise: components["schemas"]["Length"];
             /** @description Outward, level. */
             run: components["schemas"]["Length"];
+        };
+        /** @description A face is left. */
+        FaceAlarmed: {
+            /** @description The machines that may stand or dig under it, or whose place nobody knows. */
+            must_leave: string[];
+            /** @description Why. */
+            why: components["schemas"]["AlarmWhy"];
+            /** @description Which. */
+            zone: string;
+        };
+        /** @description A face or a trench. */
+        FaceCard: {
+            alarm?: components["schemas"]["Alarm"] | null;
+            /** @description The class that counts. */
+            class: components["schemas"]["SoilClass"];
+            /** @description How it stands at each crest mark that was read. */
+            crests: components["schemas"]["CrestCard"][];
+            daylight?: components["schemas"]["DaylightFound"] | null;
+            engineer?: components["schemas"]["EngineerCard"] | null;
+            /** @description The highest place, from toe to the ground before the cut. */
+            height: components["schemas"]["Length"];
+            /** @description Its name. */
+            id: string;
+            inspection?: components["schemas"]["InspectionCard"] | null;
+            /** @description Face or trench. */
+            kind: components["schemas"]["CutKind"];
+            /** @description What lowered it. */
+            lowered_by: components["schemas"]["Lowered"][];
+            /** @description Machines whose operators have yet to leave it. */
+            must_leave: string[];
+            /** @description The name that people read. */
+            name: string;
+            picked?: components["schemas"]["SoilClass"] | null;
+            /** @description Pins. */
+            pins: components["schemas"]["PinCard"][];
+            /** @description What was seen, oldest first. */
+            seen: components["schemas"]["SeenNow"][];
+            /** @description The strip at its toe that belongs to nobody while it is left: as wide as it is high. */
+            strip: components["schemas"]["Length"];
+        };
+        /** @description A face was inspected. */
+        FaceInspected: {
+            /** @description What the hand found. */
+            by_hand?: string;
+            /** @description The class that counts. */
+            class: components["schemas"]["SoilClass"];
+            /** @description What was found. */
+            evidence: components["schemas"]["Evidence"];
+            /** @description What lowered it. */
+            lowered_by?: components["schemas"]["Lowered"][];
+            /** @description The class picked. */
+            picked: components["schemas"]["SoilClass"];
+            /** @description Why work goes on under a face that was left. */
+            release?: string;
+            /** @description What the eye saw. */
+            seen: string;
+            /** @description The face. */
+            zone: string;
+        };
+        /** @description An operator has left a face. */
+        FaceLeft: {
+            /** @description The machine. */
+            machine: string;
+            /** @description The face. */
+            zone: string;
+        };
+        /** @description A face was designed. */
+        FaceRevised: {
+            /** @description Its pieces. */
+            pieces: components["schemas"]["DesignPiece"][];
+            /** @description Whose design. */
+            why: string;
+            /** @description The face. */
+            zone: string;
+        };
+        /** @description A face that was left. */
+        FaceStrip: {
+            /** @description The name that people read. */
+            name: string;
+            /** @description Since when. */
+            since: components["schemas"]["Time"];
+            /** @description Nobody nearer to its toe than this. */
+            strip: components["schemas"]["Length"];
+            /** @description Why. */
+            why: components["schemas"]["AlarmWhy"];
+            /** @description Which. */
+            zone: string;
+        };
+        /** @description A face or a trench that is watched. */
+        FaceZone: {
+            /** @description The hand on which the bank stands, going along the toe. */
+            bank: components["schemas"]["Side"];
+            /** @description Marks at its crest, whose readings say how it stands. */
+            crest_marks?: string[];
+            /** @description The ground before the cut, as a target without layers. */
+            ground: components["schemas"]["Target"];
+            /** @description Its name. */
+            id: string;
+            /** @description Face or trench. */
+            kind: components["schemas"]["CutKind"];
+            /** @description Layers from the bottom up; none when it is one soil. */
+            layers?: components["schemas"]["SoilLayer"][];
+            /** @description The name that people read. */
+            name: string;
+            /** @description Pairs of pins across cracks. */
+            pins?: string[];
+            pipe_crown?: components["schemas"]["Length"] | null;
+            /** @description The target that is dug along it. */
+            target?: string | null;
+            /** @description Its toe, corner by corner. */
+            toe: components["schemas"]["ToeCorner"][];
+            /** @description Marks at its toe, whose readings say how deep it is. */
+            toe_marks?: string[];
         };
         /**
          * @description Which way the pipe is to flow.
@@ -1506,6 +2116,8 @@ export interface components {
         };
         /** @description What the ground phones show; the same for all of them. */
         GroundView: {
+            /** @description Cuts and what is buried. */
+            cuts: components["schemas"]["CutsCard"];
             /** @description The day. */
             day: string;
             /** @description One card for each machine. */
@@ -1538,6 +2150,38 @@ export interface components {
             site: string;
             /** @description What to do, when something is wrong. */
             what_to_do?: string | null;
+        };
+        /** @description What holds a call back. */
+        HeldBy: {
+            /** @enum {string} */
+            kind: "face_left";
+            /** @description Which. */
+            zone: string;
+        } | {
+            /** @enum {string} */
+            kind: "daylight";
+            /** @description Which face. */
+            zone: string;
+        } | {
+            /** @enum {string} */
+            kind: "not_located";
+        } | {
+            /** @enum {string} */
+            kind: "ticket_lapsed";
+            /** @description Which. */
+            ticket: string;
+        } | {
+            /** @enum {string} */
+            kind: "paint_gone";
+            /** @description Which. */
+            utility: string;
+        } | {
+            /** @enum {string} */
+            kind: "too_near";
+            /** @description The line. */
+            utility: string;
+            /** @description The trench. */
+            zone: string;
         };
         /** @description What may have happened to the numbers. */
         Hypothesis: {
@@ -1590,6 +2234,51 @@ export interface components {
             /** @description It keeps the file from being used. */
             wrong: boolean;
         };
+        /** @description An inspection. */
+        InspectFace: {
+            /** @description What the hand found, in words; a strength or a thumb in the evidence does too. */
+            by_hand?: string;
+            /** @description The class picked. */
+            class: components["schemas"]["SoilClass"];
+            /** @description What was found; it can only lower the class. */
+            evidence?: components["schemas"]["Evidence"];
+            /** @description Tapes between pins. */
+            pins?: components["schemas"]["PinTape"][];
+            /** @description Why work goes on under a face that was left; empty leaves it left. */
+            release?: string;
+            /** @description What the eye saw, in words. */
+            seen: string;
+            /** @description The face. */
+            zone: string;
+        };
+        /** @description How it stands with the inspection. */
+        InspectionCard: {
+            /** @enum {string} */
+            kind: "signed";
+            /** @description By whom, when. */
+            signed: components["schemas"]["Signed"];
+        } | {
+            /** @enum {string} */
+            kind: "due";
+            /** @description Since when. */
+            since: components["schemas"]["Time"];
+            /** @description Why. */
+            why: components["schemas"]["InspectionWhy"];
+        } | {
+            /** @enum {string} */
+            kind: "overdue";
+            /** @description Since when. */
+            since: components["schemas"]["Time"];
+            /** @description Why it was due. */
+            why: components["schemas"]["InspectionWhy"];
+            /** @description Since when somebody works there. */
+            worked_at: components["schemas"]["Time"];
+        };
+        /**
+         * @description Why an inspection is due.
+         * @enum {string}
+         */
+        InspectionWhy: "new_day" | "seen" | "left";
         /** @description The invert at a station. */
         Invert: {
             /** @description The inside bottom of the pipe. */
@@ -1689,7 +2378,7 @@ export interface components {
          * @description Something to know about a call, told beside it.
          * @enum {string}
          */
-        Label: "one_benchmark" | "high_by_rule" | "by_ruling" | "confirmed" | "not_proved" | "not_checked";
+        Label: "one_benchmark" | "high_by_rule" | "by_ruling" | "confirmed" | "not_proved" | "not_checked" | "hand_dig" | "face_not_inspected";
         /** @description What marks are laid from. */
         LaidFrom: {
             /** @enum {string} */
@@ -1805,6 +2494,11 @@ export interface components {
             /** @description Above 0 and up to 5 ft. */
             thickness: components["schemas"]["Length"];
         };
+        /** @description The operator has left the face. */
+        LeaveFace: {
+            /** @description Which. */
+            zone: string;
+        };
         /**
          * Format: int64
          * @description A length or an elevation: a whole number of tenth-micrometres (1e-7 m).
@@ -1870,6 +2564,15 @@ export interface components {
             /** @description What was seen before it was lifted. */
             why: string;
         };
+        /** @description A depth from which something is owed. */
+        Limit: {
+            /** @description The depth. */
+            depth: components["schemas"]["Length"];
+            /** @description At that depth already, else only beyond it. */
+            or_more: boolean;
+            /** @description The rule. */
+            section: string;
+        };
         /** @description A line on the plan. */
         Line: {
             /** @description One standard deviation of its place on the ground. */
@@ -1886,6 +2589,21 @@ export interface components {
             note?: string;
             /** @description Its corners, in order. */
             points: components["schemas"]["Point"][];
+        };
+        /** @description The daylight line against a line. */
+        LineFound: {
+            /** @description The least distance, positive on the side to keep to. */
+            least: components["schemas"]["Length"];
+            /** @description Which. */
+            line: string;
+            /** @description Nobody may cross it. */
+            no_cross: boolean;
+            /** @description The stretches of the toe whose daylight touches or crosses it, a place farther each way. */
+            over: components["schemas"]["Stretch"][];
+            /** @description Where that stands. */
+            standing: components["schemas"]["LineStanding"];
+            /** @description The toe there. */
+            toe: components["schemas"]["Point"];
         };
         /**
          * @description What a line stands for.
@@ -1904,8 +2622,13 @@ export interface components {
              */
             half_tenths: number;
             /** @description Where it stands. */
-            standing: components["schemas"]["Standing"];
+            standing: components["schemas"]["LineStanding"];
         };
+        /**
+         * @description Where an edge stands against the line.
+         * @enum {string}
+         */
+        LineStanding: "crossed" | "touch" | "near" | "ok";
         /** @description One entry with its proof. */
         LogEntry: {
             /** @description The entry. */
@@ -1956,6 +2679,27 @@ export interface components {
             /** @description The machine. */
             machine: string;
         };
+        /** @description An unsupported vertical at the bottom. */
+        LowerPart: {
+            /** @description In which class. */
+            class: components["schemas"]["SoilClass"];
+            /** @description In a cut no deeper than this. */
+            depth: components["schemas"]["Length"];
+            /**
+             * Format: double
+             * @description The slope above it, run to one of rise.
+             */
+            run_above: number;
+            /** @description The rule. */
+            section: string;
+            /** @description No higher than this. */
+            vertical: components["schemas"]["Length"];
+        };
+        /**
+         * @description Why a class is lower than it would be.
+         * @enum {string}
+         */
+        Lowered: "material" | "strength" | "thumb" | "cracks" | "vibration" | "disturbed" | "water" | "dip";
         /** @description A machine and what it works on. */
         Machine: {
             /** @description The direction of work, as the crew says it. */
@@ -2057,6 +2801,11 @@ export interface components {
             /** @description Which set-up. */
             set_up: string;
         };
+        /**
+         * @description How the line is marked on the ground.
+         * @enum {string}
+         */
+        Marked: "centre" | "edges";
         /** @description Marks were checked. */
         MarksChecked: {
             /** @description How far the two measures are apart at most. */
@@ -2083,6 +2832,11 @@ export interface components {
             /** @description Which. */
             marks: string[];
         };
+        /**
+         * @description What the soil is.
+         * @enum {string}
+         */
+        Material: "stable_rock" | "loose_rock" | "cemented" | "cohesive" | "silt_or_angular" | "granular";
         /** @description Who a phone is. */
         Me: {
             /** @description The build of the pages that the hub serves. */
@@ -2203,6 +2957,10 @@ export interface components {
             device?: string | null;
             /** @description The direction of work, as the crew says it. */
             direction: string;
+            /** @description Faces that were left: nobody under them. */
+            faces_left: components["schemas"]["FaceStrip"][];
+            /** @description Stretches near by that are dug by hand. */
+            hand_dig: components["schemas"]["Crossing"][];
             look_asked_at?: components["schemas"]["Time"] | null;
             /** @description The machine. */
             machine: string;
@@ -2310,6 +3068,13 @@ export interface components {
             /** @description Where it is in its life. */
             state: components["schemas"]["PaintState"];
         };
+        /** @description Paint of a buried line went, or came again. */
+        PaintSaid: {
+            /** @description It is gone. */
+            gone: boolean;
+            /** @description The line. */
+            utility: string;
+        };
         /**
          * @description Where a mark is in its life.
          * @enum {string}
@@ -2375,6 +3140,75 @@ export interface components {
             to: components["schemas"]["Point"];
             /** @description Which way it turns. */
             turn: components["schemas"]["Turn"];
+        };
+        /** @description A pair of pins. */
+        PinCard: {
+            now?: components["schemas"]["PinNow"] | null;
+            /** @description The pins. */
+            pins: string;
+        };
+        /** @description A tape judged. */
+        PinJudged: {
+            /** @description Opened since the first. */
+            in_all: components["schemas"]["Length"];
+            /** @description Opened since the tape before. */
+            opened: components["schemas"]["Length"];
+            /**
+             * Format: double
+             * @description Feet an hour.
+             */
+            rate_ft_per_hour: number;
+            /** @description Faster twice running. */
+            speeding_up: boolean;
+            /** @description What to do. */
+            state: components["schemas"]["PinState"];
+        };
+        /** @description A pair of pins. */
+        PinNow: {
+            /** @description How far apart. */
+            apart: components["schemas"]["Length"];
+            /** @description When it was taped. */
+            at: components["schemas"]["Time"];
+            /** @description Opened since the first. */
+            in_all: components["schemas"]["Length"];
+            /** @description Opened since the tape before. */
+            opened: components["schemas"]["Length"];
+            /**
+             * Format: double
+             * @description Feet an hour.
+             */
+            rate_ft_per_hour: number;
+            /** @description What to do. */
+            state: components["schemas"]["PinState"];
+        };
+        /**
+         * @description What the tapes say.
+         * @enum {string}
+         */
+        PinState: "still" | "watch" | "leave";
+        /** @description A tape between pins. */
+        PinTape: {
+            /** @description The pins. */
+            pins: string;
+            /** @description In feet as typed. */
+            text: string;
+        };
+        /** @description Pins were taped. */
+        PinsRead: {
+            /** @description How far apart. */
+            apart: components["schemas"]["Length"];
+            /**
+             * Format: int64
+             * @description When it was taped, in milliseconds.
+             */
+            at_ms: number;
+            judged?: components["schemas"]["PinJudged"] | null;
+            /** @description The pins. */
+            pins: string;
+            /** @description As typed. */
+            text: string;
+            /** @description The face. */
+            zone: string;
         };
         /** @description A trench for a pipe. Its surface is the invert; pipe wall and bedding are layers of the stack. */
         PipeTrench: {
@@ -2513,6 +3347,32 @@ export interface components {
             x: components["schemas"]["Length"];
             /** @description North of the site's corner. */
             y: components["schemas"]["Length"];
+        };
+        /** @description Where a line was bared. */
+        Pothole: {
+            /** @description Where. */
+            at: components["schemas"]["Point"];
+            /** @description Its bottom: the top less its outside diameter. */
+            bottom: components["schemas"]["Length"];
+            /** @description Who. */
+            by: string;
+            /** @description When. */
+            since: components["schemas"]["Time"];
+            /** @description Its top. */
+            top: components["schemas"]["Length"];
+        };
+        /** @description A buried line was bared. */
+        PotholeDug: {
+            /** @description Where. */
+            at: components["schemas"]["Point"];
+            /** @description Every trench that crosses it, judged with this. */
+            crossings: components["schemas"]["Crossing"][];
+            /** @description Its outside diameter. */
+            outside: components["schemas"]["Length"];
+            /** @description Elevation of its top. */
+            top: components["schemas"]["Length"];
+            /** @description The line. */
+            utility: string;
         };
         /** @description Why a request came to nothing, in both languages, and what to do. */
         Problem: {
@@ -2664,6 +3524,15 @@ export interface components {
             over?: boolean;
             /** @description The tape, in feet as typed: `0.30`, or with its unit: `4 in`. */
             text: string;
+        };
+        /** @description Somebody tapes between two pins. */
+        ReadPins: {
+            /** @description The pins. */
+            pins: string;
+            /** @description The tape, in feet as typed. */
+            text: string;
+            /** @description The face. */
+            zone: string;
         };
         /** @description The hub has read the site file. */
         ReadSite: {
@@ -2883,6 +3752,32 @@ export interface components {
             kind: "not_that_question";
         } | {
             /** @enum {string} */
+            kind: "not_competent";
+            /** @description Whom the site file names. */
+            named: string[];
+        } | {
+            /** @description What is wrong and what to do. */
+            english: string;
+            /** @enum {string} */
+            kind: "bad_face";
+            /** @description The same in Spanish. */
+            spanish: string;
+        } | {
+            /** @description What, and what to do. */
+            english: string;
+            /** @enum {string} */
+            kind: "held_back";
+            /** @description The same in Spanish. */
+            spanish: string;
+        } | {
+            /** @description Its first and last day. */
+            days: string;
+            /** @enum {string} */
+            kind: "ticket_lapsed";
+            /** @description Which. */
+            ticket: string;
+        } | {
+            /** @enum {string} */
             kind: "no_such_reading";
         };
         /** @description The keep-out reminder that stands with a call. */
@@ -2903,6 +3798,13 @@ export interface components {
         };
         /** @description A supervisor voids the day's codes. */
         RenewCodes: Record<string, never>;
+        /** @description Who has answered what. */
+        Response: {
+            /** @description The answer. */
+            answer: components["schemas"]["Answered"];
+            /** @description Which kind of line. */
+            kind: components["schemas"]["UtilityKind"];
+        };
         /** @description The backsight was not what it was said to be. */
         RestateSetUp: {
             /** @description The benchmark that was really under the rod. */
@@ -2913,6 +3815,26 @@ export interface components {
             set_up: string;
             /** @description The rod value as typed. */
             text: string;
+        };
+        /** @description The competent person types the soil anew. */
+        RetypeSoil: {
+            /** @description The class picked. */
+            class: components["schemas"]["SoilClass"];
+            /** @description What was found; it can only lower the class. */
+            evidence?: components["schemas"]["Evidence"];
+            /** @description Why. */
+            why: string;
+            /** @description The face. */
+            zone: string;
+        };
+        /** @description An engineer's own design of a face. */
+        ReviseFace: {
+            /** @description Its pieces from the toe up; none goes back to the tables. */
+            pieces: components["schemas"]["DesignPiece"][];
+            /** @description Whose design, and where it is written. */
+            why: string;
+            /** @description The face. */
+            zone: string;
         };
         /** @description A supervisor changes a target. */
         ReviseTarget: {
@@ -3057,6 +3979,13 @@ export interface components {
             /** @description Which. */
             machine: string;
         };
+        /** @description Paint of a buried line on the ground. */
+        SayPaint: {
+            /** @description It is gone; else it was painted again. */
+            gone: boolean;
+            /** @description The line. */
+            utility: string;
+        };
         /** @description One thing that is said. */
         Saying: {
             /** @description What is said. */
@@ -3123,6 +4052,35 @@ export interface components {
          * @enum {string}
          */
         ScreenUnit: "tenths" | "feet_inches" | "millimetres";
+        /** @description A rule without a figure. */
+        Section: {
+            /** @description The rule. */
+            section: string;
+        };
+        /** @description Somebody sees something at a face. */
+        SeeAtFace: {
+            /** @description A word about it. */
+            note?: string;
+            /** @description With a load: how far back from the crest, in feet as typed. */
+            text?: string;
+            /** @description What. */
+            what: components["schemas"]["Sight"];
+            /** @description Which face. */
+            zone: string;
+        };
+        /** @description The face comes down, or came down. */
+        SeeSlough: {
+            /** @description How far back. */
+            back: string;
+            /** @description How high. */
+            height: string;
+            /** @description Along the face, in feet as typed. */
+            length: string;
+            /** @description Who was near. */
+            note?: string;
+            /** @description Which face. */
+            zone: string;
+        };
         /** @description The operator has seen it. */
         SeeTarget: {
             /**
@@ -3133,6 +4091,25 @@ export interface components {
             /** @description Which. */
             target: string;
         };
+        /** @description Something was seen at a face. */
+        SeenAtFace: {
+            move_back_to?: components["schemas"]["Length"] | null;
+            /** @description A word about it. */
+            note?: string;
+            /** @description What. */
+            what: components["schemas"]["AtFace"];
+            /** @description Which face. */
+            zone: string;
+        };
+        /** @description Something seen at a face. */
+        SeenNow: {
+            /** @description When. */
+            at: components["schemas"]["Time"];
+            /** @description By whom. */
+            by: string;
+            /** @description What. */
+            what: components["schemas"]["AtFace"];
+        };
         /** @description A supervisor sets an aim. */
         SetAim: {
             /** @description Relative to the target: negative is deeper. */
@@ -3141,6 +4118,13 @@ export interface components {
             on: string[];
             /** @description Why. */
             why: string;
+        };
+        /** @description A distance from an edge. */
+        SetBack: {
+            /** @description At least this far. */
+            distance: components["schemas"]["Length"];
+            /** @description The rule. */
+            section: string;
         };
         /** @description A laser set-up. */
         SetUpCard: {
@@ -3297,6 +4281,17 @@ export interface components {
             /** @enum {string} */
             kind: "contour";
         };
+        /** @description A face or a trench on the plan. */
+        SheetFace: {
+            /** @description Where it comes to daylight, in order along the toe; empty before it was worked out. */
+            daylight: components["schemas"]["Point"][];
+            /** @description Its name. */
+            id: string;
+            /** @description Over a line that nobody may cross. */
+            over: boolean;
+            /** @description Its toe. */
+            toe: components["schemas"]["Point"][];
+        };
         /** @description A mark with what it asks for. */
         SheetMark: {
             /** @description Where to aim, relative to the target; zero unless a supervisor set it. */
@@ -3325,6 +4320,8 @@ export interface components {
             benchmarks: components["schemas"]["Benchmark"][];
             /** @description The day. */
             day: string;
+            /** @description Faces and trenches: toes and where they come to daylight. */
+            faces: components["schemas"]["SheetFace"][];
             /** @description Lasers. */
             lasers: components["schemas"]["Laser"][];
             /** @description Lines. */
@@ -3337,10 +4334,23 @@ export interface components {
             rods: components["schemas"]["Rod"][];
             /** @description The job. */
             site: string;
+            /** @description Footings and walls behind the cuts. */
+            structures: components["schemas"]["Structure"][];
             /** @description Targets with their layers. */
             targets: components["schemas"]["SiteTarget"][];
+            /** @description The ground that tickets cover. */
+            tickets: components["schemas"]["Ticket"][];
             /** @description Targets that wait for a second person to type them, without their values. */
             to_prove: components["schemas"]["ToProve"][];
+            /** @description Buried lines. */
+            utilities: components["schemas"]["Utility"][];
+        };
+        /** @description A shield or support around a vertical. */
+        Shield: {
+            /** @description It reaches so far above the vertical's top. */
+            above: components["schemas"]["Length"];
+            /** @description The rule. */
+            section: string;
         };
         /** @description A reading on a benchmark. */
         ShootCheck: {
@@ -3352,6 +4362,23 @@ export interface components {
             set_up: string;
             /** @description The rod value as typed. */
             text: string;
+        };
+        /** @description A cut in A that is open for a short time. */
+        ShortTerm: {
+            /**
+             * Format: double
+             * @description Run to one of rise.
+             */
+            a: number;
+            /** @description No deeper than this. */
+            depth: components["schemas"]["Length"];
+            /**
+             * Format: int32
+             * @description No longer than this.
+             */
+            hours: number;
+            /** @description The rule. */
+            section: string;
         };
         /** @description What a shot at a mark would take: enough for the page to say the call before it is sent. */
         Shot: {
@@ -3382,10 +4409,24 @@ export interface components {
          * @enum {string}
          */
         Side: "left" | "right";
+        /**
+         * @description What can be seen, as it is said.
+         * @enum {string}
+         */
+        Sight: "water" | "crack" | "rain" | "vibration" | "load" | "trimmed";
+        /** @description Who signed, when. */
+        Signed: {
+            /** @description When. */
+            at: components["schemas"]["Time"];
+            /** @description Who. */
+            by: string;
+        };
         /** @description One job: control, lines, marks, targets, machines, rods, rules. */
         Site: {
             /** @description Points of known elevation. */
             benchmarks: components["schemas"]["Benchmark"][];
+            /** @description Cuts and what is buried. */
+            cuts?: components["schemas"]["SiteCuts"];
             frame?: components["schemas"]["Frame"] | null;
             /** @description The lasers in the truck. */
             lasers: components["schemas"]["Laser"][];
@@ -3429,6 +4470,41 @@ export interface components {
             site: components["schemas"]["Site"];
             /** @description The marks, calls and acceptances that it would touch. */
             touches?: components["schemas"]["Touched"];
+        };
+        /** @description Cuts and what is buried on this site. */
+        SiteCuts: {
+            /**
+             * @description How clear a pipe or dig crosses a buried line.
+             * @default 3048000
+             */
+            clearance: components["schemas"]["Length"];
+            /**
+             * @description The competent persons, as they join: who pick classes and sign inspections.
+             * @default []
+             */
+            competent: string[];
+            /**
+             * @description Faces and trenches that are watched.
+             * @default []
+             */
+            faces: components["schemas"]["FaceZone"][];
+            /** @default null */
+            rules: components["schemas"]["ExcavationRules"] | null;
+            /**
+             * @description Footings and walls behind the cuts.
+             * @default []
+             */
+            structures: components["schemas"]["Structure"][];
+            /**
+             * @description Locate tickets.
+             * @default []
+             */
+            tickets: components["schemas"]["Ticket"][];
+            /**
+             * @description Buried lines.
+             * @default []
+             */
+            utilities: components["schemas"]["Utility"][];
         };
         /** @description One thing that differs. */
         SiteDifference: {
@@ -3519,11 +4595,81 @@ export interface components {
             /** @description As typed. */
             typed: components["schemas"]["Length"];
         };
+        /** @description The steepest slopes, run to one of rise. */
+        Slopes: {
+            /**
+             * Format: double
+             * @description A.
+             */
+            a: number;
+            /**
+             * Format: double
+             * @description B.
+             */
+            b: number;
+            /**
+             * Format: double
+             * @description C.
+             */
+            c: number;
+            /**
+             * Format: double
+             * @description Stable rock.
+             */
+            rock: number;
+            /** @description The rule. */
+            section: string;
+        };
+        /** @description A face came down. */
+        SloughSeen: {
+            /** @description Back. */
+            back: components["schemas"]["Length"];
+            /**
+             * Format: double
+             * @description About so many cubic yards: half of length, height and depth.
+             */
+            cubic_yards: number;
+            /** @description Up. */
+            height: components["schemas"]["Length"];
+            /** @description Along it. */
+            length: components["schemas"]["Length"];
+            /** @description Who was near. */
+            note?: string;
+            /** @description Which face. */
+            zone: string;
+        };
+        /**
+         * @description A class of soil, from the firmest to the weakest.
+         * @enum {string}
+         */
+        SoilClass: "rock" | "a" | "b" | "c";
+        /** @description A layer of soil, from the bottom up. */
+        SoilLayer: {
+            /** @description Its class, as borings or a competent person gave it. */
+            class: components["schemas"]["SoilClass"];
+            top?: components["schemas"]["Length"] | null;
+        };
+        /** @description The soil was typed anew. */
+        SoilRetyped: {
+            /** @description The class that counts. */
+            class: components["schemas"]["SoilClass"];
+            /** @description What was found. */
+            evidence: components["schemas"]["Evidence"];
+            from?: components["schemas"]["SoilClass"] | null;
+            /** @description What lowered it. */
+            lowered_by?: components["schemas"]["Lowered"][];
+            /** @description The class picked. */
+            picked: components["schemas"]["SoilClass"];
+            /** @description Why. */
+            why: string;
+            /** @description The face. */
+            zone: string;
+        };
         /**
          * @description Why a reading has no call.
          * @enum {string}
          */
-        SpotReason: "no_target" | "no_machine" | "set_up_in_doubt" | "set_up_closed";
+        SpotReason: "no_target" | "no_machine" | "set_up_in_doubt" | "set_up_closed" | "face_left" | "daylight_over" | "not_located" | "ticket_lapsed" | "paint_gone" | "crossing_too_near";
         /** @description The layers under the surface that the drawing gives. */
         Stack: {
             /** @description From the surface down. */
@@ -3582,12 +4728,72 @@ export interface components {
             /** @description Why. */
             why: string;
         };
-        /** @description A stretch of a run, in stations. */
+        /** @description Unconfined strength as it was read; kept in the unit of the instrument. */
+        Strength: {
+            /** @enum {string} */
+            unit: "tsf";
+            /**
+             * Format: double
+             * @description Value.
+             */
+            value: number;
+        } | {
+            /** @enum {string} */
+            unit: "kpa";
+            /**
+             * Format: double
+             * @description Value.
+             */
+            value: number;
+        };
+        /** @description Strength of cohesive soil. */
+        StrengthLimits: {
+            /**
+             * Format: double
+             * @description A from here on, kilopascals.
+             */
+            a_kpa: number;
+            /**
+             * Format: double
+             * @description A from here on, tons a square foot.
+             */
+            a_tsf: number;
+            /**
+             * Format: double
+             * @description C up to and with this, kilopascals.
+             */
+            c_kpa: number;
+            /**
+             * Format: double
+             * @description C up to and with this, tons a square foot.
+             */
+            c_tsf: number;
+            /** @description The rule. */
+            section: string;
+        };
+        /** @description A stretch by station. */
         Stretch: {
-            /** @description From this station … */
+            /** @description From. */
             from: components["schemas"]["Length"];
-            /** @description … to this. */
+            /** @description To. */
             to: components["schemas"]["Length"];
+        };
+        /** @description A footing or wall that stands behind a cut. */
+        Structure: {
+            /** @description Its lower edge. */
+            bottom: components["schemas"]["Length"];
+            /** @description Its name. */
+            id: string;
+            /** @description Its near edge. */
+            points: components["schemas"]["Point"][];
+        };
+        /** @description A face against a footing. */
+        StructureFound: {
+            below?: components["schemas"]["Length"] | null;
+            /** @description The least room between daylight and its near edge. */
+            room: components["schemas"]["Length"];
+            /** @description Which. */
+            structure: string;
         };
         /** @description A suggestion and how it came out. */
         Suggested: {
@@ -3625,6 +4831,8 @@ export interface components {
             contours: components["schemas"]["ContourCard"][];
             /** @description What of each run is not proven. */
             coverage: components["schemas"]["RunCoverage"][];
+            /** @description Cuts and what is buried, with what is for the engineer. */
+            cuts: components["schemas"]["CutsCard"];
             /** @description The day. */
             day: string;
             /** @description What needs somebody, oldest first. */
@@ -3757,6 +4965,13 @@ export interface components {
             /** @description The corners of its boundary, in order; everywhere when none. A run ends at its own edges too. */
             within?: components["schemas"]["Point"][] | null;
         };
+        /** @description A revised target owes what the old one did not. */
+        TargetOwes: {
+            /** @description Each mark with the gravest rule. */
+            owed: components["schemas"]["DepthOwed"][];
+            /** @description The target. */
+            target: string;
+        };
         /** @description A target was revised. */
         TargetRevised: {
             /** @description Its new shape, stack and boundary. */
@@ -3825,7 +5040,58 @@ export interface components {
          * @description Kinds of things that have names.
          * @enum {string}
          */
-        Thing: "mark" | "target" | "machine" | "benchmark" | "rod" | "laser" | "set_up" | "phone" | "turning_point" | "mark_or_target" | "line";
+        Thing: "mark" | "target" | "machine" | "benchmark" | "rod" | "laser" | "set_up" | "phone" | "turning_point" | "mark_or_target" | "line" | "face" | "pins" | "utility" | "ticket";
+        /**
+         * @description How a thumb goes in (Appendix A (d)(2), from memory).
+         * @enum {string}
+         */
+        Thumb: "great_effort" | "some_effort" | "easily";
+        /** @description A locate ticket. */
+        Ticket: {
+            /** @description The ground that was asked for, corner by corner. */
+            area: components["schemas"]["Point"][];
+            /** @description Who has to answer. */
+            asks?: components["schemas"]["UtilityKind"][];
+            /** @description The first day that it holds for, such as `2030-05-01`. */
+            from: string;
+            /** @description Its number. */
+            id: string;
+            /** @description The last day that it holds for. */
+            to: string;
+        };
+        /** @description A locate ticket. */
+        TicketCard: {
+            /** @description Who was asked. */
+            asks: components["schemas"]["UtilityKind"][];
+            checked?: components["schemas"]["Signed"] | null;
+            /**
+             * Format: int64
+             * @description Days left after this one; below zero it has lapsed, none when it does not hold yet.
+             */
+            days_left?: number | null;
+            /** @description Its number. */
+            id: string;
+            /** @description Who was asked and has not answered. */
+            silent: components["schemas"]["UtilityKind"][];
+            /** @description The last day that it holds for. */
+            to: string;
+        };
+        /** @description A ticket was looked at. */
+        TicketChecked: {
+            /**
+             * Format: int64
+             * @description Days that are left after this one.
+             */
+            days_left: number;
+            /** @description Who has answered what. */
+            responses: components["schemas"]["Response"][];
+            /** @description Who was asked and has not answered. */
+            silent?: components["schemas"]["UtilityKind"][];
+            /** @description Its number. */
+            ticket: string;
+            /** @description The last day that it holds for. */
+            to: string;
+        };
         /**
          * Format: int64
          * @description Milliseconds since 1970-01-01T00:00:00Z.
@@ -3844,6 +5110,13 @@ export interface components {
             target: string;
             /** @description What is to be typed, in order. */
             values: components["schemas"]["ValueName"][];
+        };
+        /** @description A corner of a toe; two at one place with two elevations are a step. */
+        ToeCorner: {
+            /** @description Where. */
+            at: components["schemas"]["Point"];
+            /** @description The bottom, as planned. */
+            elevation: components["schemas"]["Length"];
         };
         /** @description How far the ground may stand from its target; both ways at or above zero. */
         Tolerance: {
@@ -3923,6 +5196,36 @@ export interface components {
             /** @description Which set-up. */
             set_up: string;
         };
+        /** @description A buried line as it was marked. */
+        Utility: {
+            /** @description Whom to call. */
+            call?: string;
+            /** @description Its name. */
+            id: string;
+            /** @description What runs in it. */
+            kind: components["schemas"]["UtilityKind"];
+            /** @description How it was marked. */
+            marked?: components["schemas"]["Marked"];
+            /** @description Its outside diameter; nothing when nobody knows. */
+            outside?: components["schemas"]["Length"];
+            /** @description Its places, as marked. */
+            points: components["schemas"]["Point"][];
+            /** @description To each side of it the machine gives way to the shovel. */
+            zone: components["schemas"]["Length"];
+        };
+        /** @description A buried line. */
+        UtilityCard: {
+            paint_gone?: components["schemas"]["Time"] | null;
+            /** @description Where it was bared. */
+            potholes: components["schemas"]["Pothole"][];
+            /** @description The line. */
+            utility: components["schemas"]["Utility"];
+        };
+        /**
+         * @description What runs in a buried line. The paint's hues are not used: a word says it.
+         * @enum {string}
+         */
+        UtilityKind: "gas" | "electric" | "communication" | "water" | "reclaimed" | "sewer" | "unknown";
         /** @description What a value is, in both languages. */
         ValueName: {
             /** @description In English. */

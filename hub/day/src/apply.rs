@@ -34,7 +34,8 @@ pub fn apply(state: &mut State, entry: &Entry) {
         Body::QuestionSettled(b) => said::settle::apply_settled(state, b),
         Body::ReadingTaken(b) => said::reading::apply_taken(state, entry, b),
         Body::ReadingAsked(b) => said::reading::apply_asked(state, entry, b),
-        Body::ReadingLate(_) | Body::EdgeRead(_) | Body::SetUpsCompared(_) => {}
+        Body::ReadingLate(_) | Body::EdgeRead(_) | Body::SetUpsCompared(_) | Body::DepthOwed(_) => {
+        }
         Body::MarksLaid(b) => said::marks::apply_laid(state, entry, b),
         Body::MarksChecked(b) => said::marks::apply_checked(state, b),
         Body::MarksScraped(b) => said::marks::apply_scraped(state, entry, b),
@@ -55,6 +56,19 @@ pub fn apply(state: &mut State, entry: &Entry) {
         Body::Ruled(b) => said::rule::apply_ruled(state, b),
         Body::MachinePlaced(b) => said::machine::apply_placed(state, entry, b),
         Body::MachineMoved(b) => said::machine::apply_moved(state, b),
+        Body::FaceInspected(b) => said::face_inspect::apply_inspected(state, entry, b),
+        Body::SoilRetyped(b) => said::face_design::apply_retyped(state, b),
+        Body::FaceRevised(b) => said::face_design::apply_revised(state, b),
+        Body::DaylightFound(b) => said::face_design::apply_daylight(state, entry, b),
+        Body::SeenAtFace(b) => said::face_seen::apply_seen(state, entry, b),
+        Body::SloughSeen(b) => said::face_seen::apply_slough(state, entry, b),
+        Body::PinsRead(b) => said::face_pins::apply_read(state, entry, b),
+        Body::FaceAlarmed(b) => said::face_alarm::apply_alarmed(state, entry, b),
+        Body::FaceLeft(b) => said::face_alarm::apply_left(state, b),
+        Body::TicketChecked(b) => said::ticket::apply_checked(state, entry, b),
+        Body::PaintSaid(b) => said::ticket::apply_paint(state, entry, b),
+        Body::PotholeDug(b) => said::pothole::apply_dug(state, entry, b),
+        Body::DigAllowed(b) => said::allow_dig::apply_allowed(state, b),
     }
     if !entry.key.is_empty() {
         let answers = state.answers.entry(entry.by.device.clone()).or_default();

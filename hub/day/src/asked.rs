@@ -152,4 +152,26 @@ pub enum Command {
     PlaceMachine(said::machine::PlaceMachine),
     /// A machine has moved, nobody has said where to.
     SayMoved(said::machine::SayMoved),
+    /// The competent person inspects a face.
+    InspectFace(said::face_inspect::InspectFace),
+    /// The competent person types the soil anew.
+    RetypeSoil(said::face_design::RetypeSoil),
+    /// An engineer's own design of a face.
+    ReviseFace(said::face_design::ReviseFace),
+    /// Something is seen at a face.
+    SeeAtFace(said::face_seen::SeeAtFace),
+    /// A face comes down.
+    SeeSlough(said::face_seen::SeeSlough),
+    /// A tape between two pins across a crack.
+    ReadPins(said::face_pins::ReadPins),
+    /// The operator has left a face.
+    LeaveFace(said::face_alarm::LeaveFace),
+    /// A supervisor looks at a locate ticket.
+    CheckTicket(said::ticket::CheckTicket),
+    /// The paint of a buried line is gone, or there again.
+    SayPaint(said::ticket::SayPaint),
+    /// A buried line is bared by hand.
+    DigPothole(said::pothole::DigPothole),
+    /// A supervisor lets work go on where something holds it back.
+    AllowDig(said::allow_dig::AllowDig),
 }

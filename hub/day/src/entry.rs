@@ -122,4 +122,32 @@ pub enum Body {
     MachinePlaced(said::machine::MachinePlaced),
     /// A machine moved; its place is unknown.
     MachineMoved(said::machine::MachineMoved),
+    /// A face was inspected.
+    FaceInspected(said::face_inspect::FaceInspected),
+    /// The soil of a face was typed anew.
+    SoilRetyped(said::face_design::SoilRetyped),
+    /// A face goes by an engineer's own design.
+    FaceRevised(said::face_design::FaceRevised),
+    /// Where a face comes to daylight, against every line.
+    DaylightFound(crate::cuts::daylight::DaylightFound),
+    /// Something was seen at a face.
+    SeenAtFace(said::face_seen::SeenAtFace),
+    /// A face came down.
+    SloughSeen(said::face_seen::SloughSeen),
+    /// Pins across a crack were taped.
+    PinsRead(said::face_pins::PinsRead),
+    /// A face is left.
+    FaceAlarmed(said::face_alarm::FaceAlarmed),
+    /// An operator has left a face.
+    FaceLeft(said::face_alarm::FaceLeft),
+    /// A revised target owes more at its depth.
+    DepthOwed(said::depth_owed::TargetOwes),
+    /// A locate ticket was looked at.
+    TicketChecked(said::ticket::TicketChecked),
+    /// Paint of a buried line went, or came again.
+    PaintSaid(said::ticket::PaintSaid),
+    /// A buried line was bared by hand.
+    PotholeDug(said::pothole::PotholeDug),
+    /// Work was let go on where something held it back.
+    DigAllowed(said::allow_dig::DigAllowed),
 }

@@ -165,6 +165,7 @@ pub(crate) fn site() -> Site {
         }],
         rules: Rules::default(),
         frame: None,
+        cuts: crate::cuts::plan::Cuts::default(),
     }
 }
 
@@ -202,7 +203,12 @@ impl Crew {
 
     /// Both cabs have a phone, the laser is proven, both machines stand far from the marks.
     pub(crate) fn digging() -> Self {
-        let mut crew = Self::opened();
+        Self::digging_on(site())
+    }
+
+    /// The same on another site.
+    pub(crate) fn digging_on(site: Site) -> Self {
+        let mut crew = Self::opened_on(site);
         for (device, machine) in [("m1", "EX-1"), ("m2", "EX-2")] {
             crew.says(
                 &By::hub(),

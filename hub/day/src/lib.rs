@@ -11,12 +11,14 @@
 //! | what a line of the log is, and how it is proven | [`chain`] |
 //! | what each screen shows | [`views`], one file for each screen |
 //! | how an entry reads as a sentence | [`tell`] |
+//! | cuts, faces and what is buried | [`cuts`] |
 //! | what a site is made of, what can be wrong with it, and what is odd | [`site`], [`site_faults`], [`plan_sense`] |
 
 pub mod answer;
 mod apply;
 pub mod asked;
 pub mod chain;
+pub mod cuts;
 mod decide;
 pub mod entry;
 #[cfg(test)]

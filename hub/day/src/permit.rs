@@ -18,6 +18,9 @@ pub fn roles(command: &Command) -> &'static [Role] {
         | Command::SetAim(_)
         | Command::ReviseTarget(_)
         | Command::AddBenchmark(_)
+        | Command::ReviseFace(_)
+        | Command::CheckTicket(_)
+        | Command::AllowDig(_)
         | Command::Rule(_) => &[Supervisor],
         Command::SetUpLaser(_)
         | Command::RestateSetUp(_)
@@ -35,16 +38,24 @@ pub fn roles(command: &Command) -> &'static [Role] {
         | Command::ReadEdge(_)
         | Command::QuickCall(_)
         | Command::WithdrawCall(_)
+        | Command::InspectFace(_)
+        | Command::RetypeSoil(_)
+        | Command::ReadPins(_)
+        | Command::DigPothole(_)
         | Command::SawNod(_) => &[Ground, Supervisor],
         Command::SayBumped(_)
         | Command::ScrapeMarks(_)
         | Command::PlaceMachine(_)
+        | Command::SeeAtFace(_)
+        | Command::SeeSlough(_)
+        | Command::SayPaint(_)
         | Command::SayMoved(_) => &[Ground, Operator, Supervisor],
         Command::GotIt(_)
         | Command::CheckMe(_)
         | Command::SayCant(_)
         | Command::Delivered(_)
         | Command::Shown(_)
+        | Command::LeaveFace(_)
         | Command::SeeTarget(_) => &[Operator],
         Command::ChangeScreen(_) | Command::StopAll(_) => &[Ground, Operator, Supervisor, Visitor],
     }

@@ -187,6 +187,36 @@ pub enum Refusal {
     /// The question answered was another.
     #[error("That question was about another mark. Send the reading again.")]
     NotThatQuestion,
+    /// The asker is not one of the competent persons.
+    #[error("Only the competent person can do that: {}.", if .named.is_empty() { "the site file names nobody; add competent = [\"…\"]".to_owned() } else { .named.join(", ") })]
+    NotCompetent {
+        /// Whom the site file names.
+        named: Vec<String>,
+    },
+    /// A face that can't be worked out.
+    #[error("{english}")]
+    BadFace {
+        /// What is wrong and what to do.
+        english: String,
+        /// The same in Spanish.
+        spanish: String,
+    },
+    /// Something holds work back there.
+    #[error("{english}")]
+    HeldBack {
+        /// What, and what to do.
+        english: String,
+        /// The same in Spanish.
+        spanish: String,
+    },
+    /// A ticket that does not hold today.
+    #[error("Ticket {ticket} holds for {days}, not today. Ask for a new one.")]
+    TicketLapsed {
+        /// Which.
+        ticket: String,
+        /// Its first and last day.
+        days: String,
+    },
     /// The reading to correct is unknown.
     #[error("The reading to correct is not in this day's log. Take a new one.")]
     NoSuchReading,
@@ -218,6 +248,14 @@ pub enum Thing {
     MarkOrTarget,
     /// A line that must not be crossed.
     Line,
+    /// A face.
+    Face,
+    /// Pins across a crack.
+    Pins,
+    /// A buried line.
+    Utility,
+    /// A locate ticket.
+    Ticket,
 }
 
 impl std::fmt::Display for Thing {
@@ -234,6 +272,10 @@ impl std::fmt::Display for Thing {
             Self::TurningPoint => "turning point",
             Self::MarkOrTarget => "mark or target",
             Self::Line => "line that must not be crossed",
+            Self::Face => "face",
+            Self::Pins => "pair of pins",
+            Self::Utility => "buried line",
+            Self::Ticket => "ticket",
         })
     }
 }

@@ -16,6 +16,10 @@ fn thing(what: Thing) -> &'static str {
         Thing::TurningPoint => "punto de liga",
         Thing::MarkOrTarget => "marca o rasante",
         Thing::Line => "línea que no se cruza",
+        Thing::Face => "talud",
+        Thing::Pins => "par de clavos",
+        Thing::Utility => "línea enterrada",
+        Thing::Ticket => "boleto",
     }
 }
 
@@ -60,7 +64,19 @@ pub(crate) fn spanish(refusal: &Refusal) -> String {
         | Refusal::NoGrade { spanish, .. }
         | Refusal::BadTarget { spanish, .. }
         | Refusal::BadJoin { spanish, .. }
-        | Refusal::BadMark { spanish, .. } => spanish.clone(),
+        | Refusal::BadMark { spanish, .. }
+        | Refusal::BadFace { spanish, .. }
+        | Refusal::HeldBack { spanish, .. } => spanish.clone(),
+        Refusal::NotCompetent { named } if named.is_empty() => {
+            "Solo la persona competente puede hacer eso: el archivo de obra no nombra a nadie; agregue competent = [\"…\"].".into()
+        }
+        Refusal::NotCompetent { named } => format!(
+            "Solo la persona competente puede hacer eso: {}.",
+            named.join(", ")
+        ),
+        Refusal::TicketLapsed { ticket, days } => format!(
+            "El boleto {ticket} vale {days}, hoy no. Pida otro."
+        ),
         Refusal::SetUpNotProven { set_up } => {
             format!("{set_up} todavía no está comprobada. Lea primero un segundo banco de nivel.")
         }

@@ -12,6 +12,8 @@ use earthwork::uncertainty::Surface;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::cuts::plan::Cuts;
+
 /// One job: control, lines, marks, targets, machines, rods, rules.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -39,6 +41,9 @@ pub struct Site {
     /// How the plan's coordinates come on to the site, when it has any.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub frame: Option<Frame>,
+    /// Cuts and what is buried.
+    #[serde(default, skip_serializing_if = "Cuts::is_empty")]
+    pub cuts: Cuts,
 }
 
 /// How the plan's coordinates come on to the site.

@@ -1,5 +1,6 @@
 //! What can be wrong with a site, each fault with the path of the thing that is wrong: for `check` and for the first start.
 
+mod cuts;
 mod far_off;
 
 use std::collections::BTreeSet;
@@ -39,6 +40,7 @@ pub fn faults(site: &Site) -> Vec<SiteFault> {
         found.machine(site, machine);
     }
     found.lines(site);
+    cuts::faults(&mut found, site);
     for (path, message) in far_off::odd(site) {
         found.odd(path, message);
     }

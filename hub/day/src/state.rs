@@ -9,6 +9,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::answer::Answer;
 use crate::asked::Role;
+use crate::cuts::now::CutsNow;
 use crate::said::blind::BlindPair;
 use crate::said::call::CallSent;
 use crate::said::marks::Paint;
@@ -75,6 +76,9 @@ pub struct State {
     /// Targets that two people typed differently, with when; until they agree or a revision replaces them.
     #[serde(default)]
     pub typed_apart: BTreeMap<String, (Time, TargetTyped)>,
+    /// Cuts and what is buried.
+    #[serde(default)]
+    pub cuts: CutsNow,
     /// Answers of this day, by device, then key.
     pub answers: BTreeMap<String, BTreeMap<String, Answer>>,
 }

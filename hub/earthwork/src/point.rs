@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::length::{Length, whole};
+use crate::target::boundary::outside_by;
 
 /// A place on the ground.
 #[derive(
@@ -39,6 +40,16 @@ impl Point {
         let counts = |length: Length| length.tenth_micrometres() as f64;
         (counts(other.x - self.x), counts(other.y - self.y))
     }
+}
+
+/// Whether a place lies inside a boundary of corners; its edge belongs to it.
+pub fn is_within(corners: &[Point], at: Point) -> bool {
+    outside_by(corners, at).is_none()
+}
+
+/// Whether two edges of a boundary that are not neighbours meet.
+pub fn crosses_itself(corners: &[Point]) -> bool {
+    crate::target::boundary::crosses_itself(corners)
 }
 
 #[cfg(test)]

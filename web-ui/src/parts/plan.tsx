@@ -4,6 +4,7 @@ import { FOOT, runCorners } from "../grade";
 import type { Ground, Line, MachineCard, Point, Sheet, SheetMark, SiteTarget } from "../wire";
 import { t } from "../words";
 import { Key } from "./keys";
+import { CutLines } from "./plan_cuts";
 
 /** A box of the ground in feet, north up: `top` is its northern edge. */
 interface Box {
@@ -48,6 +49,7 @@ export function Plan({ sheet, ground, chosen = null, onChoose }: PlanProps) {
         {sheet.targets.map((target) => (
           <Outline key={target.id} target={target} />
         ))}
+        <CutLines sheet={sheet} size={size} />
         {sheet.lines.map((line) => (
           <SiteLine key={line.id} line={line} size={size} />
         ))}

@@ -1,4 +1,5 @@
 /** English, as the crew says it: what to do, then why. */
+import { cutsEn } from "./cuts_en";
 import type {
   CantReason,
   Care,
@@ -13,6 +14,7 @@ import type {
 } from "./kinds";
 
 export const en = {
+  cuts: cutsEn,
   // Common.
   title: "Rodcall",
   stop: "STOP",
@@ -94,6 +96,7 @@ export const en = {
     refused: "HE CAN'T",
     new_screen: "NEW PHONE IN THE CAB",
     ruled: "RULED",
+    stale_by_face: "FACE LEFT – REMOVED",
   } satisfies Record<Ending, string>,
   labels: {
     one_benchmark: "ONE BENCHMARK",
@@ -102,6 +105,7 @@ export const en = {
     by_ruling: "BY RULING",
     confirmed: "ASKED AND CONFIRMED",
     not_proved: "TARGET NOT DOUBLE-CHECKED",
+    ...cutsEn.labels,
   },
   notCheckedSince: (at: string) => `LASER NOT CHECKED SINCE ${at}`,
   quick: {
@@ -348,6 +352,7 @@ export const en = {
     no_machine: "No machine is assigned here.",
     set_up_in_doubt: "The laser is in doubt: two benchmarks must agree first.",
     set_up_closed: "That set-up is taken down.",
+    ...cutsEn.spot,
   } satisfies Record<SpotReason, string>,
   rodProblem: {
     empty: "Type the rod first.",

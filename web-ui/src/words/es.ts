@@ -1,7 +1,9 @@
 /** Spanish, as the crew says it: what to do, then why. */
+import { cutsEs } from "./cuts_es";
 import type { en } from "./en";
 
 export const es: typeof en = {
+  cuts: cutsEs,
   title: "Rodcall",
   stop: "PARE",
   stopAll: "PARE: todas las máquinas",
@@ -79,6 +81,7 @@ export const es: typeof en = {
     refused: "NO PUEDE",
     new_screen: "TELÉFONO NUEVO EN LA CABINA",
     ruled: "DECIDIDO",
+    stale_by_face: "SE DEJÓ EL TALUD – QUITADA",
   },
   labels: {
     one_benchmark: "UN SOLO BANCO",
@@ -87,6 +90,7 @@ export const es: typeof en = {
     by_ruling: "POR DECISIÓN",
     confirmed: "PREGUNTADO Y CONFIRMADO",
     not_proved: "RASANTE SIN SEGUNDA REVISIÓN",
+    ...cutsEs.labels,
   },
   notCheckedSince: (at) => `LÁSER SIN REVISAR DESDE ${at}`,
   quick: {
@@ -325,6 +329,7 @@ export const es: typeof en = {
     no_machine: "Aquí no hay máquina asignada.",
     set_up_in_doubt: "El láser está en duda: primero deben coincidir dos bancos.",
     set_up_closed: "Esa puesta ya se quitó.",
+    ...cutsEs.spot,
   },
   rodProblem: {
     empty: "Primero escriba el estadal.",

@@ -2,13 +2,32 @@
 import type { components } from "../wire.gen";
 
 type Schemas = components["schemas"];
+export type AnsweredKind = Schemas["Answered"];
 export type CantReason = Schemas["CantReason"];
 export type Care = Schemas["Care"];
+export type CutsLabel = "hand_dig" | "face_not_inspected";
+export type DepthRule = Schemas["DepthRule"];
+export type DepthState = Schemas["DepthState"];
 export type Due = Schemas["Due"];
 export type Ending = Schemas["Ending"];
+export type HeldSpot =
+  | "face_left"
+  | "daylight_over"
+  | "not_located"
+  | "ticket_lapsed"
+  | "paint_gone"
+  | "crossing_too_near";
+export type InspectionWhy = Schemas["InspectionWhy"];
+export type LoweredBy = Schemas["Lowered"];
+export type Material = Schemas["Material"];
+export type PinState = Schemas["PinState"];
 export type QuickWord = Schemas["QuickWord"];
 export type Role = Schemas["Role"];
 export type Ruling = Schemas["Ruling"];
+export type Sight = Schemas["Sight"];
+export type SoilClass = Schemas["SoilClass"];
 export type SpotReason = Schemas["SpotReason"];
 export type Standing = Schemas["Standing"];
+export type Thumb = Schemas["Thumb"];
+export type UtilityKind = Schemas["UtilityKind"];
 export type { Way } from "../grade";

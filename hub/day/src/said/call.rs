@@ -8,6 +8,8 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
+use crate::cuts::depth::{DepthWarning, Told};
+use crate::cuts::{buried, strip};
 use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::keep_out;
@@ -54,6 +56,9 @@ pub struct CallSent {
     /// The keep-out reminder.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub reminder: Option<Reminder>,
+    /// Rules of depth that are near.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub warnings: Vec<DepthWarning>,
     /// When it will be too old.
     pub stale_at: Time,
     /// Its line in English.
@@ -98,6 +103,7 @@ pub(crate) struct Draft {
     pub(crate) readings: Vec<u64>,
     pub(crate) labels: Vec<Label>,
     pub(crate) checked_at: Option<Time>,
+    pub(crate) warnings: Vec<DepthWarning>,
 }
 
 /// The entry that sends a call.
@@ -108,6 +114,8 @@ pub(crate) fn send(state: &State, by: &By, when: When, draft: Draft) -> Body {
     };
     let reminder = keep_out::reminder(state, by, when.now, &draft.machine, draft.mark.as_deref());
     let line = |language| text(&draft.message, language, ScreenUnit::Tenths).line;
+    let mut labels = draft.labels;
+    labels.extend(labels_of_place(state, draft.mark.as_deref()));
     let (target, revision) = draft.target.unzip();
     Body::CallSent(CallSent {
         stale_at: when
@@ -123,10 +131,24 @@ pub(crate) fn send(state: &State, by: &By, when: When, draft: Draft) -> Body {
         message: draft.message,
         aim: draft.aim,
         readings: draft.readings,
-        labels: draft.labels,
+        labels,
         checked_at: draft.checked_at,
         reminder,
+        warnings: draft.warnings,
     })
+}
+
+/// What to know about a place: a buried line beside it, a face over it that nobody has inspected.
+fn labels_of_place(state: &State, mark: Option<&str>) -> Vec<Label> {
+    let Some((site, at)) = state
+        .site()
+        .zip(mark.and_then(|mark| strip::place_of(state, mark)))
+    else {
+        return vec![];
+    };
+    let by_hand = buried::by_hand(site, at).next().map(|_| Label::HandDig);
+    let not_inspected = strip::not_inspected(state, at).then_some(Label::FaceNotInspected);
+    by_hand.into_iter().chain(not_inspected).collect()
 }
 
 /// What a screen shows for a message.
@@ -208,7 +230,41 @@ pub(crate) fn on_deadline(state: &State, now: Time) -> Vec<Body> {
         .collect()
 }
 
+/// Warnings are given once for each state; work under a face that is not inspected is remembered.
+fn take_warnings(state: &mut State, entry: &Entry, body: &CallSent) {
+    for warning in &body.warnings {
+        state.cuts.told.insert(Told {
+            zone: warning.zone.clone(),
+            rule: warning.rule,
+            state: warning.state,
+        });
+    }
+    if !body.labels.contains(&Label::FaceNotInspected) {
+        return;
+    }
+    let Some(at) = body
+        .mark
+        .as_deref()
+        .and_then(|mark| strip::place_of(state, mark))
+    else {
+        return;
+    };
+    let zones: Vec<String> = state
+        .site()
+        .map(|site| {
+            strip::zones_at(state, site, at)
+                .map(|(zone, _)| zone.id.clone())
+                .collect()
+        })
+        .unwrap_or_default();
+    for zone in zones {
+        let face = state.cuts.face_mut(&zone);
+        face.worked_at = face.worked_at.or(Some(entry.at));
+    }
+}
+
 pub(crate) fn apply_sent(state: &mut State, entry: &Entry, body: &CallSent) {
+    take_warnings(state, entry, body);
     state.calls.insert(
         entry.seq,
         Call {

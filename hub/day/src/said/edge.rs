@@ -126,6 +126,7 @@ fn bodies(
             readings: vec![state.seq + 1],
             labels: vec![],
             checked_at: None,
+            warnings: vec![],
         },
     ));
     if shot.standing == Standing::Crossed {

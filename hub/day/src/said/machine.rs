@@ -6,6 +6,7 @@ use utoipa::ToSchema;
 
 use crate::entry::{Body, Entry};
 use crate::refusal::{Refusal, Thing};
+use crate::said::face_alarm;
 use crate::state::State;
 use crate::views::ground::PlaceCard;
 
@@ -56,10 +57,12 @@ fn known(state: &State, machine: &str) -> Result<(), Refusal> {
 
 pub(crate) fn place(state: &State, asked: &PlaceMachine) -> Result<Vec<Body>, Refusal> {
     known(state, &asked.machine)?;
-    Ok(vec![Body::MachinePlaced(MachinePlaced {
+    let mut bodies = vec![Body::MachinePlaced(MachinePlaced {
         machine: asked.machine.clone(),
         at: asked.at,
-    })])
+    })];
+    bodies.extend(face_alarm::placed_away(state, &asked.machine, asked.at));
+    Ok(bodies)
 }
 
 pub(crate) fn moved(state: &State, asked: &SayMoved) -> Result<Vec<Body>, Refusal> {

@@ -1,16 +1,24 @@
 //! One file for each thing that can be said: its command, its refusals, its entries and its tests together.
 
 pub mod aim;
+pub mod allow_dig;
 pub mod blind;
 pub mod call;
 pub mod check_due;
 pub mod check_shot;
 pub mod day;
+pub mod depth_owed;
 pub mod edge;
+pub mod face_alarm;
+pub mod face_design;
+pub mod face_inspect;
+pub mod face_pins;
+pub mod face_seen;
 pub mod join;
 pub mod laser_test;
 pub mod machine;
 pub mod marks;
+pub mod pothole;
 pub mod prove;
 pub mod quick_call;
 pub mod reading;
@@ -23,5 +31,6 @@ pub mod settle;
 pub mod site;
 pub mod stop;
 pub mod suspect;
+pub mod ticket;
 pub mod touched;
 pub mod turning;

@@ -6,6 +6,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
+use crate::cuts::held;
 use crate::decide::When;
 use crate::entry::Body;
 use crate::refusal::{Refusal, Thing};
@@ -49,6 +50,13 @@ pub(crate) fn say(
     {
         return Err(unknown(Thing::Mark, mark));
     }
+    if let Some(held) = asked
+        .mark
+        .as_deref()
+        .and_then(|mark| held::at_mark(state, mark))
+    {
+        return Err(held.refusal());
+    }
     let mut bodies: Vec<Body> = call::end_live(state, &asked.machine, Ending::Superseded)
         .into_iter()
         .collect();
@@ -66,6 +74,7 @@ pub(crate) fn say(
             readings: vec![],
             labels: vec![],
             checked_at: None,
+            warnings: vec![],
         },
     ));
     Ok(bodies)

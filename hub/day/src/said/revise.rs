@@ -9,6 +9,7 @@ use crate::asked::By;
 use crate::entry::{Body, Entry};
 use crate::refusal::{Refusal, Thing};
 use crate::said::call;
+use crate::said::depth_owed;
 use crate::said::touched::{Touched, touched};
 use crate::state::{MustSee, State};
 use crate::views::call::Ending;
@@ -125,6 +126,7 @@ pub(crate) fn revise(state: &State, asked: &ReviseTarget) -> Result<Vec<Body>, R
         why: asked.why.trim().to_owned(),
         must_see,
     }));
+    bodies.extend(depth_owed::newly(site, &new, &asked.target));
     Ok(bodies)
 }
 

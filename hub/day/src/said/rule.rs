@@ -6,6 +6,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
+use crate::cuts::held;
 use crate::decide::When;
 use crate::entry::Body;
 use crate::refusal::Refusal;
@@ -82,6 +83,9 @@ pub(crate) fn rule(state: &State, by: &By, asked: &Rule, when: When) -> Result<V
             what: "why it is ruled so".into(),
         });
     }
+    if let Some(held) = held::at_mark(state, &asked.mark) {
+        return Err(held.refusal());
+    }
     let mut bodies = vec![Body::Ruled(Ruled {
         mark: asked.mark.clone(),
         reading: id,
@@ -118,6 +122,7 @@ pub(crate) fn rule(state: &State, by: &By, asked: &Rule, when: When) -> Result<V
             readings,
             labels: vec![Label::ByRuling],
             checked_at: None,
+            warnings: vec![],
         },
     ));
     Ok(bodies)

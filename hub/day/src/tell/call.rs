@@ -101,6 +101,7 @@ fn ending(how: Ending) -> (&'static str, &'static str) {
         Ending::Refused => ("the operator can't", "el operador no puede"),
         Ending::NewScreen => ("another phone took over", "otro teléfono tomó su lugar"),
         Ending::Ruled => ("a ruling took its place", "la reemplazó una decisión"),
+        Ending::StaleByFace => ("the face was left", "se dejó el talud"),
     }
 }
 

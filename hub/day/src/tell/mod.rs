@@ -8,6 +8,7 @@ use crate::said::receipt::ScreenNotice;
 use crate::said::revise::TargetRevised;
 
 mod call;
+mod cuts;
 mod laser;
 mod marks;
 mod proving;
@@ -98,19 +99,7 @@ pub fn tell(entry: &Entry) -> Told {
         )
         .machine(&b.machine),
         Body::Ruled(b) => reading::ruled(&b.mark, b.ruling, &b.why),
-        Body::MachinePlaced(b) => {
-            let (x, y) = (feet(b.at.x), feet(b.at.y));
-            Told::new(
-                format!("{} stands at {x}, {y}.", b.machine),
-                format!("{} está en {x}, {y}.", b.machine),
-            )
-            .machine(&b.machine)
-        }
-        Body::MachineMoved(b) => Told::new(
-            format!("{} has moved; its place is unknown.", b.machine),
-            format!("{} se movió; no se sabe dónde está.", b.machine),
-        )
-        .machine(&b.machine),
+        machine @ (Body::MachinePlaced(_) | Body::MachineMoved(_)) => tell_machine(machine),
         people @ (Body::Joined(_)
         | Body::ScreenChanged(_)
         | Body::PhoneRemoved(_)
@@ -134,6 +123,20 @@ pub fn tell(entry: &Entry) -> Told {
         Body::MarksLaid(_) | Body::MarksChecked(_) | Body::MarksScraped(_) => {
             marks::tell(&entry.body)
         }
+        cut @ (Body::FaceInspected(_)
+        | Body::SoilRetyped(_)
+        | Body::FaceRevised(_)
+        | Body::DaylightFound(_)
+        | Body::SeenAtFace(_)
+        | Body::SloughSeen(_)
+        | Body::PinsRead(_)
+        | Body::FaceAlarmed(_)
+        | Body::FaceLeft(_)
+        | Body::DepthOwed(_)
+        | Body::TicketChecked(_)
+        | Body::PaintSaid(_)
+        | Body::PotholeDug(_)
+        | Body::DigAllowed(_)) => cuts::tell(cut),
         Body::EdgeRead(b) => reading::edge(b),
         Body::ReadingTaken(b) => reading::taken(&b.reading, b.spot),
         Body::ReadingAsked(b) => reading::asked(&b.reading, &b.question),
@@ -199,6 +202,25 @@ fn signed(length: Length) -> String {
         format!("+{}", feet(length))
     } else {
         feet(length)
+    }
+}
+
+fn tell_machine(body: &Body) -> Told {
+    match body {
+        Body::MachinePlaced(b) => {
+            let (x, y) = (feet(b.at.x), feet(b.at.y));
+            Told::new(
+                format!("{} stands at {x}, {y}.", b.machine),
+                format!("{} está en {x}, {y}.", b.machine),
+            )
+            .machine(&b.machine)
+        }
+        Body::MachineMoved(b) => Told::new(
+            format!("{} has moved; its place is unknown.", b.machine),
+            format!("{} se movió; no se sabe dónde está.", b.machine),
+        )
+        .machine(&b.machine),
+        _ => Told::default(),
     }
 }
 

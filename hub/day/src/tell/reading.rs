@@ -68,6 +68,23 @@ pub(super) fn taken(reading: &Reading, spot: Option<SpotReason>) -> Told {
                 SpotReason::NoMachine => ("no machine assigned", "sin máquina asignada"),
                 SpotReason::SetUpInDoubt => ("laser in doubt", "láser en duda"),
                 SpotReason::SetUpClosed => ("set-up taken down", "puesta levantada"),
+                SpotReason::FaceLeft => ("the face was left", "se dejó el talud"),
+                SpotReason::DaylightOver => (
+                    "the face would come to daylight over a line",
+                    "el talud saldría sobre una línea",
+                ),
+                SpotReason::NotLocated => ("no ticket covers it", "ningún boleto lo cubre"),
+                SpotReason::TicketLapsed => {
+                    ("the ticket does not hold today", "el boleto no vale hoy")
+                }
+                SpotReason::PaintGone => (
+                    "a buried line's paint is gone",
+                    "se borró la marca de una línea",
+                ),
+                SpotReason::CrossingTooNear => (
+                    "it crosses a buried line too near",
+                    "cruza una línea enterrada demasiado cerca",
+                ),
             };
             (
                 format!(" Spot elevation, no call: {en}."),

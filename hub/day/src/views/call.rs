@@ -9,6 +9,7 @@ use earthwork::words::{CallText, Language, QuickWord, ScreenUnit};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::cuts::depth::DepthWarning;
 use crate::said::call::text;
 use crate::state::Call;
 use crate::time::Time;
@@ -56,6 +57,10 @@ pub enum Label {
     NotProved,
     /// The laser was not checked for more than twice the interval: see `checked_at`.
     NotChecked,
+    /// Within the band of a buried line: dug by hand.
+    HandDig,
+    /// Under a face that nobody has inspected today.
+    FaceNotInspected,
 }
 
 /// Where a call is in its life.
@@ -105,6 +110,8 @@ pub enum Ending {
     NewScreen,
     /// A supervisor's ruling took its place.
     Ruled,
+    /// The face over it was left.
+    StaleByFace,
 }
 
 /// The keep-out reminder that stands with a call.
@@ -160,6 +167,8 @@ pub struct CallView {
     pub witness: Option<String>,
     /// The keep-out reminder.
     pub reminder: Option<Reminder>,
+    /// Rules of depth that are near.
+    pub warnings: Vec<DepthWarning>,
 }
 
 /// A call as the screens show it.
@@ -195,5 +204,6 @@ pub(crate) fn view(id: u64, call: &Call) -> CallView {
         got_at: call.got_at,
         witness: call.witness.clone(),
         reminder: sent.reminder.clone(),
+        warnings: sent.warnings.clone(),
     }
 }

@@ -18,6 +18,7 @@ use crate::state::{SetUp, State, TestedLaser};
 use crate::time::Time;
 use crate::views::call::CallView;
 use crate::views::cards;
+use crate::views::cuts::{self, CutsCard};
 
 /// What the ground phones show; the same for all of them.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -37,6 +38,8 @@ pub struct Ground {
     pub shots: Vec<Shot>,
     /// What a failed check or a bump put in doubt, while marks are still to be shot again or the laser is in doubt.
     pub suspects: Vec<SuspectCard>,
+    /// Cuts and what is buried.
+    pub cuts: CutsCard,
 }
 
 /// A machine as the ground person and the supervisor see it.
@@ -276,6 +279,7 @@ pub fn view(state: &State) -> Option<Ground> {
         set_ups: cards::set_ups(state),
         marks: cards::marks(state),
         shots: shots(state, site),
+        cuts: cuts::card(state, false),
         suspects: cards::suspects(state)
             .into_iter()
             .filter(|card| !card.shoot_again.is_empty() || cards::in_doubt(state, &card.set_up))

@@ -7,6 +7,8 @@ pub mod call;
 mod cards;
 pub mod contour;
 pub mod coverage;
+pub mod cuts;
+mod cuts_owed;
 pub mod ground;
 pub mod operator;
 pub mod pocket;

@@ -1,14 +1,21 @@
 //! The cab's screen: one call, or why there is none.
 
+use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::cuts::buried::{self, Crossing};
+use crate::cuts::strip;
+use crate::said::face_alarm::AlarmWhy;
 use crate::said::set_up::DoubtReason;
-use crate::site::MachineShape;
+use crate::site::{Machine, MachineShape, Site};
 use crate::state::{Cab, Call, State};
 use crate::time::Time;
 use crate::views::call::{self, CallState, CallView, Ending};
 use crate::views::ground::SetUpState;
+
+/// A buried line this near to where a machine digs stands on its screen (common practice).
+const NEAR_BAND: Length = Length::from_hundredths_of_a_foot(1_500);
 
 /// What one machine's screen shows.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -32,6 +39,25 @@ pub struct Operator {
     pub screen: CabScreen,
     /// Since when the operator has been asking for a look.
     pub look_asked_at: Option<Time>,
+    /// Faces that were left: nobody under them.
+    pub faces_left: Vec<FaceStrip>,
+    /// Stretches near by that are dug by hand.
+    pub hand_dig: Vec<Crossing>,
+}
+
+/// A face that was left.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct FaceStrip {
+    /// Which.
+    pub zone: String,
+    /// The name that people read.
+    pub name: String,
+    /// Why.
+    pub why: AlarmWhy,
+    /// Since when.
+    pub since: Time,
+    /// Nobody nearer to its toe than this.
+    pub strip: Length,
 }
 
 /// What fills the cab's screen. Anything but a live call shows no number.
@@ -48,6 +74,17 @@ pub enum CabScreen {
         since: Time,
         /// Every machine, not this one alone.
         all: bool,
+    },
+    /// The machine may be under a face that is left: track back, then press.
+    LeaveFace {
+        /// Which.
+        zone: String,
+        /// The name that people read.
+        name: String,
+        /// Why.
+        why: AlarmWhy,
+        /// Since when.
+        since: Time,
     },
     /// The laser is in doubt: the number is withdrawn.
     Pause {
@@ -106,13 +143,15 @@ pub fn view(state: &State, machine: &str) -> Option<Operator> {
         works_on,
         direction: here.direction.clone(),
         device: cab.device.clone(),
-        screen: screen(state, cab),
+        screen: screen(state, machine, cab),
         look_asked_at: cab.look_asked_at,
+        faces_left: faces_left(state, site),
+        hand_dig: hand_dig(state, here, cab),
     })
 }
 
 /// The gravest thing first: a stop hides a pause, a pause hides a call.
-fn screen(state: &State, cab: &Cab) -> CabScreen {
+fn screen(state: &State, machine: &str, cab: &Cab) -> CabScreen {
     if let Some(stop) = &cab.stop {
         return CabScreen::Stop {
             by: stop.by.clone(),
@@ -120,6 +159,9 @@ fn screen(state: &State, cab: &Cab) -> CabScreen {
             since: stop.since,
             all: stop.all,
         };
+    }
+    if let Some(leave) = leave_face(state, machine) {
+        return leave;
     }
     if let Some((set_up, since)) = &cab.paused
         && let Some(SetUpState::InDoubt { why, .. }) =
@@ -152,6 +194,52 @@ fn screen(state: &State, cab: &Cab) -> CabScreen {
         Some(call) => ended(call),
         None => CabScreen::NoCall,
     }
+}
+
+fn leave_face(state: &State, machine: &str) -> Option<CabScreen> {
+    let must = state.cuts.must_leave.get(machine)?;
+    let zone = state.site()?.cuts.face(&must.zone)?;
+    let alarm = state.cuts.face(&must.zone)?.alarm.as_ref()?;
+    Some(CabScreen::LeaveFace {
+        zone: zone.id.clone(),
+        name: zone.name.clone(),
+        why: alarm.why.clone(),
+        since: must.since,
+    })
+}
+
+fn faces_left(state: &State, site: &Site) -> Vec<FaceStrip> {
+    let left = site.cuts.faces.iter().filter_map(|zone| {
+        let alarm = state.cuts.face(&zone.id)?.alarm.as_ref()?;
+        Some(FaceStrip {
+            zone: zone.id.clone(),
+            name: zone.name.clone(),
+            why: alarm.why.clone(),
+            since: alarm.since,
+            strip: strip::highest(state, zone),
+        })
+    });
+    left.collect()
+}
+
+/// Stretches of this machine's own trenches within 15 ft of where it was last told to dig.
+fn hand_dig(state: &State, machine: &Machine, cab: &Cab) -> Vec<Crossing> {
+    let near = |crossing: &Crossing| {
+        let place = cab
+            .last_mark
+            .as_deref()
+            .and_then(|mark| strip::place_of(state, mark));
+        let away = place.map(|place| place.distance(crossing.at));
+        away.is_none_or(|away| away <= NEAR_BAND)
+    };
+    buried::crossings(state)
+        .into_iter()
+        .filter(|crossing| {
+            let target = crossing.target.as_ref();
+            target.is_some_and(|target| machine.works_on.contains(target))
+        })
+        .filter(near)
+        .collect()
 }
 
 /// What is left of a call that has ended: gone quietly, or said to be old.

@@ -1,12 +1,14 @@
 //! The day's sheet: what changes seldom. Marks with their dig-to, targets with every layer, rods, benchmarks.
 
 use earthwork::length::Length;
+use earthwork::point::Point;
 use earthwork::rod::Rod;
 use earthwork::target::DigTo;
 use earthwork::tolerance::Tolerance;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::cuts::plan::{Structure, Ticket, Utility};
 use crate::said::marks::Paint;
 use crate::said::prove::{self, ToProve};
 use crate::site::{Benchmark, Laser, Line, Machine, Mark, Site, Target};
@@ -36,6 +38,27 @@ pub struct Sheet {
     pub machines: Vec<Machine>,
     /// Targets that wait for a second person to type them, without their values.
     pub to_prove: Vec<ToProve>,
+    /// Faces and trenches: toes and where they come to daylight.
+    pub faces: Vec<SheetFace>,
+    /// Buried lines.
+    pub utilities: Vec<Utility>,
+    /// The ground that tickets cover.
+    pub tickets: Vec<Ticket>,
+    /// Footings and walls behind the cuts.
+    pub structures: Vec<Structure>,
+}
+
+/// A face or a trench on the plan.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct SheetFace {
+    /// Its name.
+    pub id: String,
+    /// Its toe.
+    pub toe: Vec<Point>,
+    /// Where it comes to daylight, in order along the toe; empty before it was worked out.
+    pub daylight: Vec<Point>,
+    /// Over a line that nobody may cross.
+    pub over: bool,
 }
 
 /// A mark with what it asks for.
@@ -44,7 +67,7 @@ pub struct SheetMark {
     /// Its name.
     pub id: String,
     /// Where it is.
-    pub place: earthwork::point::Point,
+    pub place: Point,
     /// Its target.
     pub target: Option<String>,
     /// The machine that its target is assigned to.
@@ -92,6 +115,28 @@ pub fn view(state: &State) -> Option<Sheet> {
         lasers: site.lasers.clone(),
         machines: site.machines.clone(),
         to_prove: prove::to_prove(state),
+        faces: site
+            .cuts
+            .faces
+            .iter()
+            .map(|zone| {
+                let found = state
+                    .cuts
+                    .face(&zone.id)
+                    .and_then(|now| now.daylight.as_ref());
+                SheetFace {
+                    id: zone.id.clone(),
+                    toe: zone.toe.iter().map(|corner| corner.at).collect(),
+                    daylight: found
+                        .map(|found| found.places.iter().map(|place| place.at).collect())
+                        .unwrap_or_default(),
+                    over: found.is_some_and(|found| found.crossed().next().is_some()),
+                }
+            })
+            .collect(),
+        utilities: site.cuts.utilities.clone(),
+        tickets: site.cuts.tickets.clone(),
+        structures: site.cuts.structures.clone(),
     })
 }
 

@@ -11,7 +11,7 @@ use crate::state::State;
 use crate::time::Time;
 use crate::views::coverage::{self, RunCoverage};
 use crate::views::ground::{MachineCard, MarkCard, ScreenCard, SetUpCard, SetUpState, SuspectCard};
-use crate::views::{cards, contour};
+use crate::views::{cards, contour, cuts, cuts_owed};
 
 /// What the supervisor's page shows.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -47,6 +47,8 @@ pub struct Supervisor {
     pub coverage: Vec<RunCoverage>,
     /// Lines of levels of the day: a point of one can be taken as a benchmark.
     pub levels: Vec<LevelsCard>,
+    /// Cuts and what is buried, with what is for the engineer.
+    pub cuts: Box<cuts::CutsCard>,
 }
 
 /// A line of levels that closes.
@@ -134,6 +136,48 @@ pub enum ExceptionKind {
         target: String,
         /// What differs, both as they are.
         differs: Vec<crate::said::prove::Differs>,
+    },
+    /// A face was left: the competent person inspects it.
+    FaceLeft {
+        /// Which.
+        zone: String,
+        /// Why.
+        why: crate::said::face_alarm::AlarmWhy,
+    },
+    /// A face waits for an inspection.
+    InspectionDue {
+        /// Which.
+        zone: String,
+        /// Why.
+        why: crate::cuts::now::InspectionWhy,
+        /// Somebody was called to work there without one.
+        overdue: bool,
+    },
+    /// A face would come to daylight over a line.
+    DaylightOver {
+        /// Which face.
+        zone: String,
+        /// Which line.
+        line: String,
+        /// Nobody may cross it.
+        no_cross: bool,
+        /// The least distance; below zero is over it.
+        least: Length,
+    },
+    /// A trench crosses a buried line too near.
+    CrossingTooNear {
+        /// How.
+        crossing: crate::cuts::buried::Crossing,
+    },
+    /// A buried line's paint is gone.
+    PaintGone {
+        /// Which line.
+        utility: String,
+    },
+    /// A ticket was not looked at today, lapses soon, or has no answer.
+    TicketWaits {
+        /// The ticket.
+        ticket: cuts::TicketCard,
     },
     /// An operator asks for a look.
     LookAsked {
@@ -227,6 +271,7 @@ pub fn view(state: &State) -> Option<Supervisor> {
                 run: run.clone(),
             })
             .collect(),
+        cuts: Box::new(cuts::card(state, true)),
         machines,
         set_ups,
         marks,
@@ -295,6 +340,7 @@ fn exceptions(
             what: ExceptionKind::SiteChanged,
         });
     }
+    found.extend(cuts_owed::exceptions(state));
     found.sort_by_key(|exception| exception.since);
     found
 }

@@ -79,7 +79,7 @@ pub fn benches(
             rise,
             tread: rounded((counts(rise) * rules.slopes.of(class)).ceil()),
         });
-        left = left - rise;
+        left -= rise;
     }
     Ok(found)
 }

@@ -93,6 +93,7 @@ pub enum Thumb {
 /// What was found, by eye, by hand and by instrument.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields, default)]
+#[expect(clippy::struct_excessive_bools, reason = "each is a find of its own")]
 pub struct Evidence {
     /// What the soil is.
     pub material: Option<Material>,
@@ -163,12 +164,12 @@ impl Evidence {
             .map(|(_, class)| *class)
             .max()
             .unwrap_or(SoilClass::Rock);
-        let known = self.strength.is_some() || !matches!(self.material, Some(Material::Cohesive));
-        let weakest = match self.material {
-            None => SoilClass::C,
-            Some(_) if known => firmest,
-            Some(_) => SoilClass::C,
+        let known = match self.material {
+            None => false,
+            Some(Material::Cohesive) => self.strength.is_some(),
+            Some(_) => true,
         };
+        let weakest = if known { firmest } else { SoilClass::C };
         Bounds {
             firmest,
             weakest: weakest.max(firmest),

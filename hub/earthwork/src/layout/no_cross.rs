@@ -43,6 +43,7 @@ pub struct LineDoubts {
 /// Where an edge stands against the line.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize, ToSchema)]
 #[serde(rename_all = "snake_case")]
+#[schema(as = LineStanding)]
 pub enum Standing {
     /// Over the line beyond doubt.
     Crossed,

@@ -12,16 +12,13 @@ const ROWS: &str = include_str!("../../../../fixtures/demo-day/rows.jsonl");
 /// Kinds of rows that no command exists for yet, with what they belong to. They are skipped by name.
 pub(super) const LATER: &[(&str, &str)] = &[
     ("agree_slew", "two machines near each other"),
-    ("check_ticket", "start checks"),
     ("close_day", "closing and signing the day"),
     ("confirm_stop", "entering the keep-out"),
-    ("dig_pothole", "buried lines"),
     ("enter_keep_out", "entering the keep-out"),
     ("find_link", "entering the keep-out: the OUT that waited"),
     ("haul_in", "loads"),
     ("haul_out", "loads"),
     ("inspect", "inspections"),
-    ("inspect_face", "the cut face"),
     ("lose_link", "entering the keep-out: still IN"),
     (
         "low_battery",
@@ -32,16 +29,10 @@ pub(super) const LATER: &[(&str, &str)] = &[
     ("order_gravel", "gravel"),
     ("out_by_witness", "entering the keep-out"),
     ("patch_gravel", "gravel"),
-    ("read_pins", "the cut face"),
     ("ready_day", "start checks"),
     ("refuse_release", "entering the keep-out"),
-    ("retype_soil", "the cut face"),
-    ("revise_face", "the cut face"),
-    ("see_slough", "the cut face"),
-    ("see_water", "the cut face"),
     ("sign_day", "closing and signing the day"),
     ("test_soil", "soil tests"),
-    ("trim_face", "the cut face"),
     ("visit", "visitors"),
 ];
 

@@ -194,6 +194,25 @@ impl<'a, 't> Fields<'a, 't> {
         items.iter().map(|item| point(notes, key, item)).collect()
     }
 
+    /// Places with their elevation, `[["x", "y", "z"], …]`.
+    pub(super) fn places(&self, notes: &mut Notes, key: &str) -> Option<Vec<(Point, Length)>> {
+        let value = self.needed(notes, key)?;
+        let each = list(notes, key, value)?.into_iter().map(|item| {
+            let parts = list(notes, key, item)?;
+            let [x, y, z] = parts.as_slice() else {
+                notes.wrong_at(
+                    item.span().start,
+                    format!("`{key}` must be places with their elevation: [[\"12.00 ft\", \"30.00 ft\", \"302.00 ft\"], …]."),
+                );
+                return None;
+            };
+            let (x, y) = (length(notes, key, x), length(notes, key, y));
+            let elevation = length(notes, key, z);
+            Some((Point { x: x?, y: y? }, elevation?))
+        });
+        each.collect()
+    }
+
     /// Lengths in order; none when left out.
     pub(super) fn lengths(&self, notes: &mut Notes, key: &str) -> Option<Vec<Length>> {
         let Some(value) = self.find(key) else {

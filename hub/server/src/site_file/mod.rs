@@ -6,7 +6,9 @@
 //! | benchmarks, lines, machines, rods, lasers, rules | `things` |
 //! | targets with their stack; their shapes | `targets`, `shapes` |
 //! | marks in the file, and from a table | `marks`, `marks_csv` |
+//! | faces, buried lines, tickets, whose rules hold | `cuts` |
 
+mod cuts;
 mod fields;
 mod marks;
 mod marks_csv;
@@ -188,6 +190,7 @@ fn site(
         || Some(Rules::default()),
         |fields| things::rules(notes, &fields),
     );
+    let cuts = cuts::cuts(notes, top, &files);
     top.done(notes);
     Some(Site {
         name: name?,
@@ -200,6 +203,7 @@ fn site(
         lasers,
         rules: rules?,
         frame: frame?,
+        cuts: cuts?,
     })
 }
 

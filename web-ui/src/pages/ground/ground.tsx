@@ -5,6 +5,7 @@ import { MachineLine } from "../../parts/machine";
 import { ground, me, sheet } from "../../state";
 import { t } from "../../words";
 import { machine } from "./at";
+import { FaceLeftStrip } from "./face";
 import { LaserPage } from "./laser";
 import { MarksPage } from "./marks";
 import { ReadPage } from "./read";
@@ -35,6 +36,7 @@ export function GroundPage({ onBoard }: { onBoard?: (() => void) | undefined }) 
         tab === "read" && machine.value && <MachineLine card={machine.value} onPress={() => setWith(true)} />
       }
     >
+      <FaceLeftStrip />
       {!ground.value || !sheet.value ? (
         <p class="empty">{words.loading}</p>
       ) : tab === "read" ? (

@@ -7,8 +7,10 @@ import { ground, sheet } from "../../state";
 import type { SheetMark } from "../../wire";
 import { t } from "../../words";
 import { chooseMark, digTo, mark } from "./at";
+import { FacePanel } from "./face";
 import { nearest } from "./near";
 import { PaintPanel, paintWords } from "./paint";
+import { PipesPanel } from "./pipes";
 import { SumsPanel } from "./sums";
 
 export function MarksPage({ onChosen }: { onChosen: () => void }) {
@@ -18,6 +20,8 @@ export function MarksPage({ onChosen }: { onChosen: () => void }) {
   const [paint, setPaint] = useState(false);
   const [plan, setPlan] = useState(false);
   const [sums, setSums] = useState(false);
+  const [open, setOpen] = useState<"face" | "pipes" | null>(null);
+  const cuts = ground.value?.cuts;
   const all = sheet.value?.marks ?? [];
   const here = mark.value;
   const ordered = near && here ? nearest(all, here.place) : all;
@@ -46,12 +50,24 @@ export function MarksPage({ onChosen }: { onChosen: () => void }) {
         <Key kind="chip" onPress={() => setSums(true)}>
           {words.sumsKey}
         </Key>
+        {cuts && cuts.faces.length > 0 && (
+          <Key kind="chip" onPress={() => setOpen("face")}>
+            {words.cuts.face}
+          </Key>
+        )}
+        {cuts && cuts.utilities.length > 0 && (
+          <Key kind="chip" onPress={() => setOpen("pipes")}>
+            {words.cuts.pipes}
+          </Key>
+        )}
         {here && (
           <Key kind="chip" onPress={() => setPaint(true)}>
             {words.paint}
           </Key>
         )}
       </div>
+      {open === "face" && <FacePanel onClose={() => setOpen(null)} />}
+      {open === "pipes" && <PipesPanel onClose={() => setOpen(null)} />}
       {sums && <SumsPanel onClose={() => setSums(false)} />}
       {paint && <PaintPanel onClose={() => setPaint(false)} />}
       {plan && sheet.value && (

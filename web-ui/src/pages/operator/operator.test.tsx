@@ -42,6 +42,7 @@ const call: CallView = {
   sent_at: 1_000,
   stale_at: 60_000,
   state: { kind: "sent" },
+  warnings: [],
 };
 
 const view: Operator = {
@@ -53,6 +54,8 @@ const view: Operator = {
   direction: "west",
   device: "m1",
   screen: { kind: "call", call },
+  faces_left: [],
+  hand_dig: [],
 };
 
 const who: Me = {
@@ -87,6 +90,48 @@ describe("the cab's page", () => {
   it("shows the live call", () => {
     expect(numbers()).toBe(1);
     expect(root.querySelector(".told")?.getAttribute("aria-label")).toContain("DOWN 3");
+  });
+
+  it("says HAND DIG, a rule of depth and a face that is left beside the call", () => {
+    act(() => {
+      operator.value = {
+        ...view,
+        screen: {
+          kind: "call",
+          call: {
+            ...call,
+            labels: ["hand_dig"],
+            warnings: [
+              {
+                zone: "Z",
+                rule: "egress",
+                state: "next_tenth",
+                limit: 4 * FOOT,
+                left: (8 * FOOT) / 100,
+                depth: (392 * FOOT) / 100,
+                section: "s",
+              },
+            ],
+          },
+        },
+        faces_left: [
+          { zone: "Z", name: "north face", why: { kind: "slough" }, since: 1_000, strip: 11.94 * FOOT },
+        ],
+      };
+    });
+    expect(root.querySelector(".hand-dig")?.textContent).toContain("HAND DIG");
+    expect(root.querySelector(".depth-warning")?.textContent).toContain("0.08 ft left to 4 ft");
+    expect(root.querySelector(".ground-strip.left")?.textContent).toContain("nobody within 12 ft");
+  });
+
+  it("shows no number to a machine that must leave a face", () => {
+    act(() => {
+      const left = { kind: "leave_face", zone: "Z", name: "north face", since: 1_000 } as const;
+      operator.value = { ...view, screen: { ...left, why: { kind: "pins", pins: "C1-C2" } } };
+    });
+    expect(numbers()).toBe(0);
+    expect(root.textContent).toContain("LEAVE THE FACE");
+    expect(root.textContent).toContain("Pins C1-C2 open too fast");
   });
 
   it("starts the number's clock anew with each heartbeat", () => {

@@ -12,6 +12,7 @@ import { beats, bye, halted, linked, me, now, operator } from "../../state";
 import type { CabScreen, CallView, Operator } from "../../wire";
 import { t } from "../../words";
 import { CantPanel } from "./cant";
+import { GroundStrips } from "./ground_strips";
 import { useReceipts } from "./receipts";
 import { Screen } from "./screen";
 import { useTunes } from "./tunes";
@@ -43,7 +44,10 @@ export function OperatorPage() {
         <NoLink armed={linked.value ? armed : ""} away={away ? t().bye[away] : null} />
         {view && screen && (
           <div class={`living ${armed}`}>
-            <Screen view={view} screen={screen} />
+            <GroundStrips view={view} />
+            <div class="filling">
+              <Screen view={view} screen={screen} />
+            </div>
           </div>
         )}
       </main>

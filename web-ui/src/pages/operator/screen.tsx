@@ -7,6 +7,7 @@ import { ago } from "../../show";
 import { now } from "../../state";
 import type { CabScreen, CallView, Operator, Reminder } from "../../wire";
 import { t } from "../../words";
+import { DepthWarnings, HandDigPlate, LeaveFace } from "./ground_strips";
 import { Section } from "./section";
 
 export function Screen({ view, screen }: { view: Operator; screen: CabScreen }) {
@@ -14,6 +15,8 @@ export function Screen({ view, screen }: { view: Operator; screen: CabScreen }) 
   switch (screen.kind) {
     case "stop":
       return <Stop screen={screen} machine={view.machine} />;
+    case "leave_face":
+      return <LeaveFace screen={screen} />;
     case "pause":
       return <Plate title={words.pause} lines={[words.pauseWhy(screen.set_up)]} />;
     case "new_target":
@@ -93,8 +96,10 @@ function Call({ call }: { call: CallView }) {
         <span class="age">{ago(now.value - call.made_at)}</span>
       </div>
       {call.labels.length > 0 && <p class="labels">{labelWords(call).join(" · ")}</p>}
+      <DepthWarnings warnings={call.warnings} />
       {call.reminder && <Strip reminder={call.reminder} />}
       <Section call={call} />
+      {call.labels.includes("hand_dig") && <HandDigPlate />}
       {call.reminder?.loud && <Loud reminder={call.reminder} />}
     </div>
   );

@@ -31,7 +31,7 @@ export function useTunes(screen: CabScreen | null): void {
     if (spoken.value && text) speak(text.spoken, language.value, rest);
     navigator.vibrate?.(200);
   }, [call?.id]);
-  const stopped = screen?.kind === "stop" ? screen.since : null;
+  const stopped = screen?.kind === "stop" || screen?.kind === "leave_face" ? screen.since : null;
   useEffect(() => {
     if (stopped === null) return undefined;
     let left = TIMES;

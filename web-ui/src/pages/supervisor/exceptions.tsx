@@ -5,6 +5,7 @@ import { ago, feet, signed } from "../../show";
 import { language, now } from "../../state";
 import type { ExceptionKind, Supervisor } from "../../wire";
 import { t } from "../../words";
+import { cutsWords } from "./cuts_exceptions";
 import { DifferencePanel, LiftPanel, RulePanel } from "./panels";
 
 /** More than this at once helps nobody; the rest follow as these go. */
@@ -84,6 +85,13 @@ function exceptionWords(what: ExceptionKind): string {
       return words.exception.target_not_seen(what.machine, what.target);
     case "look_asked":
       return words.exception.look_asked(what.machine);
+    case "face_left":
+    case "inspection_due":
+    case "daylight_over":
+    case "crossing_too_near":
+    case "paint_gone":
+    case "ticket_waits":
+      return cutsWords(what);
     case "target_typed_apart":
       return words.exception.target_typed_apart(what.target, bothTyped(what.differs));
   }

@@ -7,6 +7,7 @@ use super::{end_live, live};
 use crate::asked::{By, Role};
 use crate::entry::{Body, Entry};
 use crate::refusal::Refusal;
+use crate::said::face_alarm;
 use crate::said::stop::Stopped;
 use crate::state::{Call, State};
 use crate::views::call::{CallState, Ending};
@@ -167,10 +168,19 @@ pub(crate) fn cant(state: &State, by: &By, asked: &SayCant) -> Result<Vec<Body>,
             _ => "face / talud",
         };
         bodies.push(Body::Stopped(Stopped {
-            machines: vec![machine],
+            machines: vec![machine.clone()],
             all: false,
             why: why.to_owned(),
         }));
+    }
+    if asked.why == CantReason::Face {
+        let mark = live.and_then(|(_, call)| call.sent.mark.as_deref());
+        let alarm = face_alarm::said_from_cab(state, mark).into_iter();
+        // Its own call has ended just above.
+        bodies
+            .extend(alarm.filter(
+                |body| !matches!(body, Body::CallEnded(ended) if ended.machine == machine),
+            ));
     }
     Ok(bodies)
 }

@@ -6,6 +6,7 @@ use earthwork::tolerance::Verdict;
 use super::shot::Shot;
 use super::{Reading, ReadingTaken};
 use crate::asked::By;
+use crate::cuts::depth;
 use crate::decide::When;
 use crate::entry::Body;
 use crate::refusal::Refusal;
@@ -73,6 +74,13 @@ pub(super) fn bodies(
     if checked_at.is_some() {
         labels.push(Label::NotChecked);
     }
+    let warnings = depth::warnings(
+        state,
+        &target.id,
+        shot.mark.place,
+        shot.elevation,
+        judged.dig_to,
+    );
     let mut readings = judged.joined;
     readings.push(id);
     bodies.push(call::send(
@@ -89,6 +97,7 @@ pub(super) fn bodies(
             readings,
             labels,
             checked_at,
+            warnings,
         },
     ));
     Ok(bodies)

@@ -8,6 +8,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
+use crate::cuts::held;
 use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::refusal::Refusal;
@@ -184,6 +185,18 @@ pub enum SpotReason {
     SetUpInDoubt,
     /// The set-up is closed.
     SetUpClosed,
+    /// People have left the face over it.
+    FaceLeft,
+    /// The face would come to daylight over a line that nobody may cross.
+    DaylightOver,
+    /// No locate ticket covers it.
+    NotLocated,
+    /// The ticket that covers it does not hold today.
+    TicketLapsed,
+    /// A buried line's paint is gone.
+    PaintGone,
+    /// The trench crosses a buried line too near.
+    CrossingTooNear,
 }
 
 /// A reading was asked about: not judged, not shown.
@@ -258,7 +271,12 @@ fn weigh(state: &State, by: &By, asked: &TakeReading, when: When) -> Result<Vec<
             mark: shot.mark.id.clone(),
         });
     }
-    if let Some(why) = shot.spot_reason() {
+    // Without a target or a machine there is no call to hold back.
+    let held = || {
+        shot.target.and(shot.machine)?;
+        held::at(state, shot.mark.place, shot.mark.target.as_deref()).map(|held| held.spot())
+    };
+    if let Some(why) = shot.spot_reason().or_else(held) {
         let reading = shot.reading(asked, None);
         return Ok(vec![Body::ReadingTaken(ReadingTaken {
             reading,

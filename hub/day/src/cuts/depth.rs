@@ -1,0 +1,187 @@
+//! Which rule of depth comes next: said before the next tenth that breaks it, once for each state.
+
+use earthwork::face::{ExcavationRules, Limit};
+use earthwork::length::Length;
+use earthwork::point::Point;
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+use super::plan::{CutKind, FaceZone};
+use super::strip;
+use crate::site::Site;
+use crate::state::State;
+
+/// Within this of a limit it is said: the next tenth breaks it.
+const NEXT_TENTH: Length = Length::from_hundredths_of_a_foot(10);
+
+/// A rule of depth.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum DepthRule {
+    /// A ladder, stair or ramp.
+    Egress,
+    /// Protection against a cave-in.
+    Protection,
+    /// An engineer's design.
+    Engineer,
+}
+
+/// How near.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum DepthState {
+    /// What is called digs past it.
+    Ahead,
+    /// The next tenth breaks it.
+    NextTenth,
+    /// It is owed.
+    Owed,
+}
+
+/// A warning that was given.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+pub struct Told {
+    /// The face.
+    pub zone: String,
+    /// The rule.
+    pub rule: DepthRule,
+    /// How near.
+    pub state: DepthState,
+}
+
+/// A rule of depth that is near.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct DepthWarning {
+    /// The face.
+    pub zone: String,
+    /// The rule.
+    pub rule: DepthRule,
+    /// How near.
+    pub state: DepthState,
+    /// The rule's depth.
+    pub limit: Length,
+    /// What is left before it; nothing when it is owed.
+    pub left: Length,
+    /// How deep it is.
+    pub depth: Length,
+    /// The rule's section.
+    pub section: String,
+}
+
+/// A mark that a rule of depth is owed at.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct DepthOwed {
+    /// The mark.
+    pub mark: String,
+    /// The face.
+    pub zone: String,
+    /// The rule.
+    pub rule: DepthRule,
+    /// How deep it will be.
+    pub depth: Length,
+}
+
+fn limits<'a>(rules: &'a ExcavationRules, zone: &FaceZone) -> Vec<(DepthRule, &'a Limit)> {
+    let mut found = vec![(DepthRule::Engineer, &rules.engineer)];
+    if zone.kind == CutKind::Trench {
+        found.push((DepthRule::Protection, &rules.protection));
+        found.push((DepthRule::Egress, &rules.egress.limit));
+    }
+    found
+}
+
+/// How deep a place would be cut in a zone, from the ground over its toe.
+fn depth(zone: &FaceZone, at: Point, bottom: Length) -> Option<Length> {
+    let here = strip::on_toe(zone, at)?;
+    Some((strip::ground(zone, here.at).ok()? - bottom).max(Length::ZERO))
+}
+
+fn zones_of<'a>(site: &'a Site, target: &'a str) -> impl Iterator<Item = &'a FaceZone> {
+    site.cuts
+        .faces
+        .iter()
+        .filter(move |zone| zone.target.as_deref() == Some(target))
+}
+
+/// The warnings that a reading brings and that were not given before, gravest first.
+pub(crate) fn warnings(
+    state: &State,
+    target: &str,
+    at: Point,
+    measured: Length,
+    dig_to: Length,
+) -> Vec<DepthWarning> {
+    let Some(site) = state.site() else {
+        return vec![];
+    };
+    let rules = site.cuts.rules();
+    let mut found = Vec::new();
+    for zone in zones_of(site, target) {
+        let (Some(is), Some(will)) = (depth(zone, at, measured), depth(zone, at, dig_to)) else {
+            continue;
+        };
+        for (rule, limit) in limits(&rules, zone) {
+            let near = if limit.owed(is) {
+                DepthState::Owed
+            } else if limit.owed(will) {
+                DepthState::Ahead
+            } else if limit.depth - is <= NEXT_TENTH {
+                DepthState::NextTenth
+            } else {
+                continue;
+            };
+            let told = state
+                .cuts
+                .told
+                .iter()
+                .any(|told| told.zone == zone.id && told.rule == rule && told.state >= near);
+            if !told {
+                found.push(DepthWarning {
+                    zone: zone.id.clone(),
+                    rule,
+                    state: near,
+                    limit: limit.depth,
+                    left: (limit.depth - is).max(Length::ZERO),
+                    depth: is,
+                    section: limit.section.clone(),
+                });
+            }
+        }
+    }
+    found
+}
+
+/// What the marks of a target owe at their dig-to.
+pub(crate) fn owed(site: &Site, target: &str) -> Vec<DepthOwed> {
+    let rules = site.cuts.rules();
+    let Some(grade) = site.target(target) else {
+        return vec![];
+    };
+    let mut found = Vec::new();
+    for zone in zones_of(site, target) {
+        for mark in site
+            .marks
+            .iter()
+            .filter(|mark| mark.target.as_deref() == Some(target))
+        {
+            let Ok(dig_to) = crate::said::reading::dig_to(grade, mark, None) else {
+                continue;
+            };
+            let Some(depth) = depth(zone, mark.place, dig_to) else {
+                continue;
+            };
+            let owed = limits(&rules, zone)
+                .into_iter()
+                .find(|(_, limit)| limit.owed(depth));
+            if let Some((rule, _)) = owed {
+                found.push(DepthOwed {
+                    mark: mark.id.clone(),
+                    zone: zone.id.clone(),
+                    rule,
+                    depth,
+                });
+            }
+        }
+    }
+    found
+}

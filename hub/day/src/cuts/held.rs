@@ -1,0 +1,205 @@
+//! What holds a call back: a face that is left, a daylight line over a line, ground that nobody has located.
+
+use earthwork::length::Length;
+use earthwork::point::Point;
+use earthwork::words::Language;
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+use super::buried::{crossings, from_line};
+use super::plan::Ticket;
+use super::strip;
+use crate::refusal::Refusal;
+use crate::said::reading::SpotReason;
+use crate::site::Site;
+use crate::state::State;
+
+/// Where the paint is gone, calls this near the line wait for it (common practice).
+const NO_PAINT: Length = Length::from_hundredths_of_a_foot(500);
+
+/// What holds a call back.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum HeldBy {
+    /// People have left the face.
+    FaceLeft {
+        /// Which.
+        zone: String,
+    },
+    /// The face would come to daylight over a line that nobody may cross.
+    Daylight {
+        /// Which face.
+        zone: String,
+    },
+    /// No ticket covers the place.
+    NotLocated {},
+    /// The ticket that covers it has lapsed.
+    TicketLapsed {
+        /// Which.
+        ticket: String,
+    },
+    /// A line's paint is gone.
+    PaintGone {
+        /// Which.
+        utility: String,
+    },
+    /// A line was bared and the trench crosses it too near.
+    TooNear {
+        /// The trench.
+        zone: String,
+        /// The line.
+        utility: String,
+    },
+}
+
+impl HeldBy {
+    /// Why a reading there is a spot elevation.
+    pub fn spot(&self) -> SpotReason {
+        match self {
+            Self::FaceLeft { .. } => SpotReason::FaceLeft,
+            Self::Daylight { .. } => SpotReason::DaylightOver,
+            Self::NotLocated {} => SpotReason::NotLocated,
+            Self::TicketLapsed { .. } => SpotReason::TicketLapsed,
+            Self::PaintGone { .. } => SpotReason::PaintGone,
+            Self::TooNear { .. } => SpotReason::CrossingTooNear,
+        }
+    }
+
+    /// What a person reads: what holds, and what to do.
+    pub fn text(&self, language: Language) -> String {
+        let spanish = language == Language::Spanish;
+        match self {
+            Self::FaceLeft { zone } if spanish => format!(
+                "Nadie trabaja al pie de {zone}: se dejó el talud. La persona competente lo inspecciona y dice por qué se vuelve."
+            ),
+            Self::FaceLeft { zone } => format!(
+                "Nobody works under {zone}: the face was left. The competent person inspects it and says why work goes on."
+            ),
+            Self::Daylight { zone } if spanish => format!(
+                "El talud de {zone} saldría sobre una línea que nadie cruza. Pregunte al ingeniero; el supervisor da la razón."
+            ),
+            Self::Daylight { zone } => format!(
+                "The face of {zone} would come to daylight over a line that nobody may cross. Ask the engineer; the supervisor gives the reason."
+            ),
+            Self::NotLocated {} if spanish => {
+                "Ningún boleto de localización cubre este lugar. Pida que lo localicen; el supervisor da la razón.".into()
+            }
+            Self::NotLocated {} => {
+                "No locate ticket covers this place. Have it located; the supervisor gives the reason.".into()
+            }
+            Self::TicketLapsed { ticket } if spanish => format!(
+                "El boleto {ticket} ya no vale hoy. Pida otro; el supervisor da la razón."
+            ),
+            Self::TicketLapsed { ticket } => format!(
+                "Ticket {ticket} does not hold today. Ask for a new one; the supervisor gives the reason."
+            ),
+            Self::PaintGone { utility } if spanish => format!(
+                "Se borró la marca de {utility}. Pida que la pinten otra vez antes de excavar cerca."
+            ),
+            Self::PaintGone { utility } => format!(
+                "The paint of {utility} is gone. Have it marked again before digging near it."
+            ),
+            Self::TooNear { zone, utility } if spanish => format!(
+                "{zone} cruza {utility} demasiado cerca. Pregunte al ingeniero antes de excavar ahí."
+            ),
+            Self::TooNear { zone, utility } => format!(
+                "{zone} crosses {utility} too near. Ask the engineer before digging there."
+            ),
+        }
+    }
+
+    /// The same as a refusal.
+    pub(crate) fn refusal(&self) -> Refusal {
+        Refusal::HeldBack {
+            english: self.text(Language::English),
+            spanish: self.text(Language::Spanish),
+        }
+    }
+}
+
+/// What holds a call at a place back; the gravest first. What a supervisor let go on today does not.
+pub(crate) fn at(state: &State, place: Point, target: Option<&str>) -> Option<HeldBy> {
+    let site = state.site()?;
+    let mut found = Vec::new();
+    for (zone, here) in strip::zones_at(state, site, place) {
+        let Some(now) = state.cuts.face(&zone.id) else {
+            continue;
+        };
+        if now.alarm.is_some() {
+            // Not for a supervisor's word: the competent person inspects it.
+            return Some(HeldBy::FaceLeft {
+                zone: zone.id.clone(),
+            });
+        }
+        let over = now.daylight.as_ref().is_some_and(|found| {
+            found.crossed().any(|line| {
+                line.over
+                    .iter()
+                    .any(|part| part.from <= here.station && here.station <= part.to)
+            })
+        });
+        if over {
+            found.push(HeldBy::Daylight {
+                zone: zone.id.clone(),
+            });
+        }
+    }
+    found.extend(not_located(state, site, place));
+    for utility in &site.cuts.utilities {
+        let gone = state
+            .cuts
+            .utilities
+            .get(&utility.id)
+            .is_some_and(|now| now.paint_gone.is_some());
+        if gone && from_line(utility, place).is_some_and(|away| away <= NO_PAINT) {
+            found.push(HeldBy::PaintGone {
+                utility: utility.id.clone(),
+            });
+        }
+    }
+    found.extend(too_near(state, site, place, target));
+    found
+        .into_iter()
+        .find(|held| !state.cuts.allowed.contains(held))
+}
+
+/// The same for a mark.
+pub(crate) fn at_mark(state: &State, mark: &str) -> Option<HeldBy> {
+    let target = state
+        .site()?
+        .mark(mark)
+        .and_then(|mark| mark.target.clone());
+    at(state, strip::place_of(state, mark)?, target.as_deref())
+}
+
+fn not_located(state: &State, site: &Site, place: Point) -> Option<HeldBy> {
+    if site.cuts.tickets.is_empty() {
+        return None;
+    }
+    let day = state.day.as_ref()?.id.as_str();
+    let covers = |ticket: &&Ticket| earthwork::point::is_within(&ticket.area, place);
+    let mut covering = site.cuts.tickets.iter().filter(covers);
+    if covering.clone().any(|ticket| ticket.holds(day)) {
+        return None;
+    }
+    Some(match covering.next() {
+        Some(ticket) => HeldBy::TicketLapsed {
+            ticket: ticket.id.clone(),
+        },
+        None => HeldBy::NotLocated {},
+    })
+}
+
+fn too_near(state: &State, site: &Site, place: Point, target: Option<&str>) -> Vec<HeldBy> {
+    crossings(state)
+        .into_iter()
+        .filter(|crossing| crossing.too_near() && crossing.target.as_deref() == target)
+        .filter(|crossing| {
+            super::buried::by_hand(site, place).any(|one| one.id == crossing.utility)
+        })
+        .map(|crossing| HeldBy::TooNear {
+            zone: crossing.zone,
+            utility: crossing.utility,
+        })
+        .collect()
+}

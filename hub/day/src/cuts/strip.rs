@@ -1,0 +1,237 @@
+//! How high a face is at a place, and who stands under it: the strip as wide as the face is high (common practice).
+
+use earthwork::face::{Piece, Toe};
+use earthwork::length::Length;
+use earthwork::point::Point;
+use earthwork::target::DigTo;
+
+use super::plan::{CutKind, FaceZone};
+use crate::said::face_design::DesignPiece;
+use crate::site::Site;
+use crate::state::State;
+
+/// A reading speaks for the toe no farther than this along it.
+const SPEAKS_FOR: Length = Length::from_hundredths_of_a_foot(1_000);
+
+/// The nearest place of a toe.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct OnToe {
+    pub(crate) station: Length,
+    pub(crate) at: Point,
+    /// As planned; at a step the lower.
+    pub(crate) elevation: Length,
+    pub(crate) away: Length,
+}
+
+fn feet(length: f64) -> Length {
+    Length::from_feet(length).unwrap_or(Length::ZERO)
+}
+
+/// The nearest place of a zone's toe.
+pub(crate) fn on_toe(zone: &FaceZone, at: Point) -> Option<OnToe> {
+    let mut station = 0.0;
+    let mut best: Option<(f64, OnToe)> = None;
+    for pair in zone.toe.windows(2) {
+        let (from, to) = (pair[0], pair[1]);
+        let (along_x, along_y) = ((to.at.x - from.at.x).feet(), (to.at.y - from.at.y).feet());
+        let (to_x, to_y) = ((at.x - from.at.x).feet(), (at.y - from.at.y).feet());
+        let length = along_x.hypot(along_y);
+        let share = if length > 0.0 {
+            ((to_x * along_x + to_y * along_y) / (length * length)).clamp(0.0, 1.0)
+        } else {
+            0.0
+        };
+        let away = (to_x - share * along_x).hypot(to_y - share * along_y);
+        let here = OnToe {
+            station: feet(station + share * length),
+            at: Point {
+                x: from.at.x + feet(share * along_x),
+                y: from.at.y + feet(share * along_y),
+            },
+            elevation: if length > 0.0 {
+                from.elevation + feet(share * (to.elevation - from.elevation).feet())
+            } else {
+                from.elevation.min(to.elevation)
+            },
+            away: feet(away),
+        };
+        let better = best.as_ref().is_none_or(|(nearest, kept)| {
+            away < nearest - 1e-6 || (away < nearest + 1e-6 && here.elevation < kept.elevation)
+        });
+        if better {
+            best = Some((away, here));
+        }
+        station += length;
+    }
+    best.map(|(_, here)| here)
+}
+
+/// The ground before the cut.
+pub(crate) fn ground(zone: &FaceZone, at: Point) -> Result<Length, String> {
+    match zone.ground.dig_to(at) {
+        Ok(DigTo::At(elevation)) => Ok(elevation),
+        Ok(DigTo::NearStep { before, after, .. }) => Ok(before.max(after)),
+        Err(error) => Err(error.to_string()),
+    }
+}
+
+/// The bottom at a place of the toe: as the target has it where it reaches there, else as planned; or as the nearest toe
+/// mark's reading has it when that is deeper.
+pub(crate) fn bottom(state: &State, zone: &FaceZone, here: &OnToe) -> Length {
+    let Some(site) = state.site() else {
+        return here.elevation;
+    };
+    let target = zone.target.as_deref().and_then(|id| site.target(id));
+    let dug = target.and_then(|target| match target.grade.dig_to(here.at).ok()? {
+        DigTo::At(elevation) => Some(elevation),
+        DigTo::NearStep { before, after, .. } => Some(before.min(after)),
+    });
+    let planned = dug.unwrap_or(here.elevation);
+    let read = zone.toe_marks.iter().filter_map(|id| {
+        let away = site.mark(id)?.place.distance(here.at);
+        let (_, taken) = state.last_reading(id)?;
+        (away <= SPEAKS_FOR).then_some((away, taken.reading.elevation))
+    });
+    read.min_by_key(|(away, _)| *away)
+        .map_or(planned, |(_, elevation)| elevation.min(planned))
+}
+
+/// How high the face is at a place of its toe; nothing where the ground is no higher or not known.
+pub(crate) fn height(state: &State, zone: &FaceZone, here: &OnToe) -> Length {
+    ground(zone, here.at).map_or(Length::ZERO, |ground| {
+        (ground - bottom(state, zone, here)).max(Length::ZERO)
+    })
+}
+
+/// The highest place of a zone, by its corners and the places between them.
+pub(crate) fn highest(state: &State, zone: &FaceZone) -> Length {
+    let between = zone.toe.windows(2).flat_map(|pair| {
+        (0..=PARTS).map(|part| {
+            let share = |from: Length, to: Length| from + feet((to - from).feet() * part_of(part));
+            Point {
+                x: share(pair[0].at.x, pair[1].at.x),
+                y: share(pair[0].at.y, pair[1].at.y),
+            }
+        })
+    });
+    between
+        .filter_map(|at| on_toe(zone, at))
+        .map(|here| height(state, zone, &here))
+        .max()
+        .unwrap_or(Length::ZERO)
+}
+
+/// Between two corners of a toe its height is looked at so often.
+const PARTS: u32 = 12;
+
+fn part_of(part: u32) -> f64 {
+    f64::from(part) / f64::from(PARTS)
+}
+
+/// The place of the toe, when a place lies within the face's height of it.
+pub(crate) fn within(state: &State, zone: &FaceZone, at: Point) -> Option<OnToe> {
+    let here = on_toe(zone, at)?;
+    let high = height(state, zone, &here);
+    (high > Length::ZERO && here.away <= high).then_some(here)
+}
+
+/// The faces whose strip holds a place.
+pub(crate) fn zones_at<'a>(
+    state: &'a State,
+    site: &'a Site,
+    at: Point,
+) -> impl Iterator<Item = (&'a FaceZone, OnToe)> {
+    site.cuts
+        .faces
+        .iter()
+        .filter_map(move |zone| Some((zone, within(state, zone, at)?)))
+}
+
+/// Where a mark lies.
+pub(crate) fn place_of(state: &State, mark: &str) -> Option<Point> {
+    let site = state.site()?;
+    site.mark(mark).map(|mark| mark.place).or_else(|| {
+        let (_, taken) = state.last_reading(mark)?;
+        Some(taken.reading.placed.as_ref()?.at)
+    })
+}
+
+/// Whether people there work under a face that nobody has inspected today.
+pub(crate) fn not_inspected(state: &State, at: Point) -> bool {
+    let Some(site) = state.site() else {
+        return false;
+    };
+    let rules = site.cuts.rules();
+    zones_at(state, site, at).any(|(zone, here)| {
+        let asks = zone.kind == CutKind::Face || rules.protection.owed(height(state, zone, &here));
+        let stands = state
+            .cuts
+            .face(&zone.id)
+            .is_some_and(super::now::FaceNow::inspection_stands);
+        asks && !stands
+    })
+}
+
+/// The pieces that a face is to be cut to: the engineer's own, the layers', or one slope of its class.
+pub(crate) fn pieces(state: &State, site: &Site, zone: &FaceZone) -> Vec<Piece> {
+    let empty = super::now::FaceNow::default();
+    let now = state.cuts.face(&zone.id).unwrap_or(&empty);
+    if !now.design.is_empty() {
+        return now.design.iter().map(DesignPiece::piece).collect();
+    }
+    let rules = site.cuts.rules();
+    let flatter = if now.evidence.cracks {
+        rules.distress.flatter
+    } else {
+        0.0
+    };
+    if zone.layers.is_empty() {
+        return vec![Piece {
+            top: None,
+            run_per_rise: rules.slopes.of(now.class()) + flatter,
+        }];
+    }
+    let mut from_top: Vec<_> = zone
+        .layers
+        .iter()
+        .rev()
+        .map(|layer| {
+            let capped = now.evidence.counted(layer.class, &rules).class;
+            if now.retyped {
+                capped.max(now.class())
+            } else {
+                capped
+            }
+        })
+        .collect();
+    let mut runs = earthwork::face::layered(&rules, &from_top);
+    runs.reverse();
+    from_top.reverse();
+    zone.layers
+        .iter()
+        .zip(runs)
+        .map(|(layer, run)| Piece {
+            top: layer.top,
+            run_per_rise: run + flatter,
+        })
+        .collect()
+}
+
+/// The toe with the bottom as it is known.
+pub(crate) fn toe(state: &State, zone: &FaceZone) -> Vec<Toe> {
+    zone.toe
+        .iter()
+        .map(|corner| {
+            let here = OnToe {
+                station: Length::ZERO,
+                at: corner.at,
+                elevation: corner.elevation,
+                away: Length::ZERO,
+            };
+            Toe {
+                at: corner.at,
+                elevation: bottom(state, zone, &here),
+            }
+        })
+        .collect()
+}

@@ -1,0 +1,356 @@
+//! Faces: inspected, typed anew, designed, left.
+
+use super::*;
+
+#[test]
+fn a_face_that_nobody_inspected_is_shown_for_what_it_is_and_becomes_overdue_by_work_under_it() {
+    let mut crew = crew(under_a_face());
+    let due = |crew: &Crew| {
+        owed(crew).into_iter().find_map(|one| match one {
+            ExceptionKind::InspectionDue { overdue, .. } => Some(overdue),
+            _ => None,
+        })
+    };
+    assert_eq!(due(&crew), Some(false));
+    assert_eq!(spot(&mut crew), None);
+    assert!(labels(&crew).contains(&Label::FaceNotInspected));
+    assert_eq!(due(&crew), Some(true));
+    inspects(&mut crew, inspection(SoilClass::B)).unwrap();
+    assert_eq!(due(&crew), None);
+    crew.reads("R-1", "6.75").unwrap();
+    assert!(!labels(&crew).contains(&Label::FaceNotInspected));
+    // Rain, water, a crack, vibration, a load: each asks for another. A load too near the crest is sent back.
+    let rain = SeeAtFace {
+        zone: "BANK".into(),
+        what: Sight::Load,
+        text: "1.9".into(),
+        note: String::new(),
+    };
+    crew.says(&operator("EX-1"), Command::SeeAtFace(rain))
+        .unwrap();
+    assert!(crew.log.iter().any(|entry| matches!(
+        &entry.body,
+        Body::SeenAtFace(seen) if seen.move_back_to == Some(len("2 ft"))
+    )));
+    assert_eq!(due(&crew), Some(false));
+}
+
+#[test]
+fn only_the_competent_person_inspects_with_values_and_finds_only_lower_the_class() {
+    let mut crew = crew(under_a_face());
+    let refused = crew.says(&ground(), Command::InspectFace(inspection(SoilClass::B)));
+    assert!(matches!(refused, Err(Refusal::NotCompetent { .. })));
+    for blank in [
+        InspectFace {
+            seen: " ".into(),
+            ..inspection(SoilClass::B)
+        },
+        InspectFace {
+            by_hand: String::new(),
+            ..inspection(SoilClass::B)
+        },
+    ] {
+        assert!(matches!(
+            inspects(&mut crew, blank),
+            Err(Refusal::SayWhy { .. })
+        ));
+    }
+    assert_eq!(
+        crew.state
+            .cuts
+            .face("BANK")
+            .map(super::super::now::FaceNow::class),
+        None
+    );
+    let wet = InspectFace {
+        evidence: Evidence {
+            water: true,
+            ..Evidence::default()
+        },
+        ..inspection(SoilClass::A)
+    };
+    inspects(&mut crew, wet).unwrap();
+    let face = crew.state.cuts.face("BANK").unwrap();
+    assert_eq!(
+        (face.picked, face.class()),
+        (Some(SoilClass::A), SoilClass::C)
+    );
+}
+
+#[test]
+fn soil_typed_anew_moves_the_daylight_and_a_line_under_it_holds_the_toe_until_somebody_answers_for_it()
+ {
+    let mut crew = crew(under_a_face());
+    inspects(&mut crew, inspection(SoilClass::B)).unwrap();
+    let daylight = |crew: &Crew| {
+        crew.state
+            .cuts
+            .face("BANK")
+            .unwrap()
+            .daylight
+            .clone()
+            .unwrap()
+    };
+    let found = daylight(&crew);
+    assert_eq!(found.lines[0].least, len("4 ft"));
+    assert_eq!(found.highest, len("10 ft"));
+    // The shed stands 2 ft behind daylight; its line stands at 106 − 12 = 94 over the toe at 98.
+    assert_eq!(
+        (found.structures[0].room, found.structures[0].below),
+        (len("2 ft"), None)
+    );
+    assert_eq!(spot(&mut crew), None);
+    retypes(&mut crew, SoilClass::C);
+    assert_eq!(daylight(&crew).lines[0].least, len("-1 ft"));
+    assert!(
+        owed(&crew)
+            .iter()
+            .any(|one| matches!(one, ExceptionKind::DaylightOver { no_cross: true, .. }))
+    );
+    assert_eq!(spot(&mut crew), Some(SpotReason::DaylightOver));
+    // Away from the face the other machine digs on.
+    assert!(matches!(
+        crew.reads("P-1", "4.70").unwrap().outcome,
+        Outcome::Called { .. }
+    ));
+    let by_eye = QuickCall {
+        machine: "EX-2".into(),
+        word: earthwork::words::QuickWord::More,
+        mark: Some("R-1".into()),
+    };
+    let refused = crew.says(&ground(), Command::QuickCall(by_eye));
+    assert!(matches!(refused, Err(Refusal::HeldBack { .. })));
+    let allow = |why: &str| {
+        Command::AllowDig(AllowDig {
+            held: HeldBy::Daylight {
+                zone: "BANK".into(),
+            },
+            why: why.into(),
+        })
+    };
+    assert!(crew.says(&supervisor(), allow(" ")).is_err());
+    crew.says(&supervisor(), allow("engineer on the phone: shored today"))
+        .unwrap();
+    assert_eq!(spot(&mut crew), None);
+}
+
+#[test]
+fn an_engineers_own_design_replaces_the_tables_until_the_soil_is_typed_anew() {
+    let mut crew = crew(under_a_face());
+    inspects(&mut crew, inspection(SoilClass::B)).unwrap();
+    retypes(&mut crew, SoilClass::C);
+    let piece = |top: Option<&str>, run_per_rise| DesignPiece {
+        top: top.map(len),
+        run_per_rise,
+    };
+    let revise = |pieces: Vec<DesignPiece>, why: &str| {
+        Command::ReviseFace(ReviseFace {
+            zone: "BANK".into(),
+            pieces,
+            why: why.into(),
+        })
+    };
+    let least = |crew: &Crew| {
+        let found = crew
+            .state
+            .cuts
+            .face("BANK")
+            .unwrap()
+            .daylight
+            .clone()
+            .unwrap();
+        (found.designed, found.lines[0].least)
+    };
+    // 1 to 1 up to 102, then 1½ to 1: out 4 + 9 = 13, at y = 68, one inside.
+    let design = vec![piece(Some("102 ft"), 1.0), piece(None, 1.5)];
+    assert!(
+        crew.says(&supervisor(), revise(design.clone(), ""))
+            .is_err()
+    );
+    crew.says(
+        &supervisor(),
+        revise(design.clone(), "engineer, in writing"),
+    )
+    .unwrap();
+    assert_eq!(least(&crew), (true, len("1 ft")));
+    assert_eq!(spot(&mut crew), None);
+    let upside_down = vec![piece(None, 1.0), piece(Some("102 ft"), 1.5)];
+    let refused = crew.says(&supervisor(), revise(upside_down, "x"));
+    assert!(matches!(refused, Err(Refusal::BadFace { .. })));
+    retypes(&mut crew, SoilClass::C);
+    assert_eq!(least(&crew), (false, len("-1 ft")));
+}
+
+/// Invented: 0.01 in six hours is still, 0.02 in 40 minutes is watched, 0.03 in 20 minutes is left.
+fn opens(crew: &mut Crew) {
+    for (wait, text) in [(0, "12.10"), (372, "12.11"), (40, "12.13"), (20, "12.16")] {
+        crew.wait(minutes(wait));
+        if wait == 20 {
+            crew.check("S1", "BM-2", "3.48").unwrap();
+            assert_eq!(spot(crew), None);
+        }
+        tapes(crew, text);
+    }
+}
+
+#[test]
+fn a_crack_that_opens_faster_clears_the_face_and_only_an_inspection_with_words_brings_people_back()
+{
+    let mut crew = crew(under_a_face());
+    crew.place("EX-1", "30 ft", "20 ft");
+    inspects(&mut crew, inspection(SoilClass::B)).unwrap();
+    opens(&mut crew);
+    // The call under the face is gone; its machine must leave, the other one stands elsewhere.
+    assert!(crew.state.live_call("EX-2").is_none());
+    assert!(matches!(screen(&crew, "EX-2"), CabScreen::LeaveFace { .. }));
+    assert!(!matches!(
+        screen(&crew, "EX-1"),
+        CabScreen::LeaveFace { .. }
+    ));
+    assert_eq!(
+        cab::view(&crew.state, "EX-1").unwrap().faces_left[0].strip,
+        len("10 ft")
+    );
+    let away = LeaveFace {
+        zone: "BANK".into(),
+    };
+    crew.says(&operator("EX-2"), Command::LeaveFace(away))
+        .unwrap();
+    assert!(!matches!(
+        screen(&crew, "EX-2"),
+        CabScreen::LeaveFace { .. }
+    ));
+    assert_eq!(spot(&mut crew), Some(SpotReason::FaceLeft));
+    let allow = AllowDig {
+        held: HeldBy::FaceLeft {
+            zone: "BANK".into(),
+        },
+        why: "hurry".into(),
+    };
+    assert!(crew.says(&supervisor(), Command::AllowDig(allow)).is_err());
+    inspects(&mut crew, inspection(SoilClass::B)).unwrap();
+    assert_eq!(spot(&mut crew), Some(SpotReason::FaceLeft));
+    let words = InspectFace {
+        release: "trimmed from the top, engineer looked".into(),
+        ..inspection(SoilClass::B)
+    };
+    inspects(&mut crew, words).unwrap();
+    assert_eq!(spot(&mut crew), None);
+}
+
+#[test]
+fn a_machine_whose_place_nobody_knows_must_leave_and_placing_it_elsewhere_does() {
+    let mut crew = crew(under_a_face());
+    for machine in ["EX-1", "EX-2"] {
+        let moved = SayMoved {
+            machine: machine.into(),
+        };
+        crew.says(&ground(), Command::SayMoved(moved)).unwrap();
+    }
+    let slough = SeeSlough {
+        zone: "BANK".into(),
+        length: "16".into(),
+        height: "8".into(),
+        back: "5".into(),
+        note: "nobody near".into(),
+    };
+    crew.says(&operator("EX-1"), Command::SeeSlough(slough.clone()))
+        .unwrap();
+    let volume = crew.log.iter().find_map(|entry| match &entry.body {
+        Body::SloughSeen(seen) => Some(seen.cubic_yards),
+        _ => None,
+    });
+    assert!((volume.unwrap() - 11.85).abs() < 0.005);
+    for machine in ["EX-1", "EX-2"] {
+        assert!(matches!(
+            screen(&crew, machine),
+            CabScreen::LeaveFace { .. }
+        ));
+    }
+    crew.place("EX-1", "30 ft", "60 ft");
+    assert!(matches!(screen(&crew, "EX-1"), CabScreen::LeaveFace { .. }));
+    crew.place("EX-1", "30 ft", "30 ft");
+    assert!(!matches!(
+        screen(&crew, "EX-1"),
+        CabScreen::LeaveFace { .. }
+    ));
+    let negative = SeeSlough {
+        height: "-8".into(),
+        ..slough
+    };
+    assert!(crew.says(&ground(), Command::SeeSlough(negative)).is_err());
+}
+
+#[test]
+fn a_new_day_asks_for_an_inspection_and_keeps_what_the_face_did() {
+    let mut crew = crew(under_a_face());
+    inspects(&mut crew, inspection(SoilClass::B)).unwrap();
+    opens(&mut crew);
+    let open = OpenDay {
+        day: "2031-01-02".into(),
+    };
+    crew.says(&By::hub(), Command::OpenDay(open)).unwrap();
+    let face = crew.state.cuts.face("BANK").unwrap();
+    assert!(face.alarm.is_some() && !face.inspection_stands());
+    assert_eq!((face.class(), face.tapes["C1-C2"].len()), (SoilClass::B, 4));
+}
+
+#[derive(Clone, Copy, Debug)]
+enum Doing {
+    Inspect(bool),
+    Retype,
+    Rain,
+    Slough,
+    Allow,
+    Leave,
+    NewDay,
+    Place,
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(48))]
+    /// Whatever is said in whatever order: no call goes out under a face that was left before an inspection with words.
+    #[test]
+    fn nobody_is_called_under_a_face_that_was_left(doings in proptest::collection::vec(0_u8..9, 1..14)) {
+        let mut crew = crew(under_a_face());
+        let mut left = false;
+        for (step, doing) in doings.into_iter().enumerate() {
+            let doing = [Doing::Inspect(false), Doing::Inspect(true), Doing::Retype, Doing::Rain, Doing::Slough,
+                Doing::Allow, Doing::Leave, Doing::NewDay, Doing::Place][usize::from(doing)];
+            match doing {
+                Doing::Inspect(words) => {
+                    let release = if words { "looked at" } else { "" };
+                    inspects(&mut crew, InspectFace { release: release.into(), ..inspection(SoilClass::B) }).unwrap();
+                    left = left && !words;
+                }
+                Doing::Retype => retypes(&mut crew, SoilClass::B),
+                Doing::Rain => {
+                    let rain = SeeAtFace { zone: "BANK".into(), what: Sight::Rain, text: String::new(), note: String::new() };
+                    crew.says(&ground(), Command::SeeAtFace(rain)).unwrap();
+                }
+                Doing::Slough => {
+                    let slough = SeeSlough { zone: "BANK".into(), length: "1".into(), height: "1".into(), back: "1".into(), note: String::new() };
+                    crew.says(&ground(), Command::SeeSlough(slough)).unwrap();
+                    left = true;
+                }
+                Doing::Allow => {
+                    let held = HeldBy::FaceLeft { zone: "BANK".into() };
+                    let allowed = crew.says(&supervisor(), Command::AllowDig(AllowDig { held, why: "hurry".into() }));
+                    prop_assert!(allowed.is_err());
+                }
+                Doing::Leave => {
+                    crew.says(&operator("EX-2"), Command::LeaveFace(LeaveFace { zone: "BANK".into() })).unwrap();
+                }
+                Doing::NewDay => {
+                    crew.says(&By::hub(), Command::OpenDay(OpenDay { day: format!("2031-02-{:02}", step + 1) })).unwrap();
+                    crew.set_up("BM-1", "5.00");
+                    crew.check("S1", "BM-2", "3.48").unwrap();
+                }
+                Doing::Place => crew.place("EX-2", "10 ft", "40 ft"),
+            }
+            crew.check("S1", "BM-2", "3.48").unwrap();
+            prop_assert_eq!(spot(&mut crew), left.then_some(SpotReason::FaceLeft));
+            prop_assert_eq!(crew.state.live_call("EX-2").is_some(), !left);
+        }
+    }
+}

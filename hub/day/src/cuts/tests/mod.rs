@@ -1,0 +1,164 @@
+//! Faces and buried lines told as given – when – then, on a small invented site.
+//!
+//! The run at y = 50 is dug to 98.00 under a face whose toe lies at y = 55; the ground before the cut is level at 108.00.
+//! At 1 to 1 it comes out at y = 65, at 1½ to 1 at y = 70; nobody may go over y = 69. All derived by hand.
+
+use earthwork::buried::Marked;
+use earthwork::face::{Evidence, SoilClass};
+use earthwork::layout::tie::Side as Hand;
+use earthwork::length::Length;
+use earthwork::target::{Shape, Stack, Target};
+use proptest::prelude::*;
+
+use super::held::HeldBy;
+use super::plan::{CutKind, Cuts, FaceZone, Structure, Ticket, ToeCorner, Utility, UtilityKind};
+use crate::answer::Outcome;
+use crate::asked::{By, Command};
+use crate::entry::Body;
+use crate::given::{Crew, at, ground, len, operator, reading, site, supervisor};
+use crate::refusal::Refusal;
+use crate::said::allow_dig::AllowDig;
+use crate::said::day::OpenDay;
+use crate::said::face_alarm::LeaveFace;
+use crate::said::face_design::{DesignPiece, RetypeSoil, ReviseFace};
+use crate::said::face_inspect::InspectFace;
+use crate::said::face_pins::ReadPins;
+use crate::said::face_seen::{SeeAtFace, SeeSlough, Sight};
+use crate::said::machine::SayMoved;
+use crate::said::pothole::DigPothole;
+use crate::said::quick_call::QuickCall;
+use crate::said::reading::{SpotReason, TakeReading};
+use crate::said::revise::ReviseTarget;
+use crate::said::ticket::{Answered, CheckTicket, Response, SayPaint};
+use crate::site::{Line, LineKind, Side, Site};
+use crate::time::minutes;
+use crate::views::call::Label;
+use crate::views::operator::{self as cab, CabScreen};
+use crate::views::supervisor::{self, ExceptionKind};
+
+fn level(elevation: &str) -> Target {
+    Target::new(
+        Shape::Flat {
+            elevation: len(elevation),
+        },
+        Stack {
+            surface: "ground".into(),
+            layers: vec![],
+        },
+    )
+}
+
+fn corner(x: &str, y: &str, elevation: &str) -> ToeCorner {
+    ToeCorner {
+        at: at(x, y),
+        elevation: len(elevation),
+    }
+}
+
+fn zone(id: &str, kind: CutKind, y: &str, over: &str) -> FaceZone {
+    FaceZone {
+        id: id.into(),
+        name: format!("{id} bank"),
+        kind,
+        toe: vec![corner("0 ft", y, "98 ft"), corner("50 ft", y, "98 ft")],
+        bank: Hand::Left,
+        ground: level(over),
+        layers: vec![],
+        toe_marks: vec![],
+        crest_marks: vec![],
+        pins: vec!["C1-C2".into()],
+        target: Some("RUN".into()),
+        pipe_crown: None,
+    }
+}
+
+fn under_a_face() -> Site {
+    let mut site = site();
+    site.lines.push(Line {
+        id: "PL".into(),
+        kind: LineKind::Property,
+        points: vec![at("-20 ft", "69 ft"), at("120 ft", "69 ft")],
+        keep: Side::Right,
+        no_cross: true,
+        doubt: len("0.02 ft"),
+        note: String::new(),
+    });
+    site.cuts = Cuts {
+        competent: vec!["PN".into()],
+        faces: vec![zone("BANK", CutKind::Face, "55 ft", "108 ft")],
+        structures: vec![Structure {
+            id: "SHED".into(),
+            points: vec![at("0 ft", "67 ft"), at("50 ft", "67 ft")],
+            bottom: len("106 ft"),
+        }],
+        ..Cuts::default()
+    };
+    site
+}
+
+fn crew(site: Site) -> Crew {
+    Crew::digging_on(site)
+}
+
+fn inspection(class: SoilClass) -> InspectFace {
+    InspectFace {
+        zone: "BANK".into(),
+        class,
+        evidence: Evidence::default(),
+        seen: "dry, no cracks".into(),
+        by_hand: "thumb dents it".into(),
+        pins: vec![],
+        release: String::new(),
+    }
+}
+
+fn inspects(crew: &mut Crew, asked: InspectFace) -> Result<(), Refusal> {
+    crew.says(&supervisor(), Command::InspectFace(asked))
+        .map(|_| ())
+}
+
+fn retypes(crew: &mut Crew, class: SoilClass) {
+    let asked = RetypeSoil {
+        zone: "BANK".into(),
+        class,
+        evidence: Evidence::default(),
+        why: "seep".into(),
+    };
+    crew.says(&supervisor(), Command::RetypeSoil(asked))
+        .unwrap();
+}
+
+fn tapes(crew: &mut Crew, text: &str) {
+    let asked = ReadPins {
+        zone: "BANK".into(),
+        pins: "C1-C2".into(),
+        text: text.into(),
+    };
+    crew.says(&ground(), Command::ReadPins(asked)).unwrap();
+}
+
+/// A reading at R-1, five feet in front of the toe.
+fn spot(crew: &mut Crew) -> Option<SpotReason> {
+    match crew.reads("R-1", "6.70").unwrap().outcome {
+        Outcome::Spot { why, .. } => Some(why),
+        Outcome::Called { .. } => None,
+        other => panic!("{other:?}"),
+    }
+}
+
+fn labels(crew: &Crew) -> Vec<Label> {
+    let call = crew.state.calls.values().next_back().unwrap();
+    call.sent.labels.clone()
+}
+
+fn owed(crew: &Crew) -> Vec<ExceptionKind> {
+    let view = supervisor::view(&crew.state).unwrap();
+    view.exceptions.into_iter().map(|one| one.what).collect()
+}
+
+fn screen(crew: &Crew, machine: &str) -> CabScreen {
+    cab::view(&crew.state, machine).unwrap().screen
+}
+
+mod buried;
+mod face;

@@ -1,0 +1,54 @@
+//! A supervisor lets work go on where something holds it back, with a reason that stays in the log.
+
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+use crate::cuts::held::HeldBy;
+use crate::entry::Body;
+use crate::refusal::Refusal;
+use crate::state::State;
+
+/// A supervisor lets work go on.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct AllowDig {
+    /// What holds it back.
+    pub held: HeldBy,
+    /// Why it goes on, and on whose word.
+    pub why: String,
+}
+
+/// Work was let go on, for this day.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct DigAllowed {
+    /// What held it back.
+    pub held: HeldBy,
+    /// Why.
+    pub why: String,
+}
+
+pub(crate) fn allow(state: &State, asked: &AllowDig) -> Result<Vec<Body>, Refusal> {
+    if state.day.is_none() {
+        return Err(Refusal::NoDay);
+    }
+    if asked.why.trim().is_empty() {
+        return Err(Refusal::SayWhy {
+            what: "why the dig goes on, and on whose word".into(),
+        });
+    }
+    if matches!(asked.held, HeldBy::FaceLeft { .. }) {
+        // No word from the truck brings people back under a face that was left.
+        return Err(asked.held.refusal());
+    }
+    if state.cuts.allowed.contains(&asked.held) {
+        return Ok(vec![]);
+    }
+    Ok(vec![Body::DigAllowed(DigAllowed {
+        held: asked.held.clone(),
+        why: asked.why.trim().to_owned(),
+    })])
+}
+
+pub(crate) fn apply_allowed(state: &mut State, body: &DigAllowed) {
+    state.cuts.allowed.push(body.held.clone());
+}

@@ -1,0 +1,36 @@
+//! What a revised target owes at its new depth, said before it is dug.
+
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+use crate::cuts::depth::{self, DepthOwed};
+use crate::entry::Body;
+use crate::site::Site;
+
+/// A revised target owes what the old one did not.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct TargetOwes {
+    /// The target.
+    pub target: String,
+    /// Each mark with the gravest rule.
+    pub owed: Vec<DepthOwed>,
+}
+
+/// What a target's new revision owes and its old one did not.
+pub(crate) fn newly(old: &Site, new: &Site, target: &str) -> Option<Body> {
+    let before = depth::owed(old, target);
+    let owed: Vec<DepthOwed> = depth::owed(new, target)
+        .into_iter()
+        .filter(|one| {
+            !before
+                .iter()
+                .any(|was| (&was.mark, &was.zone, was.rule) == (&one.mark, &one.zone, one.rule))
+        })
+        .collect();
+    (!owed.is_empty()).then(|| {
+        Body::DepthOwed(TargetOwes {
+            target: target.to_owned(),
+            owed,
+        })
+    })
+}

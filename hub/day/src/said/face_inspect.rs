@@ -1,0 +1,157 @@
+//! The competent person inspects a face: values, not ticks. It alone lets work go on under a face that was left.
+
+use earthwork::face::{Evidence, Lowered, SoilClass};
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+use crate::asked::By;
+use crate::cuts::now::Signed;
+use crate::decide::When;
+use crate::entry::{Body, Entry};
+use crate::refusal::Refusal;
+use crate::said::face_alarm::{self, AlarmWhy};
+use crate::said::face_design::{competent, daylight, take_class};
+use crate::said::face_pins::{self, PinsRead};
+use crate::said::face_seen::zone;
+use crate::state::State;
+
+/// An inspection.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct InspectFace {
+    /// The face.
+    pub zone: String,
+    /// The class picked.
+    pub class: SoilClass,
+    /// What was found; it can only lower the class.
+    #[serde(default)]
+    pub evidence: Evidence,
+    /// What the eye saw, in words.
+    pub seen: String,
+    /// What the hand found, in words; a strength or a thumb in the evidence does too.
+    #[serde(default)]
+    pub by_hand: String,
+    /// Tapes between pins.
+    #[serde(default)]
+    pub pins: Vec<PinTape>,
+    /// Why work goes on under a face that was left; empty leaves it left.
+    #[serde(default)]
+    pub release: String,
+}
+
+/// A tape between pins.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct PinTape {
+    /// The pins.
+    pub pins: String,
+    /// In feet as typed.
+    pub text: String,
+}
+
+/// A face was inspected.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct FaceInspected {
+    /// The face.
+    pub zone: String,
+    /// The class picked.
+    pub picked: SoilClass,
+    /// The class that counts.
+    pub class: SoilClass,
+    /// What lowered it.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub lowered_by: Vec<Lowered>,
+    /// What was found.
+    pub evidence: Evidence,
+    /// What the eye saw.
+    pub seen: String,
+    /// What the hand found.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub by_hand: String,
+    /// Why work goes on under a face that was left.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub release: String,
+}
+
+pub(crate) fn inspect(
+    state: &State,
+    by: &By,
+    asked: &InspectFace,
+    when: When,
+) -> Result<Vec<Body>, Refusal> {
+    let zone = zone(state, &asked.zone)?;
+    let site = state.site().ok_or(Refusal::NoSite)?;
+    competent(state, by)?;
+    let blank = |text: &str| text.trim().is_empty();
+    // At least one look and one test by hand (29 CFR 1926 Subpart P, Appendix A, basis of classification).
+    if blank(&asked.seen) {
+        return Err(Refusal::SayWhy {
+            what: "what you saw: dry or wet, cracks, bulges, loads at the crest".into(),
+        });
+    }
+    let by_hand = asked.evidence.strength.is_some() || asked.evidence.thumb.is_some();
+    if blank(&asked.by_hand) && !by_hand {
+        return Err(Refusal::SayWhy {
+            what: "what your hand found: thumb, thread, penetrometer".into(),
+        });
+    }
+    let rules = site.cuts.rules();
+    let counted = asked.evidence.counted(asked.class, &rules);
+    let found = daylight(state, &zone.id, |face| {
+        take_class(face, asked.class, &counted, asked.evidence);
+    })?;
+    let mut tapes = Vec::new();
+    for one in &asked.pins {
+        tapes.push(face_pins::tape(state, zone, &one.pins, &one.text, when)?);
+    }
+    let leave = tapes.iter().find(|read| leaves(read)).cloned();
+    let mut bodies = vec![Body::FaceInspected(FaceInspected {
+        zone: zone.id.clone(),
+        picked: asked.class,
+        class: counted.class,
+        lowered_by: counted.lowered_by,
+        evidence: asked.evidence,
+        seen: asked.seen.trim().to_owned(),
+        by_hand: asked.by_hand.trim().to_owned(),
+        release: if leave.is_some() {
+            String::new()
+        } else {
+            asked.release.trim().to_owned()
+        },
+    })];
+    bodies.extend(tapes.into_iter().map(Body::PinsRead));
+    bodies.push(Body::DaylightFound(found));
+    if let Some(read) = leave {
+        let why = AlarmWhy::Pins { pins: read.pins };
+        bodies.extend(face_alarm::alarm(state, site, zone, why));
+    }
+    Ok(bodies)
+}
+
+fn leaves(read: &PinsRead) -> bool {
+    read.judged
+        .is_some_and(|judged| judged.state == earthwork::face::PinState::Leave)
+}
+
+pub(crate) fn apply_inspected(state: &mut State, entry: &Entry, body: &FaceInspected) {
+    let face = state.cuts.face_mut(&body.zone);
+    let counted = earthwork::face::Counted {
+        class: body.class,
+        lowered_by: body.lowered_by.clone(),
+    };
+    take_class(face, body.picked, &counted, body.evidence);
+    face.inspected = Some(Signed {
+        at: entry.at,
+        by: entry.by.person.clone(),
+    });
+    face.worked_at = None;
+    if face.alarm.is_some() && body.release.is_empty() {
+        return;
+    }
+    face.due = None;
+    face.alarm = None;
+    state
+        .cuts
+        .must_leave
+        .retain(|_, must| must.zone != body.zone);
+}

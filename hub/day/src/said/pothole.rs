@@ -1,0 +1,144 @@
+//! A buried line is bared by hand: its depth is known there, and every trench over it is judged at once.
+
+use earthwork::length::{Length, parse};
+use earthwork::point::Point;
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+use crate::cuts::buried::{Crossing, crossings};
+use crate::entry::{Body, Entry};
+use crate::refusal::{Refusal, Thing};
+use crate::said::face_seen::feet_typed;
+use crate::state::State;
+use crate::time::Time;
+
+/// Baring so far off the marked line is another line (common practice).
+const OFF_THE_MARKS: Length = Length::from_hundredths_of_a_foot(1_000);
+
+/// A buried line is bared by hand.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct DigPothole {
+    /// The line.
+    pub utility: String,
+    /// Where; the mark, when none.
+    #[serde(default)]
+    pub at: Option<Point>,
+    /// The mark next to it.
+    #[serde(default)]
+    pub mark: Option<String>,
+    /// Elevation of its top, in feet as typed.
+    pub top: String,
+    /// Its outside diameter, with its unit: `2 in`.
+    pub size: String,
+}
+
+/// Where a line was bared.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct Pothole {
+    /// Where.
+    pub at: Point,
+    /// Its top.
+    pub top: Length,
+    /// Its bottom: the top less its outside diameter.
+    pub bottom: Length,
+    /// Who.
+    pub by: String,
+    /// When.
+    pub since: Time,
+}
+
+/// A buried line was bared.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct PotholeDug {
+    /// The line.
+    pub utility: String,
+    /// Where.
+    pub at: Point,
+    /// Elevation of its top.
+    pub top: Length,
+    /// Its outside diameter.
+    pub outside: Length,
+    /// Every trench that crosses it, judged with this.
+    pub crossings: Vec<Crossing>,
+}
+
+pub(crate) fn dig(state: &State, asked: &DigPothole) -> Result<Vec<Body>, Refusal> {
+    let site = state.site().ok_or(Refusal::NoSite)?;
+    if state.day.is_none() {
+        return Err(Refusal::NoDay);
+    }
+    let unknown = |what, name: &str| Refusal::Unknown {
+        what,
+        name: name.to_owned(),
+    };
+    let utility = site
+        .cuts
+        .utility(&asked.utility)
+        .ok_or_else(|| unknown(Thing::Utility, &asked.utility))?;
+    let marked = match &asked.mark {
+        Some(name) => Some(
+            site.mark(name)
+                .ok_or_else(|| unknown(Thing::Mark, name))?
+                .place,
+        ),
+        None => None,
+    };
+    let at = asked.at.or(marked).ok_or_else(|| Refusal::SayWhy {
+        what: "where it was bared: a mark, or a place".into(),
+    })?;
+    let away = earthwork::buried::away(&utility.points, at).unwrap_or(Length::ZERO);
+    if away > OFF_THE_MARKS {
+        return Err(Refusal::RodValue {
+            english: format!(
+                "That is {away} from where {} is marked. Which line is it?",
+                utility.id
+            ),
+            spanish: format!(
+                "Eso queda a {away} de donde está marcada {}. ¿Cuál línea es?",
+                utility.id
+            ),
+        });
+    }
+    let top = feet_typed(&asked.top)?;
+    let outside = parse(asked.size.trim())
+        .ok()
+        .filter(|size| *size > Length::ZERO && *size < Length::from_hundredths_of_a_foot(3_000))
+        .ok_or_else(|| Refusal::RodValue {
+            english: "Give the pipe's outside with its unit, such as 2 in or 0.35 ft.".into(),
+            spanish: "Dé el diámetro exterior con su unidad, como 2 in o 0.35 ft.".into(),
+        })?;
+    let mut body = PotholeDug {
+        utility: utility.id.clone(),
+        at,
+        top,
+        outside,
+        crossings: vec![],
+    };
+    let mut after = state.clone();
+    take(&mut after, &body, "", Time::default());
+    body.crossings = crossings(&after)
+        .into_iter()
+        .filter(|one| one.utility == body.utility)
+        .collect();
+    Ok(vec![Body::PotholeDug(body)])
+}
+
+fn take(state: &mut State, body: &PotholeDug, by: &str, since: Time) {
+    let now = state
+        .cuts
+        .utilities
+        .entry(body.utility.clone())
+        .or_default();
+    now.potholes.push(Pothole {
+        at: body.at,
+        top: body.top,
+        bottom: body.top - body.outside,
+        by: by.to_owned(),
+        since,
+    });
+}
+
+pub(crate) fn apply_dug(state: &mut State, entry: &Entry, body: &PotholeDug) {
+    take(state, body, &entry.by.person, entry.at);
+}

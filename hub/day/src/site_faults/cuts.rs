@@ -1,0 +1,198 @@
+//! What can be wrong with faces, buried lines and tickets.
+
+use std::collections::BTreeSet;
+
+use earthwork::buried;
+use earthwork::face;
+use earthwork::length::Length;
+use earthwork::point;
+
+use super::Faults;
+use crate::cuts::plan::{FaceZone, Ticket, Utility, day_number};
+use crate::cuts::strip;
+use crate::site::Site;
+
+pub(super) fn faults(found: &mut Faults, site: &Site) {
+    let cuts = &site.cuts;
+    names(found, site);
+    for zone in &cuts.faces {
+        face(found, site, zone);
+    }
+    if !cuts.faces.is_empty() && cuts.competent.is_empty() {
+        found.wrong(
+            "competent",
+            "The site has faces and names no competent person. Add competent = [\"…\"] with the name or initials under which that person joins.",
+        );
+    }
+    for utility in &cuts.utilities {
+        utility_faults(found, utility);
+    }
+    if !cuts.utilities.is_empty() && cuts.tickets.is_empty() {
+        found.odd(
+            "utilities",
+            "Buried lines are drawn, but no locate ticket. Add [[ticket]] with its dates and the ground it covers.",
+        );
+    }
+    for ticket in &cuts.tickets {
+        ticket_faults(found, ticket);
+    }
+    for one in &cuts.structures {
+        if let Err(error) = buried::away(&one.points, point::Point::default()) {
+            found.wrong(format!("structures.{}", one.id), error.to_string());
+        }
+    }
+    if cuts.clearance < Length::ZERO {
+        found.wrong("clearance", "A clearance can't be negative.");
+    }
+}
+
+fn names(found: &mut Faults, site: &Site) {
+    let cuts = &site.cuts;
+    let lists: [(&str, Vec<&str>); 4] = [
+        (
+            "faces",
+            cuts.faces.iter().map(|one| one.id.as_str()).collect(),
+        ),
+        (
+            "structures",
+            cuts.structures.iter().map(|one| one.id.as_str()).collect(),
+        ),
+        (
+            "utilities",
+            cuts.utilities.iter().map(|one| one.id.as_str()).collect(),
+        ),
+        (
+            "tickets",
+            cuts.tickets.iter().map(|one| one.id.as_str()).collect(),
+        ),
+    ];
+    for (list, names) in lists {
+        let mut seen = BTreeSet::new();
+        for name in names {
+            if name.trim().is_empty() {
+                found.wrong(list, format!("One of the {list} has no name. Name it."));
+            } else if !seen.insert(name) {
+                found.wrong(
+                    format!("{list}.{name}"),
+                    format!("“{name}” stands twice among the {list}. Rename or remove one."),
+                );
+            }
+        }
+    }
+}
+
+fn face(found: &mut Faults, site: &Site, zone: &FaceZone) {
+    let path = format!("faces.{}", zone.id);
+    for error in zone.ground.check() {
+        found.wrong(format!("{path}.ground"), error.to_string());
+    }
+    let toe: Vec<face::Toe> = zone
+        .toe
+        .iter()
+        .map(|corner| face::Toe {
+            at: corner.at,
+            elevation: corner.elevation,
+        })
+        .collect();
+    if let Err(error) = face::ways(&toe, zone.bank, Length::from_hundredths_of_a_foot(200)) {
+        found.wrong(format!("{path}.toe"), error.to_string());
+    }
+    for corner in &zone.toe {
+        match strip::ground(zone, corner.at) {
+            Err(why) => found.wrong(
+                format!("{path}.ground"),
+                format!("The ground over the toe is not known: {why}"),
+            ),
+            Ok(ground) if ground < corner.elevation => found.wrong(
+                format!("{path}.toe"),
+                format!(
+                    "The toe at {} stands {} over the ground: a face has no negative height. Look at both.",
+                    corner.elevation,
+                    corner.elevation - ground
+                ),
+            ),
+            Ok(_) => {}
+        }
+    }
+    let tops: Vec<Length> = zone.layers.iter().filter_map(|layer| layer.top).collect();
+    let open = zone
+        .layers
+        .iter()
+        .filter(|layer| layer.top.is_none())
+        .count();
+    let last_open = zone.layers.last().is_none_or(|layer| layer.top.is_none());
+    if tops.windows(2).any(|pair| pair[0] >= pair[1]) || open > 1 || !last_open {
+        found.wrong(
+            format!("{path}.layers"),
+            "Layers go up from the bottom, and only the uppermost has no top.",
+        );
+    }
+    for id in zone.toe_marks.iter().chain(&zone.crest_marks) {
+        if site.mark(id).is_none() {
+            found.wrong(
+                path.clone(),
+                format!(
+                    "{} names the mark “{id}”, which is not on this site.",
+                    zone.id
+                ),
+            );
+        }
+    }
+    if let Some(target) = &zone.target
+        && site.target(target).is_none()
+    {
+        found.wrong(
+            format!("{path}.target"),
+            format!(
+                "{} names the target “{target}”, which is not on this site.",
+                zone.id
+            ),
+        );
+    }
+    if zone.pipe_crown.is_some_and(|crown| crown <= Length::ZERO) {
+        found.wrong(
+            format!("{path}.pipe_crown"),
+            "The pipe's crown stands above its invert: give more than zero.",
+        );
+    }
+}
+
+fn utility_faults(found: &mut Faults, utility: &Utility) {
+    let path = format!("utilities.{}", utility.id);
+    if let Err(error) = buried::away(&utility.points, point::Point::default()) {
+        found.wrong(path.clone(), error.to_string());
+    }
+    if let Err(error) = buried::half_band(utility.outside, utility.zone) {
+        found.wrong(path, error.to_string());
+    }
+}
+
+fn ticket_faults(found: &mut Faults, ticket: &Ticket) {
+    let path = format!("tickets.{}", ticket.id);
+    let days = (day_number(&ticket.from), day_number(&ticket.to));
+    match days {
+        (Some(from), Some(to)) if from <= to => {}
+        (Some(_), Some(_)) => found.wrong(
+            path.clone(),
+            format!(
+                "It holds from {} to {}, which is before. Look at both.",
+                ticket.from, ticket.to
+            ),
+        ),
+        _ => found.wrong(
+            path.clone(),
+            "Its days are dates such as from = \"2030-05-01\", to = \"2030-05-28\".",
+        ),
+    }
+    if ticket.area.len() < 3 {
+        found.wrong(
+            format!("{path}.area"),
+            "The ground that a ticket covers has three corners or more.",
+        );
+    } else if point::crosses_itself(&ticket.area) {
+        found.wrong(
+            format!("{path}.area"),
+            "The ground that the ticket covers crosses itself. Give its corners in order.",
+        );
+    }
+}

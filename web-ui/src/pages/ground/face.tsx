@@ -1,0 +1,205 @@
+/** FACE: what is seen at a cut face goes to everybody at once; the competent person inspects it here too. */
+import { useState } from "preact/hooks";
+import { say } from "../../hub";
+import { Choice } from "../../parts/choice";
+import { FaceFacts } from "../../parts/face_facts";
+import { InspectPanel, Typed } from "../../parts/inspect";
+import { Keypad, textOf } from "../../parts/keypad";
+import { Key } from "../../parts/keys";
+import { Panel } from "../../parts/panel";
+import { ground, me } from "../../state";
+import type { FaceCard, Sight } from "../../wire";
+import { t } from "../../words";
+
+const SIGHTS: readonly Sight[] = ["water", "crack", "rain", "vibration", "load", "trimmed"];
+
+type Step = "menu" | "load" | "slough" | "pins" | "inspect" | "retype";
+
+export function FacePanel({ onClose }: { onClose: () => void }) {
+  const words = t().cuts;
+  const cards = ground.value?.cuts.faces ?? [];
+  const alarmed = cards.find((card) => card.alarm) ?? cards[0];
+  const [id, setId] = useState(alarmed?.id ?? "");
+  const [step, setStep] = useState<Step>("menu");
+  const card = cards.find((one) => one.id === id);
+  if (!card) return null;
+  if (step === "inspect" || step === "retype") {
+    return <InspectPanel card={card} retype={step === "retype"} onClose={onClose} />;
+  }
+  const competent = ground.value?.cuts.competent.includes(me.value?.person ?? "");
+  return (
+    <Panel title={`${words.face}: ${card.name}`} onClose={onClose}>
+      {step === "menu" ? (
+        <>
+          {cards.length > 1 && (
+            <Choice
+              title={words.faces}
+              options={cards.map((one) => ({ id: one.id, name: one.id, note: one.name }))}
+              chosen={id}
+              onChoose={setId}
+            />
+          )}
+          <FaceFacts card={card} />
+          <Menu card={card} onStep={setStep} onClose={onClose} competent={competent ?? false} />
+          <p class="quiet">{words.caution}</p>
+        </>
+      ) : step === "load" ? (
+        <Load card={card} onClose={onClose} />
+      ) : step === "slough" ? (
+        <Slough card={card} onClose={onClose} />
+      ) : (
+        <Pins card={card} onClose={onClose} />
+      )}
+    </Panel>
+  );
+}
+
+interface MenuProps {
+  card: FaceCard;
+  competent: boolean;
+  onStep: (step: Step) => void;
+  onClose: () => void;
+}
+
+function Menu({ card, competent, onStep, onClose }: MenuProps) {
+  const words = t().cuts;
+  const see = (what: Sight) => {
+    if (what === "load") return onStep("load");
+    void say({ kind: "see_at_face", zone: card.id, what });
+    onClose();
+  };
+  return (
+    <div class="tiles">
+      <Key kind="tile" onPress={() => onStep("slough")}>
+        {words.cameDown}
+      </Key>
+      {SIGHTS.map((what) => (
+        <Key key={what} kind="tile" onPress={() => see(what)}>
+          {words.seenAt[what]}
+        </Key>
+      ))}
+      {card.pins.length > 0 && (
+        <Key kind="tile" onPress={() => onStep("pins")}>
+          {words.pins}
+        </Key>
+      )}
+      {competent && (
+        <>
+          <Key kind="tile" onPress={() => onStep("inspect")}>
+            {words.inspect}
+          </Key>
+          <Key kind="tile" onPress={() => onStep("retype")}>
+            {words.signRetype}
+          </Key>
+        </>
+      )}
+    </div>
+  );
+}
+
+/** Spoil or a load: how far back from the crest it stands. */
+function Load({ card, onClose }: { card: FaceCard; onClose: () => void }) {
+  const words = t();
+  const [typed, setTyped] = useState("");
+  const text = textOf("feet_hundredths", typed);
+  const send = () => {
+    if (text === "") return;
+    void say({ kind: "see_at_face", zone: card.id, what: "load", text });
+    onClose();
+  };
+  return (
+    <>
+      <Keypad
+        pad="feet_hundredths"
+        typed={typed}
+        label={words.cuts.loadBack}
+        onTyped={setTyped}
+        onSend={send}
+      />
+      <Key kind="send" disabled={text === ""} onPress={send}>
+        {words.send}
+      </Key>
+    </>
+  );
+}
+
+/** How much came down. ALL STOP is the key in the corner; this is for the log and the inspection. */
+function Slough({ card, onClose }: { card: FaceCard; onClose: () => void }) {
+  const words = t();
+  const [sizes, setSizes] = useState({ length: "", height: "", back: "" });
+  const good = (text: string) => /^\d{1,3}([.,]\d{1,2})?$/.test(text.trim());
+  const ready = Object.values(sizes).every(good);
+  const send = () => {
+    if (!ready) return;
+    const [length, height, back] = [sizes.length, sizes.height, sizes.back].map((text) =>
+      text.trim().replace(",", "."),
+    );
+    void say({ kind: "see_slough", zone: card.id, length, height, back });
+    onClose();
+  };
+  return (
+    <>
+      {(["length", "height", "back"] as const).map((name) => (
+        <Typed
+          key={name}
+          label={words.cuts.slough[name]}
+          text={sizes[name]}
+          bad={sizes[name] !== "" && !good(sizes[name])}
+          decimal
+          onTyped={(text) => setSizes({ ...sizes, [name]: text })}
+        />
+      ))}
+      <Key kind="send" disabled={!ready} onPress={send}>
+        {words.send}
+      </Key>
+    </>
+  );
+}
+
+/** The tape between two pins. */
+function Pins({ card, onClose }: { card: FaceCard; onClose: () => void }) {
+  const words = t();
+  const [pins, setPins] = useState(card.pins[0]?.pins ?? "");
+  const [typed, setTyped] = useState("");
+  const text = textOf("feet_hundredths", typed);
+  const send = () => {
+    if (text === "" || pins === "") return;
+    void say({ kind: "read_pins", zone: card.id, pins, text });
+    onClose();
+  };
+  return (
+    <>
+      <Choice
+        title={words.cuts.pins}
+        options={card.pins.map((one) => ({ id: one.pins, name: one.pins }))}
+        chosen={pins}
+        onChoose={setPins}
+      />
+      <Keypad
+        pad="feet_hundredths"
+        typed={typed}
+        label={words.cuts.pinsTape}
+        onTyped={setTyped}
+        onSend={send}
+      />
+      <Key kind="send" disabled={text === ""} onPress={send}>
+        {words.send}
+      </Key>
+    </>
+  );
+}
+
+/** Stands above every page of the ground person while a face is left. */
+export function FaceLeftStrip() {
+  const words = t().cuts;
+  const left = (ground.value?.cuts.faces ?? []).filter((card) => card.alarm);
+  return (
+    <>
+      {left.map((card) => (
+        <p class="warning" role="alert" key={card.id}>
+          {words.leave} · {words.leaveStrip(card.name, Math.ceil(card.strip / 3_048_000).toString())}
+        </p>
+      ))}
+    </>
+  );
+}

@@ -1,0 +1,202 @@
+/** FACES: cards of faces and trenches, what is buried, locate tickets; inspection, design, and what is let go on. */
+import { useState } from "preact/hooks";
+import { TicketFacts, UtilityFacts } from "../../parts/buried_facts";
+import { DaylightFacts, FaceFacts } from "../../parts/face_facts";
+import { InspectPanel, Typed } from "../../parts/inspect";
+import { Key } from "../../parts/keys";
+import { Plan } from "../../parts/plan";
+import { timeOfDay } from "../../show";
+import { ground, me, sheet } from "../../state";
+import type { FaceCard, HeldBy, Supervisor } from "../../wire";
+import { t } from "../../words";
+import { feetTyped } from "./feet_typed";
+import { WhyPanel } from "./panels";
+import { TicketPanel } from "./ticket";
+
+type Open =
+  | { what: "inspect" | "retype" | "design"; card: FaceCard }
+  | { what: "allow"; held: HeldBy; title: string }
+  | { what: "ticket"; id: string }
+  | null;
+
+export function FacesPage({ view }: { view: Supervisor }) {
+  const words = t().cuts;
+  const cuts = view.cuts;
+  const [open, setOpen] = useState<Open>(null);
+  const close = () => setOpen(null);
+  const ticket = open?.what === "ticket" ? cuts.tickets.find((one) => one.id === open.id) : undefined;
+  return (
+    <div class="columns">
+      <section aria-label={words.faces}>
+        <h2>{words.faces}</h2>
+        {cuts.faces.length === 0 && <p>{words.noFaces}</p>}
+        {cuts.faces.map((card) => (
+          <Face key={card.id} card={card} onOpen={setOpen} competent={cuts.competent} />
+        ))}
+        <p class="quiet">
+          {words.caution} {cuts.rules && words.rulesBy(cuts.rules)}
+        </p>
+        {cuts.competent.length > 0 && <p class="quiet">{words.competent(cuts.competent.join(", "))}</p>}
+      </section>
+      <section aria-label={words.utilities}>
+        <h2>{words.utilities}</h2>
+        {cuts.tickets.map((card) => (
+          <div class="card" key={card.id}>
+            <h3>{words.ticket}</h3>
+            <TicketFacts card={card} />
+            <Key
+              label={`${words.checkTicket} ${card.id}`}
+              onPress={() => setOpen({ what: "ticket", id: card.id })}
+            >
+              {words.checkTicket}
+            </Key>
+            {(card.days_left ?? -1) < 0 && (
+              <Key
+                onPress={() =>
+                  setOpen({ what: "allow", held: { kind: "ticket_lapsed", ticket: card.id }, title: card.id })
+                }
+              >
+                {words.allow}
+              </Key>
+            )}
+          </div>
+        ))}
+        {cuts.utilities.map((card) => (
+          <div class="card" key={card.utility.id}>
+            <UtilityFacts card={card} crossings={cuts.crossings} />
+          </div>
+        ))}
+        {cuts.crossings
+          .filter((one) => one.clear != null && one.clear < one.need)
+          .map((one) => (
+            <Key
+              key={one.zone}
+              onPress={() =>
+                setOpen({
+                  what: "allow",
+                  held: { kind: "too_near", zone: one.zone, utility: one.utility },
+                  title: `${one.zone} × ${one.utility}`,
+                })
+              }
+            >
+              {words.allow} <small>{`${one.zone} × ${one.utility}`}</small>
+            </Key>
+          ))}
+      </section>
+      {sheet.value && (
+        <section class="wide" aria-label={words.daylight}>
+          <Plan sheet={sheet.value} ground={ground.value} />
+        </section>
+      )}
+      {open?.what === "inspect" && <InspectPanel card={open.card} onClose={close} />}
+      {open?.what === "retype" && <InspectPanel card={open.card} retype onClose={close} />}
+      {open?.what === "design" && <DesignPanel card={open.card} onClose={close} />}
+      {open?.what === "allow" && (
+        <WhyPanel
+          title={`${words.allow}: ${open.title}`}
+          ask={words.allowAsk}
+          act={words.allow}
+          command={(why) => ({ kind: "allow_dig", held: open.held, why })}
+          onClose={close}
+        />
+      )}
+      {ticket && <TicketPanel card={ticket} onClose={close} />}
+    </div>
+  );
+}
+
+interface FaceProps {
+  card: FaceCard;
+  competent: string[];
+  onOpen: (open: Open) => void;
+}
+
+function Face({ card, competent, onOpen }: FaceProps) {
+  const words = t().cuts;
+  const may = competent.includes(me.value?.person ?? "");
+  const over = card.daylight?.lines.some((line) => line.no_cross && line.over.length > 0);
+  return (
+    <div class="card">
+      <h3>
+        {card.id} <small>{card.name}</small>
+      </h3>
+      <FaceFacts card={card} />
+      <DaylightFacts card={card} />
+      <div class="row">
+        {may && (
+          <>
+            <Key label={`${words.inspect} ${card.id}`} onPress={() => onOpen({ what: "inspect", card })}>
+              {words.inspect}
+            </Key>
+            <Key label={`${words.signRetype} ${card.id}`} onPress={() => onOpen({ what: "retype", card })}>
+              {words.signRetype}
+            </Key>
+          </>
+        )}
+        <Key label={`${words.design} ${card.id}`} onPress={() => onOpen({ what: "design", card })}>
+          {words.design}
+        </Key>
+        {over && (
+          <Key
+            onPress={() =>
+              onOpen({ what: "allow", held: { kind: "daylight", zone: card.id }, title: card.name })
+            }
+          >
+            {words.allow}
+          </Key>
+        )}
+      </div>
+      {card.engineer && (
+        <details>
+          <summary>{words.engineerTitle}</summary>
+          <p>
+            {card.engineer.critical_height_ft != null && card.engineer.cohesion_psf != null
+              ? words.critical(
+                  card.engineer.critical_height_ft.toFixed(1),
+                  card.engineer.cohesion_psf.toFixed(0),
+                  card.engineer.weight_pcf.toFixed(0),
+                )
+              : words.noCritical}
+          </p>
+          {card.engineer.forecast != null && <p>{words.forecast(timeOfDay(card.engineer.forecast))}</p>}
+        </details>
+      )}
+    </div>
+  );
+}
+
+/** Two slopes, one over the other; one alone when no elevation is typed. */
+function DesignPanel({ card, onClose }: { card: FaceCard; onClose: () => void }) {
+  const words = t().cuts;
+  const [below, setBelow] = useState("1");
+  const [top, setTop] = useState("");
+  const [above, setAbove] = useState("1.5");
+  const slope = (text: string) =>
+    /^\d{1,2}([.,]\d{1,3})?$/.test(text.trim()) ? Number(text.trim().replace(",", ".")) : null;
+  const first = slope(below);
+  const second = slope(above);
+  const at = top.trim() === "" ? undefined : feetTyped(top);
+  return (
+    <WhyPanel
+      title={words.designTitle(card.name)}
+      ask={words.designWhy}
+      act={words.design}
+      command={(why) => {
+        if (first === null || at === null) return null;
+        if (at === undefined) {
+          return { kind: "revise_face", zone: card.id, pieces: [{ run_per_rise: first }], why };
+        }
+        if (second === null) return null;
+        const pieces = [{ top: at, run_per_rise: first }, { run_per_rise: second }];
+        return { kind: "revise_face", zone: card.id, pieces, why };
+      }}
+      onClose={onClose}
+    >
+      <Typed label={words.designBelow} text={below} bad={first === null} onTyped={setBelow} decimal />
+      <Typed label={words.designTop} text={top} bad={at === null} onTyped={setTop} decimal />
+      {top.trim() !== "" && (
+        <Typed label={words.designAbove} text={above} bad={second === null} onTyped={setAbove} decimal />
+      )}
+    </WhyPanel>
+  );
+}

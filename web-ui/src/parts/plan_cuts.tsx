@@ -1,0 +1,64 @@
+/** Cuts on the plan: toes, where they come to daylight, buried lines by pattern and word, the ground that is located. */
+import { FOOT } from "../grade";
+import type { Point, Sheet, SheetFace, Utility } from "../wire";
+import { t } from "../words";
+
+function path(points: readonly Point[]): string {
+  return points.map((point) => `${point.x / FOOT},${-point.y / FOOT}`).join(" ");
+}
+
+export function CutLines({ sheet, size }: { sheet: Sheet; size: number }) {
+  return (
+    <g>
+      {sheet.tickets.map((ticket) => (
+        <polygon key={ticket.id} class="plan-located" points={path(ticket.area)} />
+      ))}
+      {sheet.structures.map((one) => (
+        <polyline key={one.id} class="plan-structure" points={path(one.points)} />
+      ))}
+      {sheet.faces.map((face) => (
+        <Face key={face.id} face={face} size={size} />
+      ))}
+      {sheet.utilities.map((one) => (
+        <Buried key={one.id} one={one} size={size} />
+      ))}
+    </g>
+  );
+}
+
+function Face({ face, size }: { face: SheetFace; size: number }) {
+  const middle = face.daylight[Math.floor(face.daylight.length / 2)];
+  return (
+    <g>
+      <polyline class="plan-toe" points={path(face.toe)} />
+      {face.daylight.length > 1 && (
+        <polyline class={`plan-daylight ${face.over ? "over" : ""}`} points={path(face.daylight)} />
+      )}
+      {middle && (
+        <text
+          class="plan-name"
+          text-anchor="middle"
+          x={middle.x / FOOT}
+          y={-middle.y / FOOT - size * 0.4}
+          font-size={size * 0.8}
+        >
+          {t().cuts.daylight} {face.id}
+        </text>
+      )}
+    </g>
+  );
+}
+
+function Buried({ one, size }: { one: Utility; size: number }) {
+  const at = one.points[0];
+  return (
+    <g>
+      <polyline class={`plan-buried ${one.kind}`} points={path(one.points)} />
+      {at && (
+        <text class="plan-name" x={at.x / FOOT + size} y={-at.y / FOOT - size * 0.3} font-size={size * 0.8}>
+          {t().cuts.kinds[one.kind]} {one.id}
+        </text>
+      )}
+    </g>
+  );
+}
