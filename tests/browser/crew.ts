@@ -112,9 +112,11 @@ export async function hold(page: Page, name: string | RegExp, done: () => Promis
   await page.mouse.up();
 }
 
-export const test = base.extend<{ crew: Crew }>({
-  crew: async ({ browser }, use) => {
-    const hub = await Hub.onTheYard();
+export const test = base.extend<{ crew: Crew; more: string }>({
+  /** What a test adds to the yard's site file. */
+  more: ["", { option: true }],
+  crew: async ({ browser, more }, use) => {
+    const hub = await Hub.onTheYard(more);
     const contexts: { close(): Promise<void> }[] = [];
     const crew = new Crew(hub, async (options) => {
       const context = await browser.newContext(options);

@@ -1,6 +1,6 @@
 /** The real hub in a folder of its own: started, spoken to, killed, started again. */
 import { type ChildProcess, spawn } from "node:child_process";
-import { cpSync, existsSync, mkdtempSync, rmSync } from "node:fs";
+import { appendFileSync, cpSync, existsSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 
@@ -22,13 +22,14 @@ export class Hub {
   private keys = 0;
   private readonly folder = mkdtempSync(join(tmpdir(), "rodcall-browser-"));
 
-  /** A hub on the yard's site file. */
-  static async onTheYard(): Promise<Hub> {
+  /** A hub on the yard's site file, with more of it when a test brings it. */
+  static async onTheYard(more = ""): Promise<Hub> {
     if (!existsSync(BINARY)) {
       throw new Error(`${BINARY} is not there: run \`cargo test -p rodcall --test browser\`, which builds it.`);
     }
     const hub = new Hub();
     cpSync(join(HERE, "yard.toml"), join(hub.folder, "site.toml"));
+    appendFileSync(join(hub.folder, "site.toml"), more);
     const own = await hub.start();
     const answer = await fetch(own, { redirect: "manual" });
     hub.cookie = answer.headers.getSetCookie().map((one) => one.split(";")[0]).join("; ");

@@ -9,7 +9,8 @@ export function UtilityFacts({ card, crossings }: { card: UtilityCard; crossings
   return (
     <>
       <p>
-        <strong>{words.kinds[card.utility.kind]}</strong> {card.utility.id}
+        <strong>{words.kinds[card.utility.kind]}</strong>
+        {card.utility.id.toUpperCase() !== words.kinds[card.utility.kind] && ` ${card.utility.id}`}
         {card.utility.call && ` · ${words.callOwner(card.utility.call)}`}
       </p>
       {card.paint_gone != null && (

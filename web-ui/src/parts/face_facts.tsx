@@ -69,7 +69,10 @@ export function FaceFacts({ card }: { card: FaceCard }) {
           <li key={one.pins}>
             {one.now ? (
               <span class={one.now.state === "still" ? "" : "trouble"}>
-                <strong>{words.pinStates[one.now.state]}</strong>{" "}
+                {/* Once people were let back, a tape from before asks for watching, no more. */}
+                <strong>
+                  {words.pinStates[one.now.state === "leave" && !card.alarm ? "watch" : one.now.state]}
+                </strong>{" "}
                 {words.pinsNow(one.pins, feet(one.now.apart), one.now.rate_ft_per_hour.toFixed(3))} ·{" "}
                 {signed(one.now.opened)} · {timeOfDay(one.now.at)}
               </span>

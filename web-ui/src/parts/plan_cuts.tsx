@@ -39,7 +39,7 @@ function Face({ face, size }: { face: SheetFace; size: number }) {
           class="plan-name"
           text-anchor="middle"
           x={middle.x / FOOT}
-          y={-middle.y / FOOT - size * 0.4}
+          y={-middle.y / FOOT + size}
           font-size={size * 0.8}
         >
           {t().cuts.daylight} {face.id}
@@ -56,7 +56,8 @@ function Buried({ one, size }: { one: Utility; size: number }) {
       <polyline class={`plan-buried ${one.kind}`} points={path(one.points)} />
       {at && (
         <text class="plan-name" x={at.x / FOOT + size} y={-at.y / FOOT - size * 0.3} font-size={size * 0.8}>
-          {t().cuts.kinds[one.kind]} {one.id}
+          {t().cuts.kinds[one.kind]}
+          {one.id.toUpperCase() !== t().cuts.kinds[one.kind] && ` ${one.id}`}
         </text>
       )}
     </g>

@@ -106,11 +106,18 @@ pub(crate) fn height(state: &State, zone: &FaceZone, here: &OnToe) -> Length {
 /// The highest place of a zone, by its corners and the places between them.
 pub(crate) fn highest(state: &State, zone: &FaceZone) -> Length {
     let between = zone.toe.windows(2).flat_map(|pair| {
-        (0..=PARTS).map(|part| {
-            let share = |from: Length, to: Length| from + feet((to - from).feet() * part_of(part));
+        let (from, to) = (pair[0].at, pair[1].at);
+        let parts = (from.distance(to).feet() / LOOKED_AT_FT)
+            .ceil()
+            .clamp(1.0, MOST_PARTS);
+        let shares =
+            std::iter::successors(Some(0.0), move |part| (*part < parts).then_some(part + 1.0));
+        shares.map(move |part: f64| {
+            let share =
+                |one: Length, other: Length| one + feet((other - one).feet() * part / parts);
             Point {
-                x: share(pair[0].at.x, pair[1].at.x),
-                y: share(pair[0].at.y, pair[1].at.y),
+                x: share(from.x, to.x),
+                y: share(from.y, to.y),
             }
         })
     });
@@ -121,12 +128,9 @@ pub(crate) fn highest(state: &State, zone: &FaceZone) -> Length {
         .unwrap_or(Length::ZERO)
 }
 
-/// Between two corners of a toe its height is looked at so often.
-const PARTS: u32 = 12;
-
-fn part_of(part: u32) -> f64 {
-    f64::from(part) / f64::from(PARTS)
-}
+/// Along a toe its height is looked at this often, in feet, but no more often than [`MOST_PARTS`] between two corners.
+const LOOKED_AT_FT: f64 = 2.0;
+const MOST_PARTS: f64 = 100.0;
 
 /// The place of the toe, when a place lies within the face's height of it.
 pub(crate) fn within(state: &State, zone: &FaceZone, at: Point) -> Option<OnToe> {

@@ -27,8 +27,8 @@ export function LeaveFace({ screen }: { screen: Extract<CabScreen, { kind: "leav
   );
 }
 
-/** Silent strips above whatever else is on the screen. */
-export function GroundStrips({ view }: { view: Operator }) {
+/** Silent strips above whatever else is on the screen; a call that says HAND DIG itself needs no strip for it. */
+export function GroundStrips({ view, byHand }: { view: Operator; byHand: boolean }) {
   const words = t().cuts;
   return (
     <>
@@ -38,9 +38,8 @@ export function GroundStrips({ view }: { view: Operator }) {
           <span>{words.leaveStrip(face.name, String(Math.ceil(face.strip / 3_048_000)))}</span>
         </p>
       ))}
-      {view.hand_dig.map((one) => (
-        <HandDigStrip key={`${one.utility}${one.by_hand.from}`} one={one} />
-      ))}
+      {byHand &&
+        view.hand_dig.map((one) => <HandDigStrip key={`${one.utility}${one.by_hand.from}`} one={one} />)}
     </>
   );
 }

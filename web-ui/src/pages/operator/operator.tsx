@@ -44,7 +44,12 @@ export function OperatorPage() {
         <NoLink armed={linked.value ? armed : ""} away={away ? t().bye[away] : null} />
         {view && screen && (
           <div class={`living ${armed}`}>
-            <GroundStrips view={view} />
+            {screen.kind !== "leave_face" && screen.kind !== "stop" && (
+              <GroundStrips
+                view={view}
+                byHand={screen.kind !== "call" || !screen.call.labels.includes("hand_dig")}
+              />
+            )}
             <div class="filling">
               <Screen view={view} screen={screen} />
             </div>

@@ -88,6 +88,8 @@ function Stop({ screen, machine }: { screen: StopScreen; machine: string }) {
 }
 
 function Call({ call }: { call: CallView }) {
+  // HAND DIG has a plate of its own.
+  const labels = labelWords({ ...call, labels: call.labels.filter((one) => one !== "hand_dig") });
   return (
     <div class="call">
       <div class="call-top">
@@ -95,7 +97,7 @@ function Call({ call }: { call: CallView }) {
         <span>{call.target ?? ""}</span>
         <span class="age">{ago(now.value - call.made_at)}</span>
       </div>
-      {call.labels.length > 0 && <p class="labels">{labelWords(call).join(" · ")}</p>}
+      {labels.length > 0 && <p class="labels">{labels.join(" · ")}</p>}
       <DepthWarnings warnings={call.warnings} />
       {call.reminder && <Strip reminder={call.reminder} />}
       <Section call={call} />

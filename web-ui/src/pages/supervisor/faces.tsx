@@ -27,12 +27,13 @@ export function FacesPage({ view }: { view: Supervisor }) {
   const ticket = open?.what === "ticket" ? cuts.tickets.find((one) => one.id === open.id) : undefined;
   return (
     <div class="columns">
+      {cuts.faces.map((card) => (
+        <section key={card.id} aria-label={card.name}>
+          <Face card={card} onOpen={setOpen} competent={cuts.competent} />
+        </section>
+      ))}
       <section aria-label={words.faces}>
-        <h2>{words.faces}</h2>
         {cuts.faces.length === 0 && <p>{words.noFaces}</p>}
-        {cuts.faces.map((card) => (
-          <Face key={card.id} card={card} onOpen={setOpen} competent={cuts.competent} />
-        ))}
         <p class="quiet">
           {words.caution} {cuts.rules && words.rulesBy(cuts.rules)}
         </p>
