@@ -163,8 +163,9 @@ test("supervisor", async ({ crew }) => {
   await press(page, "TARGETS");
   await shoot(page, "board-targets");
   await press(page, "REVISE PAD");
+  await expect(page.getByLabel("Short name")).toHaveValue("PAD");
   await shoot(page, "board-revise");
-  await press(page, "CANCEL", "NOW");
+  await press(page, "BACK", "NOW");
   await crew.hub.say({ kind: "stop_all", why: "somebody in the cut" });
   await expect(page.getByRole("button", { name: "LIFT STOP EX-1" })).toBeVisible();
   await shoot(page, "board-stopped");

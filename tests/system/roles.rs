@@ -173,6 +173,10 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
             boss.clone(),
         ),
         (
+            json!({ "kind": "change_site", "put": [], "retire": [{ "list": "mark", "id": "P-1" }], "why": "" }),
+            boss.clone(),
+        ),
+        (
             json!({ "kind": "revise_target", "target": "PAD", "grade": flat, "tolerance": tolerance, "why": "as told" }),
             boss.clone(),
         ),

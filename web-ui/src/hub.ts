@@ -4,6 +4,7 @@ import { Link } from "./link";
 import { Outbox, type Reply, type Settled } from "./outbox";
 import * as state from "./state";
 import type {
+  Answer,
   Asked,
   Codes,
   Command,
@@ -15,6 +16,9 @@ import type {
   Refused,
   Role,
   ScreenUnit,
+  SiteDraft,
+  SiteDrafted,
+  SiteSheet,
   SumDone,
 } from "./wire";
 import { t } from "./words";
@@ -82,6 +86,10 @@ export const codes = () => get<Codes>("/api/codes");
 export const compute = (computation: string, inputs: Record<string, string>) =>
   get<SumDone>("/api/compute", { computation, inputs });
 export const pocketSheet = () => get<PocketSheets>("/api/pocket-sheet");
+export const siteForm = () => get<SiteSheet>("/api/site/form");
+export const draftSite = (draft: SiteDraft) => get<SiteDrafted>("/api/site/draft", draft);
+export const changeSite = (draft: SiteDraft, why: string, seen: string) =>
+  get<Answer>("/api/site/change", { key: freshKey("s"), made_at: state.clock.now(), draft, why, seen });
 export const chooseAddress = (host: string) => get<unknown>("/api/address", { host });
 export const entry = (seq: number) => get<{ entry: unknown; prev: string; hash: string }>(`/api/log/${seq}`);
 
@@ -149,8 +157,11 @@ export async function say(command: Command, quiet = false): Promise<Settled> {
 
 /** A receipt: worth nothing later, so it is tried once and never kept. */
 export function receipt(command: Command): void {
-  const bytes = crypto.getRandomValues(new Uint32Array(3));
-  void post({ key: `r-${bytes.join("-")}`, made_at: state.clock.now(), command }).catch(() => undefined);
+  void post({ key: freshKey("r"), made_at: state.clock.now(), command }).catch(() => undefined);
+}
+
+function freshKey(kind: string): string {
+  return `${kind}-${crypto.getRandomValues(new Uint32Array(3)).join("-")}`;
 }
 
 let link: Link | null = null;

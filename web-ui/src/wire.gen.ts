@@ -255,6 +255,57 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/site/change": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Puts a draft in force, with its reason. The same key again gets the same answer. */
+        post: operations["site_change"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/site/draft": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** What a draft would do: its faults beside their fields, what differs, what it touches. Nothing is changed. */
+        post: operations["site_draft"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/site/form": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The forms of a site, and what is written in them now. */
+        get: operations["site_form"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/healthz": {
         parameters: {
             query?: never;
@@ -622,6 +673,9 @@ export interface components {
         }) | (components["schemas"]["AimSet"] & {
             /** @enum {string} */
             kind: "aim_set";
+        }) | (components["schemas"]["SiteChanged"] & {
+            /** @enum {string} */
+            kind: "site_changed";
         }) | (components["schemas"]["TargetRevised"] & {
             /** @enum {string} */
             kind: "target_revised";
@@ -978,6 +1032,17 @@ export interface components {
             /** @description The unit. */
             unit: components["schemas"]["ScreenUnit"];
         };
+        /** @description A supervisor changes the site. */
+        ChangeSite: {
+            /** @description What is added or takes the place of what was. */
+            put: components["schemas"]["SiteThing"][];
+            /** @description What goes. */
+            retire: components["schemas"]["Retired"][];
+            /** @description The digest of the differences as they were shown, so that nothing else is put in force. */
+            seen?: string | null;
+            /** @description Why, and on whose word. */
+            why: string;
+        };
         /**
          * @description What a check shot says.
          * @enum {string}
@@ -1212,6 +1277,9 @@ export interface components {
         }) | (components["schemas"]["SetAim"] & {
             /** @enum {string} */
             kind: "set_aim";
+        }) | (components["schemas"]["ChangeSite"] & {
+            /** @enum {string} */
+            kind: "change_site";
         }) | (components["schemas"]["ReviseTarget"] & {
             /** @enum {string} */
             kind: "revise_target";
@@ -1586,6 +1654,26 @@ export interface components {
             by: string;
             /** @enum {string} */
             kind: "bumped";
+        };
+        /** @description A thing as somebody has typed it. */
+        Draft: {
+            /** @description What it is. */
+            of: components["schemas"]["FormOf"];
+            /** @description What was typed, by the form's keys: texts, yes or no, lists and tables of them. */
+            typed: Record<string, never>;
+        };
+        /** @description What is wrong with a draft, and where. */
+        DraftFault: {
+            /** @description Which draft of those that were sent, from 0; none when it is about another thing of the site. */
+            draft?: number | null;
+            /** @description What is wrong and what to do. */
+            english: string;
+            /** @description The field, as `run.steps.1.elevation`; empty when it is about the whole thing. */
+            field: string;
+            /** @description The same in Spanish. */
+            spanish: string;
+            /** @description Odd, but it can be used. */
+            warning: boolean;
         };
         /**
          * @description What the sums say.
@@ -1974,6 +2062,95 @@ export interface components {
          * @enum {string}
          */
         Fold: "crown" | "valley";
+        /** @description One field. */
+        FormField: {
+            /** @description Its key in the draft. */
+            key: string;
+            /** @description What it is called. */
+            name: components["schemas"]["FormName"];
+            /** @description Whether it may not be left out. */
+            needed: boolean;
+            /** @description What it takes. */
+            takes: components["schemas"]["FormTakes"];
+        };
+        /** @description A name in both languages. */
+        FormName: {
+            /** @description In English. */
+            english: string;
+            /** @description In Spanish. */
+            spanish: string;
+        };
+        /**
+         * @description What a form is of.
+         * @enum {string}
+         */
+        FormOf: "target" | "mark" | "line" | "benchmark" | "machine" | "rod" | "laser" | "rules" | "frame";
+        /** @description What a field takes. */
+        FormTakes: {
+            /** @enum {string} */
+            kind: "text";
+        } | {
+            /** @enum {string} */
+            kind: "length";
+        } | {
+            /** @enum {string} */
+            kind: "number";
+        } | {
+            /** @enum {string} */
+            kind: "rise";
+        } | {
+            /** @enum {string} */
+            kind: "flag";
+        } | {
+            /** @enum {string} */
+            kind: "fixed";
+        } | {
+            /** @enum {string} */
+            kind: "word";
+            /** @description The list. */
+            words: components["schemas"]["FormWord"][];
+        } | {
+            /** @enum {string} */
+            kind: "point";
+        } | {
+            /** @enum {string} */
+            kind: "points";
+        } | {
+            /** @enum {string} */
+            kind: "lengths";
+        } | {
+            /** @enum {string} */
+            kind: "one";
+            /** @description Of which kind. */
+            of: components["schemas"]["FormOf"];
+        } | {
+            /** @enum {string} */
+            kind: "several";
+            /** @description Of which kind. */
+            of: components["schemas"]["FormOf"];
+        } | {
+            /** @description The fields of each. */
+            fields: components["schemas"]["FormField"][];
+            /** @enum {string} */
+            kind: "rows";
+        } | {
+            /** @description Its fields. */
+            fields: components["schemas"]["FormField"][];
+            /** @enum {string} */
+            kind: "table";
+        } | {
+            /** @enum {string} */
+            kind: "one_of";
+            /** @description The tables. */
+            tables: components["schemas"]["FormField"][];
+        };
+        /** @description A word of a list. */
+        FormWord: {
+            /** @description As it is written. */
+            id: string;
+            /** @description What it is called. */
+            name: components["schemas"]["FormName"];
+        };
         /** @description The forms that the form crew has. */
         FormsAtHand: {
             /** @description What a filler makes up, either way. */
@@ -2629,6 +2806,11 @@ export interface components {
          * @enum {string}
          */
         LineStanding: "crossed" | "touch" | "near" | "ok";
+        /**
+         * @description The lists of a site whose things have names.
+         * @enum {string}
+         */
+        Listed: "benchmark" | "line" | "target" | "mark" | "machine" | "rod" | "laser";
         /** @description One entry with its proof. */
         LogEntry: {
             /** @description The entry. */
@@ -3730,6 +3912,13 @@ export interface components {
             /** @description The same in Spanish. */
             spanish: string;
         } | {
+            /** @description What is wrong and what to do. */
+            english: string;
+            /** @enum {string} */
+            kind: "bad_site";
+            /** @description The same in Spanish. */
+            spanish: string;
+        } | {
             /** @enum {string} */
             kind: "say_why";
             /** @description What is to be said. */
@@ -3815,6 +4004,13 @@ export interface components {
             set_up: string;
             /** @description The rod value as typed. */
             text: string;
+        };
+        /** @description A thing that is no longer part of the site; what was said about it stays in the log. */
+        Retired: {
+            /** @description Its name. */
+            id: string;
+            /** @description Of which list. */
+            list: components["schemas"]["Listed"];
         };
         /** @description The competent person types the soil anew. */
         RetypeSoil: {
@@ -4471,6 +4667,24 @@ export interface components {
             /** @description The marks, calls and acceptances that it would touch. */
             touches?: components["schemas"]["Touched"];
         };
+        /** @description The site was changed by a supervisor. */
+        SiteChanged: {
+            /** @description What changed. */
+            differences: components["schemas"]["SiteDifference"][];
+            /** @description The operators who must see a changed target before they are called again. */
+            must_see: components["schemas"]["NewTarget"][];
+            /**
+             * @description What was added or took the place of what was, with what follows: marks that move with their run, machines
+             *     whose target is gone.
+             */
+            put: components["schemas"]["SiteThing"][];
+            /** @description What went. */
+            retire: components["schemas"]["Retired"][];
+            /** @description The marks, calls and acceptances that it touches. */
+            touches: components["schemas"]["Touched"];
+            /** @description Why. */
+            why: string;
+        };
         /** @description Cuts and what is buried on this site. */
         SiteCuts: {
             /**
@@ -4515,6 +4729,41 @@ export interface components {
             /** @description Where: `marks N-04 place x`. */
             what: string;
         };
+        /** @description Things as they are typed, and things that are to go. */
+        SiteDraft: {
+            /** @description What is added or takes the place of what is. */
+            put: components["schemas"]["Draft"][];
+            /** @description What goes. */
+            retire: components["schemas"]["Retired"][];
+        };
+        /** @description What a draft comes to. */
+        SiteDrafted: {
+            /** @description What is wrong or odd, each with its field. */
+            faults: components["schemas"]["DraftFault"][];
+            would?: components["schemas"]["WouldChange"] | null;
+        };
+        /** @description A fault of a site. */
+        SiteFault: {
+            /** @description What is wrong and what to do. */
+            english: string;
+            /** @description Where, by kind and name: `targets.EAST`, `marks.N-04.target`. */
+            path: string;
+            /** @description The same in Spanish. */
+            spanish: string;
+            /** @description Odd, but the crew may mean it. */
+            warning: boolean;
+        };
+        /** @description One thing's form. */
+        SiteForm: {
+            /** @description Its fields, in order. */
+            fields: components["schemas"]["FormField"][];
+            /** @description What several of them are called. */
+            name: components["schemas"]["FormName"];
+            /** @description What it is of. */
+            of: components["schemas"]["FormOf"];
+            /** @description Whether a site has it once. */
+            once: boolean;
+        };
         /** @description A changed site file is in force. */
         SiteRevised: {
             /** @description What changed. */
@@ -4527,6 +4776,26 @@ export interface components {
             site: components["schemas"]["Site"];
             /** @description The marks, calls and acceptances that it touches. */
             touches?: components["schemas"]["Touched"];
+        };
+        /** @description A draft put in force. */
+        SiteSaying: {
+            /** @description What is typed. */
+            draft: components["schemas"]["SiteDraft"];
+            /** @description The phone's own key for it, as for everything that is said. */
+            key: string;
+            /** @description When it was made, on the hub's clock as the phone knows it. */
+            made_at: components["schemas"]["Time"];
+            /** @description The digest of the differences as they were shown. */
+            seen: string;
+            /** @description Why, and on whose word. */
+            why: string;
+        };
+        /** @description The site as forms take it. */
+        SiteSheet: {
+            /** @description The form of each kind of thing. */
+            forms: components["schemas"]["SiteForm"][];
+            /** @description What is written now, by the forms' keys. */
+            written: Record<string, never>;
         };
         /** @description The first site file. */
         SiteTaken: {
@@ -4559,6 +4828,53 @@ export interface components {
             tolerance: components["schemas"]["Tolerance"];
             /** @description Who typed its elevations, when that is known. */
             typed_by?: string | null;
+        };
+        /** @description A thing of the site, whole: it takes the place of the one of its name, or is new. */
+        SiteThing: {
+            /** @enum {string} */
+            list: "benchmark";
+            /** @description A point of known elevation. */
+            thing: components["schemas"]["Benchmark"];
+        } | {
+            /** @enum {string} */
+            list: "line";
+            /** @description A line on the plan. */
+            thing: components["schemas"]["Line"];
+        } | {
+            /** @enum {string} */
+            list: "target";
+            /** @description A grade to reach. */
+            thing: components["schemas"]["SiteTarget"];
+        } | {
+            /** @enum {string} */
+            list: "mark";
+            /** @description A layout mark. */
+            thing: components["schemas"]["Mark"];
+        } | {
+            /** @enum {string} */
+            list: "machine";
+            /** @description A machine. */
+            thing: components["schemas"]["Machine"];
+        } | {
+            /** @enum {string} */
+            list: "rod";
+            /** @description A rod. */
+            thing: components["schemas"]["Rod"];
+        } | {
+            /** @enum {string} */
+            list: "laser";
+            /** @description A laser. */
+            thing: components["schemas"]["Laser"];
+        } | {
+            /** @enum {string} */
+            list: "rules";
+            /** @description What the site has settled on. */
+            thing: components["schemas"]["Rules"];
+        } | {
+            /** @enum {string} */
+            list: "frame";
+            /** @description How the plan's coordinates come on to the site. */
+            thing: components["schemas"]["Frame"];
         };
         /** @description A slip that may have been made. */
         Slip: {
@@ -5305,6 +5621,19 @@ export interface components {
              */
             call: number;
         };
+        /** @description What a change would do, before anybody says it. */
+        WouldChange: {
+            /** @description What would change. */
+            differences: components["schemas"]["SiteDifference"][];
+            /** @description What is wrong or odd about the site then and is not so now. */
+            faults: components["schemas"]["SiteFault"][];
+            /** @description What would be put, with what follows from it. */
+            put: components["schemas"]["SiteThing"][];
+            /** @description The digest of the differences, to be sent with the change. */
+            seen: string;
+            /** @description The marks, calls and acceptances that it would touch. */
+            touches: components["schemas"]["Touched"];
+        };
     };
     responses: never;
     parameters: never;
@@ -5964,6 +6293,224 @@ export interface operations {
                 };
             };
             /** @description Busy or halted: send it again */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    site_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SiteSaying"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Answer"];
+                };
+            };
+            /** @description Malformed, or a field that can't be read */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not in */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not a supervisor */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Refused, with what to do instead */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too large */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many at once: send it again */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Busy or halted: send it again */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    site_draft: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SiteDraft"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SiteDrafted"];
+                };
+            };
+            /** @description Malformed */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not in */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not a supervisor */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Refused, with what to do instead */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too large */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many at once: send it again */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No site, or the hub is closing */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    site_form: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SiteSheet"];
+                };
+            };
+            /** @description Not in */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not a supervisor */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No site, or the hub is closing */
             503: {
                 headers: {
                     [name: string]: unknown;

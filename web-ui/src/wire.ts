@@ -13,10 +13,12 @@ export type CutsCard = Schemas["CutsCard"];
 export type DepthWarning = Schemas["DepthWarning"];
 export type DesignPiece = Schemas["DesignPiece"];
 export type DigTo = Schemas["DigTo"];
+export type DraftFault = Schemas["DraftFault"];
 export type Ending = Schemas["Ending"];
 export type ExceptionKind = Schemas["ExceptionKind"];
 export type FaceCard = Schemas["FaceCard"];
 export type FaceStrip = Schemas["FaceStrip"];
+export type FormField = Schemas["FormField"];
 export type Ground = Schemas["GroundView"];
 export type HeldBy = Schemas["HeldBy"];
 export type Language = Schemas["Language"];
@@ -48,6 +50,11 @@ export type Sheet = Schemas["SheetView"];
 export type SheetMark = Schemas["SheetMark"];
 export type SheetFace = Schemas["SheetFace"];
 export type Sight = Schemas["Sight"];
+export type SiteDifference = Schemas["SiteDifference"];
+export type SiteDrafted = Schemas["SiteDrafted"];
+export type SiteForm = Schemas["SiteForm"];
+export type SiteFormOf = Schemas["FormOf"];
+export type SiteSheet = Schemas["SiteSheet"];
 export type SiteTarget = Schemas["SiteTarget"];
 export type Slip = Schemas["Slip"];
 export type SoilClass = Schemas["SoilClass"];
@@ -58,7 +65,9 @@ export type TicketCard = Schemas["TicketCard"];
 export type Tolerance = Schemas["Tolerance"];
 export type Utility = Schemas["Utility"];
 export type UtilityCard = Schemas["UtilityCard"];
+export type Touched = Schemas["Touched"];
 export type Verdict = Schemas["Verdict"];
+export type WouldChange = Schemas["WouldChange"];
 
 /** Who this phone is. */
 export interface Me {
@@ -131,4 +140,16 @@ export interface Codes {
   codes: { roles: Role[]; machine: string | null; url: string; svg: string }[];
   wifi: { ssid: string; svg: string } | null;
   changed_since_yesterday: boolean;
+}
+
+/** What is typed of a thing of the site: texts, yes or no, lists and tables, as the site file has them. */
+export type Typed = boolean | string | Typed[] | TypedTable;
+export interface TypedTable {
+  [key: string]: Typed;
+}
+
+/** Things as they are typed, and things that are to go. */
+export interface SiteDraft {
+  put: { of: SiteFormOf; typed: Typed }[];
+  retire: Schemas["SiteDraft"]["retire"];
 }

@@ -50,6 +50,7 @@ pub fn apply(state: &mut State, entry: &Entry) {
         Body::Stopped(b) => said::stop::apply_stopped(state, entry, b),
         Body::StopLifted(b) => said::stop::apply_lifted(state, entry, b),
         Body::AimSet(b) => said::aim::apply_set(state, b),
+        Body::SiteChanged(b) => said::change::apply_changed(state, entry, b),
         Body::TargetRevised(b) => said::revise::apply_revised(state, entry, b),
         Body::TargetTyped(b) => said::prove::apply_typed(state, entry, b),
         Body::TargetSeen(b) => said::revise::apply_seen(state, b),

@@ -140,6 +140,8 @@ pub enum Command {
     LiftStop(said::stop::LiftStop),
     /// A supervisor says where to aim.
     SetAim(said::aim::SetAim),
+    /// A supervisor adds, changes or retires things of the site.
+    ChangeSite(said::change::ChangeSite),
     /// A supervisor changes a target.
     ReviseTarget(said::revise::ReviseTarget),
     /// A second person types a target's elevations, unseen.

@@ -64,6 +64,7 @@ pub fn decide(state: &State, asked: &Asked, now: Time) -> Result<Vec<Body>, Refu
         Command::StopAll(c) => said::stop::stop_all(state, c),
         Command::LiftStop(c) => said::stop::lift(state, c),
         Command::SetAim(c) => said::aim::set(state, c),
+        Command::ChangeSite(c) => said::change::change(state, by, c),
         Command::ReviseTarget(c) => said::revise::revise(state, c),
         Command::ProveTarget(c) => said::prove::prove(state, by, c),
         Command::SeeTarget(c) => said::revise::see(state, by, c),

@@ -110,6 +110,8 @@ pub enum Body {
     StopLifted(said::stop::StopLifted),
     /// An aim was set.
     AimSet(said::aim::AimSet),
+    /// The site was changed on a page.
+    SiteChanged(said::change::SiteChanged),
     /// A target was revised.
     TargetRevised(said::revise::TargetRevised),
     /// A target's elevations were typed a second time.

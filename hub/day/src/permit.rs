@@ -16,6 +16,7 @@ pub fn roles(command: &Command) -> &'static [Role] {
         | Command::RenewCodes(_)
         | Command::LiftStop(_)
         | Command::SetAim(_)
+        | Command::ChangeSite(_)
         | Command::ReviseTarget(_)
         | Command::AddBenchmark(_)
         | Command::ReviseFace(_)

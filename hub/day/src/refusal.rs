@@ -162,6 +162,14 @@ pub enum Refusal {
         /// The same in Spanish.
         spanish: String,
     },
+    /// A site that can't be so.
+    #[error("{english}")]
+    BadSite {
+        /// What is wrong and what to do.
+        english: String,
+        /// The same in Spanish.
+        spanish: String,
+    },
     /// A required word is missing.
     #[error("Say {what}: it goes into the log.")]
     SayWhy {
@@ -170,7 +178,7 @@ pub enum Refusal {
     },
     /// The change shown is not the one confirmed.
     #[error(
-        "The site file has changed again since it was shown. Look at the difference once more, then confirm."
+        "The site has changed again since it was shown. Look at the difference once more, then confirm."
     )]
     SiteChangedAgain,
     /// The first site file is in force; nothing to confirm.

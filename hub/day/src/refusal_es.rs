@@ -63,6 +63,7 @@ pub(crate) fn spanish(refusal: &Refusal) -> String {
         | Refusal::Levels { spanish, .. }
         | Refusal::NoGrade { spanish, .. }
         | Refusal::BadTarget { spanish, .. }
+        | Refusal::BadSite { spanish, .. }
         | Refusal::BadJoin { spanish, .. }
         | Refusal::BadMark { spanish, .. }
         | Refusal::BadFace { spanish, .. }
@@ -118,7 +119,7 @@ pub(crate) fn spanish(refusal: &Refusal) -> String {
         ),
         Refusal::SayWhy { .. } => "Diga por qué: queda en el registro.".into(),
         Refusal::SiteChangedAgain => {
-            "El archivo de obra cambió otra vez. Mire la diferencia de nuevo y confirme.".into()
+            "La obra cambió otra vez desde que se mostró. Mire la diferencia de nuevo y confirme.".into()
         }
         Refusal::NoSiteChange => {
             "No hay archivo de obra cambiado en espera. No hay nada que confirmar.".into()

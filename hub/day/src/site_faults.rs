@@ -6,17 +6,22 @@ mod far_off;
 use std::collections::BTreeSet;
 
 use earthwork::length::Length;
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
 
 use crate::plan_sense;
 use crate::site::{Machine, Site, Target};
 
 /// A fault of a site.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub struct SiteFault {
     /// Where, by kind and name: `targets.EAST`, `marks.N-04.target`.
     pub path: String,
     /// What is wrong and what to do.
+    #[serde(rename = "english")]
     pub message: String,
+    /// The same in Spanish.
+    pub spanish: String,
     /// Odd, but the crew may mean it.
     pub warning: bool,
 }
@@ -41,30 +46,60 @@ pub fn faults(site: &Site) -> Vec<SiteFault> {
     }
     found.lines(site);
     cuts::faults(&mut found, site);
-    for (path, message) in far_off::odd(site) {
-        found.odd(path, message);
+    for (path, english, spanish) in far_off::odd(site) {
+        found.odd(path, english, spanish);
     }
     for odd in plan_sense::odd(site) {
-        found.odd(odd.path, odd.english);
+        found.odd(odd.path, odd.english, odd.spanish);
     }
     found.0
+}
+
+/// A list's name in Spanish, with its article.
+fn in_spanish(list: &str) -> &str {
+    match list {
+        "benchmarks" => "los bancos de nivel",
+        "lines" => "las líneas",
+        "targets" => "las rasantes",
+        "marks" => "las marcas",
+        "machines" => "las máquinas",
+        "rods" => "los estadales",
+        "lasers" => "los láseres",
+        "faces" => "los taludes",
+        "structures" => "las estructuras",
+        "utilities" => "las líneas enterradas",
+        "tickets" => "los permisos",
+        other => other,
+    }
 }
 
 struct Faults(Vec<SiteFault>);
 
 impl Faults {
-    fn wrong(&mut self, path: impl Into<String>, message: impl Into<String>) {
+    fn wrong(
+        &mut self,
+        path: impl Into<String>,
+        english: impl Into<String>,
+        spanish: impl Into<String>,
+    ) {
         self.0.push(SiteFault {
             path: path.into(),
-            message: message.into(),
+            message: english.into(),
+            spanish: spanish.into(),
             warning: false,
         });
     }
 
-    fn odd(&mut self, path: impl Into<String>, message: impl Into<String>) {
+    fn odd(
+        &mut self,
+        path: impl Into<String>,
+        english: impl Into<String>,
+        spanish: impl Into<String>,
+    ) {
         self.0.push(SiteFault {
             path: path.into(),
-            message: message.into(),
+            message: english.into(),
+            spanish: spanish.into(),
             warning: true,
         });
     }
@@ -74,6 +109,7 @@ impl Faults {
             self.wrong(
                 "name",
                 "The site has no name. Give it the name that the crew uses.",
+                "La obra no tiene nombre. Póngale el que usa la cuadrilla.",
             );
         }
         let needs = [
@@ -81,22 +117,34 @@ impl Faults {
                 "benchmarks",
                 site.benchmarks.is_empty(),
                 "no benchmark: nothing can be levelled",
+                "no tiene banco de nivel: no hay de dónde nivelar",
             ),
             (
                 "machines",
                 site.machines.is_empty(),
                 "no machine: nobody can be called",
+                "no tiene máquina: no hay a quién avisar",
             ),
-            ("rods", site.rods.is_empty(), "no rod: nothing can be read"),
+            (
+                "rods",
+                site.rods.is_empty(),
+                "no rod: nothing can be read",
+                "no tiene estadal: no hay con qué leer",
+            ),
             (
                 "lasers",
                 site.lasers.is_empty(),
                 "no laser: nothing can be set up",
+                "no tiene láser: no hay qué poner",
             ),
         ];
-        for (path, missing, what) in needs {
+        for (path, missing, english, spanish) in needs {
             if missing {
-                self.wrong(path, format!("The site has {what}. Add one."));
+                self.wrong(
+                    path,
+                    format!("The site has {english}. Add one."),
+                    format!("La obra {spanish}. Agregue uno."),
+                );
             }
         }
     }
@@ -127,11 +175,19 @@ impl Faults {
             let mut seen = BTreeSet::new();
             for name in names {
                 if name.trim().is_empty() {
-                    self.wrong(list, format!("One of the {list} has no name. Name it."));
+                    self.wrong(
+                        list,
+                        format!("One of the {list} has no name. Name it."),
+                        format!("Uno de {} no tiene nombre. Póngale.", in_spanish(list)),
+                    );
                 } else if !seen.insert(name) {
                     self.wrong(
                         format!("{list}.{name}"),
                         format!("“{name}” stands twice among the {list}. Rename or remove one."),
+                        format!(
+                            "«{name}» está dos veces entre {}. Cambie el nombre de uno o quítelo.",
+                            in_spanish(list)
+                        ),
                     );
                 }
             }
@@ -149,6 +205,10 @@ impl Faults {
                             "{} and {} are only {apart} apart: a mix-up could not be noticed. Add a third.",
                             one.id, other.id
                         ),
+                        format!(
+                            "{} y {} difieren solo {apart}: no se notaría si se confunden. Agregue un tercero.",
+                            one.id, other.id
+                        ),
                     );
                 }
             }
@@ -156,6 +216,7 @@ impl Faults {
                 self.wrong(
                     format!("benchmarks.{}.doubt", one.id),
                     "A doubt can't be negative.",
+                    "Una duda no puede ser negativa.",
                 );
             }
         }
@@ -164,24 +225,27 @@ impl Faults {
     fn target(&mut self, target: &Target) {
         let path = format!("targets.{}", target.id);
         for error in target.grade.check() {
-            self.wrong(path.clone(), error.to_string());
+            self.wrong(path.clone(), error.to_string(), error.spanish());
         }
         if target.tolerance.high < Length::ZERO || target.tolerance.low < Length::ZERO {
             self.wrong(
                 format!("{path}.tolerance"),
                 "A tolerance can't be negative: give how much high and how much low is allowed, both as plain amounts.",
+                "Una tolerancia no puede ser negativa: diga cuánto alto y cuánto bajo se permite, las dos como cantidades simples.",
             );
         }
         if !(target.guard_factor.is_finite() && (0.0..=3.0).contains(&target.guard_factor)) {
             self.wrong(
                 format!("{path}.guard_factor"),
                 "The guard factor must lie between 0 and 3: 1 is usual, 1.65 where the drawing asks for proof.",
+                "El factor de guarda va de 0 a 3: lo usual es 1, y 1.65 donde el plano pide comprobar.",
             );
         }
         if target.grade.stack.surface.trim().is_empty() {
             self.wrong(
                 format!("{path}.surface"),
                 "Say which surface the elevation is of, such as \"top of footing\": a bare number could be any of them.",
+                "Diga de qué superficie es la cota, como «corona de zapata»: un número solo puede ser de cualquiera.",
             );
         }
     }
@@ -199,17 +263,29 @@ impl Faults {
                         "{} names the target “{name}”, which is not on this site.",
                         mark.id
                     ),
+                    format!(
+                        "{} nombra la rasante «{name}», que no está en esta obra.",
+                        mark.id
+                    ),
                 );
                 continue;
             };
             if let Err(error) = target.grade.dig_to(mark.place) {
-                self.wrong(path.clone(), format!("{}: {error}", mark.id));
+                self.wrong(
+                    path.clone(),
+                    format!("{}: {error}", mark.id),
+                    format!("{}: {}", mark.id, error.spanish()),
+                );
             }
             if site.machine_for(name).is_none() {
                 self.odd(
                     path,
                     format!(
                         "{}: no machine works on {name}, so its readings will tell nobody.",
+                        mark.id
+                    ),
+                    format!(
+                        "{}: ninguna máquina trabaja en {name}, así que sus lecturas no avisan a nadie.",
                         mark.id
                     ),
                 );
@@ -227,18 +303,21 @@ impl Faults {
             self.wrong(
                 path.clone(),
                 "Reach at ground, tail radius and track width must all be given, above zero.",
+                "Dé el alcance a nivel del suelo, el radio de cola y el ancho de orugas, todos más de cero.",
             );
         }
         if reach.reach_at_ground < reach.tail_radius {
             self.wrong(
                 path.clone(),
                 "The reach at ground is shorter than the tail radius. Were they swapped?",
+                "El alcance es menor que el radio de cola. ¿Se cambiaron de lugar?",
             );
         }
         if reach.reach_at_ground > LONGEST_REACH {
             self.wrong(
                 path.clone(),
                 "A reach above 60 ft: was it typed in another unit?",
+                "Un alcance de más de 60 ft: ¿se escribió en otra unidad?",
             );
         }
         for target in &machine.works_on {
@@ -247,6 +326,10 @@ impl Faults {
                     format!("{path}.works_on"),
                     format!(
                         "{} works on “{target}”, which is not on this site.",
+                        machine.id
+                    ),
+                    format!(
+                        "{} trabaja en «{target}», que no está en esta obra.",
                         machine.id
                     ),
                 );
@@ -263,6 +346,10 @@ impl Faults {
                     "{} and {} have the same shape on the screens.",
                     other.id, machine.id
                 ),
+                format!(
+                    "{} y {} tienen la misma figura en las pantallas.",
+                    other.id, machine.id
+                ),
             );
         }
     }
@@ -273,6 +360,7 @@ impl Faults {
                 self.wrong(
                     format!("lines.{}", line.id),
                     "A line needs at least two points.",
+                    "Una línea necesita por lo menos dos puntos.",
                 );
             }
         }

@@ -3,6 +3,7 @@
 use std::sync::Arc;
 
 use crate::clock::Clock;
+use crate::desk::Desk;
 use crate::join::address::Addresses;
 use crate::join::code::Secret;
 use crate::limits::Limits;
@@ -37,6 +38,8 @@ pub struct Hub {
     pub addresses: Addresses,
     /// The Wi-Fi that a code joins, when its name was given.
     pub wifi: Option<Wifi>,
+    /// Files that were sent and not yet used.
+    pub desk: Arc<Desk>,
     /// How often somebody may try.
     pub limits: Arc<Allowances>,
 }

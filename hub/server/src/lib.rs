@@ -18,6 +18,7 @@ pub mod clock;
 pub mod compute;
 pub mod config;
 pub mod demo;
+pub mod desk;
 pub mod error;
 pub mod examples;
 pub mod export;

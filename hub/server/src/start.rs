@@ -64,6 +64,7 @@ pub(crate) async fn open(config: &Config, listen: SocketAddr) -> Result<Opened, 
         secret,
         addresses,
         wifi: config.wifi.clone(),
+        desk: Arc::default(),
         limits: Arc::new(Allowances::default()),
     };
     if let Err(error) = begin(&hub, config, day).await {

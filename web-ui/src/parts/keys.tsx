@@ -11,13 +11,15 @@ interface KeyProps {
   label?: string;
   pressed?: boolean | undefined;
   disabled?: boolean;
+  /** It sends the form that it stands in. */
+  submit?: boolean;
 }
 
 /** A key. `pressed` makes it one of a choice; `kind` adds classes. */
-export function Key({ children, onPress, kind = "", label, pressed, disabled }: KeyProps) {
+export function Key({ children, onPress, kind = "", label, pressed, disabled, submit }: KeyProps) {
   return (
     <button
-      type="button"
+      type={submit ? "submit" : "button"}
       class={`key ${kind}`}
       onClick={onPress}
       aria-label={label}

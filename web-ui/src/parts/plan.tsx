@@ -23,10 +23,12 @@ interface PlanProps {
   sheet: Sheet;
   ground: Ground | null;
   chosen?: string | null;
+  /** What is drawn strongly: a target or a line that is being changed. */
+  fresh?: string | null;
   onChoose?: (mark: string) => void;
 }
 
-export function Plan({ sheet, ground, chosen = null, onChoose }: PlanProps) {
+export function Plan({ sheet, ground, chosen = null, fresh = null, onChoose }: PlanProps) {
   const words = t();
   const whole = around(sheet, ground);
   const [view, setView] = useState<Box | null>(null);
@@ -47,7 +49,7 @@ export function Plan({ sheet, ground, chosen = null, onChoose }: PlanProps) {
         aria-label={words.planOf(sheet.site)}
       >
         {sheet.targets.map((target) => (
-          <Outline key={target.id} target={target} />
+          <Outline key={target.id} target={target} fresh={target.id === fresh} />
         ))}
         <CutLines sheet={sheet} size={size} />
         {sheet.lines.map((line) => (
@@ -145,11 +147,11 @@ function path(points: readonly Point[]): string {
   return points.map((point) => `${point.x / FOOT},${-point.y / FOOT}`).join(" ");
 }
 
-function Outline({ target }: { target: SiteTarget }) {
+function Outline({ target, fresh }: { target: SiteTarget; fresh: boolean }) {
   const shape = target.grade.shape;
   const corners = target.grade.within ?? (shape.kind === "run" ? runCorners(shape) : null);
   if (!corners) return null;
-  return <polygon class="plan-target" points={path(corners)} />;
+  return <polygon class={`plan-target ${fresh ? "fresh" : ""}`} points={path(corners)} />;
 }
 
 function SiteLine({ line, size }: { line: Line; size: number }) {

@@ -4,6 +4,7 @@ pub mod aim;
 pub mod allow_dig;
 pub mod blind;
 pub mod call;
+pub mod change;
 pub mod check_due;
 pub mod check_shot;
 pub mod day;

@@ -165,31 +165,7 @@ pub(crate) fn confirm(state: &State, asked: &ConfirmSite) -> Result<Vec<Body>, R
             keep_proof(before, target);
         }
     }
-    let must_look = |machine: &str| {
-        let (_, call) = state.live_call(machine)?;
-        let id = call.sent.target.clone()?;
-        let now = site.target(&id);
-        let revision = now.map_or(0, |target| target.revision);
-        let moved = call.sent.mark.as_deref().is_some_and(|mark| {
-            old.mark(mark).map(|mark| mark.place) != site.mark(mark).map(|mark| mark.place)
-        });
-        (moved || Some(revision) != call.sent.revision).then_some((id, revision))
-    };
-    let must_see: Vec<NewTarget> = state
-        .cabs
-        .keys()
-        .filter_map(|machine| {
-            must_look(machine).map(|(target, revision)| NewTarget {
-                machine: machine.clone(),
-                target,
-                revision,
-            })
-        })
-        .collect();
-    let mut bodies: Vec<Body> = must_see
-        .iter()
-        .filter_map(|new| call::end_live(state, &new.machine, Ending::StaleByTarget))
-        .collect();
+    let (mut bodies, must_see) = must_look(state, old, &site);
     bodies.push(Body::SiteRevised(SiteRevised {
         touches: touched::touched(state, old, &site),
         site,
@@ -198,6 +174,28 @@ pub(crate) fn confirm(state: &State, asked: &ConfirmSite) -> Result<Vec<Body>, R
         must_see,
     }));
     Ok(bodies)
+}
+
+/// Ends the live calls whose target or mark a new site changes, and says which operators must see it first.
+pub(crate) fn must_look(state: &State, old: &Site, new: &Site) -> (Vec<Body>, Vec<NewTarget>) {
+    let changed = |machine: &str| {
+        let (_, call) = state.live_call(machine)?;
+        let id = call.sent.target.clone()?;
+        let revision = new.target(&id).map_or(0, |target| target.revision);
+        let moved = call.sent.mark.as_deref().is_some_and(|mark| {
+            old.mark(mark).map(|mark| mark.place) != new.mark(mark).map(|mark| mark.place)
+        });
+        (moved || Some(revision) != call.sent.revision).then_some(NewTarget {
+            machine: machine.to_owned(),
+            target: id,
+            revision,
+        })
+    };
+    let must_see: Vec<NewTarget> = state.cabs.keys().filter_map(|one| changed(one)).collect();
+    let ended = must_see
+        .iter()
+        .filter_map(|new| call::end_live(state, &new.machine, Ending::StaleByTarget));
+    (ended.collect(), must_see)
 }
 
 pub(crate) fn apply_taken(state: &mut State, body: &SiteTaken) {
@@ -232,7 +230,7 @@ pub(crate) fn apply_revised(state: &mut State, entry: &Entry, body: &SiteRevised
 }
 
 /// Every machine of the site has a cab, even before anyone joins for it.
-fn seat_machines(state: &mut State) {
+pub(crate) fn seat_machines(state: &mut State) {
     let machines: Vec<String> = state
         .site()
         .map(|site| {

@@ -7,7 +7,7 @@ use earthwork::face;
 use earthwork::length::Length;
 use earthwork::point;
 
-use super::Faults;
+use super::{Faults, in_spanish};
 use crate::cuts::plan::{FaceZone, Ticket, Utility, day_number};
 use crate::cuts::strip;
 use crate::site::Site;
@@ -22,6 +22,7 @@ pub(super) fn faults(found: &mut Faults, site: &Site) {
         found.wrong(
             "competent",
             "The site has faces and names no competent person. Add competent = [\"…\"] with the name or initials under which that person joins.",
+            "La obra tiene taludes y no nombra a nadie competente. Agregue a esa persona con el nombre o las iniciales con que entra.",
         );
     }
     for utility in &cuts.utilities {
@@ -31,6 +32,7 @@ pub(super) fn faults(found: &mut Faults, site: &Site) {
         found.odd(
             "utilities",
             "Buried lines are drawn, but no locate ticket. Add [[ticket]] with its dates and the ground it covers.",
+            "Hay líneas enterradas dibujadas, pero ningún permiso de localización. Agréguelo con sus fechas y el terreno que cubre.",
         );
     }
     for ticket in &cuts.tickets {
@@ -38,11 +40,19 @@ pub(super) fn faults(found: &mut Faults, site: &Site) {
     }
     for one in &cuts.structures {
         if let Err(error) = buried::away(&one.points, point::Point::default()) {
-            found.wrong(format!("structures.{}", one.id), error.to_string());
+            found.wrong(
+                format!("structures.{}", one.id),
+                error.to_string(),
+                error.spanish(),
+            );
         }
     }
     if cuts.clearance < Length::ZERO {
-        found.wrong("clearance", "A clearance can't be negative.");
+        found.wrong(
+            "clearance",
+            "A clearance can't be negative.",
+            "Una holgura no puede ser negativa.",
+        );
     }
 }
 
@@ -70,11 +80,19 @@ fn names(found: &mut Faults, site: &Site) {
         let mut seen = BTreeSet::new();
         for name in names {
             if name.trim().is_empty() {
-                found.wrong(list, format!("One of the {list} has no name. Name it."));
+                found.wrong(
+                    list,
+                    format!("One of the {list} has no name. Name it."),
+                    format!("Uno de {} no tiene nombre. Póngale.", in_spanish(list)),
+                );
             } else if !seen.insert(name) {
                 found.wrong(
                     format!("{list}.{name}"),
                     format!("“{name}” stands twice among the {list}. Rename or remove one."),
+                    format!(
+                        "«{name}» está dos veces entre {}. Cambie el nombre de uno o quítelo.",
+                        in_spanish(list)
+                    ),
                 );
             }
         }
@@ -84,7 +102,7 @@ fn names(found: &mut Faults, site: &Site) {
 fn face(found: &mut Faults, site: &Site, zone: &FaceZone) {
     let path = format!("faces.{}", zone.id);
     for error in zone.ground.check() {
-        found.wrong(format!("{path}.ground"), error.to_string());
+        found.wrong(format!("{path}.ground"), error.to_string(), error.spanish());
     }
     let toe: Vec<face::Toe> = zone
         .toe
@@ -95,18 +113,24 @@ fn face(found: &mut Faults, site: &Site, zone: &FaceZone) {
         })
         .collect();
     if let Err(error) = face::ways(&toe, zone.bank, Length::from_hundredths_of_a_foot(200)) {
-        found.wrong(format!("{path}.toe"), error.to_string());
+        found.wrong(format!("{path}.toe"), error.to_string(), error.spanish());
     }
     for corner in &zone.toe {
         match strip::ground(zone, corner.at) {
             Err(why) => found.wrong(
                 format!("{path}.ground"),
                 format!("The ground over the toe is not known: {why}"),
+                format!("No se conoce el terreno sobre el pie: {why}"),
             ),
             Ok(ground) if ground < corner.elevation => found.wrong(
                 format!("{path}.toe"),
                 format!(
                     "The toe at {} stands {} over the ground: a face has no negative height. Look at both.",
+                    corner.elevation,
+                    corner.elevation - ground
+                ),
+                format!(
+                    "El pie en {} queda {} arriba del terreno: un talud no tiene altura negativa. Revise los dos.",
                     corner.elevation,
                     corner.elevation - ground
                 ),
@@ -125,6 +149,7 @@ fn face(found: &mut Faults, site: &Site, zone: &FaceZone) {
         found.wrong(
             format!("{path}.layers"),
             "Layers go up from the bottom, and only the uppermost has no top.",
+            "Las capas van de abajo hacia arriba y solo la última no tiene tope.",
         );
     }
     for id in zone.toe_marks.iter().chain(&zone.crest_marks) {
@@ -133,6 +158,10 @@ fn face(found: &mut Faults, site: &Site, zone: &FaceZone) {
                 path.clone(),
                 format!(
                     "{} names the mark “{id}”, which is not on this site.",
+                    zone.id
+                ),
+                format!(
+                    "{} nombra la marca «{id}», que no está en esta obra.",
                     zone.id
                 ),
             );
@@ -147,12 +176,17 @@ fn face(found: &mut Faults, site: &Site, zone: &FaceZone) {
                 "{} names the target “{target}”, which is not on this site.",
                 zone.id
             ),
+            format!(
+                "{} nombra la rasante «{target}», que no está en esta obra.",
+                zone.id
+            ),
         );
     }
     if zone.pipe_crown.is_some_and(|crown| crown <= Length::ZERO) {
         found.wrong(
             format!("{path}.pipe_crown"),
             "The pipe's crown stands above its invert: give more than zero.",
+            "El lomo del tubo está arriba de su plantilla: dé más de cero.",
         );
     }
 }
@@ -160,10 +194,10 @@ fn face(found: &mut Faults, site: &Site, zone: &FaceZone) {
 fn utility_faults(found: &mut Faults, utility: &Utility) {
     let path = format!("utilities.{}", utility.id);
     if let Err(error) = buried::away(&utility.points, point::Point::default()) {
-        found.wrong(path.clone(), error.to_string());
+        found.wrong(path.clone(), error.to_string(), error.spanish());
     }
     if let Err(error) = buried::half_band(utility.outside, utility.zone) {
-        found.wrong(path, error.to_string());
+        found.wrong(path, error.to_string(), error.spanish());
     }
 }
 
@@ -178,21 +212,28 @@ fn ticket_faults(found: &mut Faults, ticket: &Ticket) {
                 "It holds from {} to {}, which is before. Look at both.",
                 ticket.from, ticket.to
             ),
+            format!(
+                "Vale de {} a {}, que es antes. Revise las dos fechas.",
+                ticket.from, ticket.to
+            ),
         ),
         _ => found.wrong(
             path.clone(),
             "Its days are dates such as from = \"2030-05-01\", to = \"2030-05-28\".",
+            "Sus días son fechas como 2030-05-01 y 2030-05-28.",
         ),
     }
     if ticket.area.len() < 3 {
         found.wrong(
             format!("{path}.area"),
             "The ground that a ticket covers has three corners or more.",
+            "El terreno que cubre un permiso tiene tres esquinas o más.",
         );
     } else if point::crosses_itself(&ticket.area) {
         found.wrong(
             format!("{path}.area"),
             "The ground that the ticket covers crosses itself. Give its corners in order.",
+            "El terreno que cubre el permiso se cruza a sí mismo. Dé sus esquinas en orden.",
         );
     }
 }

@@ -3,6 +3,7 @@
 use earthwork::length::{Form, Length};
 
 use crate::entry::{Body, Entry};
+use crate::said::change::{SiteChanged, SiteThing};
 use crate::said::prove::{Differs, TargetTyped};
 use crate::said::receipt::ScreenNotice;
 use crate::said::revise::TargetRevised;
@@ -85,6 +86,7 @@ pub fn tell(entry: &Entry) -> Told {
                 format!("Mira {aim} en {on}: {}", b.why),
             )
         }
+        Body::SiteChanged(b) => site_changed(b),
         Body::TargetRevised(b) => target_revised(b),
         Body::TargetTyped(b) => target_typed(b),
         Body::TargetSeen(b) => Told::new(
@@ -143,6 +145,34 @@ pub fn tell(entry: &Entry) -> Told {
         Body::ReadingLate(b) => reading::late(&b.reading, &b.why),
         call => call::tell(call),
     }
+}
+
+/// What was put and what went, by name, with the reason.
+fn site_changed(b: &SiteChanged) -> Told {
+    let names = |list: &mut dyn Iterator<Item = &str>| list.collect::<Vec<_>>().join(", ");
+    let put = names(&mut b.put.iter().filter_map(SiteThing::id));
+    let gone = names(&mut b.retire.iter().map(|one| one.id.as_str()));
+    let sentence = |put_word: &str, gone_word: &str| {
+        let parts = [(put_word, &put), (gone_word, &gone)];
+        let told = parts.into_iter().filter(|(_, names)| !names.is_empty());
+        let told: Vec<String> = told
+            .map(|(word, names)| format!("{word} {names}"))
+            .collect();
+        told.join("; ")
+    };
+    let touched = b.touches.marks.len();
+    Told::new(
+        format!(
+            "The site is changed. {}. {touched} marks touched: {}",
+            sentence("Put:", "Retired:"),
+            b.why
+        ),
+        format!(
+            "La obra cambió. {}. Toca {touched} marcas: {}",
+            sentence("Puesto:", "Quitado:"),
+            b.why
+        ),
+    )
 }
 
 fn target_revised(b: &TargetRevised) -> Told {

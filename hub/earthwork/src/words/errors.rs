@@ -1,6 +1,6 @@
 //! What went wrong, in Spanish: the same as the English of each error's own text.
 
-use crate::length::{Form, Length};
+use crate::length::{Form, Length, LengthError};
 use crate::level::LevellingError;
 use crate::rod::RodError;
 use crate::target::TargetError;
@@ -29,6 +29,47 @@ impl RodError {
             Self::InchesPastTwelve { text, inches } => format!(
                 "«{text}» tiene {inches} pulgadas: después de los pies van menos de 12. Revise los pies y luego las pulgadas."
             ),
+        }
+    }
+}
+
+impl LengthError {
+    /// The message in Spanish.
+    pub fn spanish(&self) -> String {
+        match self {
+            Self::Empty => {
+                "No se escribió ninguna medida. Escriba un número y su unidad, como 98.50 ft."
+                    .into()
+            }
+            Self::NoUnit { text } => format!(
+                "«{text}» no tiene unidad. Escriba ft, in, mm o m después del número, como 98.50 ft."
+            ),
+            Self::UnknownUnit { text, unit } => {
+                format!("«{text}»: aquí no se conoce la unidad «{unit}». Use ft, in, mm, cm o m.")
+            }
+            Self::NotANumber { text } => format!(
+                "«{text}» no se entiende como medida. Escríbala como 98.50 ft, 5 ft 4 3/8 in, 12 mm o 1.2 m."
+            ),
+            Self::Ambiguous {
+                text,
+                decimal,
+                thousands,
+            } => format!("«{text}» puede ser dos medidas. Escriba {decimal} o {thousands}."),
+            Self::Mixed { text } => format!(
+                "«{text}»: solo van juntos pies enteros y pulgadas. Escríbala como 5 ft 4 3/8 in, o en una sola unidad."
+            ),
+            Self::InchesPastTwelve { text } => format!(
+                "«{text}»: después de los pies van menos de 12 pulgadas. Revise los pies y luego las pulgadas."
+            ),
+            Self::Fraction { text } => format!(
+                "«{text}»: la fracción debe ser menor que uno y de 64 partes a lo más, como 3/8."
+            ),
+            Self::TooLong { text } => format!(
+                "{text} es más largo que cualquier obra: el límite es 100,000,000 ft. Revise la unidad y las cifras."
+            ),
+            Self::NotFinite => {
+                "El número no es finito, así que no es una medida. Revise de dónde salió.".into()
+            }
         }
     }
 }

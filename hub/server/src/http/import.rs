@@ -51,12 +51,7 @@ pub(crate) async fn import_preview(
     let frame = frame(board.frame.as_ref(), &how)?;
     let (surface, lot) = (how.surface.clone(), board.lot.clone());
     let seen = block(move || preview(&text, surface.as_deref(), &frame, &lot)).await;
-    seen.map(Json).map_err(|_stopping| {
-        Problem::unavailable(
-            "The hub is stopping. Send the file again when it is up.",
-            "El servidor se está deteniendo. Mande el archivo otra vez cuando vuelva.",
-        )
-    })
+    seen.map(Json).map_err(|_stopping| Problem::stopping())
 }
 
 fn frame(site: Option<&SiteFrame>, how: &HowToRead) -> Result<Frame, Problem> {

@@ -11,6 +11,7 @@ pub mod pages;
 pub mod pocket;
 pub mod problem;
 pub mod say;
+pub mod site;
 
 use actix_web::middleware::DefaultHeaders;
 use actix_web::web::{
@@ -28,12 +29,7 @@ pub fn routes(hub: Hub) -> impl FnOnce(&mut ServiceConfig) + Clone {
     move |config| {
         config
             .app_data(Data::new(hub))
-            .app_data(
-                JsonConfig::default()
-                    .limit(LARGEST_REQUEST)
-                    .content_type_required(true)
-                    .error_handler(|error, _| Problem::of_json(&error).into()),
-            )
+            .app_data(json(LARGEST_REQUEST))
             .app_data(QueryConfig::default().error_handler(|error, _| {
                 Problem::malformed(&format!("The address is malformed: {error}.")).into()
             }))
@@ -60,6 +56,13 @@ pub fn routes(hub: Hub) -> impl FnOnce(&mut ServiceConfig) + Clone {
                             .app_data(PayloadConfig::new(import::LARGEST_UPLOAD))
                             .service(import::import_preview),
                     )
+                    .service(
+                        web::scope("/site")
+                            .app_data(json(site::LARGEST_CHANGE))
+                            .service(site::site_form)
+                            .service(site::site_draft)
+                            .service(site::site_change),
+                    )
                     .service(openapi::document)
                     .service(crate::socket::live)
                     .default_service(
@@ -69,6 +72,14 @@ pub fn routes(hub: Hub) -> impl FnOnce(&mut ServiceConfig) + Clone {
             .service(join::own_link)
             .default_service(web::route().to(pages::page));
     }
+}
+
+/// How bodies of up to so many bytes are taken.
+fn json(limit: usize) -> JsonConfig {
+    JsonConfig::default()
+        .limit(limit)
+        .content_type_required(true)
+        .error_handler(|error, _| Problem::of_json(&error).into())
 }
 
 /// What every answer carries, unless it says otherwise itself.

@@ -3,7 +3,7 @@
 use actix_web::{HttpResponse, get};
 use utoipa::OpenApi;
 
-use super::{codes, compute, import, join, log, pages, pocket, say};
+use super::{codes, compute, import, join, log, pages, pocket, say, site};
 use crate::socket;
 
 /// Everything that the hub answers.
@@ -28,6 +28,9 @@ use crate::socket;
         codes::day_codes,
         codes::choose_address,
         import::import_preview,
+        site::site_form,
+        site::site_draft,
+        site::site_change,
         document,
         socket::live,
     ),

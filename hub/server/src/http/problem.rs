@@ -47,6 +47,19 @@ impl Problem {
         )
     }
 
+    /// A value that can't be read, in both languages.
+    pub fn malformed_both(english: &str, spanish: &str) -> Self {
+        Self::new(StatusCode::BAD_REQUEST, english, spanish)
+    }
+
+    /// The hub closes in the middle of a request.
+    pub fn stopping() -> Self {
+        Self::unavailable(
+            "The hub is stopping. Send it again when it is up.",
+            "El servidor se está deteniendo. Mándelo otra vez cuando vuelva.",
+        )
+    }
+
     /// The body can't be read.
     pub fn of_json(error: &JsonPayloadError) -> Self {
         match error {

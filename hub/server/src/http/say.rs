@@ -62,12 +62,7 @@ pub(crate) async fn take_saying(
     if !matches!(command, Command::StopAll(_)) && !hub.limits.requests.take(&by.device) {
         return Err(Problem::too_many());
     }
-    let plain = |c: char| c.is_ascii_alphanumeric() || matches!(c, '-' | '_' | '.' | ':');
-    if !(KEY_MIN..=KEY_MAX).contains(&key.len()) || !key.chars().all(plain) {
-        return Err(Problem::malformed(
-            "The key must be 8 to 64 letters, digits, hyphens, underscores, points or colons.",
-        ));
-    }
+    checked_key(&key)?;
     let asked = Asked {
         key,
         by,
@@ -75,4 +70,15 @@ pub(crate) async fn take_saying(
         command,
     };
     Ok(Json(hub.writer.ask(asked).await?))
+}
+
+/// Refuses a key that is no key.
+pub(super) fn checked_key(key: &str) -> Result<(), Problem> {
+    let plain = |c: char| c.is_ascii_alphanumeric() || matches!(c, '-' | '_' | '.' | ':');
+    if (KEY_MIN..=KEY_MAX).contains(&key.len()) && key.chars().all(plain) {
+        return Ok(());
+    }
+    Err(Problem::malformed(
+        "The key must be 8 to 64 letters, digits, hyphens, underscores, points or colons.",
+    ))
 }

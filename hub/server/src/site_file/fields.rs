@@ -10,7 +10,7 @@ use serde::de::DeserializeOwned;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
-use super::notes::Notes;
+use super::notes::{Notes, Said};
 
 /// One table of the file; what it holds that nobody asked for is a fault.
 pub(super) struct Fields<'a, 't> {
@@ -56,7 +56,13 @@ impl<'a, 't> Fields<'a, 't> {
     fn needed(&self, notes: &mut Notes, key: &str) -> Option<&'a Spanned<DeValue<'t>>> {
         let found = self.find(key);
         if found.is_none() {
-            notes.wrong_at(self.at, format!("{} has no `{key}`. Add it.", self.what));
+            notes.said_at(
+                self.at,
+                Said::new(
+                    format!("{} has no `{key}`. Add it.", self.what),
+                    format!("Falta `{key}`. Agréguelo."),
+                ),
+            );
         }
         found
     }
@@ -65,10 +71,13 @@ impl<'a, 't> Fields<'a, 't> {
         if let DeValue::String(text) = value.get_ref() {
             return Some(text.to_string());
         }
-        notes.wrong_at(
+        notes.said_at(
             value.span().start,
-            format!(
-                "`{key}` must be text in quotes, a length with its unit: {key} = \"98.50 ft\"."
+            Said::new(
+                format!(
+                    "`{key}` must be text in quotes, a length with its unit: {key} = \"98.50 ft\"."
+                ),
+                format!("`{key}` debe ser una medida con su unidad, como 98.50 ft."),
             ),
         );
         None
@@ -82,7 +91,13 @@ impl<'a, 't> Fields<'a, 't> {
             DeValue::Integer(number) => Some(number.as_str().to_owned()),
             DeValue::Float(number) => Some(number.as_str().to_owned()),
             _ => {
-                notes.wrong_at(value.span().start, format!("`{key}` must be a number."));
+                notes.said_at(
+                    value.span().start,
+                    Said::new(
+                        format!("`{key}` must be a number."),
+                        format!("`{key}` debe ser un número."),
+                    ),
+                );
                 None
             }
         }
@@ -94,9 +109,12 @@ impl<'a, 't> Fields<'a, 't> {
         if let DeValue::String(text) = value.get_ref() {
             return Some(text.to_string());
         }
-        notes.wrong_at(
+        notes.said_at(
             value.span().start,
-            format!("`{key}` must be text in quotes."),
+            Said::new(
+                format!("`{key}` must be text in quotes."),
+                format!("`{key}` debe ser texto."),
+            ),
         );
         None
     }
@@ -116,7 +134,13 @@ impl<'a, 't> Fields<'a, 't> {
             None => false,
             Some((DeValue::Boolean(flag), _)) => *flag,
             Some((_, span)) => {
-                notes.wrong_at(span.start, format!("`{key}` must be true or false."));
+                notes.said_at(
+                    span.start,
+                    Said::new(
+                        format!("`{key}` must be true or false."),
+                        format!("`{key}` debe ser sí o no."),
+                    ),
+                );
                 false
             }
         }
@@ -130,7 +154,13 @@ impl<'a, 't> Fields<'a, 't> {
         let text = self.plain(notes, key)?;
         let number = text.parse().ok();
         if number.is_none() {
-            notes.wrong_at(self.at(key), format!("`{key}`: “{text}” is not a number."));
+            notes.said_at(
+                self.at(key),
+                Said::new(
+                    format!("`{key}`: “{text}” is not a number."),
+                    format!("`{key}`: «{text}» no es un número."),
+                ),
+            );
         }
         number
     }
@@ -141,7 +171,8 @@ impl<'a, 't> Fields<'a, 't> {
         match word(&text) {
             Ok(word) => Some(word),
             Err(why) => {
-                notes.wrong_at(self.at(key), format!("`{key}`: {why}."));
+                let spanish = format!("`{key}`: «{text}» no es de la lista.");
+                notes.said_at(self.at(key), Said::new(format!("`{key}`: {why}."), spanish));
                 None
             }
         }
@@ -169,13 +200,13 @@ impl<'a, 't> Fields<'a, 't> {
         &self,
         notes: &mut Notes,
         key: &str,
-        read: impl Fn(&str) -> Result<T, String>,
+        read: impl Fn(&str) -> Result<T, Said>,
     ) -> Option<T> {
         let text = self.plain(notes, key)?;
         match read(&text) {
             Ok(value) => Some(value),
             Err(why) => {
-                notes.wrong_at(self.at(key), format!("`{key}`: {why}"));
+                notes.said_at(self.at(key), why.about(&format!("`{key}`")));
                 None
             }
         }
@@ -282,7 +313,9 @@ impl<'a, 't> Fields<'a, 't> {
 
     /// Remembers where this thing and its parts stand, if it has a name.
     fn stands(&self, notes: &mut Notes, kind: &str) {
-        let Some(DeValue::String(id)) = self.find("id").map(Spanned::get_ref) else {
+        let mut entries = self.table.iter();
+        let id = entries.find(|(name, _)| name.get_ref() == "id");
+        let Some(DeValue::String(id)) = id.map(|(_, value)| value.get_ref()) else {
             return;
         };
         let path = format!("{kind}.{id}");
@@ -328,7 +361,8 @@ fn length(notes: &mut Notes, key: &str, value: &Spanned<DeValue<'_>>) -> Option<
     match parse(&text) {
         Ok(length) => Some(length),
         Err(error) => {
-            notes.wrong_at(value.span().start, format!("`{key}`: {error}"));
+            let said = Said::new(error.to_string(), error.spanish());
+            notes.said_at(value.span().start, said.about(&format!("`{key}`")));
             None
         }
     }
@@ -342,9 +376,12 @@ fn list<'a, 't>(
     if let DeValue::Array(items) = value.get_ref() {
         return Some(items.iter().collect());
     }
-    notes.wrong_at(
+    notes.said_at(
         value.span().start,
-        format!("`{key}` must be a list in brackets."),
+        Said::new(
+            format!("`{key}` must be a list in brackets."),
+            format!("`{key}` debe ser una lista."),
+        ),
     );
     None
 }
@@ -352,9 +389,12 @@ fn list<'a, 't>(
 fn point(notes: &mut Notes, key: &str, value: &Spanned<DeValue<'_>>) -> Option<Point> {
     let items = list(notes, key, value)?;
     let [x, y] = items.as_slice() else {
-        notes.wrong_at(
+        notes.said_at(
             value.span().start,
-            format!("`{key}` must be a point, east then north: [\"12.00 ft\", \"30.00 ft\"]."),
+            Said::new(
+                format!("`{key}` must be a point, east then north: [\"12.00 ft\", \"30.00 ft\"]."),
+                format!("`{key}` debe ser un punto: este y luego norte, como 12.00 ft y 30.00 ft."),
+            ),
         );
         return None;
     };

@@ -8,7 +8,7 @@ use earthwork::target::TargetError;
 use earthwork::uncertainty::Surface;
 
 use super::fields::Fields;
-use super::notes::Notes;
+use super::notes::{Notes, Said};
 
 pub(super) fn mark(notes: &mut Notes, fields: &Fields<'_, '_>, targets: &[Target]) -> Option<Mark> {
     let id = fields.text(notes, "id");
@@ -21,9 +21,12 @@ pub(super) fn mark(notes: &mut Notes, fields: &Fields<'_, '_>, targets: &[Target
     let note = fields.note(notes, "note");
     let by_station = fields.has("station") || fields.has("offset");
     if by_station == fields.has("at") {
-        notes.wrong_at(
-            fields.at("id"),
-            "Give a mark either `at`, or `station` and `offset`, not both.".to_owned(),
+        notes.said_at(
+            fields.at("at"),
+            Said::new(
+                "Give a mark either `at`, or `station` and `offset`, not both.",
+                "Dé el lugar de la marca, o su cadenamiento y desplazamiento, no los dos.",
+            ),
         );
         return None;
     }
@@ -35,7 +38,7 @@ pub(super) fn mark(notes: &mut Notes, fields: &Fields<'_, '_>, targets: &[Target
         match along(name.as_deref(), targets, station, offset) {
             Ok(place) => (Some(place), Some(station), Some(offset)),
             Err(why) => {
-                notes.wrong_at(fields.at("station"), why);
+                notes.said_at(fields.at("station"), why);
                 return None;
             }
         }
@@ -62,42 +65,54 @@ pub(super) fn along(
     targets: &[Target],
     station: Length,
     offset: Length,
-) -> Result<Point, String> {
+) -> Result<Point, Said> {
     let Some(name) = target else {
-        return Err(
-            "A station needs a target: say along which run it counts, or give the mark's place."
-                .to_owned(),
-        );
+        return Err(Said::new(
+            "A station needs a target: say along which run it counts, or give the mark's place.",
+            "Un cadenamiento necesita una rasante: diga a lo largo de cuál tramo cuenta, o dé el lugar de la marca.",
+        ));
     };
     let Some(target) = targets.iter().find(|target| target.id == name) else {
-        return Err(format!(
-            "The station counts along “{name}”, which is not a target of this site, or has faults of its own."
+        return Err(Said::new(
+            format!(
+                "The station counts along “{name}”, which is not a target of this site, or has faults of its own."
+            ),
+            format!(
+                "El cadenamiento cuenta a lo largo de «{name}», que no es rasante de esta obra o tiene faltas propias."
+            ),
         ));
     };
     target
         .grade
         .place(StationOffset { station, offset })
         .map_err(|error| match error {
-            TargetError::NoStations => {
-                format!("“{name}” is not a run: give the mark's place instead of a station.")
-            }
-            other => other.to_string(),
+            TargetError::NoStations => Said::new(
+                format!("“{name}” is not a run: give the mark's place instead of a station."),
+                format!(
+                    "«{name}» no es un tramo: dé el lugar de la marca en vez de un cadenamiento."
+                ),
+            ),
+            other => Said::new(other.to_string(), other.spanish()),
         })
 }
 
 /// A station: `20 ft`, or `0+20 ft` in hundreds of feet.
-pub(super) fn station(text: &str) -> Result<Length, String> {
+pub(super) fn station(text: &str) -> Result<Length, Said> {
+    let length = |text| parse(text).map_err(|error| Said::new(error.to_string(), error.spanish()));
     let text = text.trim();
     let Some((hundreds, rest)) = text.split_once('+') else {
-        return parse(text).map_err(|error| error.to_string());
+        return length(text);
     };
     let hundreds: i64 = hundreds
         .trim()
         .parse::<u16>()
         .map(i64::from)
         .map_err(|error| {
-            format!("“{text}” is not a station ({error}). Write \"1+20 ft\" or \"120 ft\".")
+            Said::new(
+                format!("“{text}” is not a station ({error}). Write \"1+20 ft\" or \"120 ft\"."),
+                format!("«{text}» no es un cadenamiento. Escriba 1+20 ft o 120 ft."),
+            )
         })?;
-    let rest = parse(rest).map_err(|error| error.to_string())?;
+    let rest = length(rest)?;
     Ok(Length::from_hundredths_of_a_foot(hundreds * 10_000) + rest)
 }

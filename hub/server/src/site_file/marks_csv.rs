@@ -201,7 +201,7 @@ impl Header {
         };
         let text = self.with_unit(cell, column);
         let length = if column == Column::Station {
-            station(&text)
+            station(&text).map_err(|why| why.english)
         } else {
             parse(&text).map_err(|error| error.to_string())
         };
@@ -253,7 +253,8 @@ impl Header {
             (Some(x), Some(y), _) => Point { x, y },
             (None, None, Some(station)) => {
                 let offset = offset.unwrap_or(Length::ZERO);
-                along(target.as_deref(), targets, station, offset).map_err(about)?
+                along(target.as_deref(), targets, station, offset)
+                    .map_err(|why| about(why.english))?
             }
             _ => return Err(about("give both x and y, or a station.".to_owned())),
         };

@@ -7,15 +7,24 @@
 //! | targets with their stack; their shapes | `targets`, `shapes` |
 //! | marks in the file, and from a table | `marks`, `marks_csv` |
 //! | faces, buried lines, tickets, whose rules hold | `cuts` |
+//! | a site back into what is written, as TOML too | `write`, `write_target`, `written` |
+//! | the form that a phone shows for each thing, and reading its draft | `form`, `draft` |
 
 mod cuts;
+mod draft;
 mod fields;
+mod form;
+mod form_target;
 mod marks;
 mod marks_csv;
 mod notes;
 mod shapes;
 mod targets;
 mod things;
+mod write;
+mod write_cuts;
+mod write_target;
+mod written;
 
 use std::path::{Path, PathBuf};
 
@@ -24,8 +33,12 @@ use thiserror::Error;
 use toml::de::DeTable;
 
 use crate::{bounded, import};
+pub use draft::{Draft, DraftFault, read as read_draft, written};
 use fields::Fields;
+pub use form::{Form, form};
 use notes::Notes;
+pub use write::exact;
+pub use written::Written;
 
 /// The version of the format that this hub reads.
 const VERSION: &str = "1";
@@ -39,6 +52,8 @@ pub struct Fault {
     pub line: usize,
     /// What is wrong and what to do.
     pub message: String,
+    /// The same in Spanish, where a phone may show it.
+    pub spanish: Option<String>,
     /// Odd, but the site can be used.
     pub warning: bool,
 }
@@ -166,6 +181,7 @@ fn site(
     };
     let files = shapes::Files {
         beside,
+        kept: &|_| None,
         frame: frame.as_ref().and_then(Option::as_ref),
     };
     let targets = top.each(notes, "target", "targets", |notes, fields| {
@@ -205,6 +221,22 @@ fn site(
         frame: frame?,
         cuts: cuts?,
     })
+}
+
+/// A site as the text of a site file. Its surfaces stand in `surfaces`, each under its target's name.
+pub fn text_of(of: &Site, surfaces: &str) -> String {
+    let nets = |id: &str, net: &earthwork::target::KeptNet| {
+        let text = |text: &str| Written::Text(text.to_owned());
+        vec![
+            ("file", text(surfaces)),
+            ("name", text(id)),
+            ("source", text(&net.drawn().source)),
+        ]
+    };
+    format!(
+        "version = {VERSION}\n{}",
+        written::toml(&write::site(of, &nets))
+    )
 }
 
 #[cfg(test)]

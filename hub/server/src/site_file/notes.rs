@@ -4,6 +4,30 @@ use std::collections::BTreeMap;
 
 use super::Fault;
 
+/// What is wrong, in both languages: a site file is read at a terminal, a draft of it on a phone.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(super) struct Said {
+    pub(super) english: String,
+    pub(super) spanish: String,
+}
+
+impl Said {
+    pub(super) fn new(english: impl Into<String>, spanish: impl Into<String>) -> Self {
+        Self {
+            english: english.into(),
+            spanish: spanish.into(),
+        }
+    }
+
+    /// The same about something.
+    pub(super) fn about(self, what: &str) -> Self {
+        Self {
+            english: format!("{what}: {}", self.english),
+            spanish: format!("{what}: {}", self.spanish),
+        }
+    }
+}
+
 /// What was found wrong so far, and where the things of the site stand.
 pub(super) struct Notes {
     file: String,
@@ -35,12 +59,25 @@ impl Notes {
         self.wrong_in(file, line, message);
     }
 
+    /// A fault at a byte of the file, in both languages.
+    pub(super) fn said_at(&mut self, at: usize, said: Said) {
+        let (file, line) = (self.file.clone(), self.line(at));
+        self.faults.push(Fault {
+            file,
+            line,
+            message: said.english,
+            spanish: Some(said.spanish),
+            warning: false,
+        });
+    }
+
     /// A fault at a line of any file.
     pub(super) fn wrong_in(&mut self, file: String, line: usize, message: String) {
         self.faults.push(Fault {
             file,
             line,
             message,
+            spanish: None,
             warning: false,
         });
     }
@@ -72,6 +109,7 @@ impl Notes {
             file: place.0,
             line: place.1,
             message,
+            spanish: None,
             warning,
         });
     }

@@ -11,7 +11,7 @@ use earthwork::target::{
 
 use super::fields::Fields;
 use super::marks::station;
-use super::notes::Notes;
+use super::notes::{Notes, Said};
 use crate::import;
 
 /// The shapes that a target may have, as they are written.
@@ -36,6 +36,8 @@ const USUAL_BAND: Length = Length::from_hundredths_of_a_foot(3);
 pub(super) struct Files<'a> {
     /// The text of a file by its name.
     pub(super) beside: &'a dyn Fn(&str) -> Result<String, String>,
+    /// The triangles that a target of this name has already.
+    pub(super) kept: &'a dyn Fn(&str) -> Option<KeptNet>,
     /// The site's frame.
     pub(super) frame: Option<&'a Frame>,
 }
@@ -52,9 +54,12 @@ pub(super) fn shape(
         .filter(|shape| fields.has(shape))
         .collect();
     let [shape] = given.as_slice() else {
-        notes.wrong_at(
+        notes.said_at(
             fields.at(given.last().unwrap_or(&"id")),
-            format!("Give a target exactly one shape: {}.", SHAPES.join(", ")),
+            Said::new(
+                format!("Give a target exactly one shape: {}.", SHAPES.join(", ")),
+                "Dé a la rasante una sola forma.",
+            ),
         );
         return None;
     };
@@ -96,18 +101,24 @@ fn plane(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Plane> {
 }
 
 /// A rise as a share: `2 %` or `0.02`.
-fn rise(text: &str) -> Result<f64, String> {
+fn rise(text: &str) -> Result<f64, Said> {
     let (number, share) = match text.trim().strip_suffix('%') {
         Some(percent) => (percent.trim(), 0.01),
         None => (text.trim(), 1.0),
     };
     match number.parse::<f64>() {
         Ok(rise) if (rise * share).abs() <= 1.0 => Ok(rise * share),
-        Ok(_) => Err(format!(
-            "“{text}” is steeper than one to one. Write a fall of two feet in a hundred as \"-2 %\"."
+        Ok(_) => Err(Said::new(
+            format!(
+                "“{text}” is steeper than one to one. Write a fall of two feet in a hundred as \"-2 %\"."
+            ),
+            format!(
+                "«{text}» es más que uno a uno. Una caída de dos pies en cien se escribe -2 %."
+            ),
         )),
-        Err(_) => Err(format!(
-            "“{text}” is not a rise. Write \"2 %\" or \"-1.5 %\"."
+        Err(_) => Err(Said::new(
+            format!("“{text}” is not a rise. Write \"2 %\" or \"-1.5 %\"."),
+            format!("«{text}» no es una pendiente. Escriba 2 % o -1.5 %."),
         )),
     }
 }
@@ -120,9 +131,12 @@ fn run(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Run> {
     let right = fields.length(notes, "right");
     let steps = fields.each(notes, "steps", "steps", step);
     if steps.is_empty() {
-        notes.wrong_at(
+        notes.said_at(
             fields.at("steps"),
-            "A run needs at least one step: steps = [{ from = \"0 ft\", elevation = \"99.50 ft\", window = \"0 ft\" }].".to_owned(),
+            Said::new(
+                "A run needs at least one step: steps = [{ from = \"0 ft\", elevation = \"99.50 ft\", window = \"0 ft\" }].",
+                "Un tramo necesita por lo menos un escalón: desde 0 ft, con su cota.",
+            ),
         );
     }
     Some(Run {
@@ -302,16 +316,39 @@ fn strip(
 ) -> Option<Shape> {
     let thickness = fields.length(notes, "thickness");
     let ground = net(notes, fields, files);
-    layers.push(Layer {
-        name: "strip".to_owned(),
-        thickness: thickness?,
-    });
+    let thickness = thickness?;
+    if thickness != Length::ZERO {
+        layers.push(Layer {
+            name: "strip".to_owned(),
+            thickness,
+        });
+    }
     Some(Shape::Strip { ground: ground? })
+}
+
+/// The triangles that a target has already: a draft need not bring their file again.
+fn kept(notes: &mut Notes, fields: &Fields<'_, '_>, files: &Files<'_>) -> Option<KeptNet> {
+    let target = fields.text(notes, "kept")?;
+    let net = (files.kept)(&target);
+    if net.is_none() {
+        notes.said_at(
+            fields.at("kept"),
+            Said::new(
+                format!("“{target}” has no triangles to keep. Name their file instead: file = \"ground.csv\"."),
+                format!("«{target}» no tiene triángulos que conservar. Nombre su archivo."),
+            ),
+        );
+    }
+    net
 }
 
 /// Triangles from a table of points or from `LandXML`; every fault stands with its own file's line.
 fn net(notes: &mut Notes, fields: &Fields<'_, '_>, files: &Files<'_>) -> Option<KeptNet> {
+    if fields.has("kept") {
+        return kept(notes, fields, files);
+    }
     let file = fields.text(notes, "file");
+    let source = fields.has("source").then(|| fields.text(notes, "source"));
     let unit: Option<PlanUnit> = if fields.has("unit") {
         fields.word(notes, "unit")
     } else {
@@ -323,9 +360,12 @@ fn net(notes: &mut Notes, fields: &Fields<'_, '_>, files: &Files<'_>) -> Option<
     let frame = match (on_plan, files.frame) {
         (false, _) => import::Frame::new(unit),
         (true, None) => {
-            notes.wrong_at(
+            notes.said_at(
                 fields.at("on_plan"),
-                "The file's coordinates are the plan's, but the site has no [frame]. Add one, or leave `on_plan` out.".to_owned(),
+                Said::new(
+                    "The file's coordinates are the plan's, but the site has no [frame]. Add one, or leave `on_plan` out.",
+                    "Las coordenadas del archivo son del plano, pero la obra no tiene marco. Agréguelo o quite esta marca.",
+                ),
             );
             return None;
         }
@@ -339,9 +379,14 @@ fn net(notes: &mut Notes, fields: &Fields<'_, '_>, files: &Files<'_>) -> Option<
     };
     let text = (files.beside)(&file)
         .map_err(|why| {
-            notes.wrong_at(
+            notes.said_at(
                 fields.at("file"),
-                format!("“{file}” can't be read ({why}). It is looked for beside the site file."),
+                Said::new(
+                    format!(
+                        "“{file}” can't be read ({why}). It is looked for beside the site file."
+                    ),
+                    format!("«{file}» no se puede leer ({why}). Mándelo otra vez por IMPORTAR."),
+                ),
             );
         })
         .ok()?;
@@ -350,7 +395,10 @@ fn net(notes: &mut Notes, fields: &Fields<'_, '_>, files: &Files<'_>) -> Option<
         surface.map_err(|fault| vec![fault])
     });
     match read {
-        Ok(surface) => Some(KeptNet::made_already(Net::of(&surface, &file), surface)),
+        Ok(surface) => {
+            let source = source.flatten().unwrap_or_else(|| file.clone());
+            Some(KeptNet::made_already(Net::of(&surface, &source), surface))
+        }
         Err(faults) => {
             for fault in faults {
                 notes.wrong_in(file.clone(), fault.line, fault.message);

@@ -5,7 +5,7 @@ use earthwork::target::{self, Layer, Stack, Undercut};
 use earthwork::tolerance::Tolerance;
 
 use super::fields::Fields;
-use super::notes::Notes;
+use super::notes::{Notes, Said};
 use super::shapes::{self, Files};
 
 /// Allowed high and allowed low.
@@ -15,7 +15,10 @@ pub(super) fn tolerance(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<To
     match Tolerance::new(high?, low?) {
         Ok(tolerance) => Some(tolerance),
         Err(error) => {
-            notes.wrong_at(fields.at("high"), error.to_string());
+            notes.said_at(
+                fields.at("high"),
+                Said::new(error.to_string(), error.spanish()),
+            );
             None
         }
     }
@@ -41,9 +44,12 @@ pub(super) fn target(
         None if fields.has("tolerance") => None,
         None => {
             if usual.is_none() {
-                notes.wrong_at(
+                notes.said_at(
                     fields.at("id"),
-                    "This target has no tolerance, and the site has no default. Add tolerance = { high = \"0.10 ft\", low = \"0.20 ft\" } or a [tolerance] table.".to_owned(),
+                    Said::new(
+                        "This target has no tolerance, and the site has no default. Add tolerance = { high = \"0.10 ft\", low = \"0.20 ft\" } or a [tolerance] table.",
+                        "Esta rasante no tiene tolerancia. Agregue cuánto alto y cuánto bajo se permite, como 0.10 ft y 0.20 ft.",
+                    ),
                 );
             }
             usual
@@ -78,9 +84,12 @@ fn surface(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<String> {
     if fields.has("surface") {
         return fields.text(notes, "surface");
     }
-    notes.wrong_at(
+    notes.said_at(
         fields.at("id"),
-        "Say which surface this target's elevation is of: surface = \"top of footing\". A bare number could be any of them.".to_owned(),
+        Said::new(
+            "Say which surface this target's elevation is of: surface = \"top of footing\". A bare number could be any of them.",
+            "Diga de qué superficie es la cota, como «corona de zapata». Un número solo puede ser de cualquiera.",
+        ),
     );
     None
 }

@@ -7,7 +7,7 @@ use earthwork::level::CheckLimits;
 use earthwork::rod::Rod;
 
 use super::fields::Fields;
-use super::notes::Notes;
+use super::notes::{Notes, Said};
 
 /// One standard deviation of a benchmark's elevation that is not given (common practice).
 const USUAL_BENCHMARK_DOUBT: Length = Length::from_thousandths_of_a_foot(5);
@@ -115,9 +115,12 @@ pub(super) fn rules(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Rules>
     fields.done(notes);
     let (good, warn) = (good?, warn?);
     if good <= Length::ZERO || warn < good {
-        notes.wrong_at(
+        notes.said_at(
             fields.at("check_good"),
-            "`check_good` must be above zero and not above `check_warn`.".to_owned(),
+            Said::new(
+                "`check_good` must be above zero and not above `check_warn`.",
+                "El límite de lo bueno debe ser más de cero y no más que el de leer otra vez.",
+            ),
         );
     }
     Some(Rules {
@@ -136,9 +139,12 @@ fn forms_at_hand(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<FormsAtHa
     fields.done(notes);
     let height = height?;
     if height <= Length::ZERO {
-        notes.wrong_at(
+        notes.said_at(
             fields.at("height"),
-            "`height` of the forms must be above zero.".to_owned(),
+            Said::new(
+                "`height` of the forms must be above zero.",
+                "La altura de la cimbra debe ser más de cero.",
+            ),
         );
     }
     Some(FormsAtHand {
@@ -190,9 +196,12 @@ fn check_costs(notes: &mut Notes, fields: &Fields<'_, '_>, usual: CheckCosts) ->
         if value.is_finite() && value > 0.0 {
             return value;
         }
-        notes.wrong_at(
+        notes.said_at(
             fields.at(key),
-            format!("`{key}` must be a number above zero."),
+            Said::new(
+                format!("`{key}` must be a number above zero."),
+                format!("`{key}` debe ser un número mayor que cero."),
+            ),
         );
         usual
     };

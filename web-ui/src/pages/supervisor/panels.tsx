@@ -5,9 +5,10 @@ import { say } from "../../hub";
 import { Choice } from "../../parts/choice";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
-import { language } from "../../state";
+import { said } from "../../said";
 import type { Command, Ruling, Supervisor } from "../../wire";
 import { t } from "../../words";
+import { Differences } from "./differences";
 
 interface WhyProps {
   title: string;
@@ -98,42 +99,12 @@ export function DifferencePanel({ change, onClose }: DifferenceProps) {
           <h3>{words.oddInPlan}</h3>
           <ul>
             {change.odd.map((one) => (
-              <li key={one.path + one.english}>{language.value === "spanish" ? one.spanish : one.english}</li>
+              <li key={one.path + one.english}>{said(one)}</li>
             ))}
           </ul>
         </>
       )}
-      {change.touches.marks.length > 0 && (
-        <p>
-          {words.touches(
-            change.touches.marks.map((one) => one.mark).join(", "),
-            change.touches.marks
-              .filter((one) => one.still_in === false)
-              .map((one) => one.mark)
-              .join(", "),
-          )}
-        </p>
-      )}
-      <div class="wide-table">
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">{words.wasNow.what}</th>
-              <th scope="col">{words.wasNow.was}</th>
-              <th scope="col">{words.wasNow.now}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {change.differences.map((one) => (
-              <tr key={one.what}>
-                <th scope="row">{one.what}</th>
-                <td>{one.was ?? "–"}</td>
-                <td>{one.now ?? "–"}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
+      <Differences differences={change.differences} touches={change.touches} />
       <Key
         kind="send"
         onPress={() => {

@@ -1,4 +1,4 @@
-/** The supervisor's page: NOW, LOG, CODES, TARGETS, FACES. */
+/** The supervisor's page: NOW, LOG, CODES, TARGETS, FACES, SITE. */
 import { useState } from "preact/hooks";
 import { Frame } from "../../parts/frame";
 import { me, supervisor } from "../../state";
@@ -7,13 +7,15 @@ import { CodesPage } from "./codes";
 import { FacesPage } from "./faces";
 import { LogPage } from "./log";
 import { NowPage } from "./now";
+import { SitePage } from "./site/site";
 import { TargetsPage } from "./targets";
 
-type Tab = "now" | "log" | "codes" | "targets" | "faces" | "ground";
+type Tab = "now" | "log" | "codes" | "targets" | "faces" | "site" | "ground";
 
 /** `onGround` is there when this phone is the ground person's too. */
 export function SupervisorPage({ onGround }: { onGround?: (() => void) | undefined }) {
   const [tab, setTab] = useState<Tab>("now");
+  const [revises, setRevises] = useState<string | null>(null);
   const words = t();
   const view = supervisor.value;
   const tabs = [
@@ -23,8 +25,13 @@ export function SupervisorPage({ onGround }: { onGround?: (() => void) | undefin
     { id: "codes", name: words.codesTab },
     { id: "targets", name: words.targetsTab },
     ...(view && view.cuts.rules !== "" ? [{ id: "faces", name: words.cuts.tab }] : []),
+    { id: "site", name: words.siteTab },
   ];
-  const turn = (id: string) => (id === "ground" ? onGround?.() : setTab(id as Tab));
+  const turn = (id: string) => {
+    setRevises(null);
+    if (id === "ground") onGround?.();
+    else setTab(id as Tab);
+  };
   return (
     <Frame
       title={view ? `${view.site} · ${view.day}` : (me.value?.person ?? "")}
@@ -37,10 +44,18 @@ export function SupervisorPage({ onGround }: { onGround?: (() => void) | undefin
         <LogPage />
       ) : tab === "codes" ? (
         <CodesPage />
+      ) : tab === "site" ? (
+        <SitePage target={revises} />
       ) : !view ? (
         <p class="empty">{words.loading}</p>
       ) : tab === "targets" ? (
-        <TargetsPage view={view} />
+        <TargetsPage
+          view={view}
+          onRevise={(target) => {
+            setRevises(target);
+            setTab("site");
+          }}
+        />
       ) : tab === "faces" ? (
         <FacesPage view={view} />
       ) : (

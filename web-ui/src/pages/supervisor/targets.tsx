@@ -8,12 +8,15 @@ import { ground, sheet } from "../../state";
 import type { SiteTarget, Supervisor } from "../../wire";
 import { t } from "../../words";
 import { AimPanel } from "./aim";
-import { RevisePanel } from "./revise";
 
-export function TargetsPage({ view }: { view: Supervisor }) {
+interface TargetsProps {
+  view: Supervisor;
+  onRevise: (target: string) => void;
+}
+
+export function TargetsPage({ view, onRevise }: TargetsProps) {
   const words = t();
   const [aims, setAims] = useState(false);
-  const [revises, setRevises] = useState<SiteTarget | null>(null);
   return (
     <div class="columns">
       <section aria-label={words.aim}>
@@ -39,13 +42,12 @@ export function TargetsPage({ view }: { view: Supervisor }) {
         <section class="card" key={target.id} aria-label={target.name}>
           <TargetFacts target={target} />
           {sheet.value && <Profile target={target} sheet={sheet.value} ground={ground.value} />}
-          <Key label={`${words.revise} ${target.id}`} onPress={() => setRevises(target)}>
+          <Key label={`${words.revise} ${target.id}`} onPress={() => onRevise(target.id)}>
             {words.revise}
           </Key>
         </section>
       ))}
       {aims && <AimPanel onClose={() => setAims(false)} />}
-      {revises && <RevisePanel target={revises} onClose={() => setRevises(null)} />}
     </div>
   );
 }

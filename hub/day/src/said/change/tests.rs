@@ -1,0 +1,172 @@
+//! Tests of a site changed on a page: nothing half-done, nothing lost, the operator sees what changed under a call.
+
+use super::*;
+use crate::asked::Command;
+use crate::given::{Crew, at, len, site, supervisor};
+use earthwork::target::Shape;
+
+fn changes(put: Vec<SiteThing>, retire: &[(Listed, &str)]) -> ChangeSite {
+    let gone = retire.iter().map(|(list, id)| Retired {
+        list: *list,
+        id: (*id).into(),
+    });
+    ChangeSite {
+        put,
+        retire: gone.collect(),
+        why: "engineer's answer".into(),
+        seen: None,
+    }
+}
+
+fn deeper() -> SiteThing {
+    let mut target = site().targets[0].clone();
+    target.grade.stack.layers[0].thickness = len("0.80 ft");
+    SiteThing::Target(Box::new(target))
+}
+
+fn mark(id: &str, target: Option<&str>) -> SiteThing {
+    SiteThing::Mark(Mark {
+        id: id.into(),
+        target: target.map(str::to_owned),
+        place: at("35 ft", "21 ft"),
+        ..site().marks[0].clone()
+    })
+}
+
+fn say(crew: &mut Crew, change: ChangeSite) -> Result<crate::answer::Answer, Refusal> {
+    crew.says(&supervisor(), Command::ChangeSite(change))
+}
+
+#[test]
+fn a_mark_that_is_added_takes_readings_and_one_that_is_retired_takes_none() {
+    let mut crew = Crew::digging();
+    say(&mut crew, changes(vec![mark("P-9", Some("PAD"))], &[])).unwrap();
+    crew.reads("P-9", "4.70").unwrap();
+    assert!(crew.state.live_call("EX-1").is_some());
+    say(&mut crew, changes(vec![], &[(Listed::Mark, "P-9")])).unwrap();
+    assert!(crew.state.live_call("EX-1").is_none(), "its call is gone");
+    assert!(matches!(
+        crew.reads("P-9", "4.70"),
+        Err(Refusal::Unknown { .. })
+    ));
+    assert_eq!(crew.state.site(), Some(&site()));
+}
+
+#[test]
+fn a_changed_grade_is_a_new_revision_that_the_operator_must_see_and_nobody_has_proved() {
+    let mut crew = Crew::digging();
+    crew.reads("P-1", "4.70").unwrap();
+    let would = would(&crew.state, &supervisor(), &changes(vec![deeper()], &[])).unwrap();
+    assert_eq!(would.touches.most, len("0.30 ft"));
+    assert!(would.faults.is_empty());
+    let change = ChangeSite {
+        seen: Some(would.seen),
+        ..changes(vec![deeper()], &[])
+    };
+    say(&mut crew, change).unwrap();
+    let pad = crew.state.site().unwrap().target("PAD").unwrap();
+    assert_eq!((pad.revision, pad.proved()), (2, false));
+    assert_eq!(pad.typed_by, Some(supervisor().person));
+    assert!(crew.state.live_call("EX-1").is_none());
+    assert!(crew.state.cabs["EX-1"].must_see.is_some());
+    let Some(Body::SiteChanged(changed)) = crew.log.last().map(|entry| &entry.body) else {
+        panic!("no change")
+    };
+    assert_eq!(changed.why, "engineer's answer");
+    assert_eq!(changed.differences[0].was.as_deref(), Some("0.5 ft"));
+}
+
+#[test]
+fn what_is_wrong_is_refused_in_both_languages_and_nothing_is_entered() {
+    let mut crew = Crew::digging();
+    let before = crew.log.len();
+    let wrong = [
+        changes(vec![mark("P-9", Some("NOWHERE"))], &[]),
+        changes(vec![], &[(Listed::Target, "PAD")]),
+        changes(
+            vec![],
+            &[(Listed::Benchmark, "BM-1"), (Listed::Benchmark, "BM-2")],
+        ),
+    ];
+    for change in wrong {
+        let Err(Refusal::BadSite { english, spanish }) = say(&mut crew, change) else {
+            panic!("taken")
+        };
+        assert_ne!(english, spanish);
+    }
+    let mut silent = changes(vec![deeper()], &[]);
+    silent.why = " ".into();
+    assert!(matches!(
+        say(&mut crew, silent),
+        Err(Refusal::SayWhy { .. })
+    ));
+    let mut stale = changes(vec![deeper()], &[]);
+    stale.seen = Some("0".into());
+    assert_eq!(say(&mut crew, stale), Err(Refusal::SiteChangedAgain));
+    let unknown = changes(vec![], &[(Listed::Rod, "Z")]);
+    assert!(matches!(
+        say(&mut crew, unknown),
+        Err(Refusal::Unknown { .. })
+    ));
+    assert_eq!(crew.log.len(), before);
+}
+
+#[test]
+fn the_same_again_changes_nothing() {
+    let mut crew = Crew::digging();
+    let same = SiteThing::Target(Box::new(site().targets[0].clone()));
+    let before = crew.log.len();
+    say(&mut crew, changes(vec![same], &[])).unwrap();
+    assert_eq!(crew.log.len(), before);
+}
+
+#[test]
+fn a_target_goes_with_its_marks_and_no_machine_works_on_it_any_more() {
+    let mut crew = Crew::digging();
+    let on_pad = site()
+        .marks
+        .into_iter()
+        .filter(|mark| mark.target.as_deref() == Some("PAD"));
+    let mut change = changes(vec![], &[(Listed::Target, "PAD")]);
+    change.retire.extend(on_pad.map(|mark| Retired {
+        list: Listed::Mark,
+        id: mark.id,
+    }));
+    say(&mut crew, change).unwrap();
+    let now = crew.state.site().unwrap();
+    assert!(now.target("PAD").is_none() && now.machine_for("PAD").is_none());
+}
+
+#[test]
+fn marks_by_station_move_with_their_run() {
+    let mut crew = Crew::digging();
+    let run = site()
+        .targets
+        .into_iter()
+        .find(|target| matches!(target.grade.shape, Shape::Run(_)))
+        .unwrap();
+    let on_run = Mark {
+        id: "E-9".into(),
+        target: Some(run.id.clone()),
+        place: run
+            .grade
+            .place(StationOffset {
+                station: len("10 ft"),
+                offset: Length::ZERO,
+            })
+            .unwrap(),
+        station: Some(len("10 ft")),
+        offset: None,
+        ..site().marks[0].clone()
+    };
+    say(&mut crew, changes(vec![SiteThing::Mark(on_run)], &[])).unwrap();
+    let mut moved = run.clone();
+    let Shape::Run(shape) = &mut moved.grade.shape else {
+        panic!("no run")
+    };
+    shape.start.x += len("1 ft");
+    let change = changes(vec![SiteThing::Target(Box::new(moved))], &[]);
+    say(&mut crew, change).unwrap();
+    let place = crew.state.site().unwrap().mark("E-9").unwrap().place;
+    assert_eq!(place, at("11 ft", "50 ft"));
+}

@@ -1,0 +1,86 @@
+/** The site changed on a phone: a target and a mark are added and a call comes out of them; nothing bad gets in, nothing is lost. */
+import { call, expect, sendsReading, test } from "./crew.ts";
+
+const PHONE = { viewport: { width: 390, height: 844 } };
+
+test("a target and a mark that are added on a phone give a call, and a bad value is refused beside its field", async ({
+  crew,
+}) => {
+  const { ground, cab } = await crew.digs();
+  const { page } = await crew.joins("SUPERVISOR", "PN", null, PHONE);
+  const press = (name: string | RegExp) => page.getByRole("button", { name, exact: true }).click();
+  await press("SITE");
+  await press("ADD Targets");
+  await page.getByLabel("Short name").fill("SUMP");
+  await page.getByLabel("Name on the operator's screen").fill("sump pit");
+  await page.getByLabel("Its elevation is of").fill("pit floor");
+  await page.getByLabel("Shape", { exact: true }).selectOption("flat");
+  // A unit that nobody knows.
+  await page.getByLabel("Elevation", { exact: true }).fill("99 yards");
+  await page.getByLabel("Allowed high").fill("0.1");
+  await page.getByLabel("Allowed low").fill("2 in");
+  await expect(page.getByLabel("Allowed high")).toHaveValue("0.1 ft");
+  await press("LOOK AT IT FIRST");
+  await expect(page.getByText("the unit “yards” is not known here")).toBeVisible();
+  await expect(page.getByLabel("Elevation", { exact: true })).toHaveAttribute("aria-invalid", "true");
+  // A page that is loaded again has lost nothing.
+  await page.reload();
+  await press("SITE");
+  await expect(page.getByLabel("Short name")).toHaveValue("SUMP");
+  await page.getByLabel("Elevation", { exact: true }).fill("99");
+  await press("LOOK AT IT FIRST");
+  await expect(page.getByRole("img", { name: /^Plan of/ })).toBeVisible();
+  await expect(page.getByRole("row", { name: /^targets SUMP/ })).toBeVisible();
+  await expect(page.getByRole("button", { name: "PUT IN FORCE" })).toBeDisabled();
+  await page.getByLabel("Why? It goes into the log.").fill("engineer's sketch");
+  await press("PUT IN FORCE");
+  await page.getByRole("button", { name: "CLOSE", exact: true }).click();
+
+  await press("CHANGE EX-1");
+  await press("SUMP");
+  await press("LOOK AT IT FIRST");
+  await page.getByLabel("Why? It goes into the log.").fill("EX-1 digs it");
+  await press("PUT IN FORCE");
+  await page.getByRole("button", { name: "CLOSE", exact: true }).click();
+
+  await press("ADD Marks");
+  await page.getByLabel("Name", { exact: true }).fill("S-1");
+  await page.getByLabel(/^Target/).selectOption("SUMP");
+  await page.getByLabel("East").fill("20");
+  await page.getByLabel("North").fill("70");
+  await press("LOOK AT IT FIRST");
+  await page.getByLabel("Why? It goes into the log.").fill("middle of the pit");
+  await press("PUT IN FORCE");
+  await page.getByRole("button", { name: "CLOSE", exact: true }).click();
+
+  await ground.page.getByRole("button", { name: "MARKS", exact: true }).click();
+  await ground.page.getByRole("button", { name: /^S-1/ }).click();
+  // HI 105.00 − 5.60 = 99.40, pit floor 99.00: 0.40 high (derived by hand).
+  await sendsReading(ground.page, "5.60");
+  await expect(call(cab.page, "DOWN 4")).toBeVisible();
+  await press("LOG");
+  await expect(page.getByText("engineer's sketch")).toBeVisible();
+});
+
+test("a target that is changed says what it touches and what would not be accepted any more, and one with marks does not go alone", async ({
+  crew,
+}) => {
+  const { ground, cab } = await crew.digs();
+  await sendsReading(ground.page, "5.02");
+  await expect(call(cab.page, "GRADE")).toBeVisible();
+  const { page } = await crew.joins("SUPERVISOR", "PN", null, PHONE);
+  const press = (name: string | RegExp) => page.getByRole("button", { name, exact: true }).click();
+  await press("TARGETS");
+  await press("REVISE PAD");
+  // The dig-to falls from 100.00 to 99.70: what was on grade stands 0.28 high (derived by hand).
+  await page.getByLabel("Thickness").fill("0.80");
+  await press("LOOK AT IT FIRST");
+  await expect(page.getByText("A dig-to changes by up to 0.30 ft.")).toBeVisible();
+  await expect(page.getByText(/Accepted before, out now: P-1/)).toBeVisible();
+  await press("BACK");
+  await press("RETIRE PAD");
+  await press("LOOK AT IT FIRST");
+  await expect(page.getByText("which is not on this site").first()).toBeVisible();
+  await press("LOOK: WITH ITS 3 MARKS");
+  await expect(page.getByRole("row", { name: /^marks P-1/ })).toBeVisible();
+});

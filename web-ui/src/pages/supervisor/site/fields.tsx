@@ -1,0 +1,349 @@
+/** The fields of a form, drawn from its description: each with its name, its keys, and its fault beside it. */
+import { useId } from "preact/hooks";
+import { Choice } from "../../../parts/choice";
+import { Key } from "../../../parts/keys";
+import { said } from "../../../said";
+import type { DraftFault, FormField, SiteFormOf, Typed, TypedTable } from "../../../wire";
+import { t } from "../../../words";
+import { at, put, withFeet } from "./draft";
+
+export interface Typing {
+  typed: TypedTable;
+  faults: readonly DraftFault[];
+  /** The names of the things of a kind. */
+  names: (of: SiteFormOf) => string[];
+  onTyped: (typed: TypedTable) => void;
+}
+
+interface FieldsProps extends Typing {
+  fields: readonly FormField[];
+  path?: string;
+  /** Keys that can't be changed: a thing keeps its name. */
+  fixed?: readonly string[];
+}
+
+export function Fields({ fields, path = "", fixed = [], ...typing }: FieldsProps) {
+  return (
+    <>
+      {fields.map((field) => (
+        <Field
+          {...typing}
+          key={field.key}
+          field={field}
+          path={path ? `${path}.${field.key}` : field.key}
+          fixed={fixed.includes(field.key)}
+        />
+      ))}
+    </>
+  );
+}
+
+interface FieldProps extends Typing {
+  field: FormField;
+  path: string;
+  fixed: boolean;
+}
+
+function Field(props: FieldProps) {
+  const { field, path, typed, faults, names, onTyped } = props;
+  const words = t();
+  const name = `${said(field.name)}${field.needed ? "" : ` (${words.mayBeLeftOut})`}`;
+  const takes = field.takes;
+  const value = at(typed, path);
+  const set = (to: Typed | undefined) => onTyped(put(typed, path, to) as TypedTable);
+  const own = faults.filter((fault) => fault.field === path);
+  switch (takes.kind) {
+    case "one_of":
+      return <OneOf {...props} tables={takes.tables} />;
+    case "table":
+      return (
+        <Group name={name} faults={own}>
+          <Fields {...props} fields={takes.fields} path={path} fixed={[]} />
+        </Group>
+      );
+    case "rows":
+      return <Rows {...props} name={name} fields={takes.fields} own={own} />;
+    case "points":
+      return <Points {...props} name={name} own={own} />;
+    case "lengths":
+      return (
+        <Several
+          name={name}
+          own={own}
+          count={listOf(value).length}
+          onMore={() => set([...listOf(value), ""])}
+        >
+          {(i) => (
+            <Row onLess={() => set(listOf(value).filter((_, n) => n !== i))} label={`${name} ${i + 1}`}>
+              <Text {...props} name={`${name} ${i + 1}`} path={`${path}.${i}`} asLength />
+            </Row>
+          )}
+        </Several>
+      );
+    case "point":
+      return (
+        <Group name={name} faults={own}>
+          <Point {...props} path={path} />
+        </Group>
+      );
+    case "flag":
+      return (
+        <Choice
+          kind="chips"
+          title={name}
+          options={[
+            { id: "no", name: words.no },
+            { id: "yes", name: words.yes },
+          ]}
+          chosen={value === true ? "yes" : "no"}
+          onChoose={(id) => set(id === "yes" ? true : undefined)}
+        />
+      );
+    case "word":
+      return (
+        <Pick
+          name={name}
+          own={own}
+          value={value}
+          onPick={set}
+          options={takes.words.map((word) => [word.id, said(word.name)])}
+        />
+      );
+    case "one":
+      return (
+        <Pick
+          name={name}
+          own={own}
+          value={value}
+          onPick={set}
+          options={names(takes.of).map((id) => [id, id])}
+        />
+      );
+    case "several":
+      return (
+        <Group name={name} faults={own}>
+          <div class="tiles">
+            {names(takes.of).map((id) => {
+              const list = listOf(value);
+              const there = list.includes(id);
+              return (
+                <Key
+                  key={id}
+                  kind="tile"
+                  pressed={there}
+                  onPress={() => set(there ? list.filter((one) => one !== id) : [...list, id])}
+                >
+                  {id}
+                </Key>
+              );
+            })}
+          </div>
+        </Group>
+      );
+    default:
+      return <Text {...props} name={name} asLength={takes.kind === "length"} />;
+  }
+}
+
+function listOf(value: Typed | undefined): Typed[] {
+  return Array.isArray(value) ? value : [];
+}
+
+function Faults({ of }: { of: readonly DraftFault[] }) {
+  return (
+    <>
+      {of.map((fault) => (
+        <p key={fault.english} class={fault.warning ? "quiet" : "trouble"}>
+          {said(fault)}
+        </p>
+      ))}
+    </>
+  );
+}
+
+interface TextProps extends FieldProps {
+  name: string;
+  asLength?: boolean;
+}
+
+function Text({ field, path, fixed, typed, faults, onTyped, name, asLength = false }: TextProps) {
+  const id = useId();
+  const value = at(typed, path);
+  const own = faults.filter((fault) => fault.field === path);
+  const wrong = own.some((fault) => !fault.warning);
+  const set = (text: string) => onTyped(put(typed, path, text) as TypedTable);
+  return (
+    <div class="field">
+      <label for={id}>{name}</label>
+      <input
+        id={id}
+        autocomplete="off"
+        autocapitalize={field.key === "id" ? "characters" : "off"}
+        readOnly={fixed || field.takes.kind === "fixed"}
+        value={typeof value === "string" ? value : ""}
+        aria-invalid={wrong}
+        onInput={(event) => set(event.currentTarget.value)}
+        onBlur={(event) => asLength && set(withFeet(event.currentTarget.value))}
+      />
+      <Faults of={own} />
+    </div>
+  );
+}
+
+interface PickProps {
+  name: string;
+  own: readonly DraftFault[];
+  value: Typed | undefined;
+  options: readonly (readonly [string, string])[];
+  onPick: (to: Typed | undefined) => void;
+}
+
+function Pick({ name, own, value, options, onPick }: PickProps) {
+  const id = useId();
+  return (
+    <div class="field">
+      <label for={id}>{name}</label>
+      <select
+        id={id}
+        value={typeof value === "string" ? value : ""}
+        aria-invalid={own.some((fault) => !fault.warning)}
+        onChange={(event) => onPick(event.currentTarget.value || undefined)}
+      >
+        <option value="">–</option>
+        {options.map(([one, title]) => (
+          <option key={one} value={one}>
+            {title}
+          </option>
+        ))}
+      </select>
+      <Faults of={own} />
+    </div>
+  );
+}
+
+interface GroupProps {
+  name: string;
+  faults: readonly DraftFault[];
+  children: preact.ComponentChildren;
+}
+
+function Group({ name, faults, children }: GroupProps) {
+  return (
+    <fieldset class="group">
+      <legend>{name}</legend>
+      <Faults of={faults} />
+      {children}
+    </fieldset>
+  );
+}
+
+function Point(props: FieldProps) {
+  const words = t();
+  return (
+    <div class="pair">
+      <Text {...props} name={words.east} path={`${props.path}.0`} asLength />
+      <Text {...props} name={words.north} path={`${props.path}.1`} asLength />
+    </div>
+  );
+}
+
+interface RowProps {
+  label: string;
+  onLess: () => void;
+  children: preact.ComponentChildren;
+}
+
+function Row({ label, onLess, children }: RowProps) {
+  return (
+    <div class="form-row">
+      <div>{children}</div>
+      <Key kind="small" label={`${t().lessOfIt}: ${label}`} onPress={onLess}>
+        {t().lessOfIt}
+      </Key>
+    </div>
+  );
+}
+
+interface SeveralProps {
+  name: string;
+  own: readonly DraftFault[];
+  count: number;
+  onMore: () => void;
+  children: (i: number) => preact.ComponentChildren;
+}
+
+function Several({ name, own, count, onMore, children }: SeveralProps) {
+  return (
+    <Group name={name} faults={own}>
+      {Array.from({ length: count }, (_, i) => children(i))}
+      <Key kind="small" label={`${t().moreOfIt}: ${name}`} onPress={onMore}>
+        {t().moreOfIt}
+      </Key>
+    </Group>
+  );
+}
+
+interface ListProps extends FieldProps {
+  name: string;
+  own: readonly DraftFault[];
+}
+
+function Rows({ name, own, fields, ...props }: ListProps & { fields: readonly FormField[] }) {
+  const { typed, path, onTyped } = props;
+  const list = listOf(at(typed, path));
+  const set = (to: Typed[]) => onTyped(put(typed, path, to) as TypedTable);
+  return (
+    <Several name={name} own={own} count={list.length} onMore={() => set([...list, {}])}>
+      {(i) => (
+        <Row key={i} label={`${name} ${i + 1}`} onLess={() => set(list.filter((_, n) => n !== i))}>
+          <Group name={String(i + 1)} faults={props.faults.filter((one) => one.field === `${path}.${i}`)}>
+            <Fields {...props} fields={fields} path={`${path}.${i}`} fixed={[]} />
+          </Group>
+        </Row>
+      )}
+    </Several>
+  );
+}
+
+function Points({ name, own, ...props }: ListProps) {
+  const { typed, path, onTyped } = props;
+  const list = listOf(at(typed, path));
+  const set = (to: Typed[]) => onTyped(put(typed, path, to.length > 0 ? to : undefined) as TypedTable);
+  return (
+    <Several name={name} own={own} count={list.length} onMore={() => set([...list, ["", ""]])}>
+      {(i) => (
+        <Row key={i} label={`${name} ${i + 1}`} onLess={() => set(list.filter((_, n) => n !== i))}>
+          <Point {...props} path={`${path}.${i}`} />
+        </Row>
+      )}
+    </Several>
+  );
+}
+
+/** Exactly one of several tables, each under a key of its own. */
+function OneOf({ tables, ...props }: FieldProps & { tables: readonly FormField[] }) {
+  const { field, path, typed, faults, onTyped } = props;
+  const base = path.includes(".") ? `${path.slice(0, path.lastIndexOf("."))}.` : "";
+  const chosen = tables.find((one) => at(typed, `${base}${one.key}`) !== undefined);
+  const choose = (key: string) => {
+    const without = tables.reduce<Typed>((rest, one) => put(rest, `${base}${one.key}`, undefined), typed);
+    onTyped(put(without, `${base}${key}`, {}) as TypedTable);
+  };
+  const key = chosen ? `${base}${chosen.key}` : "";
+  return (
+    <>
+      <Pick
+        name={said(field.name)}
+        own={faults.filter((fault) => fault.field === path || fault.field === key)}
+        value={chosen?.key}
+        options={tables.map((one) => [one.key, said(one.name)])}
+        onPick={(id) => typeof id === "string" && choose(id)}
+      />
+      {chosen && "fields" in chosen.takes && (
+        <Group name={said(chosen.name)} faults={[]}>
+          <Fields {...props} fields={chosen.takes.fields} path={key} fixed={[]} />
+        </Group>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,6 @@
+/** What the hub says in both languages, in the one of this screen. */
+import { language } from "./state";
+
+export function said(both: { english: string; spanish: string }): string {
+  return language.value === "spanish" ? both.spanish : both.english;
+}
