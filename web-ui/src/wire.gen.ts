@@ -497,6 +497,13 @@ export interface components {
             /** @description The rod value as typed. */
             text: string;
         };
+        /** @description A bench. */
+        BenchCard: {
+            /** @description Up. */
+            rise: components["schemas"]["Length"];
+            /** @description The tread behind it. */
+            tread: components["schemas"]["Length"];
+        };
         /** @description How high the verticals of benches may be. */
         BenchRule: {
             /** @description Cohesive soil alone. */
@@ -1951,6 +1958,8 @@ export interface components {
         /** @description A face or a trench. */
         FaceCard: {
             alarm?: components["schemas"]["Alarm"] | null;
+            /** @description Benches that its class allows instead of the slope, from the bottom; empty where none are drawn for its soil. */
+            benches: components["schemas"]["BenchCard"][];
             /** @description The class that counts. */
             class: components["schemas"]["SoilClass"];
             /** @description How it stands at each crest mark that was read. */
@@ -1964,6 +1973,7 @@ export interface components {
             inspection?: components["schemas"]["InspectionCard"] | null;
             /** @description Face or trench. */
             kind: components["schemas"]["CutKind"];
+            ladders?: components["schemas"]["LaddersCard"] | null;
             /** @description What lowered it. */
             lowered_by: components["schemas"]["Lowered"][];
             /** @description Machines whose operators have yet to leave it. */
@@ -2556,6 +2566,16 @@ export interface components {
          * @enum {string}
          */
         Label: "one_benchmark" | "high_by_rule" | "by_ruling" | "confirmed" | "not_proved" | "not_checked" | "hand_dig" | "face_not_inspected";
+        /** @description Ladders along a trench. */
+        LaddersCard: {
+            /**
+             * Format: int32
+             * @description How many.
+             */
+            many: number;
+            /** @description Nobody goes farther than this to one. */
+            travel: components["schemas"]["Length"];
+        };
         /** @description What marks are laid from. */
         LaidFrom: {
             /** @enum {string} */
@@ -4581,6 +4601,7 @@ export interface components {
             grade_rod?: components["schemas"]["Length"] | null;
             /** @description The guard band of one careful shot on this ground. */
             guard: components["schemas"]["Length"];
+            held?: components["schemas"]["SpotReason"] | null;
             /** @description The mark. */
             mark: string;
             /** @description Where the mark lies to its machine's keep-out: the strip will stand with the call. */

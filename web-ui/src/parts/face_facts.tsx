@@ -131,6 +131,15 @@ export function DaylightFacts({ card }: { card: FaceCard }) {
           </ul>
         </>
       )}
+      {card.benches.length > 0 && (
+        <p>
+          {words.benches(
+            card.benches.map((one) => feet(one.rise)).join(" + "),
+            card.benches.map((one) => feet(one.tread)).join(", "),
+          )}
+        </p>
+      )}
+      {card.ladders != null && <p>{words.ladders(card.ladders.many, feet(card.ladders.travel, 0))}</p>}
       <ul class="lines plain">
         {card.crests.map((one) => (
           <li key={one.mark}>

@@ -67,6 +67,9 @@ export const cutsEn = {
   pinStates: { still: "STILL", watch: "WATCH", leave: "LEAVE" } satisfies Record<PinState, string>,
   crest: (mark: string, run: string, degrees: string) => `At ${mark}: ${run} to 1, ${degrees}°`,
   crestBack: (back: string, yards: string) => `crest back ${back} ft; ${yards} cy a foot hang over`,
+  benches: (rises: string, treads: string) =>
+    `or benches from the bottom: ${rises} ft up, treads of at least ${treads} ft`,
+  ladders: (n: number, travel: string) => `${n} ladders, so that nobody goes farther than ${travel} ft`,
   crestFlat: "as flat as its class asks",
   daylight: "DAYLIGHT",
   lineOver: (line: string, feet: string) => `over ${line} by ${feet} ft`,
@@ -173,6 +176,7 @@ export const cutsEn = {
     hand_dig: "HAND DIG",
     face_not_inspected: "FACE NOT INSPECTED",
   } satisfies Record<CutsLabel, string>,
+  held: (why: string) => `NO CALL. ${why}`,
   spot: {
     face_left: "The face over it was left: the competent person inspects it first.",
     daylight_over: "The face would come to daylight over a line: the supervisor gives the reason.",

@@ -49,6 +49,8 @@ export const cutsEs: typeof cutsEn = {
   pinStates: { still: "QUIETO", watch: "VIGILAR", leave: "DEJAR" },
   crest: (mark, run, degrees) => `En ${mark}: ${run} a 1, ${degrees}°`,
   crestBack: (back, yards) => `corona atrás ${back} ft; cuelgan ${yards} yd³ por pie`,
+  benches: (rises, treads) => `o bancos desde abajo: ${rises} ft de alto, huellas de ${treads} ft o más`,
+  ladders: (n, travel) => `${n} escaleras, para que nadie camine más de ${travel} ft`,
   crestFlat: "tan tendido como pide su clase",
   daylight: "SALIDA",
   lineOver: (line, feet) => `sobre ${line} por ${feet} ft`,
@@ -147,6 +149,7 @@ export const cutsEs: typeof cutsEn = {
   checkTicket: "REVISAR BOLETO",
   answers: { marked: "MARCADO", none_here: "NADA AQUÍ", silent: "SIN RESPUESTA" },
   labels: { hand_dig: "A MANO", face_not_inspected: "TALUD SIN INSPECCIÓN" },
+  held: (why) => `SIN ORDEN. ${why}`,
   spot: {
     face_left: "Se dejó el talud de encima: primero lo inspecciona la persona competente.",
     daylight_over: "El talud saldría sobre una línea: el supervisor da la razón.",

@@ -156,6 +156,27 @@ pub(crate) fn find(
     })
 }
 
+/// The daylight lines that change with a new site or a revised target; only faces whose daylight is known already.
+pub(crate) fn anew(state: &State, new: &Site) -> Vec<DaylightFound> {
+    let known = |zone: &&FaceZone| {
+        let now = state.cuts.face(&zone.id);
+        now.is_some_and(|now| now.daylight.is_some())
+    };
+    if !new.cuts.faces.iter().any(|zone| known(&zone)) {
+        return vec![];
+    }
+    let mut after = state.clone();
+    if let Some(in_force) = &mut after.site {
+        in_force.site.clone_from(new);
+    }
+    let each = new.cuts.faces.iter().filter(known).filter_map(|zone| {
+        let found = find(&after, new, zone).ok()?;
+        let before = state.cuts.face(&zone.id)?.daylight.as_ref();
+        (before != Some(&found)).then_some(found)
+    });
+    each.collect()
+}
+
 fn against(line: &Line, places: &[Daylit]) -> Option<LineFound> {
     let drawn = NoCrossLine {
         corners: line.points.clone(),

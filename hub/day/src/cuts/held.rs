@@ -120,6 +120,9 @@ impl HeldBy {
 /// What holds a call at a place back; the gravest first. What a supervisor let go on today does not.
 pub(crate) fn at(state: &State, place: Point, target: Option<&str>) -> Option<HeldBy> {
     let site = state.site()?;
+    if site.cuts.is_empty() {
+        return None;
+    }
     let mut found = Vec::new();
     for (zone, here) in strip::zones_at(state, site, place) {
         let Some(now) = state.cuts.face(&zone.id) else {

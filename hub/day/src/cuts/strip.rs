@@ -75,18 +75,22 @@ pub(crate) fn ground(zone: &FaceZone, at: Point) -> Result<Length, String> {
     }
 }
 
+/// What the zone's target is dug to there; none where it does not reach. Beside a step the lower counts.
+fn dug(site: &Site, zone: &FaceZone, at: Point) -> Option<Length> {
+    let target = site.target(zone.target.as_deref()?)?;
+    Some(match target.grade.dig_to(at).ok()? {
+        DigTo::At(elevation) => elevation,
+        DigTo::NearStep { before, after, .. } => before.min(after),
+    })
+}
+
 /// The bottom at a place of the toe: as the target has it where it reaches there, else as planned; or as the nearest toe
 /// mark's reading has it when that is deeper.
 pub(crate) fn bottom(state: &State, zone: &FaceZone, here: &OnToe) -> Length {
     let Some(site) = state.site() else {
         return here.elevation;
     };
-    let target = zone.target.as_deref().and_then(|id| site.target(id));
-    let dug = target.and_then(|target| match target.grade.dig_to(here.at).ok()? {
-        DigTo::At(elevation) => Some(elevation),
-        DigTo::NearStep { before, after, .. } => Some(before.min(after)),
-    });
-    let planned = dug.unwrap_or(here.elevation);
+    let planned = dug(site, zone, here.at).unwrap_or(here.elevation);
     let read = zone.toe_marks.iter().filter_map(|id| {
         let away = site.mark(id)?.place.distance(here.at);
         let (_, taken) = state.last_reading(id)?;
@@ -105,23 +109,10 @@ pub(crate) fn height(state: &State, zone: &FaceZone, here: &OnToe) -> Length {
 
 /// The highest place of a zone, by its corners and the places between them.
 pub(crate) fn highest(state: &State, zone: &FaceZone) -> Length {
-    let between = zone.toe.windows(2).flat_map(|pair| {
-        let (from, to) = (pair[0].at, pair[1].at);
-        let parts = (from.distance(to).feet() / LOOKED_AT_FT)
-            .ceil()
-            .clamp(1.0, MOST_PARTS);
-        let shares =
-            std::iter::successors(Some(0.0), move |part| (*part < parts).then_some(part + 1.0));
-        shares.map(move |part: f64| {
-            let share =
-                |one: Length, other: Length| one + feet((other - one).feet() * part / parts);
-            Point {
-                x: share(from.x, to.x),
-                y: share(from.y, to.y),
-            }
-        })
-    });
-    between
+    zone.toe
+        .windows(2)
+        .flat_map(|pair| places_between(pair[0].at, pair[1].at))
+        .map(|(at, _)| at)
         .filter_map(|at| on_toe(zone, at))
         .map(|here| height(state, zone, &here))
         .max()
@@ -221,21 +212,64 @@ pub(crate) fn pieces(state: &State, site: &Site, zone: &FaceZone) -> Vec<Piece> 
         .collect()
 }
 
-/// The toe with the bottom as it is known.
+/// The toe with the bottom as it is known: corner by corner, and every two feet where its target reaches it.
 pub(crate) fn toe(state: &State, zone: &FaceZone) -> Vec<Toe> {
-    zone.toe
-        .iter()
-        .map(|corner| {
-            let here = OnToe {
-                station: Length::ZERO,
-                at: corner.at,
-                elevation: corner.elevation,
-                away: Length::ZERO,
-            };
-            Toe {
-                at: corner.at,
-                elevation: bottom(state, zone, &here),
-            }
-        })
-        .collect()
+    let corner = |at: Point, planned: Length| {
+        let here = OnToe {
+            station: Length::ZERO,
+            at,
+            elevation: planned,
+            away: Length::ZERO,
+        };
+        Toe {
+            at,
+            elevation: bottom(state, zone, &here),
+        }
+    };
+    let reaches = |at: Point| {
+        state
+            .site()
+            .is_some_and(|site| dug(site, zone, at).is_some())
+    };
+    let mut found: Vec<Toe> = zone
+        .toe
+        .first()
+        .map(|first| corner(first.at, first.elevation))
+        .into_iter()
+        .collect();
+    for pair in zone.toe.windows(2) {
+        let between = places_between(pair[0].at, pair[1].at);
+        let planned = |share: f64| {
+            pair[0].elevation + feet((pair[1].elevation - pair[0].elevation).feet() * share)
+        };
+        if between.iter().any(|(at, _)| reaches(*at)) {
+            found.extend(
+                between
+                    .iter()
+                    .skip(1)
+                    .map(|(at, share)| corner(*at, planned(*share))),
+            );
+        } else {
+            found.push(corner(pair[1].at, pair[1].elevation));
+        }
+    }
+    found
+}
+
+/// Places from one corner to the next, every [`LOOKED_AT_FT`], each with its share of the way.
+fn places_between(from: Point, to: Point) -> Vec<(Point, f64)> {
+    let parts = (from.distance(to).feet() / LOOKED_AT_FT)
+        .ceil()
+        .clamp(1.0, MOST_PARTS);
+    let part = std::iter::successors(Some(0.0), |part| (*part < parts).then_some(part + 1.0));
+    part.map(|part: f64| {
+        let share = part / parts;
+        let along = |one: Length, other: Length| one + feet((other - one).feet() * share);
+        let at = Point {
+            x: along(from.x, to.x),
+            y: along(from.y, to.y),
+        };
+        (at, share)
+    })
+    .collect()
 }

@@ -6,6 +6,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
+use crate::cuts::daylight;
 use crate::entry::{Body, Entry};
 use crate::refusal::{Refusal, Thing};
 use crate::said::call;
@@ -127,6 +128,8 @@ pub(crate) fn revise(state: &State, asked: &ReviseTarget) -> Result<Vec<Body>, R
         must_see,
     }));
     bodies.extend(depth_owed::newly(site, &new, &asked.target));
+    let daylight = daylight::anew(state, &new).into_iter();
+    bodies.extend(daylight.map(Body::DaylightFound));
     Ok(bodies)
 }
 

@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::chain;
+use crate::cuts::daylight;
 use crate::entry::{Body, Entry};
 use crate::plan_sense::{self, Odd};
 use crate::refusal::Refusal;
@@ -166,6 +167,7 @@ pub(crate) fn confirm(state: &State, asked: &ConfirmSite) -> Result<Vec<Body>, R
         }
     }
     let (mut bodies, must_see) = must_look(state, old, &site);
+    let daylight = daylight::anew(state, &site);
     bodies.push(Body::SiteRevised(SiteRevised {
         touches: touched::touched(state, old, &site),
         site,
@@ -173,6 +175,7 @@ pub(crate) fn confirm(state: &State, asked: &ConfirmSite) -> Result<Vec<Body>, R
         differences: change.found.differences.clone(),
         must_see,
     }));
+    bodies.extend(daylight.into_iter().map(Body::DaylightFound));
     Ok(bodies)
 }
 

@@ -1,6 +1,6 @@
 //! Cards of faces, buried lines and tickets: what is known, what is owed, what holds work back.
 
-use earthwork::face::{self, Lowered, SoilClass, Strength};
+use earthwork::face::{self, Lowered, Material, SoilClass, Strength};
 use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -71,8 +71,30 @@ pub struct FaceCard {
     pub crests: Vec<CrestCard>,
     /// Its daylight against every line; the places stand in the sheet.
     pub daylight: Option<DaylightFound>,
+    /// Benches that its class allows instead of the slope, from the bottom; empty where none are drawn for its soil.
+    pub benches: Vec<BenchCard>,
+    /// Ladders along a trench that is so deep, or will be.
+    pub ladders: Option<LaddersCard>,
     /// For the engineer alone.
     pub engineer: Option<EngineerCard>,
+}
+
+/// Ladders along a trench.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct LaddersCard {
+    /// How many.
+    pub many: u32,
+    /// Nobody goes farther than this to one.
+    pub travel: Length,
+}
+
+/// A bench.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct BenchCard {
+    /// Up.
+    pub rise: Length,
+    /// The tread behind it.
+    pub tread: Length,
 }
 
 /// How it stands with the inspection.
@@ -271,6 +293,8 @@ fn face_card(state: &State, site: &Site, zone: &FaceZone, whole: bool) -> FaceCa
             places: vec![],
             ..found.clone()
         }),
+        benches: benches(site, now, height),
+        ladders: ladders(site, zone, height),
         engineer: whole.then(|| engineer(now)),
     }
 }
@@ -349,6 +373,38 @@ fn crests(state: &State, site: &Site, zone: &FaceZone) -> Vec<CrestCard> {
         })
     });
     each.collect()
+}
+
+/// Benches for the face's height; the soil counts as cohesive only when somebody found it so.
+fn benches(site: &Site, now: &FaceNow, height: Length) -> Vec<BenchCard> {
+    let cohesive = now.evidence.material == Some(Material::Cohesive);
+    if now.counted.is_none() || !now.design.is_empty() {
+        return vec![];
+    }
+    face::benches(&site.cuts.rules(), now.class(), cohesive, height)
+        .unwrap_or_default()
+        .into_iter()
+        .map(|bench| BenchCard {
+            rise: bench.rise,
+            tread: bench.tread,
+        })
+        .collect()
+}
+
+fn ladders(site: &Site, zone: &FaceZone, height: Length) -> Option<LaddersCard> {
+    let rules = site.cuts.rules();
+    if zone.kind != CutKind::Trench || !rules.egress.limit.owed(height) {
+        return None;
+    }
+    let length = zone
+        .toe
+        .windows(2)
+        .map(|pair| pair[0].at.distance(pair[1].at))
+        .sum();
+    Some(LaddersCard {
+        many: face::ladders(&rules, length).ok()?,
+        travel: rules.egress.travel,
+    })
 }
 
 fn engineer(now: &FaceNow) -> EngineerCard {

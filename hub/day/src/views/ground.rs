@@ -9,6 +9,7 @@ use earthwork::uncertainty::Care;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::cuts::held;
 use crate::keep_out;
 use crate::said::reading;
 use crate::said::set_up::{DoubtReason, Proof};
@@ -267,6 +268,9 @@ pub struct Shot {
     pub guard: Length,
     /// Where the mark lies to its machine's keep-out: the strip will stand with the call.
     pub nearness: Nearness,
+    /// What holds a call there back: a reading is kept as a spot elevation.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub held: Option<reading::SpotReason>,
 }
 
 /// The view of the ground phones; none while there is no site or no day.
@@ -305,6 +309,7 @@ fn shots(state: &State, site: &Site) -> Vec<Shot> {
             .machine_for(&target.id)
             .and_then(|machine| keep_out::mark_nearness(state, state.at, &machine.id, &mark.id))
             .unwrap_or(Nearness::PlaceUnknown);
+        let held = held::at_mark(state, &mark.id).map(|held| held.spot());
         for set_up in &usable {
             shots.push(Shot {
                 mark: mark.id.clone(),
@@ -323,6 +328,7 @@ fn shots(state: &State, site: &Site) -> Vec<Shot> {
                     },
                 ),
                 nearness,
+                held,
             });
         }
     }

@@ -43,7 +43,7 @@ function judged(dev: number): Echo {
   const call = [told, much, feetWord].filter(Boolean).join(" ");
   return {
     ground: groundLine(dev, said.verdict),
-    call: words.told(machine.value?.id ?? "?", call),
+    call: shot.held ? words.cuts.held(words.spot[shot.held]) : words.told(machine.value?.id ?? "?", call),
     problem: null,
   };
 }

@@ -94,9 +94,30 @@ fn rules_of_depth_are_said_before_they_are_broken_and_once_for_each_state() {
 #[test]
 fn a_revision_that_digs_past_a_rule_says_so_before_anybody_digs() {
     let mut crew = crew(in_a_trench());
+    let looked = InspectFace {
+        zone: "DITCH".into(),
+        evidence: Evidence {
+            material: Some(Material::Cohesive),
+            ..Evidence::default()
+        },
+        ..inspection(SoilClass::B)
+    };
+    inspects(&mut crew, looked).unwrap();
+    let highest = |crew: &Crew| {
+        let found = crew.state.cuts.face("DITCH").unwrap().daylight.clone();
+        found.unwrap().highest
+    };
+    // 102.50 over 97.00 in the eastern half.
+    assert_eq!(highest(&crew), len("5.50 ft"));
+    let card = supervisor::view(&crew.state).unwrap().cuts.faces[0].clone();
+    // B is benched by 4 ft, as wide as high; 50 ft of trench have one ladder in their middle.
+    let rises: Vec<Length> = card.benches.iter().map(|bench| bench.rise).collect();
+    assert_eq!(rises, [len("4 ft"), len("1.50 ft")]);
+    assert_eq!(card.ladders.unwrap().many, 1);
     let mut target = crew.state.site().unwrap().target("RUN").unwrap().clone();
     if let Shape::Run(run) = &mut target.grade.shape {
         run.steps[0].elevation = len("97.80 ft");
+        run.steps[1].elevation = len("97.30 ft");
     }
     let asked = ReviseTarget {
         target: "RUN".into(),
@@ -110,6 +131,11 @@ fn a_revision_that_digs_past_a_rule_says_so_before_anybody_digs() {
         Body::DepthOwed(owes) => Some(owes.owed.clone()),
         _ => None,
     });
+    assert_eq!(
+        highest(&crew),
+        len("5.70 ft"),
+        "its daylight is worked out anew"
+    );
     let marks: Vec<(String, Length)> = said
         .unwrap()
         .into_iter()

@@ -108,6 +108,10 @@ fn soil_typed_anew_moves_the_daylight_and_a_line_under_it_holds_the_toe_until_so
             .any(|one| matches!(one, ExceptionKind::DaylightOver { no_cross: true, .. }))
     );
     assert_eq!(spot(&mut crew), Some(SpotReason::DaylightOver));
+    // The page knows it before anything is sent.
+    let ground_view = crate::views::ground::view(&crew.state).unwrap();
+    let shot = ground_view.shots.iter().find(|shot| shot.mark == "R-1");
+    assert_eq!(shot.unwrap().held, Some(SpotReason::DaylightOver));
     // Away from the face the other machine digs on.
     assert!(matches!(
         crew.reads("P-1", "4.70").unwrap().outcome,
@@ -279,6 +283,24 @@ fn a_machine_whose_place_nobody_knows_must_leave_and_placing_it_elsewhere_does()
         ..slough
     };
     assert!(crew.says(&ground(), Command::SeeSlough(negative)).is_err());
+}
+
+#[test]
+fn an_operator_who_says_that_the_face_moves_clears_it_and_each_call_ends_once() {
+    let mut crew = crew(under_a_face());
+    assert_eq!(spot(&mut crew), None);
+    let cant = Command::SayCant(crate::said::call::SayCant {
+        why: crate::said::call::CantReason::Face,
+    });
+    crew.says(&operator("EX-2"), cant).unwrap();
+    assert!(crew.state.cuts.face("BANK").unwrap().alarm.is_some());
+    assert!(matches!(screen(&crew, "EX-2"), CabScreen::Stop { .. }));
+    let ends = crew
+        .log
+        .iter()
+        .filter(|entry| matches!(entry.body, Body::CallEnded(_)));
+    assert_eq!(ends.count(), 1);
+    assert_eq!(spot(&mut crew), Some(SpotReason::FaceLeft));
 }
 
 #[test]

@@ -164,7 +164,9 @@ pub(crate) fn cant(state: &State, by: &By, asked: &SayCant) -> Result<Vec<Body>,
     bodies.extend(end_live(state, &machine, Ending::Refused));
     if matches!(asked.why, CantReason::Pipe | CantReason::Face) {
         let why = match asked.why {
-            CantReason::Pipe => "pipe or cable / tubo o cable",
+            CantReason::Pipe => {
+                "pipe or cable: don't touch it, call its owner / tubo o cable: no lo toque, llame al dueño"
+            }
             _ => "face / talud",
         };
         bodies.push(Body::Stopped(Stopped {
