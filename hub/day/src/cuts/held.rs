@@ -194,12 +194,16 @@ fn not_located(state: &State, site: &Site, place: Point) -> Option<HeldBy> {
 }
 
 fn too_near(state: &State, site: &Site, place: Point, target: Option<&str>) -> Vec<HeldBy> {
+    let beside: Vec<&str> = super::buried::by_hand(site, place)
+        .map(|one| one.id.as_str())
+        .collect();
+    if beside.is_empty() {
+        return vec![];
+    }
     crossings(state)
         .into_iter()
         .filter(|crossing| crossing.too_near() && crossing.target.as_deref() == target)
-        .filter(|crossing| {
-            super::buried::by_hand(site, place).any(|one| one.id == crossing.utility)
-        })
+        .filter(|crossing| beside.contains(&crossing.utility.as_str()))
         .map(|crossing| HeldBy::TooNear {
             zone: crossing.zone,
             utility: crossing.utility,

@@ -7,8 +7,10 @@ use utoipa::ToSchema;
 
 use crate::asked::By;
 use crate::chain;
+use crate::cuts::daylight;
 use crate::entry::{Body, Entry};
 use crate::refusal::{Refusal, Thing};
+use crate::said::depth_owed;
 use crate::said::site::{NewTarget, SiteDifference, differences, must_look, seat_machines};
 use crate::said::touched::{Touched, touched};
 use crate::site::{Benchmark, Frame, Laser, Line, Machine, Mark, Rules, Site, Target};
@@ -357,6 +359,11 @@ pub(crate) fn change(state: &State, by: &By, asked: &ChangeSite) -> Result<Vec<B
         differences,
         must_see,
     }));
+    for target in &new.targets {
+        bodies.extend(depth_owed::newly(old, &new, &target.id));
+    }
+    let daylight = daylight::anew(state, &new).into_iter();
+    bodies.extend(daylight.map(Body::DaylightFound));
     Ok(bodies)
 }
 

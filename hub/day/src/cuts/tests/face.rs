@@ -139,6 +139,28 @@ fn soil_typed_anew_moves_the_daylight_and_a_line_under_it_holds_the_toe_until_so
 }
 
 #[test]
+fn a_line_that_is_moved_on_a_page_is_held_against_the_daylight_at_once() {
+    let mut crew = crew(under_a_face());
+    inspects(&mut crew, inspection(SoilClass::B)).unwrap();
+    assert_eq!(spot(&mut crew), None);
+    let mut line = crew.state.site().unwrap().lines[0].clone();
+    for corner in &mut line.points {
+        corner.y = len("64 ft");
+    }
+    let moved = Command::ChangeSite(ChangeSite {
+        put: vec![SiteThing::Line(line)],
+        retire: vec![],
+        why: "surveyor found the pin".into(),
+        seen: None,
+    });
+    crew.says(&supervisor(), moved).unwrap();
+    // At 1 to 1 it comes out at y = 65, one over the line as it is now.
+    let found = crew.state.cuts.face("BANK").unwrap().daylight.clone();
+    assert_eq!(found.unwrap().lines[0].least, len("-1 ft"));
+    assert_eq!(spot(&mut crew), Some(SpotReason::DaylightOver));
+}
+
+#[test]
 fn an_engineers_own_design_replaces_the_tables_until_the_soil_is_typed_anew() {
     let mut crew = crew(under_a_face());
     inspects(&mut crew, inspection(SoilClass::B)).unwrap();

@@ -18,6 +18,7 @@ use crate::entry::Body;
 use crate::given::{Crew, at, ground, len, operator, reading, site, supervisor};
 use crate::refusal::Refusal;
 use crate::said::allow_dig::AllowDig;
+use crate::said::change::{ChangeSite, SiteThing};
 use crate::said::day::OpenDay;
 use crate::said::face_alarm::LeaveFace;
 use crate::said::face_design::{DesignPiece, RetypeSoil, ReviseFace};
