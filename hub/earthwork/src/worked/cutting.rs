@@ -24,9 +24,9 @@ pub(super) fn soil(inputs: &mut Inputs) -> Outputs {
         (None, Some(value)) => Some(Strength::Kpa { value }),
         (None, None) => None,
     };
-    let material = match inputs.optional_text("material") {
-        Some(_) => Some(inputs.name("material")?),
-        None => None,
+    let material = match inputs.text("material")?.trim() {
+        "unknown" => None,
+        _ => Some(inputs.name("material")?),
     };
     let thumb = match inputs.optional_text("thumb") {
         Some(_) => Some(inputs.name("thumb")?),
