@@ -84,3 +84,39 @@ test("a target that is changed says what it touches and what would not be accept
   await press("LOOK: WITH ITS 3 MARKS");
   await expect(page.getByRole("row", { name: /^marks P-1/ })).toBeVisible();
 });
+
+test("points of a table are shown over the lot, what was not understood by its line, and become marks with a reason", async ({ crew }) => {
+  const { page } = await crew.joins("SUPERVISOR", "PN", null, PHONE);
+  const press = (name: string | RegExp) => page.getByRole("button", { name, exact: true }).click();
+  await press("SITE");
+  await press("IMPORT");
+  const send = (text: string) =>
+    page
+      .getByLabel("A table of points (CSV) or LandXML 1.2")
+      .setInputFiles({ name: "points.csv", mimeType: "text/csv", buffer: Buffer.from(text) });
+  await send("elevation,northing,point,easting\n101.00,22,I-1,36\n101.00,north,I-2,38\n");
+  await expect(page.getByText("Line 3:")).toBeVisible();
+  await expect(page.getByRole("button", { name: "LOOK AT IT FIRST" })).toHaveCount(0);
+  await send("elevation,northing,point,easting\n101.00,22,I-1,36\n101.00,24,I-2,38\n");
+  await expect(page.getByText("2 points, 2 of them with an elevation.")).toBeVisible();
+  await expect(page.getByRole("img", { name: /^Plan of/ })).toBeVisible();
+  await page.getByLabel("Target of these marks").selectOption("PAD");
+  await press("LOOK AT IT FIRST");
+  await page.getByLabel("Why? It goes into the log.").fill("surveyor's list");
+  await press("PUT IN FORCE");
+  await page.getByRole("button", { name: "CLOSE", exact: true }).click();
+  await expect(page.getByRole("button", { name: "CHANGE I-2" })).toBeVisible();
+  // What is exported is what is in force.
+  const exported = await page.evaluate(async () => (await fetch("/api/site/file/marks.csv")).text());
+  expect(exported).toContain("I-2,38 ft,24 ft");
+});
+
+test("the cab's plan comes by one key and gives way to a new call by itself", async ({ crew }) => {
+  const { ground, cab } = await crew.digs();
+  await cab.page.getByRole("button", { name: "PLAN", exact: true }).click();
+  await expect(cab.page.getByRole("img", { name: /^Plan of/ })).toBeVisible();
+  await expect(cab.page.getByRole("button", { name: "STOP: every machine" })).toBeVisible();
+  await sendsReading(ground.page, "4.70");
+  await expect(call(cab.page, "DOWN 3")).toBeVisible();
+  await expect(cab.page.getByRole("img", { name: /^Plan of/ })).toHaveCount(0);
+});

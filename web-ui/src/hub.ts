@@ -9,6 +9,7 @@ import type {
   Codes,
   Command,
   FromHub,
+  ImportPreview,
   Language,
   LogLine,
   Me,
@@ -90,6 +91,26 @@ export const siteForm = () => get<SiteSheet>("/api/site/form");
 export const draftSite = (draft: SiteDraft) => get<SiteDrafted>("/api/site/draft", draft);
 export const changeSite = (draft: SiteDraft, why: string, seen: string) =>
   get<Answer>("/api/site/change", { key: freshKey("s"), made_at: state.clock.now(), draft, why, seen });
+
+export interface HowToRead {
+  unit?: "foot" | "survey_foot" | "metre";
+  on_plan?: boolean;
+}
+
+/** What a file would give; nothing is changed. A large file takes longer than other questions. */
+export async function previewImport(text: string, how: HowToRead): Promise<Got<ImportPreview>> {
+  const asked = new URLSearchParams();
+  for (const [name, value] of Object.entries(how)) asked.set(name, String(value));
+  try {
+    const headers = { "Content-Type": "text/plain" };
+    const response = await fetch(`/api/import/preview?${asked}`, { method: "POST", body: text, headers });
+    if (response.ok) return { ok: true, value: await response.json() };
+    return { ok: false, text: await reason(response) };
+  } catch {
+    return { ok: false, text: t().noHub };
+  }
+}
+
 export const chooseAddress = (host: string) => get<unknown>("/api/address", { host });
 export const entry = (seq: number) => get<{ entry: unknown; prev: string; hash: string }>(`/api/log/${seq}`);
 

@@ -6,6 +6,11 @@ function rounded(length: number, step: number): number {
   return Math.sign(length) * Math.floor(Math.abs(length) / step + 0.5);
 }
 
+/** A date that stays on its line: nothing is broken at a hyphen. */
+export function unbroken(text: string): string {
+  return text.replaceAll("-", "\u2060-\u2060");
+}
+
 /** Decimal feet: 302.00. */
 export function feet(length: number, places = 2): string {
   const scale = 10 ** places;

@@ -14,7 +14,7 @@ use crate::error::StartError;
 use crate::hub::Wifi;
 use crate::store::{self, DataFolder};
 use crate::terminal::{say, welcome};
-use crate::{Started, compute, demo, examples, export, http, site_file};
+use crate::{Started, compute, demo, examples, export, http, site_export, site_file};
 
 /// How long a killed hub's port may linger before it counts as taken.
 const PORT_PATIENCE: Duration = Duration::from_secs(3);
@@ -87,6 +87,14 @@ enum Verb {
         /// The file to write; the terminal when left out.
         out: Option<PathBuf>,
     },
+    /// Write the site in force as files: the site file, its surfaces as `LandXML`, its marks as a table.
+    ExportSite {
+        /// The data folder.
+        #[arg(long, env = "RODCALL_DATA")]
+        data: PathBuf,
+        /// The folder to write them into; nothing in it is overwritten.
+        out: PathBuf,
+    },
     /// Work out cases and compare them with what they expect.
     Examples {
         /// Files of cases.
@@ -156,6 +164,7 @@ impl Cli {
             Verb::Verify { path } => verify(&path),
             Verb::Export { data, out } => write(out.as_deref(), |out| export::export(&data, out)),
             Verb::Csv { data, out } => write(out.as_deref(), |out| export::table(&data, out)),
+            Verb::ExportSite { data, out } => site_export::write(&data, &out),
             Verb::Import { file, data } => import(&file, &data),
             Verb::Examples { files } => work_out(&files),
             Verb::Compute { file } => work_out_lines(file.as_deref()),

@@ -31,6 +31,7 @@ pub mod opening;
 pub mod past;
 pub mod publish;
 pub mod screens;
+pub mod site_export;
 pub mod site_file;
 pub mod socket;
 mod start;

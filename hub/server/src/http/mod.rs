@@ -61,7 +61,8 @@ pub fn routes(hub: Hub) -> impl FnOnce(&mut ServiceConfig) + Clone {
                             .app_data(json(site::LARGEST_CHANGE))
                             .service(site::site_form)
                             .service(site::site_draft)
-                            .service(site::site_change),
+                            .service(site::site_change)
+                            .service(site::site_export_file),
                     )
                     .service(openapi::document)
                     .service(crate::socket::live)

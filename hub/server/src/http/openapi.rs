@@ -31,6 +31,7 @@ use crate::socket;
         site::site_form,
         site::site_draft,
         site::site_change,
+        site::site_export_file,
         document,
         socket::live,
     ),

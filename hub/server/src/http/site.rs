@@ -1,7 +1,7 @@
 //! The site, changed on a page: its form, what a draft would do, and the change itself.
 
-use actix_web::web::{Data, Json, block};
-use actix_web::{get, post};
+use actix_web::web::{Data, Json, Path, block};
+use actix_web::{HttpResponse, get, post};
 use day::answer::Answer;
 use day::asked::{Asked, Command};
 use day::said::change::{ChangeSite, Retired, SiteThing, WouldChange, would};
@@ -14,6 +14,7 @@ use super::auth::{Known, OwnPage};
 use super::problem::Problem;
 use super::say::checked_key;
 use crate::hub::Hub;
+use crate::site_export;
 use crate::site_file::{self, Draft, DraftFault, Form, Written};
 
 /// A change may bring a whole table of marks.
@@ -195,6 +196,40 @@ pub(crate) async fn site_change(
         }),
     };
     Ok(Json(hub.writer.ask(asked).await?))
+}
+
+/// One of the site's files: `site.toml`, `surfaces.xml`, `marks.csv`. Read again, they give the same site.
+#[utoipa::path(
+    context_path = "/api/site",
+    params(("name" = String, Path, description = "The file's name")),
+    responses(
+        (status = 200, body = String, content_type = "text/plain"),
+        (status = 401, body = Problem, description = "Not in"),
+        (status = 403, body = Problem, description = "Not a supervisor"),
+        (status = 404, body = Problem, description = "No such file"),
+        (status = 503, body = Problem, description = "No site, or the hub is closing")
+    )
+)]
+#[get("/file/{name}")]
+pub(crate) async fn site_export_file(
+    hub: Data<Hub>,
+    known: Known,
+    name: Path<String>,
+) -> Result<HttpResponse, Problem> {
+    known.supervises()?;
+    let site = site_now(&hub).await?;
+    let name = name.into_inner();
+    let text = block(move || site_export::file(&site, &name).map(|text| (name, text))).await;
+    let (name, text) = text
+        .map_err(|_stopping| Problem::stopping())?
+        .ok_or_else(Problem::no_such_page)?;
+    Ok(HttpResponse::Ok()
+        .content_type("text/plain; charset=utf-8")
+        .insert_header((
+            "Content-Disposition",
+            format!("attachment; filename=\"{name}\""),
+        ))
+        .body(text))
 }
 
 /// The site in force, as one value of its own.

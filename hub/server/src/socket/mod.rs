@@ -246,19 +246,15 @@ impl Talk {
     }
 }
 
-/// What a phone's pages show: at most three topics.
+/// What a phone's pages show: at most three topics, since a cab is no supervisor.
 fn topics(phone: &Phone) -> BTreeSet<Topic> {
     let mut topics = BTreeSet::new();
     if let (true, Some(machine)) = (phone.by.is(Role::Operator), &phone.by.machine) {
         topics.insert(Topic::Operator(machine.clone()));
     }
-    if [Role::Ground, Role::Supervisor, Role::Visitor]
-        .iter()
-        .any(|role| phone.by.is(*role))
-    {
-        topics.insert(Topic::Ground);
-        topics.insert(Topic::Sheet);
-    }
+    // Everybody has the plan, and what stands on it.
+    topics.insert(Topic::Ground);
+    topics.insert(Topic::Sheet);
     if phone.by.is(Role::Supervisor) {
         topics.insert(Topic::Supervisor);
     }

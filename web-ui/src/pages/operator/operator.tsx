@@ -13,6 +13,7 @@ import type { CabScreen, CallView, Operator } from "../../wire";
 import { t } from "../../words";
 import { CantPanel } from "./cant";
 import { GroundStrips } from "./ground_strips";
+import { CabPlan } from "./plan";
 import { useReceipts } from "./receipts";
 import { Screen } from "./screen";
 import { useTunes } from "./tunes";
@@ -27,10 +28,14 @@ export function current(view: Operator, at: number): CabScreen {
 }
 
 export function OperatorPage() {
+  const [planAt, setPlanAt] = useState<string | null>(null);
   const view = operator.value;
   const away = bye.value ?? (view?.device && view.device !== me.value?.device ? "retired" : null);
   const screen = view && linked.value && !away ? current(view, now.value) : null;
-  useReceipts(screen);
+  // The plan stands for what was on the screen when it was asked for: anything new brings the section back.
+  const shown = screen && `${screen.kind} ${screen.kind === "call" ? screen.call.id : ""}`;
+  const plan = shown !== null && planAt === shown && PLAN_OVER.includes(screen?.kind ?? "");
+  useReceipts(plan ? null : screen);
   useTunes(screen);
   // The two names are the same rule; changing from one to the other starts its four seconds anew.
   const armed = beats.value % 2 === 0 ? "armed-a" : "armed-b";
@@ -38,7 +43,7 @@ export function OperatorPage() {
     <div class="frame cab">
       <header>
         <Tick />
-        <CabTop view={view} />
+        <CabTop view={view} plan={plan} onPlan={() => setPlanAt(plan ? null : shown)} />
       </header>
       <main class="cab-main">
         <NoLink armed={linked.value ? armed : ""} away={away ? t().bye[away] : null} />
@@ -51,7 +56,7 @@ export function OperatorPage() {
               />
             )}
             <div class="filling">
-              <Screen view={view} screen={screen} />
+              {plan && view ? <CabPlan machine={view.machine} /> : <Screen view={view} screen={screen} />}
             </div>
           </div>
         )}
@@ -63,7 +68,16 @@ export function OperatorPage() {
   );
 }
 
-function CabTop({ view }: { view: Operator | null }) {
+/** What the plan may take the place of; a stop, a pause and a new target are never covered. */
+const PLAN_OVER = ["call", "no_call", "old"];
+
+interface TopProps {
+  view: Operator | null;
+  plan: boolean;
+  onPlan: () => void;
+}
+
+function CabTop({ view, plan, onPlan }: TopProps) {
   return (
     <div class="top">
       {view && <Shape of={view.shape} />}
@@ -73,6 +87,9 @@ function CabTop({ view }: { view: Operator | null }) {
           {view?.works_on.join(", ")} {view?.direction}
         </small>
       </h1>
+      <Key kind="small" pressed={plan} onPress={onPlan}>
+        {plan ? t().section : t().plan}
+      </Key>
       <Settings />
     </div>
   );

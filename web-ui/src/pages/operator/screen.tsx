@@ -52,7 +52,7 @@ function Plate({ title, lines, children }: PlateProps) {
   return (
     <div class="plate-screen" role="status">
       <p class="plate-title" style={{ "--longest": longest(title) }}>
-        {title}
+        <Together text={title} />
       </p>
       {lines.filter(Boolean).map((line) => (
         <p key={line}>{line}</p>
@@ -62,9 +62,26 @@ function Plate({ title, lines, children }: PlateProps) {
   );
 }
 
+/** A title whose dash stays with the word before it. */
+function Together({ text }: { text: string }) {
+  const [first, ...rest] = text.split(" – ");
+  if (rest.length === 0) return <>{text}</>;
+  return (
+    <>
+      <span class="together">{first} –</span> {rest.join(" – ")}
+    </>
+  );
+}
+
 /** The longest word decides how large a title may be. */
 function longest(title: string): number {
-  return Math.max(4, ...title.split(/[ –]+/).map((word) => word.length));
+  return Math.max(
+    4,
+    ...title
+      .replace(" –", "–")
+      .split(" ")
+      .map((word) => word.length),
+  );
 }
 
 type StopScreen = Extract<CabScreen, { kind: "stop" }>;

@@ -1,6 +1,7 @@
 /** The supervisor's page: NOW, LOG, CODES, TARGETS, FACES, SITE. */
 import { useState } from "preact/hooks";
 import { Frame } from "../../parts/frame";
+import { unbroken } from "../../show";
 import { me, supervisor } from "../../state";
 import { t } from "../../words";
 import { CodesPage } from "./codes";
@@ -34,7 +35,7 @@ export function SupervisorPage({ onGround }: { onGround?: (() => void) | undefin
   };
   return (
     <Frame
-      title={view ? `${view.site} · ${view.day}` : (me.value?.person ?? "")}
+      title={view ? `${view.site} · ${unbroken(view.day)}` : (me.value?.person ?? "")}
       tabs={tabs}
       tab={tab}
       onTab={turn}

@@ -6,6 +6,7 @@ import { said } from "../../../said";
 import { remember, remembered, supervisor } from "../../../state";
 import type { SiteForm, SiteFormOf, SiteSheet, Typed, TypedTable } from "../../../wire";
 import { t } from "../../../words";
+import { Import, targetNames } from "./import";
 import { Retire, Thing } from "./thing";
 
 /** What is open, kept on the phone: a page that is loaded again has lost nothing. */
@@ -14,6 +15,9 @@ interface Open {
   id: string | null;
   typed: TypedTable | null;
 }
+/** What the site is exported as. */
+const FILES = ["site.toml", "surfaces.xml", "marks.csv"];
+
 const KEPT = "rodcall.site-draft";
 
 function keptOpen(): Open | null {
@@ -29,6 +33,7 @@ export function SitePage({ target = null }: { target?: string | null }) {
   const words = t();
   const [got, setGot] = useState<SiteSheet | null>(null);
   const [trouble, setTrouble] = useState("");
+  const [imports, setImports] = useState(false);
   const first = useRef(target);
   const [open, setOpened] = useState<Open | null>(keptOpen);
   const setOpen = (to: Open | null) => {
@@ -69,8 +74,32 @@ export function SitePage({ target = null }: { target?: string | null }) {
       />
     );
   }
+  if (imports) {
+    return (
+      <Import
+        targets={targetNames(got)}
+        onDone={() => {
+          setImports(false);
+          done();
+        }}
+      />
+    );
+  }
   return (
     <div class="columns">
+      <section class="card" aria-label={words.importFile}>
+        <Key kind="wide" onPress={() => setImports(true)}>
+          {words.importKey}
+        </Key>
+        <p>{words.exportSite}</p>
+        <div class="row">
+          {FILES.map((name) => (
+            <a class="key" key={name} href={`/api/site/file/${name}`} download={name}>
+              {name}
+            </a>
+          ))}
+        </div>
+      </section>
       {got.forms.map((one) => (
         <List key={one.of} form={one} things={things(got, one.of)} onOpen={setOpen} />
       ))}
