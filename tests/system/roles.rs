@@ -105,7 +105,7 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
             json!({ "kind": "dig_pothole", "utility": "GAS", "mark": "P-1", "top": "98.62", "size": "2 in" }),
             crew.clone(),
         ),
-        (json!({ "kind": "saw_nod", "call": 9_999 }), crew),
+        (json!({ "kind": "saw_nod", "call": 9_999 }), crew.clone()),
         (
             json!({ "kind": "see_at_face", "zone": "Z", "what": "water" }),
             on_foot_or_in_cab.clone(),
@@ -141,7 +141,7 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
         ),
         (
             json!({ "kind": "say_moved", "machine": "EX-1" }),
-            on_foot_or_in_cab,
+            on_foot_or_in_cab.clone(),
         ),
         (json!({ "kind": "got_it", "call": 9_999 }), cab.clone()),
         (json!({ "kind": "check_me" }), cab.clone()),
@@ -178,6 +178,63 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
         ),
         (
             json!({ "kind": "revise_target", "target": "PAD", "grade": flat, "tolerance": tolerance, "why": "as told" }),
+            boss.clone(),
+        ),
+        (
+            json!({ "kind": "count_load", "way": "out", "material": "soil", "loose_cy": 12 }),
+            on_foot_or_in_cab.clone(),
+        ),
+        (
+            json!({ "kind": "add_ticket", "load": 9_999, "ticket": "17" }),
+            on_foot_or_in_cab.clone(),
+        ),
+        (
+            json!({ "kind": "take_back_load", "load": 9_999 }),
+            on_foot_or_in_cab.clone(),
+        ),
+        (
+            json!({ "kind": "say_waiting", "machine": "EX-1", "cause": "truck" }),
+            on_foot_or_in_cab.clone(),
+        ),
+        (
+            json!({ "kind": "work_again", "machine": "EX-1" }),
+            on_foot_or_in_cab,
+        ),
+        (
+            json!({ "kind": "add_patch", "mark": "P-1", "length": 9 * FOOT, "width": 6 * FOOT, "depth": FOOT / 4 }),
+            crew.clone(),
+        ),
+        (
+            json!({ "kind": "move_patch", "patch": "G9", "to": "filled" }),
+            crew.clone(),
+        ),
+        (
+            json!({ "kind": "compact", "on": "PAD", "lift": 1, "thickness": FOOT / 2, "passes": 4, "damp": "right" }),
+            crew.clone(),
+        ),
+        (
+            json!({ "kind": "test_soil", "mark": "P-9", "tester": "HF", "test": { "kind": "bearing", "stated_psf": 3_000, "asked_psf": 2_500 } }),
+            crew.clone(),
+        ),
+        (
+            json!({ "kind": "void_test", "test": 9_999, "why": "rain" }),
+            crew.clone(),
+        ),
+        (
+            json!({ "kind": "point_rock", "mark": "P-1", "top": 100 * FOOT }),
+            crew.clone(),
+        ),
+        (
+            json!({ "kind": "measure_soil", "material": "soil", "bank_cy": 40, "how": "grid" }),
+            boss.clone(),
+        ),
+        (json!({ "kind": "order_gravel", "tons": 24 }), boss.clone()),
+        (
+            json!({ "kind": "confirm_undercut", "undercut": 9_999, "why": "as told" }),
+            boss.clone(),
+        ),
+        (
+            json!({ "kind": "set_prices", "prices": { "money": "$" } }),
             boss.clone(),
         ),
         (

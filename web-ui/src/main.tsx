@@ -23,6 +23,7 @@ import "./pages/operator/silence.css";
 import "./pages/operator/section.css";
 import "./pages/operator/stop.css";
 import "./pages/supervisor/supervisor.css";
+import "./pages/supervisor/account/account.css";
 
 /** Between two questions who this phone is, while the hub does not answer, ms. */
 const PAUSE = 2_000;

@@ -344,6 +344,37 @@ export interface paths {
 export type webhooks = Record<string, never>;
 export interface components {
     schemas: {
+        /** @description The supervisor's account of the day and the job. */
+        AccountView: {
+            /** @description When each bottom arrives. */
+            arrivals: components["schemas"]["ArrivalCard"][];
+            /** @description What it costs. */
+            cost: components["schemas"]["CostCard"];
+            gravel?: components["schemas"]["GravelCard"] | null;
+            /** @description What each machine did. */
+            hours: components["schemas"]["MachineHours"][];
+            /** @description Where finish passes land, and where to aim. */
+            landings: components["schemas"]["LandingCard"][];
+            /** @description Lifts rammed. */
+            lifts: components["schemas"]["LiftCard"][];
+            /** @description Loads of the day, newest first. */
+            loads: components["schemas"]["LoadCard"][];
+            /** @description Loads by material and way. */
+            materials: components["schemas"]["MaterialCard"][];
+            /** @description Patches of the job. */
+            patches: components["schemas"]["PatchCard"][];
+            prices?: components["schemas"]["Prices"] | null;
+            /** @description Rock. */
+            rock: components["schemas"]["RockCard"];
+            /** @description Soil still to be removed, by target. */
+            soil_left: components["schemas"]["SoilLeft"][];
+            /** @description Soil tests of the job. */
+            tests: components["schemas"]["TestCard"][];
+            /** @description Undercuts that wait for a supervisor. */
+            undercuts: components["schemas"]["UndercutCard"][];
+            /** @description Who is needed, in the order that costs least. */
+            visits: components["schemas"]["VisitCard"][];
+        };
         /** @description A supervisor takes a levelled point as a benchmark. */
         AddBenchmark: {
             /** @description The benchmark's name. */
@@ -359,6 +390,36 @@ export interface components {
             /** @description The point of it. */
             point: string;
         };
+        /** @description A low spot is measured. */
+        AddPatch: {
+            depth?: components["schemas"]["Length"] | null;
+            /** @description How long. */
+            length: components["schemas"]["Length"];
+            /** @description The mark in it. */
+            mark: string;
+            /** @description How wide. */
+            width: components["schemas"]["Length"];
+        };
+        /** @description The paper of a load that was counted. */
+        AddTicket: {
+            /**
+             * Format: int64
+             * @description The load's entry.
+             */
+            load: number;
+            /**
+             * Format: double
+             * @description Loose cubic yards on it.
+             */
+            loose_cy?: number | null;
+            /** @description The ticket's number. */
+            ticket: string;
+            /**
+             * Format: double
+             * @description Tons on it.
+             */
+            tons?: number | null;
+        };
         /** @description Where phones reach the hub. */
         Address: {
             /** @description The host. */
@@ -369,12 +430,85 @@ export interface components {
              */
             port: number;
         };
+        /** @description Where to aim, with what it rests on. */
+        Advice: {
+            /** @description The aim to set: where the mean should land, less where it lands by itself. */
+            aim: components["schemas"]["Length"];
+            /**
+             * Format: double
+             * @description What a spot costs there.
+             */
+            cost: number;
+            /**
+             * Format: double
+             * @description What a spot costs with the mean on the target.
+             */
+            cost_on_target: number;
+            /** @description The cost along the means that are allowed, to the hundredth. */
+            curve: components["schemas"]["AimPoint"][];
+            /** @description The aim lies between here … */
+            from: components["schemas"]["Length"];
+            /** @description Where the mean should land. */
+            mean: components["schemas"]["Length"];
+            /** @description … and here, eight times in ten, by what so few landings can tell. */
+            to: components["schemas"]["Length"];
+        };
+        /** @description Where to aim, or why that can't be said. */
+        AdviceCard: {
+            /** @description With its curve. */
+            advice: components["schemas"]["Advice"];
+            /** @enum {string} */
+            kind: "aim";
+        } | {
+            /** @enum {string} */
+            kind: "no_prices";
+        } | {
+            /** @description Why, and what to do. */
+            english: string;
+            /** @enum {string} */
+            kind: "none";
+            /** @description The same in Spanish. */
+            spanish: string;
+        };
         /** @description An aim in force. */
         AimCard: {
             /** @description The aim. */
             aim: components["schemas"]["Length"];
             /** @description The mark or target. */
             on: string;
+        };
+        /** @description A point of the curve. */
+        AimPoint: {
+            /** @description Where the mean lands, relative to the target. */
+            at: components["schemas"]["Length"];
+            /**
+             * Format: double
+             * @description What a spot then costs.
+             */
+            cost: number;
+        };
+        /** @description What a spot off the target costs. */
+        AimPrices: {
+            /**
+             * Format: double
+             * @description A shallow spot in soil.
+             */
+            shallow: number;
+            /**
+             * Format: double
+             * @description A shallow spot in rock or old concrete.
+             */
+            shallow_in_rock: number;
+            /**
+             * Format: double
+             * @description The area that one reading stands for, in square feet.
+             */
+            spot_sf: number;
+            /**
+             * Format: double
+             * @description A spot below the low limit.
+             */
+            too_deep: number;
         };
         /** @description An aim was set. */
         AimSet: {
@@ -461,6 +595,48 @@ export interface components {
          * @enum {string}
          */
         Answered: "marked" | "none_here" | "silent";
+        /** @description When a bottom arrives. */
+        ArrivalCard: {
+            /** @description When it is at grade, if it digs on. */
+            at: components["schemas"]["Time"];
+            /** @description The pace is from other marks of today: this one has a single reading. */
+            borrowed: boolean;
+            /** @description When that reading was made. */
+            from: components["schemas"]["Time"];
+            /** @description It does not dig now: the moments wait with it. */
+            held: boolean;
+            latest?: components["schemas"]["Time"] | null;
+            /** @description What was left at the last reading, to where it is aimed. */
+            left: components["schemas"]["Length"];
+            /** @description When somebody must look. */
+            look: components["schemas"]["Time"];
+            /** @description The machine. */
+            machine: string;
+            /** @description The mark that it digs at. */
+            mark: string;
+            /** @description How fast it goes down. */
+            pace: components["schemas"]["Pace"];
+            /** @description What was left at the last reading to the low limit. */
+            room: components["schemas"]["Length"];
+            /** @description At the fast pace. */
+            soonest: components["schemas"]["Time"];
+        };
+        /** @description What the tester has dug out. */
+        AskedUndercut: {
+            /** @description Below the dig-to. */
+            depth: components["schemas"]["Length"];
+            from?: components["schemas"]["Length"] | null;
+            /**
+             * Format: int32
+             * @description In how many lifts.
+             */
+            lifts: number;
+            /** @description What fills it again. */
+            material: string;
+            to?: components["schemas"]["Length"] | null;
+            /** @description How wide, half to each side. */
+            width: components["schemas"]["Length"];
+        };
         /** @description Something at a face. */
         AtFace: {
             /** @enum {string} */
@@ -513,6 +689,16 @@ export interface components {
             rod: string;
             /** @description The rod value as typed. */
             text: string;
+        };
+        /** @description A bed of gravel under a target. */
+        Bed: {
+            /**
+             * Format: double
+             * @description Its area, in square feet.
+             */
+            area_sf: number;
+            /** @description The target whose stack has the layer. */
+            target: string;
         };
         /** @description A bench. */
         BenchCard: {
@@ -718,6 +904,57 @@ export interface components {
         }) | (components["schemas"]["MachineMoved"] & {
             /** @enum {string} */
             kind: "machine_moved";
+        }) | (components["schemas"]["LoadCounted"] & {
+            /** @enum {string} */
+            kind: "load_counted";
+        }) | (components["schemas"]["TicketAdded"] & {
+            /** @enum {string} */
+            kind: "ticket_added";
+        }) | (components["schemas"]["LoadTakenBack"] & {
+            /** @enum {string} */
+            kind: "load_taken_back";
+        }) | (components["schemas"]["SoilMeasured"] & {
+            /** @enum {string} */
+            kind: "soil_measured";
+        }) | (components["schemas"]["GravelOrdered"] & {
+            /** @enum {string} */
+            kind: "gravel_ordered";
+        }) | (components["schemas"]["GravelShort"] & {
+            /** @enum {string} */
+            kind: "gravel_short";
+        }) | (components["schemas"]["PatchNeeded"] & {
+            /** @enum {string} */
+            kind: "patch_needed";
+        }) | (components["schemas"]["PatchMoved"] & {
+            /** @enum {string} */
+            kind: "patch_moved";
+        }) | (components["schemas"]["Compacted"] & {
+            /** @enum {string} */
+            kind: "compacted";
+        }) | (components["schemas"]["SoilTested"] & {
+            /** @enum {string} */
+            kind: "soil_tested";
+        }) | (components["schemas"]["TestVoided"] & {
+            /** @enum {string} */
+            kind: "test_voided";
+        }) | (components["schemas"]["UndercutProposed"] & {
+            /** @enum {string} */
+            kind: "undercut_proposed";
+        }) | (components["schemas"]["UndercutConfirmed"] & {
+            /** @enum {string} */
+            kind: "undercut_confirmed";
+        }) | (components["schemas"]["RockPointed"] & {
+            /** @enum {string} */
+            kind: "rock_pointed";
+        }) | (components["schemas"]["PricesSet"] & {
+            /** @enum {string} */
+            kind: "prices_set";
+        }) | (components["schemas"]["WaitingSaid"] & {
+            /** @enum {string} */
+            kind: "waiting_said";
+        }) | (components["schemas"]["WorkedAgain"] & {
+            /** @enum {string} */
+            kind: "worked_again";
         }) | (components["schemas"]["FaceInspected"] & {
             /** @enum {string} */
             kind: "face_inspected";
@@ -1044,6 +1281,24 @@ export interface components {
             /** @description Why. */
             why: components["schemas"]["CantReason"];
         };
+        /** @description How well a tolerance holds what a machine lands. */
+        Capability: {
+            /**
+             * Format: double
+             * @description The tolerance by six standard deviations, Cp.
+             */
+            cp: number;
+            /**
+             * Format: double
+             * @description The nearer limit by three standard deviations, Cpk.
+             */
+            cpk: number;
+            /**
+             * Format: double
+             * @description The share that lands within, by the normal law.
+             */
+            within: number;
+        };
         /**
          * @description How the rod was read.
          * @enum {string}
@@ -1322,6 +1577,51 @@ export interface components {
         }) | (components["schemas"]["SayMoved"] & {
             /** @enum {string} */
             kind: "say_moved";
+        }) | (components["schemas"]["CountLoad"] & {
+            /** @enum {string} */
+            kind: "count_load";
+        }) | (components["schemas"]["AddTicket"] & {
+            /** @enum {string} */
+            kind: "add_ticket";
+        }) | (components["schemas"]["TakeBackLoad"] & {
+            /** @enum {string} */
+            kind: "take_back_load";
+        }) | (components["schemas"]["MeasureSoil"] & {
+            /** @enum {string} */
+            kind: "measure_soil";
+        }) | (components["schemas"]["OrderGravel"] & {
+            /** @enum {string} */
+            kind: "order_gravel";
+        }) | (components["schemas"]["AddPatch"] & {
+            /** @enum {string} */
+            kind: "add_patch";
+        }) | (components["schemas"]["MovePatch"] & {
+            /** @enum {string} */
+            kind: "move_patch";
+        }) | (components["schemas"]["Compact"] & {
+            /** @enum {string} */
+            kind: "compact";
+        }) | (components["schemas"]["TestSoil"] & {
+            /** @enum {string} */
+            kind: "test_soil";
+        }) | (components["schemas"]["VoidTest"] & {
+            /** @enum {string} */
+            kind: "void_test";
+        }) | (components["schemas"]["ConfirmUndercut"] & {
+            /** @enum {string} */
+            kind: "confirm_undercut";
+        }) | (components["schemas"]["PointRock"] & {
+            /** @enum {string} */
+            kind: "point_rock";
+        }) | (components["schemas"]["SetPrices"] & {
+            /** @enum {string} */
+            kind: "set_prices";
+        }) | (components["schemas"]["SayWaiting"] & {
+            /** @enum {string} */
+            kind: "say_waiting";
+        }) | (components["schemas"]["WorkAgain"] & {
+            /** @enum {string} */
+            kind: "work_again";
         }) | (components["schemas"]["InspectFace"] & {
             /** @enum {string} */
             kind: "inspect_face";
@@ -1356,6 +1656,46 @@ export interface components {
             /** @enum {string} */
             kind: "allow_dig";
         });
+        /** @description A lift is rammed. */
+        Compact: {
+            /** @description How damp it was. */
+            damp: components["schemas"]["Damp"];
+            /**
+             * Format: int32
+             * @description Which lift, from 1 at the bottom.
+             */
+            lift: number;
+            /** @description A patch, a mark or a target. */
+            on: string;
+            /**
+             * Format: int32
+             * @description Passes of the rammer or the plate.
+             */
+            passes: number;
+            /** @description How thick it lies. */
+            thickness: components["schemas"]["Length"];
+        };
+        /** @description A lift was rammed. */
+        Compacted: {
+            /** @description How damp it was. */
+            damp: components["schemas"]["Damp"];
+            /**
+             * Format: int32
+             * @description Which lift.
+             */
+            lift: number;
+            /** @description A patch, a mark or a target. */
+            on: string;
+            /**
+             * Format: int32
+             * @description Passes.
+             */
+            passes: number;
+            /** @description How thick it lies. */
+            thickness: components["schemas"]["Length"];
+            /** @description Thicker than a lift may be. */
+            too_thick: boolean;
+        };
         /** @description One turning point, shot from two lasers. */
         CompareSetUps: {
             /** @description The first set-up. */
@@ -1373,6 +1713,16 @@ export interface components {
         ConfirmSite: {
             /** @description The digest of the change as it was shown, so that nothing else is confirmed. */
             digest: string;
+        };
+        /** @description A supervisor takes a proposed undercut into the target. */
+        ConfirmUndercut: {
+            /**
+             * Format: int64
+             * @description The proposal's entry.
+             */
+            undercut: number;
+            /** @description On whose word. */
+            why: string;
         };
         /** @description A walked contour. */
         ContourCard: {
@@ -1407,6 +1757,95 @@ export interface components {
             /** @description Too deep by so much; it is not filled with dug soil. */
             up: components["schemas"]["Amount"];
         } | "wait";
+        /** @description What the day and the job cost, as far as rates are known. */
+        CostCard: {
+            /**
+             * Format: double
+             * @description The day.
+             */
+            day: number;
+            /**
+             * Format: double
+             * @description The job so far, the day with it.
+             */
+            job: number;
+            /** @description The day, line by line. */
+            lines: components["schemas"]["CostLine"][];
+            /**
+             * Format: double
+             * @description Of the day: waiting, in all.
+             */
+            waiting: number;
+            /** @description Machines without a rate: their hours are not in the sum. */
+            without_rate: string[];
+        };
+        /** @description A line of the cost. */
+        CostLine: {
+            /**
+             * Format: double
+             * @description How much.
+             */
+            cost: number;
+            /** @description What for. */
+            what: components["schemas"]["CostOf"];
+        };
+        /** @description What something costs money for. */
+        CostOf: {
+            /** @enum {string} */
+            kind: "machine";
+            /** @description Which. */
+            machine: string;
+        } | {
+            /** @description What for. */
+            cause: components["schemas"]["Doing"];
+            /** @enum {string} */
+            kind: "waiting";
+        } | {
+            /** @enum {string} */
+            kind: "loads";
+            /** @description What. */
+            material: string;
+        } | {
+            /** @enum {string} */
+            kind: "gravel";
+            /**
+             * Format: double
+             * @description How much.
+             */
+            tons: number;
+        } | {
+            /**
+             * Format: double
+             * @description How much, in cubic yards.
+             */
+            cy: number;
+            /** @enum {string} */
+            kind: "patches";
+        };
+        /** @description A load is counted. */
+        CountLoad: {
+            /**
+             * Format: double
+             * @description Loose cubic yards of all of them; the price list's truck when left out.
+             */
+            loose_cy?: number | null;
+            /** @description What is in it. */
+            material: string;
+            /** @description The ticket's number, when it is there already. */
+            ticket?: string | null;
+            /**
+             * Format: double
+             * @description Tons of all of them, when weighed.
+             */
+            tons?: number | null;
+            /**
+             * Format: int32
+             * @description How many trucks alike.
+             */
+            trucks?: number;
+            /** @description Which way. */
+            way: components["schemas"]["Way"];
+        };
         /** @description How a face stands at a crest mark. */
         CrestCard: {
             /** @description How far the crest must still go back, by the class and its slope. */
@@ -1484,6 +1923,11 @@ export interface components {
             /** @description Buried lines. */
             utilities: components["schemas"]["UtilityCard"][];
         };
+        /**
+         * @description How damp the lift was.
+         * @enum {string}
+         */
+        Damp: "dry" | "right" | "wet";
         /** @description A day began. */
         DayOpened: {
             /** @description Its name. */
@@ -1535,6 +1979,46 @@ export interface components {
              * @description Which.
              */
             call: number;
+        };
+        /** @description A density test, judged. */
+        DensityJudged: {
+            /**
+             * Format: double
+             * @description Dry density, in pounds per cubic foot.
+             */
+            dry_pcf: number;
+            /** @description Where the moisture lies. */
+            moisture: components["schemas"]["Moisture"];
+            /** @description Both are in. */
+            passes: boolean;
+            /**
+             * Format: double
+             * @description Percent of the laboratory's greatest.
+             */
+            percent: number;
+        };
+        /** @description What the drawing asks of a compacted lift. */
+        DensityWanted: {
+            /**
+             * Format: double
+             * @description At least so many percent of it.
+             */
+            least_percent: number;
+            /**
+             * Format: double
+             * @description The laboratory's greatest dry density, in pounds per cubic foot.
+             */
+            maximum_pcf: number;
+            /**
+             * Format: double
+             * @description The laboratory's best moisture, in percent of dry weight; none when nobody asks.
+             */
+            optimum_percent?: number | null;
+            /**
+             * Format: double
+             * @description So many points of moisture either way of it.
+             */
+            window_points?: number;
         };
         /** @description A mark that a rule of depth is owed at. */
         DepthOwed: {
@@ -1635,6 +2119,26 @@ export interface components {
             flatter: number;
             /** @description The rule. */
             section: string;
+        };
+        /**
+         * @description What a machine does. Everything but digging is waiting, by its cause.
+         * @enum {string}
+         */
+        Doing: "digging" | "look" | "stopped" | "laser_hold" | "target_hold" | "cant" | "truck" | "attachment" | "broken" | "parked" | "other_wait" | "screen_lost";
+        /** @description How long a machine did something. */
+        DoingSum: {
+            /**
+             * Format: double
+             * @description What it costs; none without a rate.
+             */
+            cost?: number | null;
+            /** @description What. */
+            doing: components["schemas"]["Doing"];
+            /**
+             * Format: int64
+             * @description Milliseconds of the day.
+             */
+            ms: number;
         };
         /** @description What is asked before the call is sent. */
         Doubt: {
@@ -1952,6 +2456,31 @@ export interface components {
             ticket: components["schemas"]["TicketCard"];
         } | {
             /** @enum {string} */
+            kind: "gravel_short";
+            /**
+             * Format: double
+             * @description What is missing, in tons.
+             */
+            tons: number;
+        } | {
+            /** @enum {string} */
+            kind: "undercut_waits";
+            /** @description The mark whose test failed. */
+            mark: string;
+            /**
+             * Format: int64
+             * @description The proposal's entry.
+             */
+            undercut: number;
+        } | {
+            /** @enum {string} */
+            kind: "retest_owed";
+            /** @description The mark. */
+            mark: string;
+            /** @description It passed before and is void; else it failed. */
+            void: boolean;
+        } | {
+            /** @enum {string} */
             kind: "look_asked";
             /** @description Which machine. */
             machine: string;
@@ -2078,6 +2607,19 @@ export interface components {
             toe: components["schemas"]["ToeCorner"][];
             /** @description Marks at its toe, whose readings say how deep it is. */
             toe_marks?: string[];
+        };
+        /** @description How a soil changes its volume. */
+        Factors: {
+            /**
+             * Format: double
+             * @description Compacted by bank, 0.5 to 1.5.
+             */
+            compacted: number;
+            /**
+             * Format: double
+             * @description Loose by bank, 1 to 2.
+             */
+            swell: number;
         };
         /**
          * @description Which way the pipe is to flow.
@@ -2318,8 +2860,177 @@ export interface components {
              */
             call: number;
         };
+        /** @description Gravel: its price and where it goes. */
+        Gravel: {
+            /** @description Where it goes. */
+            beds: components["schemas"]["Bed"][];
+            /** @description No lift is thicker. */
+            lift: components["schemas"]["Length"];
+            /**
+             * Format: double
+             * @description What a truck brings, in tons.
+             */
+            load_tons: number;
+            /** @description The layer's name in the targets' stacks, and the material's name on tickets. */
+            name: string;
+            /**
+             * Format: double
+             * @description Its weight rammed, in pounds per cubic foot.
+             */
+            pcf: number;
+            /**
+             * Format: double
+             * @description A cubic foot, placed and rammed.
+             */
+            placed_cf: number;
+            /**
+             * Format: double
+             * @description A ton, delivered.
+             */
+            ton: number;
+        };
+        /** @description How much gravel. */
+        GravelCard: {
+            /**
+             * Format: double
+             * @description Came so far.
+             */
+            came_tons: number;
+            /**
+             * Format: double
+             * @description What is enough costs, delivered.
+             */
+            enough_cost: number;
+            /**
+             * Format: int32
+             * @description Loads for what is enough.
+             */
+            enough_loads: number;
+            /**
+             * Format: double
+             * @description Enough nine times in ten, in tons.
+             */
+            enough_tons: number;
+            /**
+             * Format: int32
+             * @description How many finish passes the low spots rest on.
+             */
+            landings: number;
+            /**
+             * Format: double
+             * @description What low spots are expected to take beyond it.
+             */
+            low_cy: number;
+            /**
+             * Format: double
+             * @description What the mean costs, delivered.
+             */
+            mean_cost: number;
+            /**
+             * Format: double
+             * @description All of it.
+             */
+            mean_cy: number;
+            /**
+             * Format: int32
+             * @description Loads for the mean.
+             */
+            mean_loads: number;
+            /**
+             * Format: double
+             * @description The mean, in tons.
+             */
+            mean_tons: number;
+            /**
+             * Format: double
+             * @description As drawn, rammed, in cubic yards.
+             */
+            nominal_cy: number;
+            /**
+             * Format: double
+             * @description Ordered so far.
+             */
+            ordered_tons: number;
+            /**
+             * Format: double
+             * @description Patches and undercuts.
+             */
+            patches_cy: number;
+            /**
+             * Format: double
+             * @description One standard deviation.
+             */
+            sd_cy: number;
+            /**
+             * Format: double
+             * @description What the orders lack of enough; zero before the first order.
+             */
+            short_tons: number;
+        };
+        /** @description Gravel was ordered. */
+        GravelOrdered: {
+            /**
+             * Format: double
+             * @description What was enough nine times in ten then, in tons.
+             */
+            enough_tons?: number | null;
+            /**
+             * Format: double
+             * @description What the mean was then, in tons; none without a price list.
+             */
+            mean_tons?: number | null;
+            /** @description Where, and what was agreed. */
+            note?: string;
+            /**
+             * Format: double
+             * @description How much, in tons.
+             */
+            tons: number;
+        };
+        /** @description The orders do not cover what is needed any more. */
+        GravelShort: {
+            /**
+             * Format: double
+             * @description What is enough nine times in ten, in tons.
+             */
+            enough_tons: number;
+            /**
+             * Format: double
+             * @description What is ordered, in tons.
+             */
+            ordered_tons: number;
+            /**
+             * Format: double
+             * @description What is missing, in tons.
+             */
+            short_tons: number;
+        };
+        /** @description What the ground person works with. */
+        GroundAccountView: {
+            /** @description When each bottom arrives. */
+            arrivals: components["schemas"]["ArrivalCard"][];
+            /**
+             * Format: double
+             * @description The bearing that the drawing asks, in pounds per square foot.
+             */
+            bearing_psf?: number | null;
+            /** @description Whether a density is asked. */
+            density_asked: boolean;
+            /** @description Loads of the day, newest first, as many as fit a hand. */
+            loads: components["schemas"]["LoadCard"][];
+            /** @description What is hauled. */
+            materials: string[];
+            /** @description Patches that are not done. */
+            patches: components["schemas"]["PatchCard"][];
+            /** @description Soil tests. */
+            tests: components["schemas"]["TestCard"][];
+            /** @description Who is needed, in the order that costs least. */
+            visits: components["schemas"]["VisitCard"][];
+        };
         /** @description What the ground phones show; the same for all of them. */
         GroundView: {
+            /** @description Loads, patches, tests, who is needed next. */
+            account: components["schemas"]["GroundAccountView"];
             /** @description Cuts and what is buried. */
             cuts: components["schemas"]["CutsCard"];
             /** @description The day. */
@@ -2336,6 +3047,18 @@ export interface components {
             site: string;
             /** @description What a failed check or a bump put in doubt, while marks are still to be shot again or the laser is in doubt. */
             suspects: components["schemas"]["SuspectCard"][];
+        };
+        /** @description What is hauled. */
+        HauledMaterial: {
+            /** @description How it changes its volume. */
+            factors: components["schemas"]["Factors"];
+            /**
+             * Format: double
+             * @description What a load of it costs to be rid of, or to have, without the truck.
+             */
+            load?: number | null;
+            /** @description What the crew calls it. */
+            name: string;
         };
         /** @description Whether the hub is up. */
         Health: {
@@ -2612,6 +3335,40 @@ export interface components {
             /** @enum {string} */
             kind: "old_paint";
         };
+        /** @description Mean and scatter of landings, in feet; positive is high. */
+        Landing: {
+            /**
+             * Format: int32
+             * @description How many.
+             */
+            count: number;
+            /**
+             * Format: double
+             * @description Their mean.
+             */
+            mean_ft: number;
+            /**
+             * Format: double
+             * @description Their standard deviation, with one degree of freedom spent on the mean.
+             */
+            sd_ft: number;
+        };
+        /** @description A group of landings. */
+        LandingCard: {
+            /** @description Where to aim in soil, or why that can't be said. */
+            advice: components["schemas"]["AdviceCard"];
+            capability?: components["schemas"]["Capability"] | null;
+            /** @description Each landing, in order. */
+            errors: components["schemas"]["Length"][];
+            in_rock?: components["schemas"]["Advice"] | null;
+            /** @description Mean and scatter. */
+            landing: components["schemas"]["Landing"];
+            /** @description The machine; none for all of them together. */
+            machine?: string | null;
+            surface?: components["schemas"]["Surface"] | null;
+            /** @description The tightest tolerance among them. */
+            tolerance: components["schemas"]["Tolerance"];
+        };
         /**
          * @description A language that a screen speaks.
          * @enum {string}
@@ -2771,6 +3528,29 @@ export interface components {
             /** @description What was read. */
             turns: components["schemas"]["TurnRead"][];
         };
+        /** @description A lift that was rammed. */
+        LiftCard: {
+            /** @description When. */
+            at: components["schemas"]["Time"];
+            /** @description How damp. */
+            damp: components["schemas"]["Damp"];
+            /**
+             * Format: int32
+             * @description Which lift.
+             */
+            lift: number;
+            /** @description On which patch, mark or target. */
+            on: string;
+            /**
+             * Format: int32
+             * @description Passes.
+             */
+            passes: number;
+            /** @description How thick. */
+            thickness: components["schemas"]["Length"];
+            /** @description Thicker than a lift may be. */
+            too_thick: boolean;
+        };
         /** @description A supervisor lifts a stop. */
         LiftStop: {
             /** @description Which machine; all when none is named. */
@@ -2848,6 +3628,75 @@ export interface components {
          * @enum {string}
          */
         Listed: "benchmark" | "line" | "target" | "mark" | "machine" | "rod" | "laser";
+        /** @description A load. */
+        LoadCard: {
+            /** @description When. */
+            at: components["schemas"]["Time"];
+            /** @description Who counted it. */
+            by: string;
+            /**
+             * Format: int64
+             * @description Its entry.
+             */
+            load: number;
+            /**
+             * Format: double
+             * @description Loose cubic yards.
+             */
+            loose_cy?: number | null;
+            /** @description What is in it. */
+            material: string;
+            /** @description It was counted by mistake. */
+            taken_back: boolean;
+            /** @description The ticket's number. */
+            ticket?: string | null;
+            /**
+             * Format: double
+             * @description Tons.
+             */
+            tons?: number | null;
+            /**
+             * Format: int32
+             * @description How many trucks alike.
+             */
+            trucks: number;
+            /** @description Which way. */
+            way: components["schemas"]["Way"];
+        };
+        /** @description A load was counted. */
+        LoadCounted: {
+            /**
+             * Format: double
+             * @description Loose cubic yards of all of them.
+             */
+            loose_cy?: number | null;
+            /** @description The machine that loaded it. */
+            machine?: string | null;
+            /** @description What is in it. */
+            material: string;
+            /** @description The ticket's number. */
+            ticket?: string | null;
+            /**
+             * Format: double
+             * @description Tons of all of them.
+             */
+            tons?: number | null;
+            /**
+             * Format: int32
+             * @description How many trucks alike.
+             */
+            trucks: number;
+            /** @description Which way. */
+            way: components["schemas"]["Way"];
+        };
+        /** @description A load does not count: it was a mistake. */
+        LoadTakenBack: {
+            /**
+             * Format: int64
+             * @description The load's entry.
+             */
+            load: number;
+        };
         /** @description One entry with its proof. */
         LogEntry: {
             /** @description The entry. */
@@ -2954,6 +3803,17 @@ export interface components {
             /** @description The targets that it works on. */
             works_on: string[];
         };
+        /** @description One machine's day. */
+        MachineHours: {
+            /** @description What it does now. */
+            doing: components["schemas"]["Doing"];
+            /** @description The machine. */
+            machine: string;
+            /** @description One span after another, in order. */
+            spans: components["schemas"]["Span"][];
+            /** @description Sums, digging first. */
+            sums: components["schemas"]["DoingSum"][];
+        };
         /** @description A machine moved: its place is unknown. */
         MachineMoved: {
             /** @description Which. */
@@ -2963,6 +3823,16 @@ export interface components {
         MachinePlaced: {
             /** @description Where. */
             at: components["schemas"]["Point"];
+            /** @description Which. */
+            machine: string;
+        };
+        /** @description What a machine costs. */
+        MachineRate: {
+            /**
+             * Format: double
+             * @description An hour, with its operator.
+             */
+            hour: number;
             /** @description Which. */
             machine: string;
         };
@@ -3056,6 +3926,45 @@ export interface components {
          * @enum {string}
          */
         Material: "stable_rock" | "loose_rock" | "cemented" | "cohesive" | "silt_or_angular" | "granular";
+        /** @description One material, one way. */
+        MaterialCard: {
+            /** @description How counted, tickets and measured agree. */
+            agree: components["schemas"]["Reconciled"];
+            /**
+             * Format: double
+             * @description Measured in the ground, in cubic yards.
+             */
+            bank_cy?: number | null;
+            /**
+             * Format: double
+             * @description Loose cubic yards, counted.
+             */
+            loose_cy: number;
+            /** @description What. */
+            material: string;
+            /**
+             * Format: int32
+             * @description Loads that the measured soil makes.
+             */
+            measured_loads?: number | null;
+            /**
+             * Format: double
+             * @description The same, loose.
+             */
+            measured_loose_cy?: number | null;
+            /**
+             * Format: double
+             * @description Tons, counted or by the tickets.
+             */
+            tons: number;
+            /**
+             * Format: int32
+             * @description Trucks.
+             */
+            trucks: number;
+            /** @description Which way. */
+            way: components["schemas"]["Way"];
+        };
         /** @description Who a phone is. */
         Me: {
             /** @description The build of the pages that the hub serves. */
@@ -3076,6 +3985,18 @@ export interface components {
             site: string;
             /** @description Its unit. */
             unit: components["schemas"]["ScreenUnit"];
+        };
+        /** @description Soil that was measured in the ground. */
+        MeasureSoil: {
+            /**
+             * Format: double
+             * @description Cubic yards in the ground, dug so far.
+             */
+            bank_cy: number;
+            /** @description How it was measured. */
+            how: string;
+            /** @description What it is. */
+            material: string;
         };
         /** @description What the operator is told: a correction from a reading, or a word by eye. */
         Message: {
@@ -3105,6 +4026,18 @@ export interface components {
          * @enum {string}
          */
         Mode: "rod" | "receiver_high" | "receiver_low";
+        /**
+         * @description Where the moisture lies.
+         * @enum {string}
+         */
+        Moisture: "too_dry" | "within" | "too_wet" | "not_asked";
+        /** @description Somebody says that a patch is a step further. */
+        MovePatch: {
+            /** @description Which. */
+            patch: string;
+            /** @description Where it is now: filled or done; ramming and tests move it by themselves. */
+            to: components["schemas"]["PatchStep"];
+        };
         /** @description Where a mark lies against a keep-out. There is no word for "clear": outside is a distance only. */
         Nearness: {
             /** @description By how much. */
@@ -3192,6 +4125,16 @@ export interface components {
             /** @description The names of the targets that it works on. */
             works_on: string[];
         };
+        /** @description A supervisor orders gravel. */
+        OrderGravel: {
+            /** @description Where, and what was agreed. */
+            note?: string;
+            /**
+             * Format: double
+             * @description How much, in tons.
+             */
+            tons: number;
+        };
         /** @description What came of a request. */
         Outcome: {
             /** @enum {string} */
@@ -3268,6 +4211,29 @@ export interface components {
             /** @enum {string} */
             kind: "joined";
         };
+        /** @description How fast a bottom goes down. */
+        Pace: {
+            /**
+             * Format: double
+             * @description The 80th percentile of the pairs.
+             */
+            fast: number;
+            /**
+             * Format: double
+             * @description Feet a minute, the median of all pairs of readings.
+             */
+            ft_per_min: number;
+            /**
+             * Format: double
+             * @description The 20th percentile of the pairs.
+             */
+            slow: number;
+            /**
+             * Format: double
+             * @description How it wanders, in feet per root of a minute.
+             */
+            wander: number;
+        };
         /** @description How a mark stands on the ground. */
         Paint: {
             /** @description When. */
@@ -3299,6 +4265,73 @@ export interface components {
          * @enum {string}
          */
         PaintState: "laid" | "checked" | "scraped";
+        /** @description A patch. */
+        PatchCard: {
+            /**
+             * Format: double
+             * @description Rammed gravel, in cubic yards.
+             */
+            cy: number;
+            /** @description How deep. */
+            depth: components["schemas"]["Length"];
+            /** @description How long. */
+            length: components["schemas"]["Length"];
+            /**
+             * Format: int32
+             * @description Lifts rammed.
+             */
+            lifts: number;
+            /**
+             * Format: int32
+             * @description Lifts needed.
+             */
+            lifts_needed: number;
+            /** @description The mark in it. */
+            mark: string;
+            /** @description Its name. */
+            patch: string;
+            /** @description Since when. */
+            since: components["schemas"]["Time"];
+            /** @description Where it is. */
+            step: components["schemas"]["PatchStep"];
+            /** @description How wide. */
+            width: components["schemas"]["Length"];
+        };
+        /** @description A patch is a step further. */
+        PatchMoved: {
+            /** @description Which. */
+            patch: string;
+            /** @description Where it is now. */
+            to: components["schemas"]["PatchStep"];
+        };
+        /** @description A low spot needs gravel. */
+        PatchNeeded: {
+            /** @description How deep. */
+            depth: components["schemas"]["Length"];
+            /** @description How long. */
+            length: components["schemas"]["Length"];
+            /**
+             * Format: int32
+             * @description In how many lifts.
+             */
+            lifts: number;
+            /** @description The mark in it. */
+            mark: string;
+            /** @description Its name, such as `G1`. */
+            patch: string;
+            /**
+             * Format: double
+             * @description Rammed gravel, in cubic feet.
+             */
+            volume_cf: number;
+            /** @description How wide. */
+            width: components["schemas"]["Length"];
+        };
+        /**
+         * @description Where a patch is.
+         * @enum {string}
+         */
+        PatchStep: "needed" | "filled" | "compacted" | "tested" | "done";
         /** @description What a reading may have been instead. */
         Perhaps: {
             /** @enum {string} */
@@ -3567,6 +4600,15 @@ export interface components {
             /** @description North of the site's corner. */
             y: components["schemas"]["Length"];
         };
+        /** @description A point on rock. */
+        PointRock: {
+            at?: components["schemas"]["Point"] | null;
+            /** @description The mark there. */
+            mark: string;
+            top?: components["schemas"]["Length"] | null;
+            /** @description What it is: rock, old concrete. */
+            what?: string;
+        };
         /** @description Where a line was bared. */
         Pothole: {
             /** @description Where. */
@@ -3592,6 +4634,39 @@ export interface components {
             top: components["schemas"]["Length"];
             /** @description The line. */
             utility: string;
+        };
+        /** @description A price list; what is left out is not counted, and the pages say so. */
+        Prices: {
+            aim?: components["schemas"]["AimPrices"] | null;
+            /**
+             * Format: double
+             * @description The bearing that the drawing asks, in pounds per square foot.
+             */
+            bearing_psf?: number | null;
+            density?: components["schemas"]["DensityWanted"] | null;
+            gravel?: components["schemas"]["Gravel"] | null;
+            /**
+             * Format: double
+             * @description A ground hand an hour.
+             */
+            ground_hour?: number | null;
+            /** @description What each machine costs an hour with its operator. */
+            machines?: components["schemas"]["MachineRate"][];
+            /** @description What is hauled. */
+            materials?: components["schemas"]["HauledMaterial"][];
+            /** @description The money's sign, such as `$`. */
+            money?: string;
+            truck?: components["schemas"]["Truck"] | null;
+            /**
+             * Format: double
+             * @description A truck an hour.
+             */
+            truck_hour?: number | null;
+        };
+        /** @description The price list was put in. */
+        PricesSet: {
+            /** @description All of it. */
+            prices: components["schemas"]["Prices"];
         };
         /** @description Why a request came to nothing, in both languages, and what to do. */
         Problem: {
@@ -3824,6 +4899,26 @@ export interface components {
             reading: components["schemas"]["Reading"];
             spot?: components["schemas"]["SpotReason"] | null;
         };
+        /** @description What comes of holding them against each other. */
+        Reconciled: {
+            /** @description Both agree within 10 %, as far as they are there. */
+            agrees: boolean;
+            /**
+             * Format: double
+             * @description Counted by measured; none when nothing is measured.
+             */
+            counted_by_measured?: number | null;
+            /**
+             * Format: double
+             * @description Tickets by what was counted for the same loads; none without tickets.
+             */
+            tickets_by_counted?: number | null;
+            /**
+             * Format: int32
+             * @description Loads without a ticket.
+             */
+            tickets_missing: number;
+        };
         /** @description A refusal. Nothing was entered in the log; what was typed is not lost, the page keeps it. */
         Refusal: {
             /** @enum {string} */
@@ -3956,6 +5051,13 @@ export interface components {
             /** @description The same in Spanish. */
             spanish: string;
         } | {
+            /** @description What is wrong and what to do. */
+            english: string;
+            /** @enum {string} */
+            kind: "account";
+            /** @description The same in Spanish. */
+            spanish: string;
+        } | {
             /** @enum {string} */
             kind: "say_why";
             /** @description What is to be said. */
@@ -4079,6 +5181,38 @@ export interface components {
             tolerance: components["schemas"]["Tolerance"];
             /** @description Why, and on whose word. */
             why: string;
+        };
+        /** @description Rock above the dig. */
+        RockCard: {
+            /**
+             * Format: double
+             * @description Above the dig, in cubic yards; none while there is none to say.
+             */
+            cy?: number | null;
+            /**
+             * Format: double
+             * @description How far that may be off, in cubic yards.
+             */
+            edge_doubt_cy?: number | null;
+            /** @description Its points. */
+            points: components["schemas"]["RockPointed"][];
+            /** @description Why there is no volume, in English. */
+            why_english: string;
+            /** @description The same in Spanish. */
+            why_spanish: string;
+        };
+        /** @description Rock was met. */
+        RockPointed: {
+            /** @description Where. */
+            at: components["schemas"]["Point"];
+            /** @description The mark there. */
+            mark: string;
+            /** @description Its name, such as `RK1`. */
+            point: string;
+            /** @description The rock's top. */
+            top: components["schemas"]["Length"];
+            /** @description What it is. */
+            what?: string;
         };
         /** @description A rod on the site. */
         Rod: {
@@ -4219,6 +5353,13 @@ export interface components {
             /** @description The line. */
             utility: string;
         };
+        /** @description A machine waits. */
+        SayWaiting: {
+            /** @description What for. */
+            cause: components["schemas"]["WaitCause"];
+            /** @description Which; the operator's own when left out. */
+            machine?: string | null;
+        };
         /** @description One thing that is said. */
         Saying: {
             /** @description What is said. */
@@ -4358,6 +5499,11 @@ export interface components {
             distance: components["schemas"]["Length"];
             /** @description The rule. */
             section: string;
+        };
+        /** @description A supervisor puts in the price list. */
+        SetPrices: {
+            /** @description All of it. */
+            prices: components["schemas"]["Prices"];
         };
         /** @description A laser set-up. */
         SetUpCard: {
@@ -4672,6 +5818,7 @@ export interface components {
             marks: components["schemas"]["Mark"][];
             /** @description What the crew calls the job. */
             name: string;
+            prices?: components["schemas"]["Prices"] | null;
             /** @description The rods in the truck. */
             rods: components["schemas"]["Rod"][];
             /** @description What this site has settled on. */
@@ -5003,6 +6150,48 @@ export interface components {
             class: components["schemas"]["SoilClass"];
             top?: components["schemas"]["Length"] | null;
         };
+        /** @description Soil still to be removed in one target. */
+        SoilLeft: {
+            /**
+             * Format: double
+             * @description Its area, in square feet.
+             */
+            area_sf: number;
+            /**
+             * Format: double
+             * @description To be dug, in the ground, in cubic yards.
+             */
+            cut_cy: number;
+            /**
+             * Format: double
+             * @description Below the target, in cubic yards.
+             */
+            low_cy: number;
+            /**
+             * Format: int32
+             * @description All its marks; what was not read is not counted.
+             */
+            marks: number;
+            /**
+             * Format: int32
+             * @description Marks with a reading: each stands for its share of the area.
+             */
+            read: number;
+            /** @description The target. */
+            target: string;
+        };
+        /** @description Soil was measured in the ground. */
+        SoilMeasured: {
+            /**
+             * Format: double
+             * @description Cubic yards in the ground, dug so far.
+             */
+            bank_cy: number;
+            /** @description How it was measured. */
+            how: string;
+            /** @description What it is. */
+            material: string;
+        };
         /** @description The soil was typed anew. */
         SoilRetyped: {
             /** @description The class that counts. */
@@ -5018,6 +6207,77 @@ export interface components {
             why: string;
             /** @description The face. */
             zone: string;
+        };
+        /** @description What was measured. */
+        SoilTest: {
+            /**
+             * Format: double
+             * @description Asked by the drawing; the price list's when left out.
+             */
+            asked_psf?: number | null;
+            /** @enum {string} */
+            kind: "bearing";
+            /**
+             * Format: double
+             * @description Stated, in pounds per square foot.
+             */
+            stated_psf: number;
+        } | {
+            /** @enum {string} */
+            kind: "density";
+            wanted?: components["schemas"]["DensityWanted"] | null;
+            /**
+             * Format: double
+             * @description Water in percent of dry weight.
+             */
+            water_percent: number;
+            /**
+             * Format: double
+             * @description Wet, in pounds per cubic foot.
+             */
+            wet_pcf: number;
+        };
+        /** @description The soil was tested. */
+        SoilTested: {
+            density?: components["schemas"]["DensityJudged"] | null;
+            /** @description The elevation of the ground that was tested. */
+            elevation: components["schemas"]["Length"];
+            /**
+             * Format: int32
+             * @description Which lift.
+             */
+            lift?: number | null;
+            /** @description The mark. */
+            mark: string;
+            /** @description A word about it. */
+            note?: string;
+            /** @description It passes. */
+            passes: boolean;
+            /** @description The patch in which it was made. */
+            patch?: string | null;
+            /**
+             * Format: int64
+             * @description The reading that it is from.
+             */
+            reading: number;
+            /**
+             * Format: int64
+             * @description The test that it repeats: one that failed or is void.
+             */
+            retests?: number | null;
+            /** @description What was measured, with what was asked. */
+            test: components["schemas"]["SoilTest"];
+            /** @description Who tested. */
+            tester: string;
+        };
+        /** @description What a machine did for a while. */
+        Span: {
+            /** @description What. */
+            doing: components["schemas"]["Doing"];
+            /** @description From. */
+            from: components["schemas"]["Time"];
+            /** @description To. */
+            to: components["schemas"]["Time"];
         };
         /**
          * @description Why a reading has no call.
@@ -5174,6 +6434,8 @@ export interface components {
         };
         /** @description What the supervisor's page shows. */
         SupervisorView: {
+            /** @description What the day costs, what was hauled, what is needed, who is needed. */
+            account: components["schemas"]["AccountView"];
             /** @description Aims in force that are not zero. */
             aims: components["schemas"]["AimCard"][];
             /**
@@ -5272,6 +6534,14 @@ export interface components {
             /** @description Which set-up. */
             set_up: string;
             to?: components["schemas"]["Time"] | null;
+        };
+        /** @description A load was counted by mistake. */
+        TakeBackLoad: {
+            /**
+             * Format: int64
+             * @description The load's entry.
+             */
+            load: number;
         };
         /** @description One rod value at one mark. */
         TakeReading: {
@@ -5372,6 +6642,35 @@ export interface components {
             /** @description Which. */
             target: string;
         };
+        /** @description A soil test. */
+        TestCard: {
+            at?: components["schemas"]["Point"] | null;
+            /** @description The elevation that was tested. */
+            elevation: components["schemas"]["Length"];
+            /** @description When. */
+            made_at: components["schemas"]["Time"];
+            /** @description The mark. */
+            mark: string;
+            /**
+             * Format: double
+             * @description A density in percent, rounded down to the tenth.
+             */
+            percent?: number | null;
+            /** @description A later test of the mark stands in its place. */
+            replaced: boolean;
+            /** @description How it stands. */
+            standing: components["schemas"]["TestStanding"];
+            /**
+             * Format: int64
+             * @description Its entry.
+             */
+            test: number;
+            /** @description Who tested. */
+            tester: string;
+            void?: components["schemas"]["VoidCause"] | null;
+            /** @description What was measured and asked. */
+            what: components["schemas"]["SoilTest"];
+        };
         /** @description A laser was tested. */
         TestLaser: {
             /** @description Which. */
@@ -5380,6 +6679,42 @@ export interface components {
             rod: string;
             /** @description What was read. */
             test: components["schemas"]["LaserTest"];
+        };
+        /** @description A soil test. */
+        TestSoil: {
+            /**
+             * Format: int32
+             * @description Which lift, from 1 at the bottom; none for the ground itself.
+             */
+            lift?: number | null;
+            /** @description The mark. */
+            mark: string;
+            /** @description A word about it. */
+            note?: string;
+            /** @description The patch in which it was made. */
+            patch?: string | null;
+            /** @description What was measured. */
+            test: components["schemas"]["SoilTest"];
+            /** @description Who tested. */
+            tester: string;
+            undercut?: components["schemas"]["AskedUndercut"] | null;
+        };
+        /**
+         * @description How a test stands.
+         * @enum {string}
+         */
+        TestStanding: "passes" | "fails" | "void";
+        /** @description A test does not count any more. */
+        TestVoided: {
+            /** @description Its mark. */
+            mark: string;
+            /**
+             * Format: int64
+             * @description The test's entry.
+             */
+            test: number;
+            /** @description Why. */
+            why: components["schemas"]["VoidCause"];
         };
         /** @description What a test of a laser found. */
         TestedLaser: {
@@ -5394,7 +6729,7 @@ export interface components {
          * @description Kinds of things that have names.
          * @enum {string}
          */
-        Thing: "mark" | "target" | "machine" | "benchmark" | "rod" | "laser" | "set_up" | "phone" | "turning_point" | "mark_or_target" | "line" | "face" | "pins" | "utility" | "ticket";
+        Thing: "mark" | "target" | "machine" | "benchmark" | "rod" | "laser" | "set_up" | "phone" | "turning_point" | "mark_or_target" | "line" | "load" | "patch" | "test" | "undercut" | "face" | "pins" | "utility" | "ticket";
         /**
          * @description How a thumb goes in (Appendix A (d)(2), from memory).
          * @enum {string}
@@ -5412,6 +6747,26 @@ export interface components {
             id: string;
             /** @description The last day that it holds for. */
             to: string;
+        };
+        /** @description A load has its paper. */
+        TicketAdded: {
+            /**
+             * Format: int64
+             * @description The load's entry.
+             */
+            load: number;
+            /**
+             * Format: double
+             * @description Loose cubic yards on it.
+             */
+            loose_cy?: number | null;
+            /** @description The ticket's number. */
+            ticket: string;
+            /**
+             * Format: double
+             * @description Tons on it.
+             */
+            tons?: number | null;
         };
         /** @description A locate ticket. */
         TicketCard: {
@@ -5510,6 +6865,19 @@ export interface components {
             still_in?: boolean | null;
             was?: components["schemas"]["Length"] | null;
         };
+        /** @description What a truck takes. */
+        Truck: {
+            /**
+             * Format: double
+             * @description Loose cubic yards to the brim.
+             */
+            cubic_yards: number;
+            /**
+             * Format: double
+             * @description What it may weigh with, in tons; none when nobody has said.
+             */
+            tons?: number | null;
+        };
         /**
          * @description Which way an arc turns, looking up-station.
          * @enum {string}
@@ -5539,6 +6907,58 @@ export interface components {
             name: string;
             /** @description Its corners, in order. */
             within: components["schemas"]["Point"][];
+        };
+        /** @description An undercut that waits for a supervisor. */
+        UndercutCard: {
+            /**
+             * Format: double
+             * @description Its volume, in cubic yards.
+             */
+            cy: number;
+            /** @description How deep. */
+            depth: components["schemas"]["Length"];
+            /**
+             * Format: int32
+             * @description In how many lifts.
+             */
+            lifts: number;
+            /** @description The mark whose test failed. */
+            mark: string;
+            /** @description What fills it. */
+            material: string;
+            /** @description Since when. */
+            since: components["schemas"]["Time"];
+            /** @description The target. */
+            target: string;
+            /**
+             * Format: int64
+             * @description The proposal's entry.
+             */
+            undercut: number;
+        };
+        /** @description A proposed undercut is in force. */
+        UndercutConfirmed: {
+            /** @description The target. */
+            target: string;
+            /**
+             * Format: int64
+             * @description The proposal's entry.
+             */
+            undercut: number;
+        };
+        /** @description An undercut waits for a supervisor. */
+        UndercutProposed: {
+            /** @description The mark of the test that failed. */
+            mark: string;
+            /** @description The target that it changes. */
+            target: string;
+            /** @description Where, how deep, filled with what. */
+            undercut: components["schemas"]["Undercut"];
+            /**
+             * Format: double
+             * @description Its volume, in cubic feet.
+             */
+            volume_cf: number;
         };
         /**
          * @description What happens when two shots leave the high side unsettled.
@@ -5594,6 +7014,59 @@ export interface components {
         Verdict: "high" | "on" | "low" | "too_close_high" | "too_close_low";
         /** @description A view, by its topic. */
         View: components["schemas"]["OperatorView"] | components["schemas"]["GroundView"] | components["schemas"]["SupervisorView"] | components["schemas"]["SheetView"];
+        /** @description A machine that needs somebody. */
+        VisitCard: {
+            look?: components["schemas"]["Time"] | null;
+            /** @description The machine. */
+            machine: string;
+            /** @description The mark that it digs at. */
+            mark?: string | null;
+            waits_since?: components["schemas"]["Time"] | null;
+        };
+        /** @description Why a test does not count any more. */
+        VoidCause: {
+            /** @description Now − when tested: positive is higher. */
+            by: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "moved";
+        } | {
+            /** @enum {string} */
+            kind: "revised";
+            /** @description Which. */
+            target: string;
+        } | {
+            /** @enum {string} */
+            kind: "said";
+            /** @description What. */
+            why: string;
+        };
+        /** @description Somebody voids a test: rain, a slough, a doubt. */
+        VoidTest: {
+            /**
+             * Format: int64
+             * @description The test's entry.
+             */
+            test: number;
+            /** @description Why. */
+            why: string;
+        };
+        /**
+         * @description What for.
+         * @enum {string}
+         */
+        WaitCause: "truck" | "attachment" | "broken" | "parked" | "other";
+        /** @description A machine waits. */
+        WaitingSaid: {
+            /** @description What for. */
+            cause: components["schemas"]["WaitCause"];
+            /** @description Which. */
+            machine: string;
+        };
+        /**
+         * @description Which way.
+         * @enum {string}
+         */
+        Way: "out" | "in";
         /** @description Where the rod stands when it stands on no mark. */
         Where: {
             /** @enum {string} */
@@ -5658,6 +7131,16 @@ export interface components {
              * @description Which.
              */
             call: number;
+        };
+        /** @description A machine works again. */
+        WorkAgain: {
+            /** @description Which; the operator's own when left out. */
+            machine?: string | null;
+        };
+        /** @description A machine works again. */
+        WorkedAgain: {
+            /** @description Which. */
+            machine: string;
         };
         /** @description What a change would do, before anybody says it. */
         WouldChange: {

@@ -2,7 +2,20 @@
 import type { components } from "./wire.gen";
 
 type Schemas = components["schemas"];
+export type AccountView = Schemas["AccountView"];
+export type Advice = Schemas["Advice"];
 export type Answer = Schemas["Answer"];
+export type ArrivalCard = Schemas["ArrivalCard"];
+export type CostOf = Schemas["CostOf"];
+export type GroundAccount = Schemas["GroundAccountView"];
+export type LandingCard = Schemas["LandingCard"];
+export type LoadCard = Schemas["LoadCard"];
+export type MaterialCard = Schemas["MaterialCard"];
+export type PatchCard = Schemas["PatchCard"];
+export type Prices = Schemas["Prices"];
+export type TestCard = Schemas["TestCard"];
+export type VisitCard = Schemas["VisitCard"];
+export type VoidCause = Schemas["VoidCause"];
 export type CabScreen = Schemas["CabScreen"];
 export type CallText = Schemas["CallText"];
 export type CallView = Schemas["CallView"];

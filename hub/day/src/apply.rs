@@ -70,7 +70,9 @@ pub fn apply(state: &mut State, entry: &Entry) {
         Body::PaintSaid(b) => said::ticket::apply_paint(state, entry, b),
         Body::PotholeDug(b) => said::pothole::apply_dug(state, entry, b),
         Body::DigAllowed(b) => said::allow_dig::apply_allowed(state, b),
+        account => crate::account::apply(state, entry, account),
     }
+    crate::account::meter::tick(state, entry.at);
     if !entry.key.is_empty() {
         let answers = state.answers.entry(entry.by.device.clone()).or_default();
         answers

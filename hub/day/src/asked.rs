@@ -154,6 +154,36 @@ pub enum Command {
     PlaceMachine(said::machine::PlaceMachine),
     /// A machine has moved, nobody has said where to.
     SayMoved(said::machine::SayMoved),
+    /// A load is counted, out or in.
+    CountLoad(said::load::CountLoad),
+    /// A counted load has its ticket.
+    AddTicket(said::load::AddTicket),
+    /// A load was counted by mistake.
+    TakeBackLoad(said::load::TakeBackLoad),
+    /// Soil was measured in the ground.
+    MeasureSoil(said::load::MeasureSoil),
+    /// A supervisor orders gravel.
+    OrderGravel(said::gravel::OrderGravel),
+    /// A low spot is measured for gravel.
+    AddPatch(said::patch::AddPatch),
+    /// A patch is a step further.
+    MovePatch(said::patch::MovePatch),
+    /// A lift is rammed.
+    Compact(said::compact::Compact),
+    /// The soil is tested.
+    TestSoil(said::soil_test::TestSoil),
+    /// A test does not count any more.
+    VoidTest(said::soil_test::VoidTest),
+    /// A supervisor takes a proposed undercut into the target.
+    ConfirmUndercut(said::undercut::ConfirmUndercut),
+    /// A point on rock.
+    PointRock(said::rock::PointRock),
+    /// A supervisor puts in the price list.
+    SetPrices(said::prices::SetPrices),
+    /// A machine waits for something that no entry shows.
+    SayWaiting(said::waiting::SayWaiting),
+    /// A machine works again.
+    WorkAgain(said::waiting::WorkAgain),
     /// The competent person inspects a face.
     InspectFace(said::face_inspect::InspectFace),
     /// The competent person types the soil anew.

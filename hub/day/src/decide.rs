@@ -82,6 +82,21 @@ pub fn decide(state: &State, asked: &Asked, now: Time) -> Result<Vec<Body>, Refu
         Command::AllowDig(c) => said::allow_dig::allow(state, c),
         Command::PlaceMachine(c) => said::machine::place(state, c),
         Command::SayMoved(c) => said::machine::moved(state, c),
+        Command::CountLoad(c) => said::load::count(state, by, c),
+        Command::AddTicket(c) => said::load::ticket(state, c),
+        Command::TakeBackLoad(c) => said::load::take_back(state, c),
+        Command::MeasureSoil(c) => said::load::measure(c),
+        Command::OrderGravel(c) => said::gravel::order(state, c),
+        Command::AddPatch(c) => said::patch::add(state, c),
+        Command::MovePatch(c) => said::patch::go_on(state, c),
+        Command::Compact(c) => said::compact::compact(state, c),
+        Command::TestSoil(c) => said::soil_test::test(state, c),
+        Command::VoidTest(c) => said::soil_test::void(state, c),
+        Command::ConfirmUndercut(c) => said::undercut::confirm(state, c),
+        Command::PointRock(c) => said::rock::point(state, c),
+        Command::SetPrices(c) => said::prices::set(state, c),
+        Command::SayWaiting(c) => said::waiting::wait(state, by, c),
+        Command::WorkAgain(c) => said::waiting::again(state, by, c),
     }
 }
 

@@ -124,6 +124,40 @@ pub enum Body {
     MachinePlaced(said::machine::MachinePlaced),
     /// A machine moved; its place is unknown.
     MachineMoved(said::machine::MachineMoved),
+    /// A load was counted.
+    LoadCounted(said::load::LoadCounted),
+    /// A load has its ticket.
+    TicketAdded(said::load::TicketAdded),
+    /// A load was counted by mistake.
+    LoadTakenBack(said::load::LoadTakenBack),
+    /// Soil was measured in the ground.
+    SoilMeasured(said::load::SoilMeasured),
+    /// Gravel was ordered.
+    GravelOrdered(said::gravel::GravelOrdered),
+    /// The gravel orders do not cover what is needed.
+    GravelShort(said::gravel::GravelShort),
+    /// A low spot needs gravel.
+    PatchNeeded(said::patch::PatchNeeded),
+    /// A patch is a step further.
+    PatchMoved(said::patch::PatchMoved),
+    /// A lift was rammed.
+    Compacted(said::compact::Compacted),
+    /// The soil was tested.
+    SoilTested(said::soil_test::SoilTested),
+    /// A soil test does not count any more.
+    TestVoided(said::soil_test::TestVoided),
+    /// An undercut waits for a supervisor.
+    UndercutProposed(said::undercut::UndercutProposed),
+    /// A proposed undercut is in force.
+    UndercutConfirmed(said::undercut::UndercutConfirmed),
+    /// Rock was met.
+    RockPointed(said::rock::RockPointed),
+    /// The price list was put in.
+    PricesSet(said::prices::PricesSet),
+    /// A machine waits.
+    WaitingSaid(said::waiting::WaitingSaid),
+    /// A machine works again.
+    WorkedAgain(said::waiting::WorkedAgain),
     /// A face was inspected.
     FaceInspected(said::face_inspect::FaceInspected),
     /// The soil of a face was typed anew.

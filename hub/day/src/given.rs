@@ -1,10 +1,12 @@
 //! For tests: a small site, and a day that is told as given – when – then.
 
+use earthwork::haul::{Factors, Truck};
 use earthwork::keep_out::Reach;
 use earthwork::length::{Length, parse};
 use earthwork::point::Point;
 use earthwork::rod::{Rod, RodUnit};
 use earthwork::slip::Mode;
+use earthwork::soil::density::Wanted;
 use earthwork::target::{Layer, Run, Shape, Stack, Step, Target as Grade};
 use earthwork::tolerance::Tolerance;
 use earthwork::uncertainty::{Care, Surface};
@@ -13,11 +15,13 @@ use earthwork::words::{Language, ScreenUnit};
 use crate::answer::{self, Answer};
 use crate::asked::{Asked, By, Command, Role};
 use crate::entry::{Body, Entry};
+use crate::prices::{AimPrices, Bed, Gravel, MachineRate, Material, Prices};
 use crate::refusal::Refusal;
 use crate::said::check_shot::ShootCheck;
 use crate::said::day::OpenDay;
 use crate::said::join::Join;
 use crate::said::machine::PlaceMachine;
+use crate::said::prices::SetPrices;
 use crate::said::reading::TakeReading;
 use crate::said::set_up::SetUpLaser;
 use crate::said::site::ReadSite;
@@ -165,8 +169,70 @@ pub(crate) fn site() -> Site {
         }],
         rules: Rules::default(),
         frame: None,
+        prices: None,
         cuts: crate::cuts::plan::Cuts::default(),
     }
+}
+
+/// A price list. Invented.
+pub(crate) fn prices() -> Prices {
+    let rate = |machine: &str, hour| MachineRate {
+        machine: machine.into(),
+        hour,
+    };
+    let bed = |target: &str, area_sf| Bed {
+        target: target.into(),
+        area_sf,
+    };
+    Prices {
+        money: "$".into(),
+        machines: vec![rate("EX-1", 195.0), rate("EX-2", 145.0)],
+        truck_hour: Some(135.0),
+        ground_hour: Some(62.0),
+        truck: Some(Truck {
+            cubic_yards: 12.0,
+            tons: None,
+        }),
+        materials: vec![Material {
+            name: "silty sand".into(),
+            factors: Factors {
+                swell: 1.25,
+                compacted: 0.9,
+            },
+            load: None,
+        }],
+        gravel: Some(Gravel {
+            name: "gravel".into(),
+            ton: 34.0,
+            placed_cf: 2.6,
+            pcf: 138.0,
+            load_tons: 12.0,
+            lift: len("0.50 ft"),
+            beds: vec![bed("PAD", 400.0), bed("RUN", 240.0)],
+        }),
+        aim: Some(AimPrices {
+            spot_sf: 60.0,
+            shallow: 96.0,
+            shallow_in_rock: 250.0,
+            too_deep: 40.0,
+        }),
+        bearing_psf: Some(2500.0),
+        density: Some(Wanted {
+            maximum_pcf: 118.5,
+            least_percent: 95.0,
+            optimum_percent: None,
+            window_points: 2.0,
+        }),
+    }
+}
+
+/// A digging crew with that price list.
+pub(crate) fn priced() -> Crew {
+    let mut crew = Crew::digging();
+    let prices = Box::new(prices());
+    crew.says(&supervisor(), Command::SetPrices(SetPrices { prices }))
+        .unwrap();
+    crew
 }
 
 /// A crew that talks to the day, on a clock that it turns itself.

@@ -10,10 +10,12 @@
 //! | who may say it | [`permit`] |
 //! | what a line of the log is, and how it is proven | [`chain`] |
 //! | what each screen shows | [`views`], one file for each screen |
+//! | what is counted: loads, gravel, tests, hours | [`account`], at the site's own [`prices`] |
 //! | how an entry reads as a sentence | [`tell`] |
 //! | cuts, faces and what is buried | [`cuts`] |
 //! | what a site is made of, what can be wrong with it, and what is odd | [`site`], [`site_faults`], [`plan_sense`] |
 
+pub mod account;
 pub mod answer;
 mod apply;
 pub mod asked;
@@ -26,6 +28,7 @@ mod given;
 mod keep_out;
 pub mod permit;
 pub mod plan_sense;
+pub mod prices;
 pub mod refusal;
 mod refusal_es;
 #[cfg(test)]

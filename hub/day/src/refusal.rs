@@ -1,5 +1,6 @@
 //! Why something can't be done, and what to do instead: for a person in the field, in both languages.
 
+use earthwork::figure::FigureError;
 use earthwork::words::Language;
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
@@ -170,6 +171,14 @@ pub enum Refusal {
         /// The same in Spanish.
         spanish: String,
     },
+    /// Something of the account can't be: a figure, a load, a patch, a test.
+    #[error("{english}")]
+    Account {
+        /// What is wrong and what to do.
+        english: String,
+        /// The same in Spanish.
+        spanish: String,
+    },
     /// A required word is missing.
     #[error("Say {what}: it goes into the log.")]
     SayWhy {
@@ -256,6 +265,14 @@ pub enum Thing {
     MarkOrTarget,
     /// A line that must not be crossed.
     Line,
+    /// A counted load.
+    Load,
+    /// A patch, or what else is rammed.
+    Patch,
+    /// A soil test.
+    Test,
+    /// A proposed undercut.
+    Undercut,
     /// A face.
     Face,
     /// Pins across a crack.
@@ -280,6 +297,10 @@ impl std::fmt::Display for Thing {
             Self::TurningPoint => "turning point",
             Self::MarkOrTarget => "mark or target",
             Self::Line => "line that must not be crossed",
+            Self::Load => "load",
+            Self::Patch => "patch, mark or target",
+            Self::Test => "soil test",
+            Self::Undercut => "proposed undercut",
             Self::Face => "face",
             Self::Pins => "pair of pins",
             Self::Utility => "buried line",
@@ -306,6 +327,19 @@ fn who(roles: &[Role], machine: Option<&str>) -> String {
 }
 
 impl Refusal {
+    /// Something of the account can't be, in both languages.
+    pub(crate) fn account(english: impl Into<String>, spanish: impl Into<String>) -> Refusal {
+        Refusal::Account {
+            english: english.into(),
+            spanish: spanish.into(),
+        }
+    }
+
+    /// A figure that no site has.
+    pub(crate) fn figure(error: &FigureError) -> Refusal {
+        Refusal::account(error.to_string(), error.spanish())
+    }
+
     /// What the person reads, in the language of their screen.
     pub fn text(&self, language: Language) -> String {
         match language {

@@ -16,6 +16,10 @@ fn thing(what: Thing) -> &'static str {
         Thing::TurningPoint => "punto de liga",
         Thing::MarkOrTarget => "marca o rasante",
         Thing::Line => "línea que no se cruza",
+        Thing::Load => "carga",
+        Thing::Patch => "parche, marca o rasante",
+        Thing::Test => "prueba de suelo",
+        Thing::Undercut => "sobreexcavación propuesta",
         Thing::Face => "talud",
         Thing::Pins => "par de clavos",
         Thing::Utility => "línea enterrada",
@@ -64,6 +68,7 @@ pub(crate) fn spanish(refusal: &Refusal) -> String {
         | Refusal::NoGrade { spanish, .. }
         | Refusal::BadTarget { spanish, .. }
         | Refusal::BadSite { spanish, .. }
+        | Refusal::Account { spanish, .. }
         | Refusal::BadJoin { spanish, .. }
         | Refusal::BadMark { spanish, .. }
         | Refusal::BadFace { spanish, .. }

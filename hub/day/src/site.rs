@@ -12,6 +12,8 @@ use earthwork::uncertainty::Surface;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::prices::Prices;
+
 use crate::cuts::plan::Cuts;
 
 /// One job: control, lines, marks, targets, machines, rods, rules.
@@ -44,6 +46,9 @@ pub struct Site {
     /// Cuts and what is buried.
     #[serde(default, skip_serializing_if = "Cuts::is_empty")]
     pub cuts: Cuts,
+    /// Prices, factors and asked values, when the file has any.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub prices: Option<Box<Prices>>,
 }
 
 /// How the plan's coordinates come on to the site.

@@ -7,6 +7,7 @@ use earthwork::slip::Learned;
 use earthwork::words::{Language, ScreenUnit};
 use serde::{Deserialize, Serialize};
 
+use crate::account::Account;
 use crate::answer::Answer;
 use crate::asked::Role;
 use crate::cuts::now::CutsNow;
@@ -79,6 +80,9 @@ pub struct State {
     /// Cuts and what is buried.
     #[serde(default)]
     pub cuts: CutsNow,
+    /// What the job owes and needs.
+    #[serde(default)]
+    pub account: Account,
     /// Answers of this day, by device, then key.
     pub answers: BTreeMap<String, BTreeMap<String, Answer>>,
 }

@@ -1,4 +1,5 @@
 /** English, as the crew says it: what to do, then why. */
+import { accountEn } from "./account_en";
 import { cutsEn } from "./cuts_en";
 import type {
   CantReason,
@@ -14,6 +15,7 @@ import type {
 } from "./kinds";
 
 export const en = {
+  account: accountEn,
   cuts: cutsEn,
   // Common.
   title: "Rodcall",

@@ -1,8 +1,10 @@
 /** Spanish, as the crew says it: what to do, then why. */
+import { accountEs } from "./account_es";
 import { cutsEs } from "./cuts_es";
 import type { en } from "./en";
 
 export const es: typeof en = {
+  account: accountEs,
   cuts: cutsEs,
   title: "Rodcall",
   stop: "PARE",

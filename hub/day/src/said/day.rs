@@ -3,6 +3,7 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::account;
 use crate::entry::{Body, Entry};
 use crate::state::{Cab, SlipRecord, State};
 
@@ -38,6 +39,7 @@ pub(crate) fn apply_opened(state: &mut State, entry: &Entry, body: &DayOpened) {
         first: entry.seq,
         at: entry.at,
     });
+    account::day_opened(state);
     state.codes_generation = 0;
     state.devices.clear();
     state.set_ups.clear();

@@ -8,6 +8,7 @@ use crate::said::prove::{Differs, TargetTyped};
 use crate::said::receipt::ScreenNotice;
 use crate::said::revise::TargetRevised;
 
+mod account;
 mod call;
 mod cuts;
 mod laser;
@@ -143,7 +144,17 @@ pub fn tell(entry: &Entry) -> Told {
         Body::ReadingTaken(b) => reading::taken(&b.reading, b.spot),
         Body::ReadingAsked(b) => reading::asked(&b.reading, &b.question),
         Body::ReadingLate(b) => reading::late(&b.reading, &b.why),
-        call => call::tell(call),
+        other => of_account_or_call(other),
+    }
+}
+
+/// Sentences of the account, else of a call.
+fn of_account_or_call(body: &Body) -> Told {
+    let told = account::tell(body);
+    if told == Told::default() {
+        call::tell(body)
+    } else {
+        told
     }
 }
 

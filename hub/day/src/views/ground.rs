@@ -17,6 +17,7 @@ use crate::said::suspect::SuspectMark;
 use crate::site::{MachineShape, Site};
 use crate::state::{SetUp, State, TestedLaser};
 use crate::time::Time;
+use crate::views::account::{self, GroundAccount};
 use crate::views::call::CallView;
 use crate::views::cards;
 use crate::views::cuts::{self, CutsCard};
@@ -37,6 +38,8 @@ pub struct Ground {
     pub marks: Vec<MarkCard>,
     /// What a shot at each mark would take, for each usable set-up.
     pub shots: Vec<Shot>,
+    /// Loads, patches, tests, who is needed next.
+    pub account: GroundAccount,
     /// What a failed check or a bump put in doubt, while marks are still to be shot again or the laser is in doubt.
     pub suspects: Vec<SuspectCard>,
     /// Cuts and what is buried.
@@ -283,6 +286,7 @@ pub fn view(state: &State) -> Option<Ground> {
         set_ups: cards::set_ups(state),
         marks: cards::marks(state),
         shots: shots(state, site),
+        account: account::ground(state),
         cuts: cuts::card(state, false),
         suspects: cards::suspects(state)
             .into_iter()

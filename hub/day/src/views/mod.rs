@@ -3,6 +3,7 @@
 //! A view is a whole value. It holds moments, never ages, so that it changes only when something happened;
 //! the screen counts the ages itself, from heartbeats.
 
+pub mod account;
 pub mod call;
 mod cards;
 pub mod contour;

@@ -5,10 +5,13 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::Role;
+use crate::said::gravel;
 use crate::said::site::SiteDifference;
 use crate::said::turning::LevelsRun;
 use crate::state::State;
 use crate::time::Time;
+use crate::views::account::soil::TestStanding;
+use crate::views::account::{self, Account};
 use crate::views::coverage::{self, RunCoverage};
 use crate::views::ground::{MachineCard, MarkCard, ScreenCard, SetUpCard, SetUpState, SuspectCard};
 use crate::views::{cards, contour, cuts, cuts_owed};
@@ -45,6 +48,8 @@ pub struct Supervisor {
     pub questions: QuestionsCard,
     /// What of each run is not proven.
     pub coverage: Vec<RunCoverage>,
+    /// What the day costs, what was hauled, what is needed, who is needed.
+    pub account: Box<Account>,
     /// Lines of levels of the day: a point of one can be taken as a benchmark.
     pub levels: Vec<LevelsCard>,
     /// Cuts and what is buried, with what is for the engineer.
@@ -179,6 +184,25 @@ pub enum ExceptionKind {
         /// The ticket.
         ticket: cuts::TicketCard,
     },
+    /// The gravel orders do not cover what is needed.
+    GravelShort {
+        /// What is missing, in tons.
+        tons: f64,
+    },
+    /// A failed soil test proposes an undercut: confirm it on the engineer's word.
+    UndercutWaits {
+        /// The proposal's entry.
+        undercut: u64,
+        /// The mark whose test failed.
+        mark: String,
+    },
+    /// A soil test failed or is void, and nobody has tested again.
+    RetestOwed {
+        /// The mark.
+        mark: String,
+        /// It passed before and is void; else it failed.
+        void: bool,
+    },
     /// An operator asks for a look.
     LookAsked {
         /// Which machine.
@@ -263,6 +287,7 @@ pub fn view(state: &State) -> Option<Supervisor> {
             hits: state.slips.hits,
         },
         coverage: coverage::coverage(state),
+        account: Box::new(account::account(state)),
         levels: state
             .levels
             .iter()
@@ -341,7 +366,37 @@ fn exceptions(
         });
     }
     found.extend(cuts_owed::exceptions(state));
+    found.extend(of_account(state));
     found.sort_by_key(|exception| exception.since);
+    found
+}
+
+/// Gravel that is short, undercuts that wait, tests that are owed again.
+fn of_account(state: &State) -> Vec<Exception> {
+    let mut found = Vec::new();
+    let mut push = |since: Time, what: ExceptionKind| found.push(Exception { since, what });
+    if state.account.short_tons >= gravel::WORTH_SAYING
+        && let Some((since, _)) = state.account.orders.last()
+    {
+        let tons = state.account.short_tons;
+        push(*since, ExceptionKind::GravelShort { tons });
+    }
+    for (undercut, (since, proposed)) in &state.account.undercuts {
+        push(
+            *since,
+            ExceptionKind::UndercutWaits {
+                undercut: *undercut,
+                mark: proposed.mark.clone(),
+            },
+        );
+    }
+    for card in account::soil::tests(state) {
+        let void = card.standing == TestStanding::Void;
+        if !card.replaced && (void || card.standing == TestStanding::Fails) {
+            let mark = card.mark;
+            push(card.made_at, ExceptionKind::RetestOwed { mark, void });
+        }
+    }
     found
 }
 

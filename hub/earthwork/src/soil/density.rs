@@ -49,6 +49,7 @@ pub fn by_sand_cone(
 /// What the drawing asks of a compacted lift.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
+#[schema(as = DensityWanted)]
 pub struct Wanted {
     /// The laboratory's greatest dry density, in pounds per cubic foot.
     pub maximum_pcf: f64,
@@ -83,6 +84,7 @@ pub enum Moisture {
 
 /// A density test, judged.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[schema(as = DensityJudged)]
 pub struct Judged {
     /// Dry density, in pounds per cubic foot.
     pub dry_pcf: f64,

@@ -16,8 +16,6 @@ pub(super) const LATER: &[(&str, &str)] = &[
     ("confirm_stop", "entering the keep-out"),
     ("enter_keep_out", "entering the keep-out"),
     ("find_link", "entering the keep-out: the OUT that waited"),
-    ("haul_in", "loads"),
-    ("haul_out", "loads"),
     ("inspect", "inspections"),
     ("lose_link", "entering the keep-out: still IN"),
     (
@@ -25,14 +23,10 @@ pub(super) const LATER: &[(&str, &str)] = &[
         "entering the keep-out: the screen that may go",
     ),
     ("measure_diagonals", "laying out marks"),
-    ("note_plan", "notes"),
-    ("order_gravel", "gravel"),
     ("out_by_witness", "entering the keep-out"),
-    ("patch_gravel", "gravel"),
     ("ready_day", "start checks"),
     ("refuse_release", "entering the keep-out"),
     ("sign_day", "closing and signing the day"),
-    ("test_soil", "soil tests"),
     ("visit", "visitors"),
 ];
 

@@ -4,6 +4,7 @@
 //! |---|---|
 //! | how a value is taken out of the file, and how a fault gets its line | `fields`, `notes` |
 //! | benchmarks, lines, machines, rods, lasers, rules | `things` |
+//! | prices, factors, asked values | `prices` |
 //! | targets with their stack; their shapes | `targets`, `shapes` |
 //! | marks in the file, and from a table | `marks`, `marks_csv` |
 //! | faces, buried lines, tickets, whose rules hold | `cuts` |
@@ -18,6 +19,7 @@ mod form_target;
 mod marks;
 mod marks_csv;
 mod notes;
+mod prices;
 mod shapes;
 mod targets;
 mod things;
@@ -207,6 +209,7 @@ fn site(
         |fields| things::rules(notes, &fields),
     );
     let cuts = cuts::cuts(notes, top, &files);
+    let prices = prices::prices(notes, top, &machines, &targets);
     top.done(notes);
     Some(Site {
         name: name?,
@@ -220,6 +223,7 @@ fn site(
         rules: rules?,
         frame: frame?,
         cuts: cuts?,
+        prices,
     })
 }
 

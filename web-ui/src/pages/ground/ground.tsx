@@ -1,4 +1,4 @@
-/** The ground person's page: READ, LASER, MARKS. */
+/** The ground person's page: READ, LASER, MARKS, WORK. */
 import { useState } from "preact/hooks";
 import { Frame } from "../../parts/frame";
 import { MachineLine } from "../../parts/machine";
@@ -10,8 +10,9 @@ import { LaserPage } from "./laser";
 import { MarksPage } from "./marks";
 import { ReadPage } from "./read";
 import { WithPanel } from "./with";
+import { WorkPage } from "./work/work";
 
-type Tab = "read" | "laser" | "marks" | "board";
+type Tab = "read" | "laser" | "marks" | "work" | "board";
 
 /** `onBoard` is there when this phone is the supervisor's too. */
 export function GroundPage({ onBoard }: { onBoard?: (() => void) | undefined }) {
@@ -22,6 +23,7 @@ export function GroundPage({ onBoard }: { onBoard?: (() => void) | undefined }) 
     { id: "read", name: words.read },
     { id: "laser", name: words.laser },
     { id: "marks", name: words.marks },
+    { id: "work", name: words.account.work },
     ...(onBoard ? [{ id: "board", name: words.board }] : []),
   ];
   const turn = (id: string) => (id === "board" ? onBoard?.() : setTab(id as Tab));
@@ -47,6 +49,8 @@ export function GroundPage({ onBoard }: { onBoard?: (() => void) | undefined }) 
         />
       ) : tab === "laser" ? (
         <LaserPage />
+      ) : tab === "work" ? (
+        <WorkPage view={ground.value} />
       ) : (
         <MarksPage onChosen={() => setTab("read")} />
       )}

@@ -1,11 +1,14 @@
 /** CAN'T: what is in the way. */
 import { say } from "../../hub";
 import { Choice } from "../../parts/choice";
+import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
 import type { CantReason } from "../../wire";
 import { t } from "../../words";
 
 const REASONS: readonly CantReason[] = ["hard_ground", "water", "pipe", "line", "face", "other"];
+
+const WAITS = ["truck", "attachment", "broken", "parked"] as const;
 
 export function CantPanel({ onClose }: { onClose: () => void }) {
   const choose = (why: CantReason) => {
@@ -21,6 +24,24 @@ export function CantPanel({ onClose }: { onClose: () => void }) {
         onChoose={choose}
       />
       <p>{t().cantStops}</p>
+      <Choice
+        title={t().account.waitTitle}
+        options={WAITS.map((id) => ({ id, name: t().account.wait[id] }))}
+        onChoose={(cause) => {
+          void say({ kind: "say_waiting", cause });
+          onClose();
+        }}
+      />
+      <div class="row">
+        <Key
+          onPress={() => {
+            void say({ kind: "work_again" });
+            onClose();
+          }}
+        >
+          {t().account.again}
+        </Key>
+      </div>
     </Panel>
   );
 }

@@ -5,6 +5,7 @@ import { ago, feet, signed } from "../../show";
 import { language, now } from "../../state";
 import type { ExceptionKind, Supervisor } from "../../wire";
 import { t } from "../../words";
+import { UndercutPanel } from "./account/soil";
 import { cutsWords } from "./cuts_exceptions";
 import { DifferencePanel, LiftPanel, RulePanel } from "./panels";
 
@@ -31,6 +32,7 @@ export function Exceptions({ view }: { view: Supervisor }) {
       </ol>
       {open?.kind === "stopped" && <LiftPanel machine={open.machine} onClose={close} />}
       {open?.kind === "needs_ruling" && <RulePanel mark={open.mark} onClose={close} />}
+      {open?.kind === "undercut_waits" && <UndercutPanel undercut={open.undercut} onClose={close} />}
       {open?.kind === "site_changed" && view.site_change && (
         <DifferencePanel change={view.site_change} onClose={close} />
       )}
@@ -38,14 +40,15 @@ export function Exceptions({ view }: { view: Supervisor }) {
   );
 }
 
-/** Most exceptions need somebody on the ground; three can be settled here. */
+/** Most exceptions need somebody on the ground; four can be settled here. */
 function Act({ what, onOpen }: { what: ExceptionKind; onOpen: (what: ExceptionKind) => void }) {
   const words = t();
   const name = {
     stopped: words.lift,
     needs_ruling: words.rule,
     site_changed: words.showDifference,
-  }[what.kind as "stopped" | "needs_ruling" | "site_changed"];
+    undercut_waits: words.account.confirmUndercut,
+  }[what.kind as "stopped" | "needs_ruling" | "site_changed" | "undercut_waits"];
   if (!name) return null;
   const about = "machine" in what ? what.machine : "mark" in what ? what.mark : "";
   return (
@@ -92,6 +95,14 @@ function exceptionWords(what: ExceptionKind): string {
     case "paint_gone":
     case "ticket_waits":
       return cutsWords(what);
+    case "gravel_short":
+      return words.account.exceptions.gravel_short(what.tons.toFixed(1));
+    case "undercut_waits":
+      return words.account.exceptions.undercut_waits(what.mark);
+    case "retest_owed":
+      return what.void
+        ? words.account.exceptions.retest_void(what.mark)
+        : words.account.exceptions.retest_owed(what.mark);
     case "target_typed_apart":
       return words.exception.target_typed_apart(what.target, bothTyped(what.differs));
   }

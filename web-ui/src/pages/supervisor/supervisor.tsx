@@ -1,9 +1,10 @@
-/** The supervisor's page: NOW, LOG, CODES, TARGETS, FACES, SITE. */
+/** The supervisor's page: NOW, LOG, CODES, TARGETS, ACCOUNT, FACES, SITE. */
 import { useState } from "preact/hooks";
 import { Frame } from "../../parts/frame";
 import { unbroken } from "../../show";
 import { me, supervisor } from "../../state";
 import { t } from "../../words";
+import { AccountPage } from "./account/account";
 import { CodesPage } from "./codes";
 import { FacesPage } from "./faces";
 import { LogPage } from "./log";
@@ -11,7 +12,7 @@ import { NowPage } from "./now";
 import { SitePage } from "./site/site";
 import { TargetsPage } from "./targets";
 
-type Tab = "now" | "log" | "codes" | "targets" | "faces" | "site" | "ground";
+type Tab = "now" | "log" | "codes" | "targets" | "faces" | "account" | "site" | "ground";
 
 /** `onGround` is there when this phone is the ground person's too. */
 export function SupervisorPage({ onGround }: { onGround?: (() => void) | undefined }) {
@@ -25,6 +26,7 @@ export function SupervisorPage({ onGround }: { onGround?: (() => void) | undefin
     { id: "log", name: words.logTab },
     { id: "codes", name: words.codesTab },
     { id: "targets", name: words.targetsTab },
+    { id: "account", name: words.account.tab },
     ...(view && view.cuts.rules !== "" ? [{ id: "faces", name: words.cuts.tab }] : []),
     { id: "site", name: words.siteTab },
   ];
@@ -57,6 +59,8 @@ export function SupervisorPage({ onGround }: { onGround?: (() => void) | undefin
             setTab("site");
           }}
         />
+      ) : tab === "account" ? (
+        <AccountPage view={view} />
       ) : tab === "faces" ? (
         <FacesPage view={view} />
       ) : (

@@ -13,7 +13,7 @@ use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::refusal::Refusal;
 use crate::said::marks::PaintState;
-use crate::said::{blind, repeat, settle, suspect};
+use crate::said::{blind, repeat, settle, soil_test, suspect};
 use crate::state::{AskedReading, State, TakenReading};
 
 mod called;
@@ -249,9 +249,11 @@ pub(crate) fn take(
     let pair = blind::after_reading(state, by, when.made_at, &bodies);
     let settled = settle::after_reading(state, by, when.made_at, &bodies);
     let more = repeat::after_reading(state, &bodies);
+    let voided = soil_test::after_reading(state, &bodies);
     bodies.extend(pair);
     bodies.extend(settled);
     bodies.extend(more);
+    bodies.extend(voided);
     Ok(bodies)
 }
 

@@ -1,0 +1,154 @@
+//! Loads as counted and as ticketed, and how they agree with what was measured in the ground.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use earthwork::amount::CubicFeet;
+use earthwork::haul::{self, Hauled, Reconciled};
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+use crate::said::load::Way;
+use crate::state::State;
+use crate::time::Time;
+
+/// A load.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct LoadCard {
+    /// Its entry.
+    pub load: u64,
+    /// Which way.
+    pub way: Way,
+    /// What is in it.
+    pub material: String,
+    /// How many trucks alike.
+    pub trucks: u32,
+    /// Loose cubic yards.
+    pub loose_cy: Option<f64>,
+    /// Tons.
+    pub tons: Option<f64>,
+    /// The ticket's number.
+    pub ticket: Option<String>,
+    /// Who counted it.
+    pub by: String,
+    /// When.
+    pub at: Time,
+    /// It was counted by mistake.
+    pub taken_back: bool,
+}
+
+/// One material, one way.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct MaterialCard {
+    /// What.
+    pub material: String,
+    /// Which way.
+    pub way: Way,
+    /// Trucks.
+    pub trucks: u32,
+    /// Loose cubic yards, counted.
+    pub loose_cy: f64,
+    /// Tons, counted or by the tickets.
+    pub tons: f64,
+    /// Measured in the ground, in cubic yards.
+    pub bank_cy: Option<f64>,
+    /// The same, loose.
+    pub measured_loose_cy: Option<f64>,
+    /// Loads that the measured soil makes.
+    pub measured_loads: Option<u32>,
+    /// How counted, tickets and measured agree.
+    pub agree: Reconciled,
+}
+
+/// Every load of the day, newest first.
+pub(crate) fn loads(state: &State) -> Vec<LoadCard> {
+    let loads = state.account.loads.iter().rev();
+    loads
+        .map(|(entry, load)| {
+            let ticket = load.ticket.as_ref();
+            LoadCard {
+                load: *entry,
+                way: load.counted.way,
+                material: load.counted.material.clone(),
+                trucks: load.counted.trucks,
+                loose_cy: ticket
+                    .and_then(|ticket| ticket.loose_cy)
+                    .or(load.counted.loose_cy),
+                tons: ticket.and_then(|ticket| ticket.tons).or(load.counted.tons),
+                ticket: ticket.map(|ticket| ticket.ticket.clone()),
+                by: load.by.clone(),
+                at: load.at,
+                taken_back: load.taken_back,
+            }
+        })
+        .collect()
+}
+
+/// What can be tapped: the price list's materials, its gravel, and what was hauled before.
+pub(crate) fn names(state: &State) -> Vec<String> {
+    let prices = state.prices();
+    let listed = prices.into_iter().flat_map(|prices| {
+        let gravel = prices.gravel.iter().map(|gravel| gravel.name.clone());
+        let materials = prices.materials.iter().map(|one| one.name.clone());
+        materials.chain(gravel)
+    });
+    let hauled = state.account.loads.values();
+    let hauled = hauled.map(|load| load.counted.material.clone());
+    let mut seen = BTreeSet::new();
+    listed
+        .chain(hauled)
+        .filter(|name| seen.insert(name.to_lowercase()))
+        .collect()
+}
+
+/// Sums by material and way.
+pub(crate) fn materials(state: &State) -> Vec<MaterialCard> {
+    let mut sums: BTreeMap<(Way, String), (Hauled, f64)> = BTreeMap::new();
+    for load in state.account.loads.values().filter(|load| !load.taken_back) {
+        let key = (load.counted.way, load.counted.material.clone());
+        let (hauled, tons) = sums.entry(key).or_default();
+        let counted = CubicFeet::from_cubic_yards(load.counted.loose_cy.unwrap_or(0.0));
+        hauled.counted += counted;
+        hauled.loads += load.counted.trucks;
+        let mut weight = load.counted.tons;
+        if let Some(ticket) = &load.ticket {
+            hauled.with_ticket += load.counted.trucks;
+            weight = ticket.tons.or(weight);
+            if let Some(yards) = ticket.loose_cy {
+                hauled.tickets += CubicFeet::from_cubic_yards(yards);
+                hauled.counted_with_ticket += counted;
+            }
+        }
+        *tons += weight.unwrap_or(0.0);
+    }
+    for material in state.account.measured.keys() {
+        sums.entry((Way::Out, material.clone())).or_default();
+    }
+    sums.into_iter()
+        .map(|((way, material), (hauled, tons))| card(state, way, material, hauled, tons))
+        .collect()
+}
+
+fn card(state: &State, way: Way, material: String, mut hauled: Hauled, tons: f64) -> MaterialCard {
+    let prices = state.prices();
+    let measured = state.account.measured.get(&material);
+    let measured = measured.filter(|_| way == Way::Out);
+    let factors = prices.and_then(|prices| Some(prices.material(&material)?.factors));
+    let bank = measured.map(|measured| CubicFeet::from_cubic_yards(measured.bank_cy));
+    hauled.measured = bank.zip(factors).map(|(bank, factors)| factors.loose(bank));
+    let truck = prices.and_then(|prices| prices.truck.as_ref());
+    let loads = hauled
+        .measured
+        .zip(truck)
+        .and_then(|(loose, truck)| haul::loads(loose, truck, None).ok());
+    MaterialCard {
+        way,
+        trucks: hauled.loads,
+        loose_cy: hauled.counted.cubic_yards(),
+        tons,
+        bank_cy: bank.map(CubicFeet::cubic_yards),
+        measured_loose_cy: hauled.measured.map(CubicFeet::cubic_yards),
+        measured_loads: loads,
+        agree: haul::reconcile(&hauled),
+        material,
+    }
+}

@@ -1,0 +1,131 @@
+/** Soil tests, undercuts that wait, patches with their lifts, rock above the dig. */
+import { useState } from "preact/hooks";
+import { Key } from "../../../parts/keys";
+import { feet, signed, timeOfDay } from "../../../show";
+import { language } from "../../../state";
+import type { AccountView, TestCard, VoidCause } from "../../../wire";
+import { t } from "../../../words";
+import { WhyPanel } from "../panels";
+
+export function testWords(test: TestCard): string {
+  const words = t().account;
+  const { what } = test;
+  if (what.kind === "bearing")
+    return words.statedAsked(what.stated_psf.toFixed(0), (what.asked_psf ?? 0).toFixed(0));
+  return words.percentOf((test.percent ?? 0).toFixed(1), String(what.wanted?.least_percent ?? ""));
+}
+
+function voidWords(why: VoidCause): string {
+  const words = t().account;
+  if (why.kind === "moved") return words.voidMoved(signed(why.by));
+  return why.kind === "revised" ? words.voidRevised(why.target) : why.why;
+}
+
+export function Tests({ account }: { account: AccountView }) {
+  const words = t().account;
+  const [confirms, setConfirms] = useState<number | null>(null);
+  return (
+    <>
+      {account.tests.length === 0 && <p>{words.noTests}</p>}
+      <ul class="lines">
+        {account.tests.map((one) => (
+          <li key={one.test}>
+            <span>
+              <strong>
+                {one.mark} {words.standing[one.standing]}
+              </strong>{" "}
+              {testWords(one)} · {feet(one.elevation)} ft · {one.tester} · {timeOfDay(one.made_at)}
+              {one.void && ` · ${voidWords(one.void)}`}
+              {one.replaced && ` · ${words.replaced}`}
+            </span>
+          </li>
+        ))}
+        {account.undercuts.map((one) => (
+          <li key={`undercut ${one.undercut}`}>
+            <span>{words.undercutOf(one.mark, feet(one.depth), one.cy.toFixed(2), one.material)}</span>
+            <Key
+              kind="small"
+              label={`${words.confirmUndercut} ${one.mark}`}
+              onPress={() => setConfirms(one.undercut)}
+            >
+              {words.confirmUndercut}
+            </Key>
+          </li>
+        ))}
+      </ul>
+      {confirms !== null && <UndercutPanel undercut={confirms} onClose={() => setConfirms(null)} />}
+    </>
+  );
+}
+
+/** The engineer's word goes with it. */
+export function UndercutPanel({ undercut, onClose }: { undercut: number; onClose: () => void }) {
+  const words = t().account;
+  return (
+    <WhyPanel
+      title={words.confirmUndercut}
+      ask={words.undercutWhy}
+      act={words.confirmUndercut}
+      command={(why) => ({ kind: "confirm_undercut", undercut, why })}
+      onClose={onClose}
+    />
+  );
+}
+
+export function Patches({ account }: { account: AccountView }) {
+  const words = t().account;
+  return (
+    <>
+      {account.patches.length === 0 && <p>{words.noPatches}</p>}
+      <ul class="lines">
+        {account.patches.map((one) => (
+          <li key={one.patch}>
+            <span>
+              <strong>
+                {one.patch} {one.mark} {words.step[one.step]}
+              </strong>{" "}
+              {words.patchLine(
+                `${feet(one.length)} × ${feet(one.width)} × ${feet(one.depth)}`,
+                one.cy.toFixed(2),
+              )}{" "}
+              · {words.liftsOf(one.lifts, one.lifts_needed)}
+            </span>
+          </li>
+        ))}
+      </ul>
+      {account.lifts.length > 0 && (
+        <>
+          <h3>{words.lifts}</h3>
+          <ul class="lines">
+            {account.lifts.map((one) => (
+              <li key={`${one.at} ${one.on} ${one.lift}`}>
+                <span>
+                  {timeOfDay(one.at)} {words.liftLine(one.on, one.lift, feet(one.thickness), one.passes)} ·{" "}
+                  {words.damp[one.damp]}
+                  {one.too_thick && <strong> {words.thick}</strong>}
+                </span>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </>
+  );
+}
+
+export function Rock({ account }: { account: AccountView }) {
+  const words = t().account;
+  const { rock } = account;
+  if (rock.points.length === 0) return <p>{words.noRock}</p>;
+  const points = rock.points.map((one) => `${one.point} ${one.mark} ${feet(one.top)} ft ${one.what}`.trim());
+  return (
+    <>
+      {rock.cy == null ? (
+        <p>{language.value === "spanish" ? rock.why_spanish : rock.why_english}</p>
+      ) : (
+        <p class="told-line">{words.rockIs(rock.cy.toFixed(1), (rock.edge_doubt_cy ?? 0).toFixed(1))}</p>
+      )}
+      <p>{words.rockPoints(points.join("; "))}</p>
+    </>
+  );
+}
