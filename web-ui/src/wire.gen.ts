@@ -3148,7 +3148,7 @@ export interface components {
             /** @description How many triangles the surface has; none when the file is no surface. */
             triangles?: number | null;
             /** @description What was understood, in words. */
-            understood: string[];
+            understood: components["schemas"]["Understood"][];
             /** @description Whether it could be imported as it is. */
             usable: boolean;
         };
@@ -6959,6 +6959,13 @@ export interface components {
              * @description Its volume, in cubic feet.
              */
             volume_cf: number;
+        };
+        /** @description One thing that was understood. */
+        Understood: {
+            /** @description In English. */
+            english: string;
+            /** @description The same in Spanish. */
+            spanish: string;
         };
         /**
          * @description What happens when two shots leave the high side unsettled.

@@ -31,7 +31,7 @@ pub struct ImportPreview {
     /// Whether it could be imported as it is.
     pub usable: bool,
     /// What was understood, in words.
-    pub understood: Vec<String>,
+    pub understood: Vec<Understood>,
     /// What was not understood, or is wrong, with its line.
     pub not_understood: Vec<ImportRemark>,
     /// What may have happened to the numbers; never put right by itself.
@@ -42,6 +42,21 @@ pub struct ImportPreview {
     pub all_points: usize,
     /// How many triangles the surface has; none when the file is no surface.
     pub triangles: Option<usize>,
+}
+
+/// One thing that was understood.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct Understood {
+    /// In English.
+    pub english: String,
+    /// The same in Spanish.
+    pub spanish: String,
+}
+
+impl Understood {
+    fn new(english: String, spanish: String) -> Self {
+        Self { english, spanish }
+    }
 }
 
 /// A remark with its line.
@@ -106,7 +121,10 @@ pub fn preview(text: &str, surface: Option<&str>, frame: &Frame, lot: &[Point]) 
             match placed.surface(&survey) {
                 Ok(surface) => {
                     triangles = Some(surface.triangles());
-                    understood.push(format!("A surface of {} triangles.", surface.triangles()));
+                    understood.push(Understood::new(
+                        format!("A surface of {} triangles.", surface.triangles()),
+                        format!("Una superficie de {} triángulos.", surface.triangles()),
+                    ));
                 }
                 Err(wrong) if draws => not_understood.push(remark(wrong, true)),
                 // A list of points need not make a surface.
@@ -145,43 +163,58 @@ fn remark(from: Remark, wrong: bool) -> ImportRemark {
     }
 }
 
-fn understood(survey: &Survey, frame: &Frame) -> Vec<String> {
-    let unit = match survey.unit.unwrap_or(frame.unit) {
-        PlanUnit::Foot => "feet",
-        PlanUnit::SurveyFoot => "US survey feet",
-        PlanUnit::Metre => "metres",
+fn understood(survey: &Survey, frame: &Frame) -> Vec<Understood> {
+    let (unit, unidad) = match survey.unit.unwrap_or(frame.unit) {
+        PlanUnit::Foot => ("feet", "pies"),
+        PlanUnit::SurveyFoot => ("US survey feet", "pies de topografía (EE. UU.)"),
+        PlanUnit::Metre => ("metres", "metros"),
     };
-    let said = if survey.unit.is_some() {
-        "as the file says"
+    let (said, dicho) = if survey.unit.is_some() {
+        ("as the file says", "como dice el archivo")
     } else {
-        "as the site says; the file does not"
+        (
+            "as the site says; the file does not",
+            "como dice la obra; el archivo no lo dice",
+        )
     };
+    let all = survey.points.len();
     let high = survey.points.iter().filter(|one| one.elevation.is_some());
+    let high = high.count();
     let mut found = vec![
-        format!(
-            "{} points, {} of them with an elevation.",
-            survey.points.len(),
-            high.count()
+        Understood::new(
+            format!("{all} points, {high} of them with an elevation."),
+            format!("{all} puntos, {high} de ellos con cota."),
         ),
-        format!("Counted in {unit}, {said}."),
+        Understood::new(
+            format!("Counted in {unit}, {said}."),
+            format!("Contado en {unidad}, {dicho}."),
+        ),
     ];
     if let Some(name) = &survey.name {
-        found.push(format!("The surface “{name}”."));
+        found.push(Understood::new(
+            format!("The surface “{name}”."),
+            format!("La superficie «{name}»."),
+        ));
     }
     if frame.frame.is_some() {
-        found.push("Brought on to the site by the site's frame.".to_owned());
+        found.push(Understood::new(
+            "Brought on to the site by the site's frame.".to_owned(),
+            "Llevado a la obra por el marco de la obra.".to_owned(),
+        ));
     }
     let parts = [
-        (survey.breaklines.len(), "breaklines"),
-        (usize::from(survey.boundary.is_some()), "outer edge"),
-        (survey.holes.len(), "holes"),
+        (survey.breaklines.len(), "breaklines", "líneas de quiebre"),
+        (
+            usize::from(survey.boundary.is_some()),
+            "outer edge",
+            "contorno",
+        ),
+        (survey.holes.len(), "holes", "huecos"),
     ];
-    found.extend(
-        parts
-            .into_iter()
-            .filter(|(count, _)| *count > 0)
-            .map(|(count, what)| format!("{count} {what}.")),
-    );
+    let there = parts.into_iter().filter(|(count, ..)| *count > 0);
+    found.extend(there.map(|(count, english, spanish)| {
+        Understood::new(format!("{count} {english}."), format!("{count} {spanish}."))
+    }));
     found
 }
 

@@ -195,7 +195,11 @@ fn a_preview_names_what_was_understood_and_what_was_not() {
         (seen.usable, seen.all_points, seen.triangles),
         (true, 4, Some(2))
     );
-    assert!(seen.understood.iter().any(|one| one == "1 breaklines."));
+    assert!(
+        seen.understood
+            .iter()
+            .any(|one| one.english == "1 breaklines.")
+    );
     let seen = preview("id,x,y,z\nA,one,2,3\n", None, &feet(), &lot());
     assert!(!seen.usable);
     assert_eq!(seen.not_understood[0].line, 2);

@@ -95,7 +95,7 @@ function Understood({ got }: { got: ImportPreview }) {
       <h3>{words.understood}</h3>
       <ul>
         {got.understood.map((one) => (
-          <li key={one}>{one}</li>
+          <li key={one.english}>{said(one)}</li>
         ))}
       </ul>
       {got.not_understood.length > 0 && <h3>{words.notUnderstood}</h3>}
