@@ -25,6 +25,7 @@ mod targets;
 mod things;
 mod write;
 mod write_cuts;
+mod write_prices;
 mod write_target;
 mod written;
 

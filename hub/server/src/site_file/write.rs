@@ -11,6 +11,7 @@ use indexmap::IndexMap;
 use serde::Serialize;
 
 use super::write_cuts;
+use super::write_prices::prices;
 use super::write_target::target;
 use super::written::Written;
 
@@ -40,6 +41,7 @@ pub(super) fn site(site: &Site, nets: Nets<'_>) -> IndexMap<String, Written> {
         ("machine", list(site.machines.iter().map(machine).collect())),
         ("rod", list(site.rods.iter().map(rod).collect())),
         ("laser", list(site.lasers.iter().map(laser).collect())),
+        ("prices", site.prices.as_deref().map(prices)),
     ];
     let cuts = write_cuts::entries(&site.cuts, nets);
     match Written::table(things.into_iter().chain(cuts)) {
