@@ -107,10 +107,10 @@ test("a revised target withdraws the number until the operator has seen it", asy
   const board = all.board.page;
   await board.getByRole("button", { name: "TARGETS" }).click();
   await board.getByRole("button", { name: "REVISE PAD" }).click();
-  const panel = board.getByRole("dialog");
-  await panel.getByLabel("Elevation of top of slab, ft").fill("100.30");
-  await panel.getByLabel("Why? It goes into the log.").fill("engineer's sketch of this morning");
-  await panel.getByRole("button", { name: "REVISE" }).click();
+  await board.getByLabel("Elevation", { exact: true }).fill("100.30");
+  await board.getByRole("button", { name: "LOOK AT IT FIRST" }).click();
+  await board.getByLabel("Why? It goes into the log.").fill("engineer's sketch of this morning");
+  await board.getByRole("button", { name: "PUT IN FORCE" }).click();
   await expect(all.cab.page.getByText("NEW TARGET")).toBeVisible();
   await expect(call(all.cab.page, "DOWN 3")).toHaveCount(0);
   await expect(all.ground.page.getByText("TARGET CHANGED – REMOVED", { exact: true })).toBeVisible();

@@ -1,4 +1,4 @@
-/** The ground person's page: READ, LASER, MARKS, WORK. */
+/** The ground person's page: READ, LASER, MARKS, and from there WORK. More keys than these are too narrow for a glove. */
 import { useState } from "preact/hooks";
 import { Frame } from "../../parts/frame";
 import { MachineLine } from "../../parts/machine";
@@ -23,7 +23,6 @@ export function GroundPage({ onBoard }: { onBoard?: (() => void) | undefined }) 
     { id: "read", name: words.read },
     { id: "laser", name: words.laser },
     { id: "marks", name: words.marks },
-    { id: "work", name: words.account.work },
     ...(onBoard ? [{ id: "board", name: words.board }] : []),
   ];
   const turn = (id: string) => (id === "board" ? onBoard?.() : setTab(id as Tab));
@@ -31,7 +30,7 @@ export function GroundPage({ onBoard }: { onBoard?: (() => void) | undefined }) 
     <Frame
       title={me.value?.person ?? words.title}
       tabs={tabs}
-      tab={tab}
+      tab={tab === "work" ? "marks" : tab}
       onTab={turn}
       kind="ground"
       lead={
@@ -52,7 +51,7 @@ export function GroundPage({ onBoard }: { onBoard?: (() => void) | undefined }) 
       ) : tab === "work" ? (
         <WorkPage view={ground.value} />
       ) : (
-        <MarksPage onChosen={() => setTab("read")} />
+        <MarksPage onChosen={() => setTab("read")} onWork={() => setTab("work")} />
       )}
       {withWhat && <WithPanel onClose={() => setWith(false)} />}
     </Frame>

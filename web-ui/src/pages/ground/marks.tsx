@@ -13,7 +13,12 @@ import { PaintPanel, paintWords } from "./paint";
 import { PipesPanel } from "./pipes";
 import { SumsPanel } from "./sums";
 
-export function MarksPage({ onChosen }: { onChosen: () => void }) {
+interface MarksProps {
+  onChosen: () => void;
+  onWork: () => void;
+}
+
+export function MarksPage({ onChosen, onWork }: MarksProps) {
   const words = t();
   const [near, setNear] = useState(false);
   const [search, setSearch] = useState("");
@@ -49,6 +54,9 @@ export function MarksPage({ onChosen }: { onChosen: () => void }) {
         </Key>
         <Key kind="chip" onPress={() => setSums(true)}>
           {words.sumsKey}
+        </Key>
+        <Key kind="chip" onPress={onWork}>
+          {words.account.work}
         </Key>
         {cuts && cuts.faces.length > 0 && (
           <Key kind="chip" onPress={() => setOpen("face")}>
