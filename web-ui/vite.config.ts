@@ -1,4 +1,4 @@
-/** How the pages are built: one script, one stylesheet, one page; each with its gzip beside it. */
+/** How the pages are built: a script, the supervisor's script, one stylesheet, one page; each with its gzip beside it. */
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";

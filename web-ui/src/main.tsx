@@ -6,7 +6,7 @@ import { connect, whoAmI } from "./hub";
 import { GroundPage } from "./pages/ground/ground";
 import { codeIn, JoinPage } from "./pages/join/join";
 import { OperatorPage } from "./pages/operator/operator";
-import { SupervisorPage } from "./pages/supervisor/supervisor";
+import { fetchSupervisor, SupervisorLate } from "./pages/supervisor/late";
 import { VisitorPage } from "./pages/visitor/visitor";
 import { bye, me } from "./state";
 import { t } from "./words";
@@ -39,7 +39,7 @@ function App() {
   const ground = who.roles.includes("ground");
   const supervisor = who.roles.includes("supervisor");
   if (ground && supervisor) return <Both />;
-  if (supervisor) return <SupervisorPage />;
+  if (supervisor) return <SupervisorLate />;
   return ground ? <GroundPage /> : <VisitorPage />;
 }
 
@@ -47,7 +47,7 @@ function App() {
 function Both() {
   const [board, setBoard] = useState(false);
   return board ? (
-    <SupervisorPage onGround={() => setBoard(false)} />
+    <SupervisorLate onGround={() => setBoard(false)} />
   ) : (
     <GroundPage onBoard={() => setBoard(true)} />
   );
@@ -62,6 +62,10 @@ async function start(): Promise<void> {
   // Somebody may have come in by the form meanwhile.
   if (me.value == null && who !== undefined) me.value = who;
 }
+
+effect(() => {
+  if (me.value?.roles.includes("supervisor")) fetchSupervisor();
+});
 
 effect(() => {
   if (me.value && !codeIn(location.pathname)) connect();

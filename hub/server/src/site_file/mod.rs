@@ -16,6 +16,7 @@ mod draft;
 mod fields;
 mod form;
 mod form_target;
+mod form_things;
 mod marks;
 mod marks_csv;
 mod notes;

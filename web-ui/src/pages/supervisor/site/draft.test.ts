@@ -1,3 +1,4 @@
+/** What is typed becomes a draft: empty values go, plain numbers take feet. */
 import { describe, expect, it } from "vitest";
 import { at, cleaned, put, withFeet } from "./draft";
 

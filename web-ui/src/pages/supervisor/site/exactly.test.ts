@@ -1,3 +1,4 @@
+/** A length is written so that it is read as itself. */
 import { expect, it } from "vitest";
 import { FOOT } from "../../../grade";
 import { exactly } from "./exactly";

@@ -1,0 +1,314 @@
+//! The forms of everything but targets: marks, lines, benchmarks, machines, rods, lasers, rules, the frame.
+
+use super::form::{Field, FormOf, Takes, may, needed, sides, units, words};
+
+fn id() -> Field {
+    needed("id", "Name", "Nombre", Takes::Text)
+}
+
+fn note() -> Field {
+    may("note", "Note", "Nota", Takes::Text)
+}
+
+pub(super) fn mark() -> Vec<Field> {
+    vec![
+        id(),
+        may(
+            "target",
+            "Target",
+            "Rasante",
+            Takes::One { of: FormOf::Target },
+        ),
+        may(
+            "at",
+            "Place (or station below)",
+            "Lugar (o cadenamiento abajo)",
+            Takes::Point,
+        ),
+        may(
+            "station",
+            "Station along its target",
+            "Cadenamiento en su rasante",
+            Takes::Length,
+        ),
+        may(
+            "offset",
+            "Offset, right + left −",
+            "Desplazamiento, derecha + izquierda −",
+            Takes::Length,
+        ),
+        may(
+            "surface",
+            "Ground under the rod",
+            "Suelo bajo el estadal",
+            words(&[
+                ("trimmed", "trimmed or compacted", "recortado o compactado"),
+                ("tooth_marked", "marked by teeth", "marcado por dientes"),
+                ("hard_or_rock", "rock or cobbles", "roca o piedra"),
+            ]),
+        ),
+        note(),
+    ]
+}
+
+pub(super) fn line() -> Vec<Field> {
+    let kinds = words(&[
+        ("property", "property", "lindero"),
+        ("easement", "easement", "servidumbre"),
+        ("setback", "setback", "retiro"),
+        ("limit_of_work", "limit of work", "límite de obra"),
+    ]);
+    vec![
+        id(),
+        needed("kind", "Kind", "Clase", kinds),
+        needed(
+            "points",
+            "Corners in order",
+            "Esquinas en orden",
+            Takes::Points,
+        ),
+        needed(
+            "keep",
+            "Work stays on this side, looking along it",
+            "El trabajo queda de este lado, mirando a lo largo",
+            sides(),
+        ),
+        may(
+            "no_cross",
+            "Must not be crossed",
+            "No se cruza",
+            Takes::Flag,
+        ),
+        needed(
+            "doubt",
+            "Doubt of its place",
+            "Duda de su lugar",
+            Takes::Length,
+        ),
+        note(),
+    ]
+}
+
+pub(super) fn benchmark() -> Vec<Field> {
+    vec![
+        id(),
+        needed("elevation", "Elevation", "Cota", Takes::Length),
+        may("at", "Place", "Lugar", Takes::Point),
+        may(
+            "doubt",
+            "Doubt of its elevation",
+            "Duda de su cota",
+            Takes::Length,
+        ),
+        note(),
+    ]
+}
+
+pub(super) fn machine() -> Vec<Field> {
+    let shapes = words(&[
+        ("square", "square", "cuadrado"),
+        ("triangle", "triangle", "triángulo"),
+        ("circle", "circle", "círculo"),
+        ("diamond", "diamond", "rombo"),
+    ]);
+    vec![
+        id(),
+        needed(
+            "shape",
+            "Shape on the screens",
+            "Figura en las pantallas",
+            shapes,
+        ),
+        needed(
+            "reach_at_ground",
+            "Reach at ground",
+            "Alcance a nivel del suelo",
+            Takes::Length,
+        ),
+        needed("tail_radius", "Tail radius", "Radio de cola", Takes::Length),
+        needed(
+            "track_width",
+            "Width over the tracks",
+            "Ancho de orugas",
+            Takes::Length,
+        ),
+        may(
+            "works_on",
+            "Works on",
+            "Trabaja en",
+            Takes::Several { of: FormOf::Target },
+        ),
+        may(
+            "direction",
+            "Direction of work",
+            "Sentido del trabajo",
+            Takes::Text,
+        ),
+    ]
+}
+
+pub(super) fn rod() -> Vec<Field> {
+    let units = words(&[
+        (
+            "feet_hundredths",
+            "feet and hundredths",
+            "pies y centésimas",
+        ),
+        (
+            "feet_inches_eighths",
+            "feet, inches, eighths",
+            "pies, pulgadas, octavos",
+        ),
+        ("metres", "metres", "metros"),
+    ]);
+    vec![
+        id(),
+        needed("unit", "Marked in", "Marcado en", units),
+        needed("length", "Length", "Largo", Takes::Length),
+        may(
+            "joints",
+            "Joints, from the foot up",
+            "Juntas, desde el pie",
+            Takes::Lengths,
+        ),
+        may(
+            "bracket",
+            "Bracket, added to readings",
+            "Soporte, se suma a lo leído",
+            Takes::Length,
+        ),
+    ]
+}
+
+pub(super) fn rules() -> Vec<Field> {
+    let unsettled = words(&[
+        (
+            "trim",
+            "counts as high: trim it",
+            "cuenta como alto: se recorta",
+        ),
+        (
+            "ask_supervisor",
+            "the supervisor rules",
+            "decide el supervisor",
+        ),
+    ]);
+    let forms = vec![
+        needed(
+            "height",
+            "Height of one form",
+            "Altura de una cimbra",
+            Takes::Length,
+        ),
+        may(
+            "widths",
+            "Widths there are",
+            "Anchos que hay",
+            Takes::Lengths,
+        ),
+        may(
+            "filler",
+            "A filler makes up, either way",
+            "Un relleno compone, a cada lado",
+            Takes::Length,
+        ),
+    ];
+    vec![
+        may(
+            "check_good",
+            "A check is good up to",
+            "Una revisión es buena hasta",
+            Takes::Length,
+        ),
+        may(
+            "check_warn",
+            "and shot again up to",
+            "y se lee otra vez hasta",
+            Takes::Length,
+        ),
+        may(
+            "unsettled_high",
+            "Two shots, unsettled on the high side",
+            "Dos lecturas, en duda del lado alto",
+            unsettled,
+        ),
+        may(
+            "level_closure",
+            "Levels may miss by this × √set-ups",
+            "Una nivelación puede errar esto × √puestas",
+            Takes::Length,
+        ),
+        may(
+            "check_cost",
+            "One check costs",
+            "Una revisión cuesta",
+            Takes::Number,
+        ),
+        may(
+            "undetected_hour_cost",
+            "An hour on a moved laser costs",
+            "Una hora con el láser movido cuesta",
+            Takes::Number,
+        ),
+        may(
+            "hours_between_bumps",
+            "Hours between bumps",
+            "Horas entre golpes",
+            Takes::Number,
+        ),
+        may(
+            "forms",
+            "Forms at hand",
+            "Cimbra que hay",
+            Takes::Table { fields: forms },
+        ),
+    ]
+}
+
+pub(super) fn frame() -> Vec<Field> {
+    let pins = vec![
+        id(),
+        needed("east", "Plan east", "Este del plano", Takes::Number),
+        needed("north", "Plan north", "Norte del plano", Takes::Number),
+        needed("at", "Measured at", "Medido en", Takes::Point),
+    ];
+    vec![
+        needed("unit", "The plan counts in", "El plano cuenta en", units()),
+        needed(
+            "east",
+            "Plan east of the site's corner",
+            "Este del plano en la esquina",
+            Takes::Number,
+        ),
+        needed(
+            "north",
+            "Plan north of the site's corner",
+            "Norte del plano en la esquina",
+            Takes::Number,
+        ),
+        may(
+            "turn",
+            "Turn to the left, degrees",
+            "Giro a la izquierda, grados",
+            Takes::Number,
+        ),
+        may(
+            "pin",
+            "Pins that were found",
+            "Mojoneras encontradas",
+            Takes::Rows { fields: pins },
+        ),
+    ]
+}
+
+pub(super) fn laser() -> Vec<Field> {
+    vec![
+        id(),
+        may(
+            "doubt_per_100_ft",
+            "Doubt over 100 ft",
+            "Duda en 100 ft",
+            Takes::Length,
+        ),
+    ]
+}
