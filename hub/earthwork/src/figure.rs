@@ -40,6 +40,8 @@ pub enum Figure {
     Money,
     /// A scatter, in feet.
     Scatter,
+    /// A tolerance or a guard band, in feet.
+    Tolerance,
     /// How many.
     Count,
 }
@@ -60,6 +62,7 @@ impl Figure {
             Figure::Yards | Figure::Tons => (0.0, 1e7),
             Figure::Hours | Figure::Minutes => (0.0, 1e6),
             Figure::Scatter => (0.001, 2.0),
+            Figure::Tolerance => (0.0, 5.0),
             Figure::Count => (1.0, 10_000.0),
         }
     }
@@ -82,6 +85,7 @@ impl Figure {
             Figure::Minutes => "time in minutes",
             Figure::Money => "price",
             Figure::Scatter => "scatter in feet",
+            Figure::Tolerance => "tolerance in feet",
             Figure::Count => "number",
         }
     }
@@ -104,6 +108,7 @@ impl Figure {
             Figure::Minutes => "El tiempo en minutos",
             Figure::Money => "El precio",
             Figure::Scatter => "La dispersión en pies",
+            Figure::Tolerance => "La tolerancia en pies",
             Figure::Count => "El número",
         }
     }

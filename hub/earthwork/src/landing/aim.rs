@@ -153,6 +153,9 @@ pub fn advise(
     }
     let sd = can_be(Figure::Scatter, landing.sd_ft)?;
     can_be(Figure::Area, costs.spot_sf)?;
+    for limit in [tolerance.high, tolerance.low, guard] {
+        can_be(Figure::Tolerance, limit.feet())?;
+    }
     for money in [costs.gravel_cf, costs.shallow, costs.too_deep] {
         can_be(Figure::Money, money)?;
     }
@@ -241,6 +244,10 @@ mod tests {
         let wild = advise(&landing(0.0, 0.30), footing(), ft(2), &costs(96.0)).unwrap_err();
         assert!(wild.to_string().contains("0.30 ft"), "{wild}");
         assert!(advise(&landing(0.0, 0.05), footing(), ft(2), &costs(-1.0)).is_err());
+        // A limit that no footing has would make a curve that fills the memory.
+        let endless = Tolerance::new(ft(10_000_000_000), ft(20)).unwrap();
+        let error = advise(&landing(0.0, 0.05), endless, ft(2), &costs(96.0)).unwrap_err();
+        assert!(error.to_string().contains("tolerance"), "{error}");
     }
 
     proptest! {
