@@ -96,6 +96,16 @@ pub enum Outcome {
         /// The device.
         device: String,
     },
+    /// Somebody is in.
+    Entered {
+        /// The operator had agreed; without it: get out, get his eyes.
+        confirmed: bool,
+    },
+    /// Not released: somebody may be in.
+    StillIn {
+        /// Who.
+        people: Vec<String>,
+    },
 }
 
 impl Answer {
@@ -123,6 +133,12 @@ impl Answer {
         let said = match &entry.body {
             Body::Joined(b) => Outcome::Joined {
                 device: b.device.clone(),
+            },
+            Body::PersonIn(b) => Outcome::Entered {
+                confirmed: b.confirmed,
+            },
+            Body::ReleaseRefused(b) => Outcome::StillIn {
+                people: b.people.clone(),
             },
             Body::LaserSetUp(b) => Outcome::SetUp {
                 set_up: b.set_up.clone(),

@@ -57,6 +57,17 @@ pub fn apply(state: &mut State, entry: &Entry) {
         Body::Ruled(b) => said::rule::apply_ruled(state, b),
         Body::MachinePlaced(b) => said::machine::apply_placed(state, entry, b),
         Body::MachineMoved(b) => said::machine::apply_moved(state, b),
+        Body::EntryAsked(_)
+        | Body::AskRepeated(_)
+        | Body::AskWithdrawn(_)
+        | Body::EntryDelayed(_)
+        | Body::EntryRefused(_)
+        | Body::BucketIsDown(_)
+        | Body::PersonIn(_)
+        | Body::PersonOut(_)
+        | Body::ReleaseRefused(_)
+        | Body::Released(_)
+        | Body::LinkNoticed(_) => said::way_in::apply(state, entry),
         Body::FaceInspected(b) => said::face_inspect::apply_inspected(state, entry, b),
         Body::SoilRetyped(b) => said::face_design::apply_retyped(state, b),
         Body::FaceRevised(b) => said::face_design::apply_revised(state, b),

@@ -206,4 +206,26 @@ pub enum Command {
     DigPothole(said::pothole::DigPothole),
     /// A supervisor lets work go on where something holds it back.
     AllowDig(said::allow_dig::AllowDig),
+    /// Somebody asks to come in to a machine's keep-out.
+    AskIn(said::way_in::ask::AskIn),
+    /// The ask is taken back.
+    WithdrawAsk(said::way_in::ask::WithdrawAsk),
+    /// The operator has held BUCKET DOWN.
+    BucketDown(said::way_in::answer::BucketDown),
+    /// The operator says WAIT.
+    SayWait(said::way_in::answer::SayWait),
+    /// The operator says no.
+    RefuseEntry(said::way_in::answer::RefuseEntry),
+    /// Somebody goes in.
+    GoIn(said::way_in::enter::GoIn),
+    /// Somebody is out.
+    ComeOut(said::way_in::enter::ComeOut),
+    /// Somebody else has seen a person out.
+    OutByWitness(said::way_in::enter::OutByWitness),
+    /// The operator releases the machine.
+    Release(said::way_in::answer::Release),
+    /// A phone's link is lost, or back.
+    NoticeLink(said::way_in::notice::NoticeLink),
+    /// The hub was started again.
+    NoticeRestart(said::way_in::notice::NoticeRestart),
 }

@@ -97,6 +97,17 @@ pub fn decide(state: &State, asked: &Asked, now: Time) -> Result<Vec<Body>, Refu
         Command::SetPrices(c) => said::prices::set(state, c),
         Command::SayWaiting(c) => said::waiting::wait(state, by, c),
         Command::WorkAgain(c) => said::waiting::again(state, by, c),
+        Command::AskIn(c) => said::way_in::ask::ask(state, by, c),
+        Command::WithdrawAsk(c) => said::way_in::ask::withdraw(state, by, c),
+        Command::BucketDown(c) => said::way_in::answer::bucket_down(state, by, c, when),
+        Command::SayWait(c) => said::way_in::answer::wait(state, by, c),
+        Command::RefuseEntry(c) => said::way_in::answer::refuse(state, by, c),
+        Command::GoIn(c) => said::way_in::enter::go_in(state, by, c),
+        Command::ComeOut(c) => said::way_in::enter::come_out(state, by, c),
+        Command::OutByWitness(c) => said::way_in::enter::by_witness(state, by, c),
+        Command::Release(c) => said::way_in::answer::release(state, by, c, when),
+        Command::NoticeLink(c) => Ok(said::way_in::notice::link(state, c)),
+        Command::NoticeRestart(_) => Ok(said::way_in::notice::restart(state)),
     }
 }
 
@@ -104,12 +115,14 @@ pub fn decide(state: &State, asked: &Asked, now: Time) -> Result<Vec<Body>, Refu
 pub fn next_deadline(state: &State) -> Option<Time> {
     let call = said::call::next_deadline(state);
     let check = said::check_due::next_deadline(state);
-    [call, check].into_iter().flatten().min()
+    let ask = said::way_in::notice::next_deadline(state);
+    [call, check, ask].into_iter().flatten().min()
 }
 
 /// What has ended by itself.
 pub fn on_deadline(state: &State, now: Time) -> Vec<Body> {
     let mut bodies = said::call::on_deadline(state, now);
     bodies.extend(said::check_due::on_deadline(state, now));
+    bodies.extend(said::way_in::notice::on_deadline(state, now));
     bodies
 }

@@ -6,6 +6,7 @@ use utoipa::ToSchema;
 use crate::asked::By;
 use crate::said;
 use crate::time::Time;
+use crate::way_in;
 
 /// One line of the log. `prev` and `hash` belong to the chain and are kept beside it.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -186,4 +187,26 @@ pub enum Body {
     PotholeDug(said::pothole::PotholeDug),
     /// Work was let go on where something held it back.
     DigAllowed(said::allow_dig::DigAllowed),
+    /// Somebody asked to come in.
+    EntryAsked(way_in::step::EntryAsked),
+    /// It was asked again, louder.
+    AskRepeated(way_in::step::AskRepeated),
+    /// The ask was taken back.
+    AskWithdrawn(way_in::step::AskWithdrawn),
+    /// The operator said WAIT.
+    EntryDelayed(way_in::step::EntryDelayed),
+    /// The operator said no.
+    EntryRefused(way_in::step::EntryRefused),
+    /// The operator held BUCKET DOWN.
+    BucketIsDown(way_in::step::BucketIsDown),
+    /// Somebody went in.
+    PersonIn(way_in::step::PersonIn),
+    /// Somebody is out.
+    PersonOut(way_in::step::PersonOut),
+    /// A release was refused: somebody may be in.
+    ReleaseRefused(way_in::step::ReleaseRefused),
+    /// The operator released the machine.
+    Released(way_in::step::Released),
+    /// The link of somebody who asks or is in was lost, or came back.
+    LinkNoticed(way_in::step::LinkNoticed),
 }

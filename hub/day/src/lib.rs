@@ -42,6 +42,7 @@ pub mod state;
 pub mod tell;
 pub mod time;
 pub mod views;
+pub mod way_in;
 
 pub use apply::{answered, apply};
 pub use decide::{decide, next_deadline, on_deadline};

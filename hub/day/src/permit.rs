@@ -10,7 +10,9 @@ pub fn roles(command: &Command) -> &'static [Role] {
         Command::OpenDay(_)
         | Command::ReadSite(_)
         | Command::Join(_)
-        | Command::NoticeScreen(_) => &[Hub],
+        | Command::NoticeScreen(_)
+        | Command::NoticeLink(_)
+        | Command::NoticeRestart(_) => &[Hub],
         Command::ConfirmSite(_)
         | Command::RemovePhone(_)
         | Command::RenewCodes(_)
@@ -53,7 +55,11 @@ pub fn roles(command: &Command) -> &'static [Role] {
         | Command::RetypeSoil(_)
         | Command::ReadPins(_)
         | Command::DigPothole(_)
-        | Command::SawNod(_) => &[Ground, Supervisor],
+        | Command::SawNod(_)
+        | Command::AskIn(_)
+        | Command::WithdrawAsk(_)
+        | Command::GoIn(_)
+        | Command::ComeOut(_) => &[Ground, Supervisor],
         Command::SayBumped(_)
         | Command::CountLoad(_)
         | Command::AddTicket(_)
@@ -65,14 +71,19 @@ pub fn roles(command: &Command) -> &'static [Role] {
         | Command::SeeAtFace(_)
         | Command::SeeSlough(_)
         | Command::SayPaint(_)
-        | Command::SayMoved(_) => &[Ground, Operator, Supervisor],
+        | Command::SayMoved(_)
+        | Command::OutByWitness(_) => &[Ground, Operator, Supervisor],
         Command::GotIt(_)
         | Command::CheckMe(_)
         | Command::SayCant(_)
         | Command::Delivered(_)
         | Command::Shown(_)
         | Command::LeaveFace(_)
-        | Command::SeeTarget(_) => &[Operator],
+        | Command::SeeTarget(_)
+        | Command::BucketDown(_)
+        | Command::SayWait(_)
+        | Command::RefuseEntry(_)
+        | Command::Release(_) => &[Operator],
         Command::ChangeScreen(_) | Command::StopAll(_) => &[Ground, Operator, Supervisor, Visitor],
     }
 }

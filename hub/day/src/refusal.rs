@@ -234,6 +234,57 @@ pub enum Refusal {
         /// Its first and last day.
         days: String,
     },
+    /// A visit whose name no phone gives.
+    #[error("That visit has no proper name. Open the page again and ask anew.")]
+    BadVisit,
+    /// The same person is in already.
+    #[error("{person} is in at {machine} already. Press I AM OUT first.")]
+    AlreadyIn {
+        /// Who.
+        person: String,
+        /// Where.
+        machine: String,
+    },
+    /// Whoever is in can't take the ask back.
+    #[error("You are in. Press I AM OUT when you are out.")]
+    SayOutInstead,
+    /// Nobody waits for this answer.
+    #[error("Nobody waits for that answer any more. Look at the list.")]
+    NotAsked,
+    /// Nobody is in there under that visit.
+    #[error("Nobody is in at {machine} on that visit. Look at the list.")]
+    NotIn {
+        /// Where.
+        machine: String,
+    },
+    /// Somebody else's visit.
+    #[error("That is {person}'s visit. Who has seen {person} out says so as a witness.")]
+    NotYourVisit {
+        /// Whose.
+        person: String,
+    },
+    /// Not a witness.
+    #[error(
+        "A witness is somebody else, and not this machine's own operator. Ask another person to look."
+    )]
+    NoWitness,
+    /// Somebody asks to come in.
+    #[error("{person} asks to come in. Answer first: BUCKET DOWN, WAIT or NO.")]
+    AnswerFirst {
+        /// Who.
+        person: String,
+    },
+    /// The press was on its way for too long to be about now.
+    #[error("That press came too late to count. Hold it again.")]
+    PressedTooLate,
+    /// A stop is not lifted while somebody may be in.
+    #[error("{} in at {machine}. Everybody comes out first; then lift the stop.", are(.people))]
+    PeopleIn {
+        /// Where.
+        machine: String,
+        /// Who.
+        people: Vec<String>,
+    },
     /// The reading to correct is unknown.
     #[error("The reading to correct is not in this day's log. Take a new one.")]
     NoSuchReading,
@@ -307,6 +358,11 @@ impl std::fmt::Display for Thing {
             Self::Ticket => "ticket",
         })
     }
+}
+
+fn are(people: &[String]) -> String {
+    let verb = if people.len() == 1 { "is" } else { "are" };
+    format!("{} {verb}", people.join(", "))
 }
 
 fn who(roles: &[Role], machine: Option<&str>) -> String {

@@ -132,8 +132,47 @@ pub(crate) fn spanish(refusal: &Refusal) -> String {
         Refusal::NotThatQuestion => {
             "Esa pregunta era de otra marca. Mande la lectura otra vez.".into()
         }
+        Refusal::BadVisit
+        | Refusal::AlreadyIn { .. }
+        | Refusal::SayOutInstead
+        | Refusal::NotAsked
+        | Refusal::NotIn { .. }
+        | Refusal::NotYourVisit { .. }
+        | Refusal::NoWitness
+        | Refusal::AnswerFirst { .. }
+        | Refusal::PressedTooLate
+        | Refusal::PeopleIn { .. } => of_the_way_in(refusal),
         Refusal::NoSuchReading => {
             "La lectura que quiere corregir no está en el registro de hoy. Tome una nueva.".into()
         }
+    }
+}
+
+fn of_the_way_in(refusal: &Refusal) -> String {
+    match refusal {
+        Refusal::AlreadyIn { person, machine } => {
+            format!("{person} ya está adentro en {machine}. Primero apriete YA SALÍ.")
+        }
+        Refusal::SayOutInstead => "Usted está adentro. Apriete YA SALÍ cuando haya salido.".into(),
+        Refusal::NotAsked => "Nadie espera ya esa respuesta. Mire la lista.".into(),
+        Refusal::NotIn { machine } => {
+            format!("Nadie está adentro en {machine} con esa entrada. Mire la lista.")
+        }
+        Refusal::NotYourVisit { person } => {
+            format!("Esa entrada es de {person}. Quien vio salir a {person} lo dice como testigo.")
+        }
+        Refusal::NoWitness => {
+            "Testigo es otra persona, y no el operador de esta máquina. Pida a otro que mire."
+                .into()
+        }
+        Refusal::AnswerFirst { person } => {
+            format!("{person} pide entrar. Conteste primero: CUCHARÓN ABAJO, ESPERE o NO.")
+        }
+        Refusal::PressedTooLate => "Llegó demasiado tarde y no cuenta. Mantenga otra vez.".into(),
+        Refusal::PeopleIn { machine, people } => format!(
+            "Adentro en {machine}: {}. Primero salen todos; después se levanta el alto.",
+            people.join(", ")
+        ),
+        _ => "Esa entrada no tiene nombre válido. Abra la página otra vez y pida de nuevo.".into(),
     }
 }

@@ -24,6 +24,7 @@ use crate::site::Site;
 use crate::time::Time;
 use crate::views::call::CallState;
 use crate::views::ground::{CantCard, PlaceCard, StopCard};
+use crate::way_in::WayIn;
 
 mod set_up;
 
@@ -83,6 +84,9 @@ pub struct State {
     /// What the job owes and needs.
     #[serde(default)]
     pub account: Account,
+    /// Who has asked to come in to a keep-out, who is in, whose bucket is held down. Outlives the day.
+    #[serde(default)]
+    pub way_in: WayIn,
     /// Answers of this day, by device, then key.
     pub answers: BTreeMap<String, BTreeMap<String, Answer>>,
 }

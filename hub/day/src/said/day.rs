@@ -54,6 +54,7 @@ pub(crate) fn apply_opened(state: &mut State, entry: &Entry, body: &DayOpened) {
     state.aims.clear();
     state.answers.clear();
     state.cuts.new_day();
+    state.way_in.new_day(entry.at);
     for cab in state.cabs.values_mut() {
         // A stop outlives the day: nothing but a supervisor's word lifts it.
         *cab = Cab {

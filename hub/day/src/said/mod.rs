@@ -44,3 +44,4 @@ pub mod touched;
 pub mod turning;
 pub mod undercut;
 pub mod waiting;
+pub mod way_in;

@@ -77,12 +77,22 @@ pub(crate) fn lift(state: &State, asked: &LiftStop) -> Result<Vec<Body>, Refusal
             name: machine.clone(),
         });
     }
+    let asked_for = |machine: &String| asked.machine.as_ref().is_none_or(|only| only == machine);
+    for (machine, gate) in state.way_in.gates() {
+        let people = gate.may_be_in();
+        if asked_for(machine) && !people.is_empty() {
+            return Err(Refusal::PeopleIn {
+                machine: machine.clone(),
+                people,
+            });
+        }
+    }
     let machines: Vec<String> = state
         .cabs
         .iter()
         .filter(|(_, cab)| cab.stop.is_some())
         .map(|(machine, _)| machine.clone())
-        .filter(|machine| asked.machine.as_ref().is_none_or(|only| only == machine))
+        .filter(asked_for)
         .collect();
     if machines.is_empty() {
         return Ok(vec![]);

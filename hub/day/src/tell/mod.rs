@@ -3,6 +3,7 @@
 use earthwork::length::{Form, Length};
 
 use crate::entry::{Body, Entry};
+use crate::said;
 use crate::said::change::{SiteChanged, SiteThing};
 use crate::said::prove::{Differs, TargetTyped};
 use crate::said::receipt::ScreenNotice;
@@ -15,6 +16,7 @@ mod laser;
 mod marks;
 mod proving;
 mod reading;
+mod way_in;
 
 /// A sentence in both languages, and what it is about.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -144,7 +146,10 @@ pub fn tell(entry: &Entry) -> Told {
         Body::ReadingTaken(b) => reading::taken(&b.reading, b.spot),
         Body::ReadingAsked(b) => reading::asked(&b.reading, &b.question),
         Body::ReadingLate(b) => reading::late(&b.reading, &b.why),
-        other => of_account_or_call(other),
+        other => match said::way_in::step(other) {
+            Some(step) => way_in::tell(&step),
+            None => of_account_or_call(other),
+        },
     }
 }
 

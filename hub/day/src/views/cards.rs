@@ -4,10 +4,10 @@ use crate::said::check_due;
 use crate::said::reading::Judged;
 use crate::said::suspect::SuspectMark;
 use crate::state::{Cab, Screen, SetUp, State};
-use crate::views::call;
 use crate::views::ground::{
     DueCard, MachineCard, MarkCard, ScreenCard, SetUpCard, SetUpState, SuspectCard,
 };
+use crate::views::{call, way_in};
 use earthwork::keep_out::keep_out_radius;
 
 /// One card for each machine of the site.
@@ -34,6 +34,7 @@ pub(crate) fn machines(state: &State) -> Vec<MachineCard> {
                 cant: cab.cant.clone(),
                 place: cab.place.clone(),
                 keep_out: keep_out_radius(&machine.reach),
+                way_in: way_in::card(&state.way_in.gate(&machine.id)),
             }
         })
         .collect()

@@ -21,6 +21,7 @@ use crate::views::account::{self, GroundAccount};
 use crate::views::call::CallView;
 use crate::views::cards;
 use crate::views::cuts::{self, CutsCard};
+use crate::views::way_in::WayInCard;
 
 /// What the ground phones show; the same for all of them.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -73,6 +74,8 @@ pub struct MachineCard {
     pub place: Option<PlaceCard>,
     /// Its keep-out radius.
     pub keep_out: Length,
+    /// Who asks to come in and who is in.
+    pub way_in: WayInCard,
 }
 
 /// Whether anyone can see what is called.

@@ -15,3 +15,4 @@ pub mod operator;
 pub mod pocket;
 pub mod sheet;
 pub mod supervisor;
+pub mod way_in;

@@ -13,6 +13,8 @@ use crate::state::{Cab, Call, State};
 use crate::time::Time;
 use crate::views::call::{self, CallState, CallView, Ending};
 use crate::views::ground::SetUpState;
+use crate::views::way_in::{self, WayInCard};
+use crate::way_in::Phase;
 
 /// A buried line this near to where a machine digs stands on its screen (common practice).
 const NEAR_BAND: Length = Length::from_hundredths_of_a_foot(1_500);
@@ -43,6 +45,8 @@ pub struct Operator {
     pub faces_left: Vec<FaceStrip>,
     /// Stretches near by that are dug by hand.
     pub hand_dig: Vec<Crossing>,
+    /// Who asks to come in and who is in.
+    pub way_in: WayInCard,
 }
 
 /// A face that was left.
@@ -86,6 +90,8 @@ pub enum CabScreen {
         /// Since when.
         since: Time,
     },
+    /// Somebody asks to come in, or is in: stand still, bucket down. See `way_in`.
+    WayIn,
     /// The laser is in doubt: the number is withdrawn.
     Pause {
         /// Which set-up.
@@ -135,6 +141,7 @@ pub fn view(state: &State, machine: &str) -> Option<Operator> {
         .filter_map(|id| site.target(id))
         .map(|target| target.name.clone())
         .collect();
+    let gate = state.way_in.gate(machine);
     Some(Operator {
         site: site.name.clone(),
         day: state.day.as_ref()?.id.clone(),
@@ -143,15 +150,17 @@ pub fn view(state: &State, machine: &str) -> Option<Operator> {
         works_on,
         direction: here.direction.clone(),
         device: cab.device.clone(),
-        screen: screen(state, machine, cab),
+        screen: screen(state, machine, cab, gate.phase()),
         look_asked_at: cab.look_asked_at,
         faces_left: faces_left(state, site),
         hand_dig: hand_dig(state, here, cab),
+        way_in: way_in::card(&gate),
     })
 }
 
-/// The gravest thing first: a stop hides a pause, a pause hides a call.
-fn screen(state: &State, machine: &str, cab: &Cab) -> CabScreen {
+/// The gravest thing first: a stop hides who is in, that hides a face to leave, that hides who asks to come in (and stays
+/// out meanwhile), then a pause, then a call.
+fn screen(state: &State, machine: &str, cab: &Cab, phase: Phase) -> CabScreen {
     if let Some(stop) = &cab.stop {
         return CabScreen::Stop {
             by: stop.by.clone(),
@@ -160,8 +169,14 @@ fn screen(state: &State, machine: &str, cab: &Cab) -> CabScreen {
             all: stop.all,
         };
     }
+    if !matches!(phase, Phase::Working | Phase::Asked) {
+        return CabScreen::WayIn;
+    }
     if let Some(leave) = leave_face(state, machine) {
         return leave;
+    }
+    if phase == Phase::Asked {
+        return CabScreen::WayIn;
     }
     if let Some((set_up, since)) = &cab.paused
         && let Some(SetUpState::InDoubt { why, .. }) =

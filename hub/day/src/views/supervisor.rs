@@ -14,7 +14,9 @@ use crate::views::account::soil::TestStanding;
 use crate::views::account::{self, Account};
 use crate::views::coverage::{self, RunCoverage};
 use crate::views::ground::{MachineCard, MarkCard, ScreenCard, SetUpCard, SetUpState, SuspectCard};
-use crate::views::{cards, contour, cuts, cuts_owed};
+use crate::views::way_in::InsideCard;
+use crate::views::{cards, contour, cuts, cuts_owed, way_in};
+use crate::way_in::Stage;
 
 /// What the supervisor's page shows.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -50,6 +52,8 @@ pub struct Supervisor {
     pub coverage: Vec<RunCoverage>,
     /// What the day costs, what was hauled, what is needed, who is needed.
     pub account: Box<Account>,
+    /// Who may be within a keep-out, machine by machine.
+    pub inside: Vec<InsideCard>,
     /// Lines of levels of the day: a point of one can be taken as a benchmark.
     pub levels: Vec<LevelsCard>,
     /// Cuts and what is buried, with what is for the engineer.
@@ -203,6 +207,29 @@ pub enum ExceptionKind {
         /// It passed before and is void; else it failed.
         void: bool,
     },
+    /// Somebody went in without the operator's answer: get them out, get his eyes.
+    UnconfirmedEntry {
+        /// Which machine.
+        machine: String,
+        /// Who.
+        person: String,
+    },
+    /// Somebody who is in has no link: look, and say OUT as a witness when you have seen it.
+    InWithoutLink {
+        /// Which machine.
+        machine: String,
+        /// Who.
+        person: String,
+        /// The visit.
+        visit: String,
+    },
+    /// Nobody in the cab has answered somebody who asks to come in.
+    EntryNotAnswered {
+        /// Which machine.
+        machine: String,
+        /// Who.
+        person: String,
+    },
     /// An operator asks for a look.
     LookAsked {
         /// Which machine.
@@ -288,6 +315,7 @@ pub fn view(state: &State) -> Option<Supervisor> {
         },
         coverage: coverage::coverage(state),
         account: Box::new(account::account(state)),
+        inside: way_in::inside(state),
         levels: state
             .levels
             .iter()
@@ -444,6 +472,34 @@ fn of_machine(state: &State, card: &MachineCard) -> Vec<Exception> {
                 target: must.target.clone(),
             },
         );
+    }
+    for one in &card.way_in.people {
+        let (machine, person) = (machine.clone(), one.person.clone());
+        if one.stage == Stage::Unconfirmed {
+            push(
+                one.since,
+                ExceptionKind::UnconfirmedEntry {
+                    machine: machine.clone(),
+                    person: person.clone(),
+                },
+            );
+        }
+        if let (Some(since), true) = (one.lost, one.stage.may_be_in()) {
+            push(
+                since,
+                ExceptionKind::InWithoutLink {
+                    machine: machine.clone(),
+                    person: person.clone(),
+                    visit: one.visit.clone(),
+                },
+            );
+        }
+        if one.not_answered {
+            push(
+                one.since,
+                ExceptionKind::EntryNotAnswered { machine, person },
+            );
+        }
     }
     if let Some(since) = card.look_asked_at {
         push(

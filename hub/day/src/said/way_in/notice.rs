@@ -1,0 +1,40 @@
+//! What the hub notices by itself: a phone's link, its own new start, an ask that nobody has answered.
+
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+use super::entered;
+use crate::entry::Body;
+use crate::state::State;
+use crate::time::Time;
+
+/// The hub notices that the link of a phone is lost, or back.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct NoticeLink {
+    /// Which phone.
+    pub device: String,
+    /// Lost; else back.
+    pub lost: bool,
+}
+
+/// The hub was started again.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct NoticeRestart {}
+
+pub(crate) fn link(state: &State, asked: &NoticeLink) -> Vec<Body> {
+    entered(state.way_in.link(&asked.device, asked.lost))
+}
+
+pub(crate) fn restart(state: &State) -> Vec<Body> {
+    entered(state.way_in.restarted())
+}
+
+pub(crate) fn next_deadline(state: &State) -> Option<Time> {
+    state.way_in.next_deadline()
+}
+
+pub(crate) fn on_deadline(state: &State, now: Time) -> Vec<Body> {
+    entered(state.way_in.on_deadline(now))
+}

@@ -1,0 +1,89 @@
+//! The way into one machine's keep-out as every screen shows it: who asks, who is in, whose link is gone.
+
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+use crate::state::State;
+use crate::time::Time;
+use crate::way_in::gate::Down;
+use crate::way_in::{Gate, Phase, Stage, Visit};
+
+/// One machine's keep-out.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct WayInCard {
+    /// What the cab has to show; anything but `working` is STOP.
+    pub phase: Phase,
+    /// Who holds the bucket down, and since when.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub down: Option<Down>,
+    /// Who asks, was answered, or is in: longest first. Nobody here does not mean that nobody is there.
+    pub people: Vec<VisitCard>,
+}
+
+/// One person at one machine.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct VisitCard {
+    /// The visit, for the presses about it.
+    pub visit: String,
+    /// Who.
+    pub person: String,
+    /// On which phone.
+    pub device: String,
+    /// Where to, when it is a mark.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub mark: Option<String>,
+    /// Where it stands.
+    pub stage: Stage,
+    /// Since when.
+    pub since: Time,
+    /// Nobody has answered in time.
+    pub not_answered: bool,
+    /// Since when the phone's link is gone.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub lost: Option<Time>,
+}
+
+/// A machine's keep-out with somebody in, for the supervisor: also of a machine that the site has no more.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct InsideCard {
+    /// The machine.
+    pub machine: String,
+    /// Who may be in.
+    pub people: Vec<VisitCard>,
+}
+
+fn visit(name: &str, visit: &Visit) -> VisitCard {
+    VisitCard {
+        visit: name.to_owned(),
+        person: visit.person.clone(),
+        device: visit.device.clone(),
+        mark: visit.mark.clone(),
+        stage: visit.stage,
+        since: visit.since,
+        not_answered: visit.stage == Stage::Asked && visit.repeats > 0,
+        lost: visit.lost,
+    }
+}
+
+pub(crate) fn card(gate: &Gate) -> WayInCard {
+    let mut people: Vec<VisitCard> = gate.visits().map(|(name, one)| visit(name, one)).collect();
+    people.sort_by(|a, b| (a.since, &a.visit).cmp(&(b.since, &b.visit)));
+    WayInCard {
+        phase: gate.phase(),
+        down: gate.down().cloned(),
+        people,
+    }
+}
+
+/// Everybody who may be in anywhere.
+pub(crate) fn inside(state: &State) -> Vec<InsideCard> {
+    let each = state.way_in.gates().map(|(machine, gate)| InsideCard {
+        machine: machine.clone(),
+        people: card(gate)
+            .people
+            .into_iter()
+            .filter(|one| one.stage.may_be_in())
+            .collect(),
+    });
+    each.filter(|card| !card.people.is_empty()).collect()
+}
