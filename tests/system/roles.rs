@@ -249,6 +249,44 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
             json!({ "kind": "stop_all" }),
             vec![GROUND, OPERATOR, SUPERVISOR, VISITOR],
         ),
+        (
+            json!({ "kind": "ask_in", "machine": "EX-1", "visit": "visit-of-roles" }),
+            vec![GROUND, SUPERVISOR],
+        ),
+        (
+            json!({ "kind": "withdraw_ask", "machine": "EX-1", "visit": "visit-of-roles" }),
+            vec![GROUND, SUPERVISOR],
+        ),
+        (
+            json!({ "kind": "go_in", "machine": "EX-1", "visit": "visit-of-roles-2" }),
+            vec![GROUND, SUPERVISOR],
+        ),
+        (
+            json!({ "kind": "come_out", "machine": "EX-1", "visit": "visit-of-roles-2" }),
+            vec![GROUND, SUPERVISOR],
+        ),
+        (
+            json!({ "kind": "out_by_witness", "machine": "EX-1", "visit": "visit-of-roles-3", "why": "seen" }),
+            vec![GROUND, OPERATOR, SUPERVISOR],
+        ),
+        (
+            json!({ "kind": "bucket_down", "answers": [] }),
+            vec![OPERATOR],
+        ),
+        (
+            json!({ "kind": "say_wait", "visit": "visit-of-roles-3" }),
+            vec![OPERATOR],
+        ),
+        (
+            json!({ "kind": "refuse_entry", "visit": "visit-of-roles-3" }),
+            vec![OPERATOR],
+        ),
+        (json!({ "kind": "release" }), vec![OPERATOR]),
+        (
+            json!({ "kind": "notice_link", "device": "d-1", "lost": true }),
+            vec![],
+        ),
+        (json!({ "kind": "notice_restart" }), vec![]),
         (json!({ "kind": "open_day", "day": "2030-01-01" }), vec![]),
         (
             json!({ "kind": "read_site", "site": { "name": "Other yard", "benchmarks": [], "targets": [], "marks": [], "machines": [], "rods": [], "lasers": [] } }),

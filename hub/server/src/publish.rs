@@ -56,6 +56,8 @@ pub struct Board {
     pub lot: Vec<Point>,
     /// Phones that are in, by the digest of their cookie.
     pub phones: BTreeMap<String, Phone>,
+    /// Phones of people who ask to come in or are in, and whether their link is known to be lost.
+    pub visiting: BTreeMap<String, bool>,
     /// Phones that are out, and whether another screen took over.
     pub gone: BTreeMap<String, Gone>,
 }
@@ -117,6 +119,12 @@ impl Board {
                 .unwrap_or_default(),
             frame: state.site().and_then(|site| site.frame.clone()),
             lot: state.site().map(lot).unwrap_or_default(),
+            visiting: state
+                .way_in
+                .gates()
+                .flat_map(|(_, gate)| gate.visits())
+                .map(|(_, visit)| (visit.device.clone(), visit.lost.is_some()))
+                .collect(),
             ..Self::default()
         };
         for (id, device) in &state.devices {

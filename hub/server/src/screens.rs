@@ -1,4 +1,5 @@
-//! Which operators' pages can be seen: heard lately and visible, hidden, or lost. Counts in the world's time.
+//! Which phones are heard: operators' pages that can be seen, are hidden or lost; and the links of people in a keep-out.
+//! Counts in the world's time.
 
 use std::collections::BTreeMap;
 use std::sync::{Mutex, PoisonError};
@@ -6,6 +7,7 @@ use std::time::{Duration, Instant};
 
 use day::asked::{Asked, By, Command};
 use day::said::receipt::{NoticeScreen, ScreenNotice};
+use day::said::way_in::notice::NoticeLink;
 
 use crate::hub::Hub;
 
@@ -47,6 +49,15 @@ impl Screens {
             told: None,
         });
         change(screen);
+    }
+
+    /// Whether nothing has been heard of a phone for too long.
+    fn is_silent(&self, device: &str, now: Instant) -> bool {
+        let mut silent = false;
+        self.with(device, |screen| {
+            silent = now.saturating_duration_since(screen.heard) > SILENCE;
+        });
+        silent
     }
 
     /// What is to be said of a page, when that differs from what was said last.
@@ -109,6 +120,23 @@ pub async fn look(hub: &Hub) {
             hub.screens.told(device, screen);
         }
     }
+    for (device, known_lost) in &board.visiting {
+        let lost = hub.screens.is_silent(device, Instant::now());
+        if lost != *known_lost {
+            let asked = Asked {
+                key: String::new(),
+                by: By::hub(),
+                made_at: hub.clock.now(),
+                command: Command::NoticeLink(NoticeLink {
+                    device: device.clone(),
+                    lost,
+                }),
+            };
+            if let Err(error) = hub.writer.ask(asked).await {
+                tracing::debug!("a link was not entered: {error}");
+            }
+        }
+    }
 }
 
 #[cfg(test)]
@@ -130,6 +158,8 @@ mod tests {
         let screens = Screens::default();
         screens.visible("m1", true);
         let now = Instant::now();
+        assert!(!screens.is_silent("m1", now));
+        assert!(screens.is_silent("m1", now + SILENCE * 2));
         assert_eq!(screens.news("m1", now), Some(ScreenNotice::Showing));
         screens.told("m1", ScreenNotice::Showing);
         assert_eq!(screens.news("m1", now), None);

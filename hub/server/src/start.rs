@@ -8,6 +8,7 @@ use day::answer::Answer;
 use day::asked::{Asked, By, Command};
 use day::said::day::OpenDay;
 use day::said::site::ReadSite;
+use day::said::way_in::notice::NoticeRestart;
 use day::state::State;
 use day::time::Time;
 
@@ -85,6 +86,8 @@ async fn begin(hub: &Hub, config: &Config, day: String) -> Result<(), NotDone> {
             "The site file differs from the site in force. The supervisor's page shows the differences; until they are confirmed there, the old site counts.",
         );
     }
+    // Whoever had asked to come in was not answered by a hub that did not run.
+    ask(hub, Command::NoticeRestart(NoticeRestart {})).await?;
     for odd in &config.site.odd {
         terminal::say(&odd.to_string());
     }

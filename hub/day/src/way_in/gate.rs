@@ -19,6 +19,9 @@ pub struct Gate {
     /// BUCKET DOWN · LEVER LOCKED, while it holds.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     down: Option<Down>,
+    /// Since when an entry without an answer has stopped the machine, until its operator has held BUCKET DOWN or RELEASE.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    startled: Option<Time>,
     /// Visits by name.
     visits: BTreeMap<String, Visit>,
 }
@@ -108,13 +111,18 @@ impl Gate {
             Phase::Unconfirmed
         } else if any(Stage::In) {
             Phase::Occupied
-        } else if self.down.is_some() || any(Stage::Answered) {
+        } else if self.is_held() || any(Stage::Answered) {
             Phase::Stopped
         } else if self.visits.values().any(|visit| visit.stage.is_open()) {
             Phase::Asked
         } else {
             Phase::Working
         }
+    }
+
+    /// Only the operator's RELEASE ends this stop: the bucket is held down, or somebody was in without an answer.
+    pub fn is_held(&self) -> bool {
+        self.down.is_some() || self.startled.is_some()
     }
 
     /// Who holds the bucket down.
@@ -143,7 +151,7 @@ impl Gate {
 
     /// Nothing stands here.
     pub fn is_idle(&self) -> bool {
-        self.down.is_none() && self.visits.is_empty()
+        !self.is_held() && self.visits.is_empty()
     }
 
     /// Takes what happened at this machine. Total: what does not fit changes nothing.
@@ -165,6 +173,7 @@ impl Gate {
             Step::EntryDelayed(b) => self.turn(&b.visit, Stage::Waiting, at),
             Step::EntryRefused(b) => self.turn(&b.visit, Stage::Refused, at),
             Step::BucketIsDown(b) => {
+                self.startled = None;
                 self.down.get_or_insert_with(|| Down {
                     by: b.operator.clone(),
                     since: at,
@@ -183,6 +192,9 @@ impl Gate {
                 } else {
                     Stage::Unconfirmed
                 };
+                if !b.confirmed && self.down.is_none() {
+                    self.startled.get_or_insert(at);
+                }
                 self.enter(
                     &b.visit,
                     visit(&b.person, &b.device, b.mark.clone(), stage, at),
@@ -191,7 +203,7 @@ impl Gate {
             Step::PersonOut(b) => {
                 self.visits.remove(&b.visit);
             }
-            Step::Released(_) => self.down = None,
+            Step::Released(_) => (self.down, self.startled) = (None, None),
             Step::ReleaseRefused(_) | Step::LinkNoticed(_) => {}
         }
     }

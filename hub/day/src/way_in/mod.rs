@@ -69,10 +69,4 @@ impl WayIn {
         }
         self.gates.retain(|_, gate| !gate.is_idle());
     }
-
-    /// The devices of everybody who has a visit.
-    pub fn devices(&self) -> impl Iterator<Item = &str> {
-        let visits = self.gates.values().flat_map(Gate::visits);
-        visits.map(|(_, visit)| visit.device.as_str())
-    }
 }

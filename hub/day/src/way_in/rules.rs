@@ -267,7 +267,7 @@ impl WayIn {
         if let Some((_, visit)) = asking.next() {
             return Err(No::AnswerFirst(visit.person.clone()));
         }
-        if gate.down().is_none() {
+        if !gate.is_held() {
             return Ok(vec![]);
         }
         if age_ms > TOO_LATE_MS {

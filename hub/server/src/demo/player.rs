@@ -33,6 +33,8 @@ pub(super) struct Player {
     kept: Kept,
     phones: BTreeMap<String, Phone>,
     seats: BTreeMap<String, Seat>,
+    /// The links of the phones of those who walk.
+    links: BTreeMap<String, Cab>,
 }
 
 /// Somebody in a cab.
@@ -51,6 +53,8 @@ struct Kept {
     last_at: Option<Time>,
     /// Machines whose screen was noticed last as lost.
     lost: BTreeSet<String>,
+    /// People in a keep-out whose link was noticed last as lost.
+    unlinked: BTreeSet<String>,
 }
 
 impl Kept {
@@ -66,6 +70,12 @@ impl Kept {
                 }
                 Body::ScreenNoticed(noticed) if noticed.screen == ScreenNotice::Lost => {
                     kept.lost.insert(noticed.machine.clone());
+                }
+                Body::LinkNoticed(noticed) if noticed.lost => {
+                    kept.unlinked.insert(noticed.person.clone());
+                }
+                Body::LinkNoticed(noticed) => {
+                    kept.unlinked.remove(&noticed.person);
                 }
                 Body::ScreenNoticed(noticed) => {
                     kept.lost.remove(&noticed.machine);
@@ -101,6 +111,7 @@ impl Player {
             kept,
             phones: BTreeMap::new(),
             seats: BTreeMap::new(),
+            links: BTreeMap::new(),
         })
     }
 
@@ -142,7 +153,9 @@ impl Player {
         for step in before {
             match step.row.what.as_str() {
                 "join" => joins.insert(&step.row.who, step.row),
-                "lose_screen" => joins.remove(step.row.who.as_str()),
+                "lose_screen" | "lose_link" => joins.remove(step.row.who.as_str()),
+                "find_link" => rows_join(before, &step.row.who)
+                    .and_then(|row| joins.insert(&step.row.who, row)),
                 _ => None,
             };
         }
@@ -171,13 +184,26 @@ impl Player {
 
     async fn take(&mut self, step: &Step<'_>) -> Result<(), DemoError> {
         let row = step.row;
-        if step.act != Act::Row {
-            return self.press(step).await;
+        match step.act {
+            Act::Row => {}
+            Act::Part(nth) => {
+                let part = &row.parts[nth];
+                return self
+                    .say(step, &part.who, &part.command, part.made_at())
+                    .await;
+            }
+            Act::Shown | Act::Got => return self.press(step).await,
         }
         match (&row.command, row.what.as_str()) {
-            (Some(command), _) => self.say(step, command).await,
+            (Some(command), _) => self.say(step, &row.who, command, row.made_at()).await,
             (None, "join") => self.join(row).await,
             (None, "lose_screen") => self.lose_screen(row).await,
+            (None, "lose_link") => self.lose_link(&row.who).await,
+            (None, "find_link") => {
+                self.link(&row.who);
+                Ok(())
+            }
+            _ if !row.parts.is_empty() => Ok(()),
             _ => {
                 let why = row.later().unwrap_or_default();
                 info!("row {} is left out ({why}): {}", row.number, row.note);
@@ -232,6 +258,39 @@ impl Player {
             self.seats.insert(machine.clone(), seat);
         }
         self.phones.insert(row.who.clone(), phone);
+        if row.machine.is_none() {
+            self.link(&row.who);
+        }
+        Ok(())
+    }
+
+    /// Opens the link of somebody's phone, so that the hub knows it to be alive.
+    fn link(&mut self, who: &str) {
+        if let Some(phone) = self.phones.get(who) {
+            let link = Cab::open(self.hub.base(), phone);
+            self.links.insert(who.to_owned(), link);
+        }
+    }
+
+    /// Somebody walks out of the Wi-Fi. A stepped clock waits here until the hub has noticed.
+    async fn lose_link(&mut self, who: &str) -> Result<(), DemoError> {
+        self.links.remove(who);
+        if self.clock.is_stepped() {
+            self.notices(|kept| kept.unlinked.contains(who)).await?;
+        }
+        Ok(())
+    }
+
+    /// Waits until the log has what is wanted.
+    async fn notices(&self, wanted: impl Fn(&Kept) -> bool) -> Result<(), DemoError> {
+        for _ in 0..80 {
+            let kept = Kept::read(&self.hub.export(&self.laptop).await?);
+            if wanted(&kept) {
+                return Ok(());
+            }
+            tokio::time::sleep(Duration::from_millis(250)).await;
+        }
+        warn!("the hub has not noticed that a link is lost");
         Ok(())
     }
 
@@ -247,29 +306,27 @@ impl Player {
         if !self.clock.is_stepped() {
             return Ok(());
         }
-        for _ in 0..80 {
-            let kept = Kept::read(&self.hub.export(&self.laptop).await?);
-            if kept.lost.contains(machine) {
-                return Ok(());
-            }
-            tokio::time::sleep(Duration::from_millis(250)).await;
-        }
-        warn!("the hub has not noticed that the screen of {machine} is dark");
-        Ok(())
+        self.notices(|kept| kept.lost.contains(machine)).await
     }
 
-    async fn say(&mut self, step: &Step<'_>, command: &Command) -> Result<(), DemoError> {
+    async fn say(
+        &mut self,
+        step: &Step<'_>,
+        who: &str,
+        command: &Command,
+        made_at: Option<i64>,
+    ) -> Result<(), DemoError> {
         let row = step.row;
-        let Some(phone) = self.phones.get(&row.who) else {
-            warn!("row {}: {} has no phone", row.number, row.who);
+        let Some(phone) = self.phones.get(who) else {
+            warn!("row {}: {who} has no phone", row.number);
             return Ok(());
         };
         let now = self.clock.now();
-        let made_at = row.made_at().map_or(now, |at| self.moment(at));
+        let made_at = made_at.map_or(now, |at| self.moment(at));
         let key = step.key();
         let said = self.hub.say(phone, &key, made_at, command).await?;
         if let Said::Refused(why) = &said {
-            warn!("row {}: {} was refused: {why}", row.number, row.who);
+            warn!("row {}: {who} was refused: {why}", row.number);
         }
         if let Some((call, machine)) = said.call() {
             self.kept.calls.insert(key, call);
@@ -328,4 +385,10 @@ impl Player {
         }
         Ok(())
     }
+}
+
+/// The row with which somebody has joined.
+fn rows_join<'a>(steps: &[Step<'a>], who: &str) -> Option<&'a Row> {
+    let joins = |step: &&Step<'a>| step.row.what == "join" && step.row.who == who;
+    steps.iter().rfind(joins).map(|step| step.row)
 }

@@ -13,19 +13,10 @@ const ROWS: &str = include_str!("../../../../fixtures/demo-day/rows.jsonl");
 pub(super) const LATER: &[(&str, &str)] = &[
     ("agree_slew", "two machines near each other"),
     ("close_day", "closing and signing the day"),
-    ("confirm_stop", "entering the keep-out"),
-    ("enter_keep_out", "entering the keep-out"),
-    ("find_link", "entering the keep-out: the OUT that waited"),
     ("inspect", "inspections"),
-    ("lose_link", "entering the keep-out: still IN"),
-    (
-        "low_battery",
-        "entering the keep-out: the screen that may go",
-    ),
+    ("low_battery", "the battery of a phone"),
     ("measure_diagonals", "laying out marks"),
-    ("out_by_witness", "entering the keep-out"),
     ("ready_day", "start checks"),
-    ("refuse_release", "entering the keep-out"),
     ("sign_day", "closing and signing the day"),
     ("visit", "visitors"),
 ];
@@ -46,6 +37,9 @@ pub(super) struct Row {
     /// The command.
     #[serde(default)]
     pub(super) command: Option<Command>,
+    /// What several people press, besides the command or in its place.
+    #[serde(default)]
+    pub(super) parts: Vec<Part>,
     /// The machine that it is about.
     #[serde(default)]
     pub(super) machine: Option<String>,
@@ -67,6 +61,28 @@ pub(super) struct Row {
     /// A word about it.
     #[serde(default)]
     pub(super) note: String,
+}
+
+/// One press of a row that is several.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct Part {
+    /// When.
+    at: String,
+    /// Who.
+    pub(super) who: String,
+    /// What.
+    pub(super) command: Command,
+    /// When it was really pressed, when it arrives late.
+    #[serde(default)]
+    made_at: Option<String>,
+}
+
+impl Part {
+    /// When it was pressed, in milliseconds since midnight, when that is not when it is sent.
+    pub(super) fn made_at(&self) -> Option<i64> {
+        self.made_at.as_deref().and_then(ms_of_day)
+    }
 }
 
 /// A phone that joins.
@@ -100,6 +116,8 @@ pub(super) struct Step<'a> {
 pub(super) enum Act {
     /// The row itself.
     Row,
+    /// One of its presses.
+    Part(usize),
     /// Its call has been on the operator's page for a second.
     Shown,
     /// The operator presses GOT IT.
@@ -112,6 +130,7 @@ impl Step<'_> {
         let row = self.row.number;
         match self.act {
             Act::Row => format!("demo-{row:03}"),
+            Act::Part(nth) => format!("demo-{row:03}-part-{nth}"),
             Act::Shown => format!("demo-{row:03}-shown"),
             Act::Got => format!("demo-{row:03}-got"),
         }
@@ -137,7 +156,11 @@ impl Row {
 
     fn is_known(&self) -> bool {
         self.command.is_some()
-            || matches!(self.what.as_str(), "join" | "lose_screen")
+            || !self.parts.is_empty()
+            || matches!(
+                self.what.as_str(),
+                "join" | "lose_screen" | "lose_link" | "find_link"
+            )
             || self.is_nobodys()
             || self.later().is_some()
     }
@@ -174,6 +197,13 @@ pub(super) fn steps(rows: &[Row]) -> Vec<Step<'_>> {
             act,
         };
         steps.push(step(Act::Row, 0));
+        for (nth, part) in row.parts.iter().enumerate() {
+            steps.push(Step {
+                at: ms_of_day(&part.at).unwrap_or(at),
+                row,
+                act: Act::Part(nth),
+            });
+        }
         steps.extend(row.shown_s.map(|seconds| step(Act::Shown, seconds)));
         steps.extend(row.got_s.map(|seconds| step(Act::Got, seconds)));
     }

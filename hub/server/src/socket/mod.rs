@@ -198,9 +198,7 @@ impl Talk {
     async fn word(&mut self, word: FromPhone) -> Result<(), Over> {
         let device = self.phone.by.device.clone();
         let is_cab = self.phone.by.is(Role::Operator);
-        if is_cab {
-            self.hub.screens.heard(&device);
-        }
+        self.hub.screens.heard(&device);
         match word {
             FromPhone::Clock { t0 } => {
                 let at = self.hub.clock.now();

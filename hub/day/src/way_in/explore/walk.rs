@@ -68,50 +68,88 @@ fn note(edges: &mut BTreeSet<Edge>, hubs: &Hubs, from: u16, to: u16, message: Me
     }
 }
 
-const ALONE: Bounds = Bounds {
-    people: 1,
-    machines: 1,
-    visits: 2,
-    unruly: true,
-    moody: true,
-};
+/// The diagram in the docs.
+const DIAGRAM: &str = include_str!("../../../../WAY-IN.md");
 
-fn walked(what: &str, bounds: Bounds) -> Walked {
-    let walked = walk(bounds);
-    println!(
-        "{what}: {} states, {} of the hub",
-        walked.states, walked.hubs
+/// The crews that are walked: each shows something that the others don't.
+const WALKS: [(&str, Bounds); 4] = [
+    (
+        "one person who comes twice, a moody operator",
+        Bounds {
+            people: 1,
+            machines: 1,
+            visits: 2,
+            unruly: false,
+            moody: true,
+        },
+    ),
+    (
+        "one person who comes twice and goes in unasked",
+        Bounds {
+            people: 1,
+            machines: 1,
+            visits: 2,
+            unruly: true,
+            moody: false,
+        },
+    ),
+    (
+        "two people at one machine",
+        Bounds {
+            people: 2,
+            machines: 1,
+            visits: 1,
+            unruly: false,
+            moody: false,
+        },
+    ),
+    (
+        "one person between two machines, also the wrong one",
+        Bounds {
+            people: 1,
+            machines: 2,
+            visits: 1,
+            unruly: true,
+            moody: false,
+        },
+    ),
+];
+
+/// A line of the diagram, such as `working --> asked: ask`.
+fn drawn(edge: &Edge) -> String {
+    let name = |phase: Phase| {
+        let text = serde_json::to_string(&phase).unwrap();
+        text.trim_matches('"').to_owned()
+    };
+    format!("{} --> {}: {}", name(edge.0), name(edge.2), edge.1)
+}
+
+#[test]
+fn nothing_lets_a_machine_go_or_a_screen_look_empty_while_somebody_may_be_in() {
+    let mut edges = BTreeSet::new();
+    let mut states = 0;
+    for (what, bounds) in WALKS {
+        let walked = walk(bounds);
+        println!(
+            "{what}: {} states, {} of the hub",
+            walked.states, walked.hubs
+        );
+        states += walked.states;
+        edges.extend(walked.edges);
+    }
+    println!("{states} states in all");
+    assert!(states > 100_000, "a walk that is not one: {states} states");
+    let found: BTreeSet<String> = edges.iter().map(drawn).collect();
+    let diagram: BTreeSet<String> = DIAGRAM
+        .lines()
+        .map(str::trim)
+        .filter(|line| line.contains(" --> ") && line.contains(": "))
+        .map(str::to_owned)
+        .collect();
+    let missing: Vec<&String> = found.difference(&diagram).collect();
+    let invented: Vec<&String> = diagram.difference(&found).collect();
+    assert!(
+        missing.is_empty() && invented.is_empty(),
+        "hub/WAY-IN.md: missing {missing:#?}, never walked {invented:#?}"
     );
-    walked
-}
-
-#[test]
-fn one_person_who_comes_twice() {
-    let walked = walked("one person, one machine, two visits", ALONE);
-    assert!(walked.states > 1_000);
-}
-
-#[test]
-fn two_people_at_one_machine() {
-    let bounds = Bounds {
-        people: 2,
-        visits: 1,
-        moody: false,
-        unruly: false,
-        ..ALONE
-    };
-    let walked = walked("two people, one machine", bounds);
-    assert!(walked.states > 1_000);
-}
-
-#[test]
-fn one_person_between_two_machines() {
-    let bounds = Bounds {
-        machines: 2,
-        visits: 1,
-        moody: false,
-        ..ALONE
-    };
-    let walked = walked("one person, two machines", bounds);
-    assert!(walked.states > 1_000);
 }
