@@ -58,16 +58,16 @@ export function notes(tune: Tune, tenths = 1): Note[] {
   }
 }
 
-/** Plays a tune; the time that it takes, s. */
-export function play(tune: Tune, tenths = 1): number {
+/** Plays a tune, at most as loud as the phone goes; the time that it takes, s. */
+export function play(tune: Tune, tenths = 1, loudness = 0.5): number {
   const tuneNotes = notes(tune, tenths);
   const last = tuneNotes[tuneNotes.length - 1];
   if (context?.state !== "running" || !last) return 0;
-  for (const note of tuneNotes) sound(context, note);
+  for (const note of tuneNotes) sound(context, note, loudness);
   return last.at + last.long;
 }
 
-function sound(audio: AudioContext, note: Note): void {
+function sound(audio: AudioContext, note: Note, loudness: number): void {
   const voice = audio.createOscillator();
   const loud = audio.createGain();
   const start = audio.currentTime + 0.02 + note.at;
@@ -76,8 +76,8 @@ function sound(audio: AudioContext, note: Note): void {
   voice.frequency.setValueAtTime(note.from, start);
   voice.frequency.linearRampToValueAtTime(note.to, end);
   loud.gain.setValueAtTime(0, start);
-  loud.gain.linearRampToValueAtTime(0.5, start + 0.015);
-  loud.gain.setValueAtTime(0.5, end - 0.03);
+  loud.gain.linearRampToValueAtTime(loudness, start + 0.015);
+  loud.gain.setValueAtTime(loudness, end - 0.03);
   loud.gain.linearRampToValueAtTime(0, end);
   voice.connect(loud).connect(audio.destination);
   voice.start(start);

@@ -31,6 +31,18 @@ pub(crate) fn mark_nearness(
     ))
 }
 
+/// The marks that lie within the keep-out of a machine, from where it was last said to stand; none while nobody has said.
+pub(crate) fn marks_within(state: &State, machine: &str) -> Vec<String> {
+    let Some(site) = state.site() else {
+        return vec![];
+    };
+    let within = site.marks.iter().filter(|mark| {
+        let near = mark_nearness(state, state.at, machine, &mark.id);
+        matches!(near, Some(Nearness::Inside { .. }))
+    });
+    within.map(|mark| mark.id.clone()).collect()
+}
+
 /// The reminder for a call at a mark; none outside of the keep-out, or for a word without a place.
 pub(crate) fn reminder(
     state: &State,

@@ -44,6 +44,7 @@ export function stateWords(call: CallView, machine: MachineCard): string {
     const alive = machine.screen.kind === "showing" && linked.value;
     return alive ? words.states.shown : words.states.not_on_screen;
   }
+  if (machine.way_in.phase !== "working") return words.wayIn.shownAfter;
   if (now.value - call.sent_at > NOT_SHOWN_AFTER * clock.rate()) return words.states.not_on_screen;
   return words.states[state.kind];
 }

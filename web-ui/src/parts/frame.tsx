@@ -2,7 +2,9 @@
 import type { ComponentChildren } from "preact";
 import { useEffect, useRef } from "preact/hooks";
 import { notSent } from "../outbox";
-import { beats, halted, linked, notice } from "../state";
+import { ago } from "../show";
+import { play } from "../sound";
+import { beats, ground, halted, linked, notice, now, supervisor } from "../state";
 import { t } from "../words";
 import { Key, StopKey } from "./keys";
 import { Settings } from "./settings";
@@ -28,8 +30,43 @@ export function Warnings() {
   return (
     <div class="warnings" aria-live="assertive">
       {notSent.value.length > 0 && <p class="warning">{t().notSentCount(notSent.value.length)}</p>}
+      <AllStop />
       {!linked.value && <p class="warning">{t().linkLostDo}</p>}
       {halted.value && <p class="warning">{t().halted}</p>}
+    </div>
+  );
+}
+
+/** STOP AGAIN sounds after this long, and this often, ms. */
+const AGAIN = 4_000;
+const TIMES = 4;
+
+/** An ALL STOP that stands: who and why, on every page, heard and felt when it comes. */
+function AllStop() {
+  const stop = (ground.value ?? supervisor.value)?.machines.find((card) => card.stop?.all)?.stop;
+  useEffect(() => {
+    if (!stop) return undefined;
+    let left = TIMES;
+    const sound = () => {
+      play("stop", 1, 1);
+      navigator.vibrate?.([400, 200, 400]);
+    };
+    sound();
+    const timer = setInterval(() => {
+      if (left-- > 0) sound();
+    }, AGAIN);
+    return () => clearInterval(timer);
+  }, [stop?.since]);
+  if (!stop) return null;
+  return (
+    <div class="all-stop" role="alert">
+      <p>
+        <strong>{t().stop}</strong> {t().allMachines} <small>{ago(now.value - stop.since)}</small>
+      </p>
+      <p>
+        {t().stopBy(stop.by)}
+        {stop.why && `: ${stop.why}`}
+      </p>
     </div>
   );
 }

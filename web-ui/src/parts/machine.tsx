@@ -11,6 +11,11 @@ export function troubles(card: MachineCard): string[] {
   const words = t();
   const found: string[] = [];
   if (card.stop) found.push(words.stopped(card.id, card.stop.by));
+  for (const one of card.way_in.people) {
+    if (one.stage === "refused") continue;
+    const link = one.lost == null ? "" : ` · ${words.wayIn.lostLink}`;
+    found.push(`${card.id}: ${one.person} ${words.wayIn.stages[one.stage]}${link}`);
+  }
   if (card.paused_by) found.push(words.paused(card.id, card.paused_by));
   if (card.must_see) found.push(words.mustSee(card.id, card.must_see));
   if (card.cant) found.push(words.cantSaid(card.id, words.cant[card.cant.why]));

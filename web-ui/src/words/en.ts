@@ -13,6 +13,7 @@ import type {
   Standing,
   Way,
 } from "./kinds";
+import { wayInEn } from "./way_in.en";
 
 export const en = {
   account: accountEn,
@@ -551,5 +552,6 @@ export const en = {
   exportDay: "Day file",
   exportTable: "Table",
   emptyLog: "No line fits.",
+  wayIn: wayInEn,
   visitor: "You look on. STOP works for you too.",
 };

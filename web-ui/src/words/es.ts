@@ -2,6 +2,7 @@
 import { accountEs } from "./account_es";
 import { cutsEs } from "./cuts_es";
 import type { en } from "./en";
+import { wayInEs } from "./way_in.es";
 
 export const es: typeof en = {
   account: accountEs,
@@ -516,5 +517,6 @@ export const es: typeof en = {
   exportDay: "Archivo del día",
   exportTable: "Tabla",
   emptyLog: "Ninguna línea coincide.",
+  wayIn: wayInEs,
   visitor: "Usted mira. PARE también le sirve.",
 };

@@ -1,5 +1,6 @@
 //! Cards that the ground person and the supervisor share: machines, set-ups, marks.
 
+use crate::keep_out;
 use crate::said::check_due;
 use crate::said::reading::Judged;
 use crate::said::suspect::SuspectMark;
@@ -8,7 +9,7 @@ use crate::views::ground::{
     DueCard, MachineCard, MarkCard, ScreenCard, SetUpCard, SetUpState, SuspectCard,
 };
 use crate::views::{call, way_in};
-use earthwork::keep_out::keep_out_radius;
+use earthwork::keep_out::{PLACE_TOO_OLD_MS, keep_out_radius};
 
 /// One card for each machine of the site.
 pub(crate) fn machines(state: &State) -> Vec<MachineCard> {
@@ -34,6 +35,11 @@ pub(crate) fn machines(state: &State) -> Vec<MachineCard> {
                 cant: cab.cant.clone(),
                 place: cab.place.clone(),
                 keep_out: keep_out_radius(&machine.reach),
+                marks_within: keep_out::marks_within(state, &machine.id),
+                place_old_at: cab
+                    .place
+                    .as_ref()
+                    .map(|place| place.since.plus_ms(PLACE_TOO_OLD_MS)),
                 way_in: way_in::card(&state.way_in.gate(&machine.id)),
             }
         })

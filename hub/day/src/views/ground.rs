@@ -74,6 +74,10 @@ pub struct MachineCard {
     pub place: Option<PlaceCard>,
     /// Its keep-out radius.
     pub keep_out: Length,
+    /// The marks within it, from where the machine was last said to stand.
+    pub marks_within: Vec<String>,
+    /// From when on the declared place is too old to judge by: then its own marks count as within.
+    pub place_old_at: Option<Time>,
     /// Who asks to come in and who is in.
     pub way_in: WayInCard,
 }

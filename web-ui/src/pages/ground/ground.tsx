@@ -4,6 +4,7 @@ import { Frame } from "../../parts/frame";
 import { MachineLine } from "../../parts/machine";
 import { ground, me, sheet } from "../../state";
 import { t } from "../../words";
+import { InBar, takesThePage } from "./ask_in";
 import { machine } from "./at";
 import { FaceLeftStrip } from "./face";
 import { LaserPage } from "./laser";
@@ -19,6 +20,7 @@ export function GroundPage({ onBoard }: { onBoard?: (() => void) | undefined }) 
   const [tab, setTab] = useState<Tab>("read");
   const [withWhat, setWith] = useState(false);
   const words = t();
+  const whole = takesThePage();
   const tabs = [
     { id: "read", name: words.read },
     { id: "laser", name: words.laser },
@@ -38,7 +40,10 @@ export function GroundPage({ onBoard }: { onBoard?: (() => void) | undefined }) 
       }
     >
       <FaceLeftStrip />
-      {!ground.value || !sheet.value ? (
+      <InBar />
+      {whole ? (
+        whole
+      ) : !ground.value || !sheet.value ? (
         <p class="empty">{words.loading}</p>
       ) : tab === "read" ? (
         <ReadPage

@@ -8,12 +8,14 @@ import { Key } from "../../parts/keys";
 import { feet } from "../../show";
 import type { Command, StepSide } from "../../wire";
 import { t } from "../../words";
+import { AskToComeIn } from "./ask_in";
 import { choose, chosen, digTo, mark, nearStep, rod, setUp } from "./at";
 import { echo } from "./echo";
 import { EdgePanel } from "./edge";
 import { EyePanel } from "./eye";
 import { MarkStrip, RodMust } from "./mark_strip";
 import { type Sent, SentCard } from "./sent";
+import { toAsk } from "./way_in";
 
 interface ReadProps {
   onLaser: () => void;
@@ -64,6 +66,7 @@ function Reading({ restates, onSend, onLaser, onMarks, onWith }: ReadingProps) {
   const text = textOf(pad, typed);
   const said = echo(text, receiver ? over : null);
   const here = mark.value;
+  const asked = toAsk(here);
   const sideOwed = nearStep(here) && side === null;
   const ready = !said.problem && !sideOwed && !!here && !!setUp.value && !!rod.value;
   const send = () => {
@@ -88,20 +91,24 @@ function Reading({ restates, onSend, onLaser, onMarks, onWith }: ReadingProps) {
         {restates !== null && <p class="warning">{words.restating}</p>}
         {sideOwed || nearStep(here) ? <SideChoice /> : null}
       </div>
-      <div class="read-pad">
-        {receiver && <OverChoice over={over} onOver={setOver} />}
-        <Keypad pad={pad} typed={typed} label={words.ready} onTyped={setTyped} onSend={send}>
-          <EchoLine said={said} typed={typed !== ""} />
-        </Keypad>
-        <div class="send-row">
-          <Key kind="eye" onPress={() => setEye(true)}>
-            {words.eyeKey}
-          </Key>
-          <Key kind="send" disabled={!ready} onPress={send}>
-            {words.send}
-          </Key>
+      {asked.length > 0 && here ? (
+        <AskToComeIn cards={asked} mark={here} />
+      ) : (
+        <div class="read-pad">
+          {receiver && <OverChoice over={over} onOver={setOver} />}
+          <Keypad pad={pad} typed={typed} label={words.ready} onTyped={setTyped} onSend={send}>
+            <EchoLine said={said} typed={typed !== ""} />
+          </Keypad>
+          <div class="send-row">
+            <Key kind="eye" onPress={() => setEye(true)}>
+              {words.eyeKey}
+            </Key>
+            <Key kind="send" disabled={!ready} onPress={send}>
+              {words.send}
+            </Key>
+          </div>
         </div>
-      </div>
+      )}
       {eye && <EyePanel onClose={() => setEye(false)} />}
       {edge && <EdgePanel onClose={() => setEdge(false)} />}
     </div>

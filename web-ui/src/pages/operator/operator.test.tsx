@@ -56,6 +56,7 @@ const view: Operator = {
   screen: { kind: "call", call },
   faces_left: [],
   hand_dig: [],
+  way_in: { phase: "working", people: [] },
 };
 
 const who: Me = {
@@ -173,6 +174,31 @@ describe("the cab's page", () => {
     });
     expect(numbers()).toBe(0);
     expect(root.textContent).toContain("RT pressed STOP");
+  });
+
+  it("names who is in under STOP, and still does when the link is cut", () => {
+    const people = [
+      { visit: "v-1", person: "RT", device: "g1", stage: "in" as const, since: 1_000, not_answered: false },
+    ];
+    const down = { by: "OW", since: 900 };
+    act(() => {
+      operator.value = {
+        ...view,
+        screen: { kind: "way_in" },
+        way_in: { phase: "occupied", down, people },
+      };
+    });
+    expect(numbers()).toBe(0);
+    expect(root.textContent).toContain("RT IS IN");
+    expect(root.querySelector(".release.outline")).not.toBeNull();
+    act(() => {
+      linked.value = false;
+    });
+    expect(root.textContent).toContain("RT IN. STAND STILL.");
+  });
+
+  it("says that nobody has asked, and to look all the same", () => {
+    expect(root.textContent).toContain("NOBODY HAS ASKED TO COME IN – LOOK ANYWAY");
   });
 
   it("lets half, body and tone agree", () => {

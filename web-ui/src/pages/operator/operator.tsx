@@ -17,6 +17,7 @@ import { CabPlan } from "./plan";
 import { useReceipts } from "./receipts";
 import { Screen } from "./screen";
 import { useTunes } from "./tunes";
+import { namesIn } from "./way_in";
 
 /** What may be shown now: a call past its time is old, whatever the hub has not yet said. */
 export function current(view: Operator, at: number): CabScreen {
@@ -36,7 +37,7 @@ export function OperatorPage() {
   const shown = screen && `${screen.kind} ${screen.kind === "call" ? screen.call.id : ""}`;
   const plan = shown !== null && planAt === shown && PLAN_OVER.includes(screen?.kind ?? "");
   useReceipts(plan ? null : screen);
-  useTunes(screen);
+  useTunes(screen, view?.way_in);
   // The two names are the same rule; changing from one to the other starts its four seconds anew.
   const armed = beats.value % 2 === 0 ? "armed-a" : "armed-b";
   return (
@@ -46,7 +47,11 @@ export function OperatorPage() {
         <CabTop view={view} plan={plan} onPlan={() => setPlanAt(plan ? null : shown)} />
       </header>
       <main class="cab-main">
-        <NoLink armed={linked.value ? armed : ""} away={away ? t().bye[away] : null} />
+        <NoLink
+          armed={linked.value ? armed : ""}
+          away={away ? t().bye[away] : null}
+          inside={namesIn(view?.way_in)}
+        />
         {view && screen && (
           <div class={`living ${armed}`}>
             {screen.kind !== "leave_face" && screen.kind !== "stop" && (
@@ -96,11 +101,12 @@ function CabTop({ view, plan, onPlan }: TopProps) {
 }
 
 /** Lies under the number and comes to light by itself when heartbeats cease, even with the script dead. */
-function NoLink({ armed, away }: { armed: string; away: string | null }) {
+function NoLink({ armed, away, inside }: { armed: string; away: string | null; inside: string }) {
   return (
     <div class={`no-link ${armed}`} aria-hidden={armed !== ""}>
       <p class="plate">
         <strong>{away ? "" : t().noLink}</strong>
+        {inside && <strong>{t().wayIn.wasIn(inside)}</strong>}
         <span>{away ?? t().noLinkDo}</span>
       </p>
     </div>

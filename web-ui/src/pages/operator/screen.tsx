@@ -2,19 +2,22 @@
 import { useEffect, useState } from "preact/hooks";
 import { say } from "../../hub";
 import { labelWords } from "../../parts/call";
-import { Key } from "../../parts/keys";
+import { HoldKey, Key } from "../../parts/keys";
 import { ago } from "../../show";
 import { now } from "../../state";
 import type { CabScreen, CallView, Operator, Reminder } from "../../wire";
 import { t } from "../../words";
 import { DepthWarnings, HandDigPlate, LeaveFace } from "./ground_strips";
 import { Section } from "./section";
+import { WayInStop, WhoIsIn } from "./way_in";
 
 export function Screen({ view, screen }: { view: Operator; screen: CabScreen }) {
   const words = t();
   switch (screen.kind) {
     case "stop":
-      return <Stop screen={screen} machine={view.machine} />;
+      return <Stop screen={screen} view={view} />;
+    case "way_in":
+      return <WayInStop view={view} />;
     case "leave_face":
       return <LeaveFace screen={screen} />;
     case "pause":
@@ -58,6 +61,7 @@ function Plate({ title, lines, children }: PlateProps) {
         <p key={line}>{line}</p>
       ))}
       {children}
+      <p class="nobody">{t().wayIn.nobody}</p>
     </div>
   );
 }
@@ -86,19 +90,25 @@ function longest(title: string): number {
 
 type StopScreen = Extract<CabScreen, { kind: "stop" }>;
 
-function Stop({ screen, machine }: { screen: StopScreen; machine: string }) {
+function Stop({ screen, view }: { screen: StopScreen; view: Operator }) {
   const words = t();
   return (
     <div class="stop-screen" role="alert">
       <div class="stop-plate">
         <p class="stop-word">{words.stop}</p>
-        <p>{screen.all ? words.allMachines : machine}</p>
+        <p>{screen.all ? words.allMachines : view.machine}</p>
         <p>
           {words.stopBy(screen.by)} <span class="age">· {ago(now.value - screen.since)}</span>
         </p>
         {screen.why && <p>{screen.why}</p>}
+        <WhoIsIn card={view.way_in} />
         <p>{words.bucketDown}</p>
         <p>{words.stopLift}</p>
+        {!view.way_in.down && (
+          <HoldKey kind="down" onPress={() => void say({ kind: "bucket_down", answers: [] })}>
+            {words.wayIn.bucketDown}
+          </HoldKey>
+        )}
       </div>
     </div>
   );
@@ -116,7 +126,7 @@ function Call({ call }: { call: CallView }) {
       </div>
       {labels.length > 0 && <p class="labels">{labels.join(" · ")}</p>}
       <DepthWarnings warnings={call.warnings} />
-      {call.reminder && <Strip reminder={call.reminder} />}
+      {call.reminder ? <Strip reminder={call.reminder} /> : <p class="nobody">{t().wayIn.nobody}</p>}
       <Section call={call} />
       {call.labels.includes("hand_dig") && <HandDigPlate />}
       {call.reminder?.loud && <Loud reminder={call.reminder} />}

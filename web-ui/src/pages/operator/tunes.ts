@@ -4,7 +4,7 @@ import { FOOT } from "../../grade";
 import { half, textOf } from "../../parts/call";
 import { notes, play, speak, type Tune } from "../../sound";
 import { language, spoken } from "../../state";
-import type { CabScreen, CallView } from "../../wire";
+import type { CabScreen, CallView, WayInCard } from "../../wire";
 
 /** STOP sounds again after this long, and this often, ms. */
 const AGAIN = 4_000;
@@ -20,7 +20,13 @@ export function tuneOf(call: CallView): { tune: Tune; tenths: number } {
   return { tune: which === "none" ? "look" : which, tenths };
 }
 
-export function useTunes(screen: CabScreen | null): void {
+/** What of the way in has to be heard: each ask, each time that it is asked again, each entry without an answer. */
+export function loudest(card: WayInCard | undefined): string {
+  const owed = (card?.people ?? []).filter((one) => one.stage === "asked" || one.stage === "unconfirmed");
+  return owed.map((one) => `${one.visit}/${one.stage}/${one.not_answered}`).join(" ");
+}
+
+export function useTunes(screen: CabScreen | null, wayIn?: WayInCard): void {
   const call = screen?.kind === "call" ? screen.call : null;
   useEffect(() => {
     if (!call) return;
@@ -31,6 +37,21 @@ export function useTunes(screen: CabScreen | null): void {
     if (spoken.value && text) speak(text.spoken, language.value, rest);
     navigator.vibrate?.(200);
   }, [call?.id]);
+  const asks = screen?.kind === "way_in" ? loudest(wayIn) : "";
+  useEffect(() => {
+    if (!asks) return undefined;
+    const loud = asks.includes("/true") || asks.includes("/unconfirmed/");
+    let left = TIMES;
+    const sound = () => {
+      play("stop", 1, loud ? 1 : 0.5);
+      navigator.vibrate?.(loud ? [600, 150, 600] : [400, 200, 400]);
+    };
+    sound();
+    const timer = setInterval(() => {
+      if (left-- > 0) sound();
+    }, AGAIN);
+    return () => clearInterval(timer);
+  }, [asks]);
   const stopped = screen?.kind === "stop" || screen?.kind === "leave_face" ? screen.since : null;
   useEffect(() => {
     if (stopped === null) return undefined;

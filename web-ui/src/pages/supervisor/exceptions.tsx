@@ -7,6 +7,7 @@ import type { ExceptionKind, Supervisor } from "../../wire";
 import { t } from "../../words";
 import { UndercutPanel } from "./account/soil";
 import { cutsWords } from "./cuts_exceptions";
+import { SawOutPanel } from "./inside";
 import { DifferencePanel, LiftPanel, RulePanel } from "./panels";
 
 /** More than this at once helps nobody; the rest follow as these go. */
@@ -31,6 +32,7 @@ export function Exceptions({ view }: { view: Supervisor }) {
         ))}
       </ol>
       {open?.kind === "stopped" && <LiftPanel machine={open.machine} onClose={close} />}
+      {open?.kind === "in_without_link" && <SawOutPanel {...open} onClose={close} />}
       {open?.kind === "needs_ruling" && <RulePanel mark={open.mark} onClose={close} />}
       {open?.kind === "undercut_waits" && <UndercutPanel undercut={open.undercut} onClose={close} />}
       {open?.kind === "site_changed" && view.site_change && (
@@ -48,9 +50,11 @@ function Act({ what, onOpen }: { what: ExceptionKind; onOpen: (what: ExceptionKi
     needs_ruling: words.rule,
     site_changed: words.showDifference,
     undercut_waits: words.account.confirmUndercut,
-  }[what.kind as "stopped" | "needs_ruling" | "site_changed" | "undercut_waits"];
+    in_without_link: words.wayIn.sawOut,
+  }[what.kind as "stopped" | "needs_ruling" | "site_changed" | "undercut_waits" | "in_without_link"];
   if (!name) return null;
-  const about = "machine" in what ? what.machine : "mark" in what ? what.mark : "";
+  const about =
+    "person" in what ? what.person : "machine" in what ? what.machine : "mark" in what ? what.mark : "";
   return (
     <Key kind="small" label={`${name} ${about}`} onPress={() => onOpen(what)}>
       {name}
@@ -103,6 +107,12 @@ function exceptionWords(what: ExceptionKind): string {
       return what.void
         ? words.account.exceptions.retest_void(what.mark)
         : words.account.exceptions.retest_owed(what.mark);
+    case "unconfirmed_entry":
+      return words.wayIn.needsUnconfirmed(what.person, what.machine);
+    case "in_without_link":
+      return words.wayIn.needsLink(what.person, what.machine);
+    case "entry_not_answered":
+      return words.wayIn.needsAnswer(what.person, what.machine);
     case "target_typed_apart":
       return words.exception.target_typed_apart(what.target, bothTyped(what.differs));
   }

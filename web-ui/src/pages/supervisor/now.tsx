@@ -11,6 +11,7 @@ import { me } from "../../state";
 import type { Supervisor } from "../../wire";
 import { t } from "../../words";
 import { Exceptions } from "./exceptions";
+import { Inside } from "./inside";
 import { DifferencePanel, RulePanel } from "./panels";
 
 export function NowPage({ view }: { view: Supervisor }) {
@@ -26,6 +27,10 @@ export function NowPage({ view }: { view: Supervisor }) {
         <h2>{words.machines}</h2>
         <MachineCards cards={view.machines} />
         <p class="quiet">{words.caution}</p>
+      </section>
+      <section aria-label={words.wayIn.inside}>
+        <h2>{words.wayIn.inside}</h2>
+        <Inside view={view} />
       </section>
       <section aria-label={words.lasers}>
         <h2>{words.lasers}</h2>

@@ -1,0 +1,160 @@
+/** Coming in: ask, wait outside, go in on the operator's word, come out. Every other state says STAY OUT or GET OUT. */
+import { useEffect } from "preact/hooks";
+import { say } from "../../hub";
+import { HoldKey, Key } from "../../parts/keys";
+import { Shape } from "../../parts/shape";
+import { ago } from "../../show";
+import { allowSound, play } from "../../sound";
+import { now } from "../../state";
+import type { MachineCard, SheetMark } from "../../wire";
+import { t } from "../../words";
+import { type Mine, mine, newVisit, pressed, staysOutside, within } from "./way_in";
+
+/** In the place of the keypad: the mark lies within these machines' keep-outs. */
+export function AskToComeIn({ cards, mark }: { cards: MachineCard[]; mark: SheetMark }) {
+  const words = t().wayIn;
+  const ask = (card: MachineCard) => {
+    void allowSound();
+    void say({ kind: "ask_in", machine: card.id, visit: newVisit(), mark: mark.id });
+  };
+  return (
+    <div class="ask-in">
+      {cards.map((card) => (
+        <div key={card.id} class="ask-one">
+          <p>
+            {card.marks_within.includes(mark.id) && within(card, mark)
+              ? words.within(mark.id, card.id)
+              : words.placeOld(card.id)}
+          </p>
+          <Key kind="send" onPress={() => ask(card)}>
+            <Shape of={card.shape} /> {words.ask(card.id)}
+          </Key>
+          <Key kind="wide" onPress={() => staysOutside(card)}>
+            {words.outside}
+          </Key>
+        </div>
+      ))}
+      <p class="keep-out">
+        {words.tail} {t().caution}
+      </p>
+    </div>
+  );
+}
+
+/** What takes the whole page until it is settled; nothing while the person is in by the rules and the cab shows it. */
+export function takesThePage(): preact.ComponentChild {
+  const words = t().wayIn;
+  const unsent = pressed.value.find((one) => one.failed);
+  if (unsent?.kind === "go_in") return <Whole text={words.inNotSent} visit={mine.value[0]} out />;
+  if (unsent?.kind === "come_out") return <Whole text={words.outNotSent} />;
+  const grave = [...mine.value].sort((a, b) => graveness(b) - graveness(a))[0];
+  if (grave && graveness(grave) > 0) return <OneVisit one={grave} key={grave.visit.visit} />;
+  if (unsent?.kind === "ask_in") return <Whole text={words.askNotSent} />;
+  if (pressed.value.some((one) => one.kind === "ask_in")) return <Whole text={words.sending} />;
+  return null;
+}
+
+const cabShows = (card: MachineCard) => card.screen.kind === "showing";
+
+/** The gravest first; 0 for somebody who is in and whose operator sees it. */
+function graveness({ card, visit }: Mine): number {
+  if (visit.stage === "unconfirmed") return 6;
+  if (visit.stage === "in") return cabShows(card) ? 0 : 5;
+  if (visit.stage === "answered") return 4;
+  return visit.stage === "refused" ? 1 : 2;
+}
+
+function OneVisit({ one }: { one: Mine }) {
+  const words = t().wayIn;
+  const { card, visit } = one;
+  const told = stage(one);
+  useEffect(() => {
+    const good = visit.stage === "answered";
+    play(good ? "grade" : visit.stage === "asked" && !visit.not_answered ? "look" : "stop");
+    navigator.vibrate?.(good ? [150, 80, 150] : 500);
+  }, [visit.stage, visit.not_answered]);
+  const to = { machine: card.id, visit: visit.visit };
+  const inside = visit.stage === "in" || visit.stage === "unconfirmed";
+  return (
+    <div class="whole" role="alert">
+      <p class="whole-head">
+        <Shape of={card.shape} /> {words.asked(card.id, ago(now.value - visit.since))}
+      </p>
+      <p class="state">{told}</p>
+      {visit.stage === "answered" && (
+        <Key kind="send go-in" onPress={() => void say({ kind: "go_in", ...to })}>
+          {words.inKey}
+        </Key>
+      )}
+      {inside && <OutKey one={one} />}
+      {visit.stage === "asked" && visit.not_answered && (
+        <Key kind="wide" onPress={() => void say({ kind: "ask_in", ...to })}>
+          {words.askAgain}
+        </Key>
+      )}
+      {!inside && (
+        <Key kind="wide" onPress={() => void say({ kind: "withdraw_ask", ...to })}>
+          {visit.stage === "refused" ? words.seenNo : words.notGoing}
+        </Key>
+      )}
+      <p class="keep-out">
+        {words.tail} {t().caution}
+      </p>
+    </div>
+  );
+}
+
+function stage({ card, visit }: Mine): string {
+  const words = t().wayIn;
+  switch (visit.stage) {
+    case "unconfirmed":
+      return words.unconfirmed;
+    case "in":
+      return words.screenLost(card.id);
+    case "answered":
+      return cabShows(card) ? words.comeIn : words.noScreen(card.id);
+    case "waiting":
+      return words.waitSaid;
+    case "refused":
+      return words.noSaid;
+    default:
+      if (!cabShows(card)) return words.noScreen(card.id);
+      return visit.not_answered ? words.notAnswered : words.stayOut;
+  }
+}
+
+function Whole({ text, visit, out = false }: { text: string; visit?: Mine | undefined; out?: boolean }) {
+  return (
+    <div class="whole" role="alert">
+      <p class="state">{text}</p>
+      {out && visit && <OutKey one={visit} />}
+      <p class="keep-out">{t().caution}</p>
+    </div>
+  );
+}
+
+/** OUT is held: a slip of a glove must not take anybody off the operator's list. */
+function OutKey({ one }: { one: Mine }) {
+  const to = { machine: one.card.id, visit: one.visit.visit };
+  return (
+    <HoldKey kind="out-key" onPress={() => void say({ kind: "come_out", ...to })}>
+      {t().wayIn.outKey}
+    </HoldKey>
+  );
+}
+
+/** Stands over the page while its person is in. */
+export function InBar() {
+  const words = t().wayIn;
+  const inside = mine.value.filter((one) => one.visit.stage === "in");
+  return (
+    <>
+      {inside.map((one) => (
+        <div class="in-bar" key={one.visit.visit} role="status">
+          <strong>{words.youAreIn(one.card.id, ago(now.value - one.visit.since))}</strong>
+          <OutKey one={one} />
+        </div>
+      ))}
+    </>
+  );
+}

@@ -1,0 +1,110 @@
+/** STOP in the cab while somebody asks to come in or is in: who, where, and what the operator answers. */
+import { say } from "../../hub";
+import { HoldKey, Key } from "../../parts/keys";
+import { ago } from "../../show";
+import { notice, now } from "../../state";
+import type { Operator, VisitCard, WayInCard } from "../../wire";
+import { t } from "../../words";
+
+const open = (one: VisitCard) => one.stage === "asked" || one.stage === "waiting";
+const mayBeIn = (one: VisitCard) =>
+  one.stage === "answered" || one.stage === "in" || one.stage === "unconfirmed";
+
+/** The names of everybody who may be in, for a page that has lost its hub. */
+export function namesIn(card: WayInCard | undefined): string {
+  const names = (card?.people ?? []).filter(mayBeIn).map((one) => one.person);
+  return [...new Set(names)].join(", ");
+}
+
+export function WayInStop({ view }: { view: Operator }) {
+  const words = t();
+  const card = view.way_in;
+  const inside = card.people.some(mayBeIn);
+  return (
+    <div class="stop-screen" role="alert">
+      <div class="stop-plate way-in">
+        <p class="stop-word">{words.stop}</p>
+        <WhoIsIn card={card} answers />
+        {!inside && !card.people.some(open) && <p class="who">{words.wayIn.empty}</p>}
+        <Holds card={card} />
+        <p class="quiet">
+          {words.bucketDown} {words.caution}
+        </p>
+      </div>
+    </div>
+  );
+}
+
+/** Everybody who asks or is in, longest first; told no is told, and out of the list. */
+export function WhoIsIn({ card, answers = false }: { card: WayInCard; answers?: boolean }) {
+  const words = t();
+  return (
+    <ul class="who-list">
+      {card.people
+        .filter((one) => one.stage !== "refused")
+        .map((one) => (
+          <li key={one.visit} class={mayBeIn(one) ? "is-in" : "asks"}>
+            <p class="who">
+              {line(one)} <small>{ago(now.value - one.since)}</small>
+              {one.lost != null && <strong class="lost"> {words.wayIn.lostLink}</strong>}
+            </p>
+            {answers && open(one) && (
+              <p class="answers-row">
+                <Key
+                  label={`${words.wayIn.wait} ${one.person}`}
+                  pressed={one.stage === "waiting"}
+                  onPress={() => void say({ kind: "say_wait", visit: one.visit })}
+                >
+                  {words.wayIn.wait}
+                </Key>
+                <Key
+                  label={`${words.wayIn.no} ${one.person}`}
+                  onPress={() => void say({ kind: "refuse_entry", visit: one.visit })}
+                >
+                  {words.wayIn.no}
+                </Key>
+              </p>
+            )}
+          </li>
+        ))}
+    </ul>
+  );
+}
+
+function line(one: VisitCard): string {
+  const words = t().wayIn;
+  if (one.stage === "in") return words.isIn(one.person);
+  if (one.stage === "unconfirmed") return words.isInUnasked(one.person);
+  if (one.stage === "answered") return words.told(one.person);
+  return words.asks(one.person, one.mark ?? "");
+}
+
+/** BUCKET DOWN answers exactly those that this screen names; RELEASE is an outline while somebody may be in. */
+function Holds({ card }: { card: WayInCard }) {
+  const words = t().wayIn;
+  const owed = card.people.filter((one) => open(one) || one.stage === "unconfirmed");
+  const inside = namesIn(card);
+  const down = () => void say({ kind: "bucket_down", answers: owed.map((one) => one.visit) });
+  const release = async () => {
+    const reply = await say({ kind: "release" });
+    if (reply.kind === "answer" && reply.answer.outcome.kind === "still_in") {
+      notice.value = words.notReleased(reply.answer.outcome.people.join(", "));
+    }
+  };
+  const held = card.phase === "stopped" || card.phase === "occupied" || card.phase === "unconfirmed";
+  return (
+    <>
+      {(owed.length > 0 || (!card.down && held)) && (
+        <HoldKey kind="down" onPress={down}>
+          {words.bucketDown}
+        </HoldKey>
+      )}
+      {card.down && owed.length === 0 && <p class="held">{words.holdsDown}</p>}
+      {held && owed.every((one) => !open(one)) && (
+        <HoldKey kind={inside ? "release outline" : "release"} onPress={() => void release()}>
+          {words.release}
+        </HoldKey>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,62 @@
+/** Who may be within a keep-out, machine by machine; and the witness who has seen somebody out. */
+import { useState } from "preact/hooks";
+import { Key } from "../../parts/keys";
+import { ago } from "../../show";
+import { now } from "../../state";
+import type { Supervisor } from "../../wire";
+import { t } from "../../words";
+import { WhyPanel } from "./panels";
+
+interface Out {
+  machine: string;
+  person: string;
+  visit: string;
+}
+
+export function Inside({ view }: { view: Supervisor }) {
+  const words = t().wayIn;
+  const [out, setOut] = useState<Out | null>(null);
+  const none = view.inside.length === 0;
+  return (
+    <>
+      {none && <p>{words.nobodyIn}</p>}
+      <ul class="lines">
+        {view.inside.flatMap(({ machine, people }) =>
+          people.map((one) => (
+            <li key={one.visit}>
+              <span>
+                <strong>{one.person}</strong> {words.stages[one.stage]} · {machine}
+                {one.mark ? ` · ${one.mark}` : ""} · {ago(now.value - one.since)}
+                {one.lost != null && <strong> {words.lostLink}</strong>}
+              </span>
+              <Key
+                kind="small"
+                label={`${words.sawOut} ${one.person} ${machine}`}
+                onPress={() => setOut({ machine, person: one.person, visit: one.visit })}
+              >
+                {words.sawOut}
+              </Key>
+            </li>
+          )),
+        )}
+      </ul>
+      {out && <SawOutPanel {...out} onClose={() => setOut(null)} />}
+    </>
+  );
+}
+
+/** The witness says what was seen, and tells the person. */
+export function SawOutPanel({ machine, person, visit, onClose }: Out & { onClose: () => void }) {
+  const words = t().wayIn;
+  return (
+    <WhyPanel
+      title={words.sawOutTitle(person, machine)}
+      ask={words.sawOutAsk}
+      act={words.sawOut}
+      command={(why) => ({ kind: "out_by_witness", machine, visit, why })}
+      onClose={onClose}
+    >
+      <p>{words.tellThem(person)}</p>
+    </WhyPanel>
+  );
+}
