@@ -621,6 +621,33 @@ export interface components {
             /** @description At the fast pace. */
             soonest: components["schemas"]["Time"];
         };
+        /** @description Somebody on foot asks to come in. The same visit once more asks again. */
+        AskIn: {
+            /** @description The machine whose keep-out it is. */
+            machine: string;
+            /** @description Where to, when it is a mark. */
+            mark?: string | null;
+            /** @description The visit: a name that the phone makes, 8 to 64 letters, digits, `-`, `_`, `.` or `:`, used for one stay alone. */
+            visit: string;
+        };
+        /** @description Nobody has answered: it is asked again, louder. */
+        AskRepeated: {
+            /** @description The machine. */
+            machine: string;
+            /** @description Who asks. */
+            person: string;
+            /** @description The visit. */
+            visit: string;
+        };
+        /** @description Whoever asked is not coming in. */
+        AskWithdrawn: {
+            /** @description The machine. */
+            machine: string;
+            /** @description Who. */
+            person: string;
+            /** @description The visit. */
+            visit: string;
+        };
         /** @description What the tester has dug out. */
         AskedUndercut: {
             /** @description Below the dig-to. */
@@ -997,7 +1024,56 @@ export interface components {
         }) | (components["schemas"]["DigAllowed"] & {
             /** @enum {string} */
             kind: "dig_allowed";
+        }) | (components["schemas"]["EntryAsked"] & {
+            /** @enum {string} */
+            kind: "entry_asked";
+        }) | (components["schemas"]["AskRepeated"] & {
+            /** @enum {string} */
+            kind: "ask_repeated";
+        }) | (components["schemas"]["AskWithdrawn"] & {
+            /** @enum {string} */
+            kind: "ask_withdrawn";
+        }) | (components["schemas"]["EntryDelayed"] & {
+            /** @enum {string} */
+            kind: "entry_delayed";
+        }) | (components["schemas"]["EntryRefused"] & {
+            /** @enum {string} */
+            kind: "entry_refused";
+        }) | (components["schemas"]["BucketIsDown"] & {
+            /** @enum {string} */
+            kind: "bucket_is_down";
+        }) | (components["schemas"]["PersonIn"] & {
+            /** @enum {string} */
+            kind: "person_in";
+        }) | (components["schemas"]["PersonOut"] & {
+            /** @enum {string} */
+            kind: "person_out";
+        }) | (components["schemas"]["ReleaseRefused"] & {
+            /** @enum {string} */
+            kind: "release_refused";
+        }) | (components["schemas"]["Released"] & {
+            /** @enum {string} */
+            kind: "released";
+        }) | (components["schemas"]["LinkNoticed"] & {
+            /** @enum {string} */
+            kind: "link_noticed";
         });
+        /** @description The operator has held BUCKET DOWN · LEVER LOCKED for a second. */
+        BucketDown: {
+            /** @description The visits that the screen named while it was held: no other is answered. */
+            answers?: string[];
+        };
+        /** @description The operator held BUCKET DOWN · LEVER LOCKED. */
+        BucketIsDown: {
+            /** @description The visits that it answers: those that the operator's screen named. */
+            answers: string[];
+            /** @description The machine. */
+            machine: string;
+            /** @description Who held it. */
+            operator: string;
+            /** @description Their people. */
+            people: string[];
+        };
         /** @description Who asks, or who said an entry. */
         By: {
             /** @description The phone or laptop; `hub` for the hub itself. */
@@ -1032,6 +1108,9 @@ export interface components {
             why: components["schemas"]["AlarmWhy"];
             /** @description Which. */
             zone: string;
+        } | {
+            /** @enum {string} */
+            kind: "way_in";
         } | {
             /** @enum {string} */
             kind: "pause";
@@ -1450,6 +1529,13 @@ export interface components {
              */
             generation: number;
         };
+        /** @description Somebody is out again. */
+        ComeOut: {
+            /** @description The machine. */
+            machine: string;
+            /** @description The visit. */
+            visit: string;
+        };
         /** @description Everything that can be asked, one line each; the files under `said/` hold the rest. */
         Command: (components["schemas"]["OpenDay"] & {
             /** @enum {string} */
@@ -1655,6 +1741,39 @@ export interface components {
         }) | (components["schemas"]["AllowDig"] & {
             /** @enum {string} */
             kind: "allow_dig";
+        }) | (components["schemas"]["AskIn"] & {
+            /** @enum {string} */
+            kind: "ask_in";
+        }) | (components["schemas"]["WithdrawAsk"] & {
+            /** @enum {string} */
+            kind: "withdraw_ask";
+        }) | (components["schemas"]["BucketDown"] & {
+            /** @enum {string} */
+            kind: "bucket_down";
+        }) | (components["schemas"]["SayWait"] & {
+            /** @enum {string} */
+            kind: "say_wait";
+        }) | (components["schemas"]["RefuseEntry"] & {
+            /** @enum {string} */
+            kind: "refuse_entry";
+        }) | (components["schemas"]["GoIn"] & {
+            /** @enum {string} */
+            kind: "go_in";
+        }) | (components["schemas"]["ComeOut"] & {
+            /** @enum {string} */
+            kind: "come_out";
+        }) | (components["schemas"]["OutByWitness"] & {
+            /** @enum {string} */
+            kind: "out_by_witness";
+        }) | (components["schemas"]["Release"] & {
+            /** @enum {string} */
+            kind: "release";
+        }) | (components["schemas"]["NoticeLink"] & {
+            /** @enum {string} */
+            kind: "notice_link";
+        }) | (components["schemas"]["NoticeRestart"] & {
+            /** @enum {string} */
+            kind: "notice_restart";
         });
         /** @description A lift is rammed. */
         Compact: {
@@ -2183,6 +2302,13 @@ export interface components {
             /** @enum {string} */
             kind: "bumped";
         };
+        /** @description Who holds the bucket down, and since when. */
+        Down: {
+            /** @description The operator. */
+            by: string;
+            /** @description Since when. */
+            since: components["schemas"]["Time"];
+        };
         /** @description A thing as somebody has typed it. */
         Draft: {
             /** @description What it is. */
@@ -2281,6 +2407,57 @@ export interface components {
              * @description Counts up by one from 1, across days.
              */
             seq: number;
+        };
+        /** @description Somebody asked to come in. */
+        EntryAsked: {
+            /** @description On which phone. */
+            device: string;
+            /** @description The machine whose keep-out it is. */
+            machine: string;
+            /** @description Where to, when it is a mark. */
+            mark?: string | null;
+            /** @description Who. */
+            person: string;
+            /** @description The visit, named by the person's phone. */
+            visit: string;
+        };
+        /** @description One person at one machine. */
+        EntryCard: {
+            /** @description On which phone. */
+            device: string;
+            lost?: components["schemas"]["Time"] | null;
+            /** @description Where to, when it is a mark. */
+            mark?: string | null;
+            /** @description Nobody has answered in time. */
+            not_answered: boolean;
+            /** @description Who. */
+            person: string;
+            /** @description Since when. */
+            since: components["schemas"]["Time"];
+            /** @description Where it stands. */
+            stage: components["schemas"]["Stage"];
+            /** @description The visit, for the presses about it. */
+            visit: string;
+        };
+        /** @description The operator says WAIT. */
+        EntryDelayed: {
+            /** @description The machine. */
+            machine: string;
+            /** @description Who waits. */
+            person: string;
+            /** @description The visit. */
+            visit: string;
+        };
+        /** @description The operator says no. */
+        EntryRefused: {
+            /** @description The machine. */
+            machine: string;
+            /** @description Who stays out. */
+            person: string;
+            /** @description The visit. */
+            visit: string;
+            /** @description Why, when the operator said it. */
+            why?: string;
         };
         /** @description What was found, by eye, by hand and by instrument. */
         Evidence: {
@@ -2479,6 +2656,29 @@ export interface components {
             mark: string;
             /** @description It passed before and is void; else it failed. */
             void: boolean;
+        } | {
+            /** @enum {string} */
+            kind: "unconfirmed_entry";
+            /** @description Which machine. */
+            machine: string;
+            /** @description Who. */
+            person: string;
+        } | {
+            /** @enum {string} */
+            kind: "in_without_link";
+            /** @description Which machine. */
+            machine: string;
+            /** @description Who. */
+            person: string;
+            /** @description The visit. */
+            visit: string;
+        } | {
+            /** @enum {string} */
+            kind: "entry_not_answered";
+            /** @description Which machine. */
+            machine: string;
+            /** @description Who. */
+            person: string;
         } | {
             /** @enum {string} */
             kind: "look_asked";
@@ -2852,6 +3052,15 @@ export interface components {
             /** @description The mark. */
             mark: string;
         };
+        /** @description Somebody goes in now, or says afterwards that they did. */
+        GoIn: {
+            /** @description The machine whose keep-out it is. */
+            machine: string;
+            /** @description Where to, when it is a mark. */
+            mark?: string | null;
+            /** @description The visit that the operator answered; a new one when nobody was asked. */
+            visit: string;
+        };
         /** @description The operator has it. */
         GotIt: {
             /**
@@ -3160,6 +3369,13 @@ export interface components {
             message: string;
             /** @description It keeps the file from being used. */
             wrong: boolean;
+        };
+        /** @description A machine's keep-out with somebody in, for the supervisor: also of a machine that the site has no more. */
+        InsideCard: {
+            /** @description The machine. */
+            machine: string;
+            /** @description Who may be in. */
+            people: components["schemas"]["EntryCard"][];
         };
         /** @description An inspection. */
         InspectFace: {
@@ -3623,6 +3839,15 @@ export interface components {
          * @enum {string}
          */
         LineStanding: "crossed" | "touch" | "near" | "ok";
+        /** @description The link of somebody who has asked or is in was lost, or came back. */
+        LinkNoticed: {
+            /** @description The phone. */
+            device: string;
+            /** @description Lost; else back. */
+            lost: boolean;
+            /** @description Whose. */
+            person: string;
+        };
         /**
          * @description The lists of a site whose things have names.
          * @enum {string}
@@ -3790,16 +4015,21 @@ export interface components {
             /** @description Its keep-out radius. */
             keep_out: components["schemas"]["Length"];
             look_asked_at?: components["schemas"]["Time"] | null;
+            /** @description The marks within it, from where the machine was last said to stand. */
+            marks_within: string[];
             /** @description The target that its operator has yet to see. */
             must_see?: string | null;
             /** @description The set-up in doubt that has paused it. */
             paused_by?: string | null;
             place?: components["schemas"]["PlaceCard"] | null;
+            place_old_at?: components["schemas"]["Time"] | null;
             /** @description Its screen. */
             screen: components["schemas"]["ScreenCard"];
             /** @description Its shape. */
             shape: components["schemas"]["MachineShape"];
             stop?: components["schemas"]["StopCard"] | null;
+            /** @description Who asks to come in and who is in. */
+            way_in: components["schemas"]["WayInCard"];
             /** @description The targets that it works on. */
             works_on: string[];
         };
@@ -4080,6 +4310,15 @@ export interface components {
             /** @description The target. */
             target: string;
         };
+        /** @description The hub notices that the link of a phone is lost, or back. */
+        NoticeLink: {
+            /** @description Which phone. */
+            device: string;
+            /** @description Lost; else back. */
+            lost: boolean;
+        };
+        /** @description The hub was started again. */
+        NoticeRestart: Record<string, never>;
         /** @description The hub notices that an operator's page shows, is hidden, or is gone. */
         NoticeScreen: {
             /** @description Which phone. */
@@ -4122,6 +4361,8 @@ export interface components {
             shape: components["schemas"]["MachineShape"];
             /** @description The job. */
             site: string;
+            /** @description Who asks to come in and who is in. */
+            way_in: components["schemas"]["WayInCard"];
             /** @description The names of the targets that it works on. */
             works_on: string[];
         };
@@ -4134,6 +4375,15 @@ export interface components {
              * @description How much, in tons.
              */
             tons: number;
+        };
+        /** @description Somebody else has seen a person out, and has told them so. */
+        OutByWitness: {
+            /** @description The machine. */
+            machine: string;
+            /** @description The visit. */
+            visit: string;
+            /** @description What was seen. */
+            why: string;
         };
         /** @description What came of a request. */
         Outcome: {
@@ -4210,6 +4460,16 @@ export interface components {
             device: string;
             /** @enum {string} */
             kind: "joined";
+        } | {
+            /** @description The operator had agreed; without it: get out, get his eyes. */
+            confirmed: boolean;
+            /** @enum {string} */
+            kind: "entered";
+        } | {
+            /** @enum {string} */
+            kind: "still_in";
+            /** @description Who. */
+            people: string[];
         };
         /** @description How fast a bottom goes down. */
         Pace: {
@@ -4372,6 +4632,41 @@ export interface components {
             /** @description When they joined. */
             since: components["schemas"]["Time"];
         };
+        /** @description Somebody went in. */
+        PersonIn: {
+            /** @description The operator had answered; without it this is an UNCONFIRMED ENTRY. */
+            confirmed: boolean;
+            /** @description On which phone. */
+            device: string;
+            /** @description The machine. */
+            machine: string;
+            /** @description Where to, when it is a mark. */
+            mark?: string | null;
+            /** @description Who. */
+            person: string;
+            /** @description The visit. */
+            visit: string;
+        };
+        /** @description Somebody is out. */
+        PersonOut: {
+            /** @description The machine. */
+            machine: string;
+            /** @description Who. */
+            person: string;
+            /** @description The visit. */
+            visit: string;
+            /** @description The gate still held the visit; false for a word that only agrees with what was known. */
+            was_in: boolean;
+            /** @description What the witness saw. */
+            why?: string;
+            /** @description Who saw it, when the person did not say so. */
+            witness?: string | null;
+        };
+        /**
+         * @description What the cab has to show for a gate; anything but `Working` is STOP.
+         * @enum {string}
+         */
+        Phase: "working" | "asked" | "stopped" | "occupied" | "unconfirmed";
         /** @description A phone was removed: its cookie opens nothing any more. */
         PhoneRemoved: {
             /** @description Which. */
@@ -5106,7 +5401,72 @@ export interface components {
             ticket: string;
         } | {
             /** @enum {string} */
+            kind: "bad_visit";
+        } | {
+            /** @enum {string} */
+            kind: "already_in";
+            /** @description Where. */
+            machine: string;
+            /** @description Who. */
+            person: string;
+        } | {
+            /** @enum {string} */
+            kind: "say_out_instead";
+        } | {
+            /** @enum {string} */
+            kind: "not_asked";
+        } | {
+            /** @enum {string} */
+            kind: "not_in";
+            /** @description Where. */
+            machine: string;
+        } | {
+            /** @enum {string} */
+            kind: "not_your_visit";
+            /** @description Whose. */
+            person: string;
+        } | {
+            /** @enum {string} */
+            kind: "no_witness";
+        } | {
+            /** @enum {string} */
+            kind: "answer_first";
+            /** @description Who. */
+            person: string;
+        } | {
+            /** @enum {string} */
+            kind: "pressed_too_late";
+        } | {
+            /** @enum {string} */
+            kind: "people_in";
+            /** @description Where. */
+            machine: string;
+            /** @description Who. */
+            people: string[];
+        } | {
+            /** @enum {string} */
             kind: "no_such_reading";
+        };
+        /** @description The operator says no. */
+        RefuseEntry: {
+            /** @description Which visit. */
+            visit: string;
+            /** @description Why; may be empty. */
+            why?: string;
+        };
+        /** @description The operator has held RELEASE for a second. */
+        Release: Record<string, never>;
+        /** @description RELEASE was pressed while somebody may be in. */
+        ReleaseRefused: {
+            /** @description The machine. */
+            machine: string;
+            /** @description Who may be in. */
+            people: string[];
+        };
+        /** @description The operator released the machine: nobody has said that they are in. */
+        Released: {
+            /** @description The machine. */
+            machine: string;
         };
         /** @description The keep-out reminder that stands with a call. */
         Reminder: {
@@ -5352,6 +5712,11 @@ export interface components {
             gone: boolean;
             /** @description The line. */
             utility: string;
+        };
+        /** @description The operator says WAIT. */
+        SayWait: {
+            /** @description To which visit. */
+            visit: string;
         };
         /** @description A machine waits. */
         SayWaiting: {
@@ -6292,6 +6657,11 @@ export interface components {
             surface: string;
         };
         /**
+         * @description Where a visit stands.
+         * @enum {string}
+         */
+        Stage: "asked" | "waiting" | "refused" | "answered" | "in" | "unconfirmed";
+        /**
          * @description What becomes of a mark's reading.
          * @enum {string}
          */
@@ -6453,6 +6823,8 @@ export interface components {
             day: string;
             /** @description What needs somebody, oldest first. */
             exceptions: components["schemas"]["Exception"][];
+            /** @description Who may be within a keep-out, machine by machine. */
+            inside: components["schemas"]["InsideCard"][];
             /** @description Lines of levels of the day: a point of one can be taken as a benchmark. */
             levels: components["schemas"]["LevelsCard"][];
             /** @description One card for each machine. */
@@ -7074,6 +7446,14 @@ export interface components {
          * @enum {string}
          */
         Way: "out" | "in";
+        /** @description One machine's keep-out. */
+        WayInCard: {
+            down?: components["schemas"]["Down"] | null;
+            /** @description Who asks, was answered, or is in: longest first. Nobody here does not mean that nobody is there. */
+            people: components["schemas"]["EntryCard"][];
+            /** @description What the cab has to show; anything but `working` is STOP. */
+            phase: components["schemas"]["Phase"];
+        };
         /** @description Where the rod stands when it stands on no mark. */
         Where: {
             /** @enum {string} */
@@ -7130,6 +7510,13 @@ export interface components {
             ssid: string;
             /** @description Its drawing. */
             svg: string;
+        };
+        /** @description Whoever asked is not coming in on this visit. */
+        WithdrawAsk: {
+            /** @description The machine. */
+            machine: string;
+            /** @description The visit. */
+            visit: string;
         };
         /** @description A call is taken back. */
         WithdrawCall: {

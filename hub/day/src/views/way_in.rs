@@ -17,12 +17,12 @@ pub struct WayInCard {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub down: Option<Down>,
     /// Who asks, was answered, or is in: longest first. Nobody here does not mean that nobody is there.
-    pub people: Vec<VisitCard>,
+    pub people: Vec<EntryCard>,
 }
 
 /// One person at one machine.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
-pub struct VisitCard {
+pub struct EntryCard {
     /// The visit, for the presses about it.
     pub visit: String,
     /// Who.
@@ -49,11 +49,11 @@ pub struct InsideCard {
     /// The machine.
     pub machine: String,
     /// Who may be in.
-    pub people: Vec<VisitCard>,
+    pub people: Vec<EntryCard>,
 }
 
-fn visit(name: &str, visit: &Visit) -> VisitCard {
-    VisitCard {
+fn visit(name: &str, visit: &Visit) -> EntryCard {
+    EntryCard {
         visit: name.to_owned(),
         person: visit.person.clone(),
         device: visit.device.clone(),
@@ -66,7 +66,7 @@ fn visit(name: &str, visit: &Visit) -> VisitCard {
 }
 
 pub(crate) fn card(gate: &Gate) -> WayInCard {
-    let mut people: Vec<VisitCard> = gate.visits().map(|(name, one)| visit(name, one)).collect();
+    let mut people: Vec<EntryCard> = gate.visits().map(|(name, one)| visit(name, one)).collect();
     people.sort_by(|a, b| (a.since, &a.visit).cmp(&(b.since, &b.visit)));
     WayInCard {
         phase: gate.phase(),

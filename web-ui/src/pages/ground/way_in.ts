@@ -2,12 +2,12 @@
 import { computed, signal } from "@preact/signals";
 import { newKey, waiting } from "../../outbox";
 import { ground, me, now } from "../../state";
-import type { MachineCard, SheetMark, VisitCard } from "../../wire";
+import type { EntryCard, MachineCard, SheetMark } from "../../wire";
 
 /** A visit of this phone, or of its person with a phone that is gone. */
 export interface Mine {
   card: MachineCard;
-  visit: VisitCard;
+  visit: EntryCard;
 }
 
 export const mine = computed<Mine[]>(() =>
@@ -16,7 +16,7 @@ export const mine = computed<Mine[]>(() =>
   ),
 );
 
-function own(visit: VisitCard): boolean {
+function own(visit: EntryCard): boolean {
   return visit.device === me.value?.device || (visit.person === me.value?.person && visit.lost != null);
 }
 

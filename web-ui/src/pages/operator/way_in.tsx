@@ -3,11 +3,11 @@ import { say } from "../../hub";
 import { HoldKey, Key } from "../../parts/keys";
 import { ago } from "../../show";
 import { notice, now } from "../../state";
-import type { Operator, VisitCard, WayInCard } from "../../wire";
+import type { EntryCard, Operator, WayInCard } from "../../wire";
 import { t } from "../../words";
 
-const open = (one: VisitCard) => one.stage === "asked" || one.stage === "waiting";
-const mayBeIn = (one: VisitCard) =>
+const open = (one: EntryCard) => one.stage === "asked" || one.stage === "waiting";
+const mayBeIn = (one: EntryCard) =>
   one.stage === "answered" || one.stage === "in" || one.stage === "unconfirmed";
 
 /** The names of everybody who may be in, for a page that has lost its hub. */
@@ -71,7 +71,7 @@ export function WhoIsIn({ card, answers = false }: { card: WayInCard; answers?: 
   );
 }
 
-function line(one: VisitCard): string {
+function line(one: EntryCard): string {
   const words = t().wayIn;
   if (one.stage === "in") return words.isIn(one.person);
   if (one.stage === "unconfirmed") return words.isInUnasked(one.person);

@@ -134,7 +134,14 @@ impl World {
             begun: me.begun,
             ..Person::default()
         };
-        if !me.pressed_in {
+        if me.pressed_in {
+            // In and out of the keep-out without a word, as long as nobody has said OUT.
+            if !me.unruly {
+                let at = if me.at.is_some() { None } else { Some(machine) };
+                act(None, Person { at, ..me });
+            }
+            act(Some(Message::Out(me.at.unwrap_or(machine), name)), gone);
+        } else {
             let answered = hubs.seen(self.hub).answered[machine as usize] & name.bit() != 0;
             if answered && !me.answered {
                 act(None, Person { answered, ..me });
@@ -159,13 +166,6 @@ impl World {
                 }
             }
             act(Some(Message::Withdraw(machine, name)), gone);
-        } else {
-            // In and out of the keep-out without a word, as long as nobody has said OUT.
-            if !me.unruly {
-                let at = if me.at.is_some() { None } else { Some(machine) };
-                act(None, Person { at, ..me });
-            }
-            act(Some(Message::Out(me.at.unwrap_or(machine), name)), gone);
         }
         if me.at.is_none() {
             // Somebody sees this person out, tells them so, and says it.
