@@ -1,6 +1,8 @@
 //! Faces: inspected, typed anew, designed, left.
 
 use super::*;
+use crate::said::way_in::ask::AskIn;
+use crate::said::way_in::enter::GoIn;
 
 #[test]
 fn a_face_that_nobody_inspected_is_shown_for_what_it_is_and_becomes_overdue_by_work_under_it() {
@@ -262,6 +264,30 @@ fn a_crack_that_opens_faster_clears_the_face_and_only_an_inspection_with_words_b
     };
     inspects(&mut crew, words).unwrap();
     assert_eq!(spot(&mut crew), None);
+}
+
+#[test]
+fn an_ask_does_not_hide_a_face_that_is_left_and_somebody_who_may_be_in_does() {
+    let mut crew = crew(under_a_face());
+    inspects(&mut crew, inspection(SoilClass::B)).unwrap();
+    opens(&mut crew);
+    let visit = "visit-01";
+    let ask = AskIn {
+        machine: "EX-2".into(),
+        visit: visit.into(),
+        mark: None,
+    };
+    crew.says(&ground(), Command::AskIn(ask)).unwrap();
+    assert!(matches!(screen(&crew, "EX-2"), CabScreen::LeaveFace { .. }));
+    // Tracking back over somebody is worse than standing under the face.
+    let enter = GoIn {
+        machine: "EX-2".into(),
+        visit: visit.into(),
+        mark: None,
+    };
+    crew.says(&ground(), Command::GoIn(enter)).unwrap();
+    assert_eq!(screen(&crew, "EX-2"), CabScreen::WayIn);
+    assert_eq!(cab::view(&crew.state, "EX-2").unwrap().faces_left.len(), 1);
 }
 
 #[test]
