@@ -41,6 +41,24 @@ test("an offset hub is lettered as the trade does", async ({ crew }) => {
   await expect(panel.getByText("OF 5.00 RT")).toBeVisible();
 });
 
+test("the dig is measured down from a string, and boards that are not level are named", async ({ crew }) => {
+  const { ground } = await crew.digs();
+  const { page } = ground;
+  await page.getByRole("button", { name: "MARKS", exact: true }).click();
+  await page.getByRole("button", { name: "SUMS", exact: true }).click();
+  const panel = page.getByRole("dialog", { name: "Sums of layout" });
+  await panel.getByRole("button", { name: "String between batter boards" }).click();
+  // A quarter of the way along a string that falls 1.00 ft: 304.75 − 302.00 = 2.75 ft (derived by hand).
+  await panel.getByLabel("First board's elevation").fill("305.00");
+  await panel.getByLabel("Second board's elevation").fill("304.00");
+  await panel.getByLabel("Between the boards").fill("40");
+  await panel.getByLabel("From the first board to here").fill("10");
+  await panel.getByLabel("Dig to").fill("302.00");
+  await panel.getByRole("button", { name: "WORK OUT" }).click();
+  await expect(panel.getByText("2.75 ft")).toBeVisible();
+  await expect(panel.getByText("NO", { exact: true })).toBeVisible();
+});
+
 test("the pocket sheet says what the rod must read at every mark", async ({ crew }) => {
   await crew.digs();
   const board = await crew.joins("SUPERVISOR", "PN");

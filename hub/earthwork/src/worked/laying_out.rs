@@ -6,8 +6,10 @@ use crate::layout::no_cross::{self, line_text};
 use crate::layout::square::{CornerMove, Diagonals, corner_degrees, squareness};
 use crate::layout::stake::{OffsetHub, letter};
 use crate::layout::step_window::{self, Forms};
+use crate::layout::string::BatterString;
 use crate::layout::tape::level_distance;
 use crate::layout::tie::{self, Tape};
+use crate::layout::width::{WidthRule, WidthVerdict, judge_width};
 use crate::words::Language;
 
 /// What is lettered on an offset hub.
@@ -33,6 +35,50 @@ pub(super) fn offset_hub(inputs: &mut Inputs) -> Outputs {
         all.insert("station".into(), Quantity::Word(station));
     }
     Ok(all)
+}
+
+/// How far the dig lies below a string between two batter boards, and whether their heights agree.
+pub(super) fn batter_string(inputs: &mut Inputs) -> Outputs {
+    let string = BatterString {
+        first: inputs.length("first_board")?,
+        second: inputs.length("second_board")?,
+        length: inputs.length("apart")?,
+    };
+    let along = inputs.length("along")?;
+    let at = string.elevation(along).map_err(refused)?;
+    let down = string
+        .down_to(inputs.length("dig_to")?, along)
+        .map_err(refused)?;
+    Ok(outputs([
+        ("string_at", Quantity::Length(at)),
+        ("down", Quantity::Length(down)),
+        ("boards_level", yes(string.check_level().is_ok())),
+    ]))
+}
+
+/// A width from both edges' distances to the line of the run; the strict edge may not lie further out than drawn.
+pub(super) fn width(inputs: &mut Inputs) -> Outputs {
+    let (strict_edge, free_edge) = (inputs.length("strict_edge")?, inputs.length("free_edge")?);
+    let judged = judge_width(
+        strict_edge,
+        free_edge,
+        &WidthRule {
+            least: inputs.length("least_width")?,
+            strict: inputs.length("strict_drawn")?,
+        },
+    )
+    .map_err(refused)?;
+    let (says, by) = match judged {
+        WidthVerdict::Enough { spare } => ("enough", spare),
+        WidthVerdict::TooNarrow { by } => ("too_narrow", by),
+        WidthVerdict::StrictEdgeOut { by } => ("strict_edge_out", by),
+        WidthVerdict::TooWide { by } => ("too_wide", by),
+    };
+    Ok(outputs([
+        ("width", Quantity::Length(strict_edge + free_edge)),
+        ("says", Quantity::Word(says.to_owned())),
+        ("by", Quantity::Length(by)),
+    ]))
 }
 
 /// The level distance under a tape on a slope.

@@ -105,9 +105,10 @@ pub(crate) type Outputs = Result<BTreeMap<String, Quantity>, WorkedError>;
 type Computation = fn(&mut Inputs) -> Outputs;
 
 /// All computations, by name.
-const COMPUTATIONS: [(&str, Computation); 92] = [
+const COMPUTATIONS: &[(&str, Computation)] = &[
     ("adjust_by_distance", levelling::adjust_by_distance),
     ("aim", accounting::aim),
+    ("batter_string", laying_out::batter_string),
     ("bearing_test", accounting::bearing_test),
     ("benches", cutting::benches),
     ("blind_repeats", proving::blind_repeats),
@@ -135,6 +136,7 @@ const COMPUTATIONS: [(&str, Computation); 92] = [
     ("distance", shaping::distance),
     ("distance_from_line", placing::distance_from_line),
     ("doubted_reading", proving::doubted_reading),
+    ("drift", proving::drift),
     ("end_areas", measuring::end_areas),
     ("expected_low", accounting::expected_low),
     ("face", grading::face),
@@ -201,6 +203,7 @@ const COMPUTATIONS: [(&str, Computation); 92] = [
     ("vertical_part", cutting::vertical_part),
     ("visits", accounting::visits),
     ("wedge", cutting::wedge),
+    ("width", laying_out::width),
 ];
 
 /// The names of all computations.

@@ -3,6 +3,7 @@
 use super::inputs::Inputs;
 use super::{Outputs, Quantity, outputs, refused, word};
 use crate::laser::check_due::{self, CheckCosts};
+use crate::laser::drift::Drift;
 use crate::laser::suspect::{Doubted, Window, rejudge};
 use crate::laser::{coverage, plane, repeats};
 use crate::tolerance::Tolerance;
@@ -65,6 +66,20 @@ pub(super) fn places_to_say(inputs: &mut Inputs) -> Outputs {
             refused("Confidence and share lie between 0 and 1, without the ends: nothing proves all of it.")
         })?;
     Ok(outputs([("places", Quantity::Number(f64::from(places)))]))
+}
+
+/// The two sums of what repeats and checks miss by, and what they say.
+pub(super) fn drift(inputs: &mut Inputs) -> Outputs {
+    let doubt_ft = inputs.number("doubt_ft")?;
+    let mut drift = Drift::default();
+    for residual in inputs.lengths("residuals")? {
+        drift = drift.after(residual, doubt_ft).map_err(refused)?;
+    }
+    Ok(outputs([
+        ("up", Quantity::Number(drift.up)),
+        ("down", Quantity::Number(drift.down)),
+        ("says", word(drift.says())),
+    ]))
 }
 
 /// How far a turned axis puts a sloped plane off.

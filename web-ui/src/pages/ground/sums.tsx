@@ -13,6 +13,8 @@ const SUMS = {
   diagonals: ["base", "across", "a_to_c", "b_to_d"],
   corner: ["one", "other", "between"],
   swing_tie: ["first", "first_tape", "second", "second_tape"],
+  batter_string: ["first_board", "second_board", "apart", "along", "dig_to"],
+  width: ["strict_edge", "free_edge", "least_width", "strict_drawn"],
 } as const;
 
 type Sum = keyof typeof SUMS;
@@ -74,7 +76,7 @@ export function SumsPanel({ onClose }: { onClose: () => void }) {
           {came.map(([name, value]) => (
             <div key={name}>
               <dt>{words.sumOutputs[name as keyof typeof words.sumOutputs] ?? name}</dt>
-              <dd>{value}</dd>
+              <dd>{words.sumSays[value as keyof typeof words.sumSays] ?? value}</dd>
             </div>
           ))}
         </dl>
