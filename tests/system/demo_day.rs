@@ -305,6 +305,30 @@ fn marks_are_laid_checked_scraped_and_laid_again_as_the_story_tells() {
 }
 
 #[test]
+fn the_yard_pads_diagonals_say_which_corners_move_and_how_far() {
+    let day = played();
+    let measured: Vec<&Value> = day.of_kind("diagonals_measured").collect();
+    let wanted = list(&day.oracles["diagonals"]);
+    assert_eq!((measured.len(), wanted.len()), (1, 1));
+    let (entry, want) = (measured[0], &wanted[0]);
+    assert_eq!(entry["key"], key(want).as_str());
+    let found = &entry["body"]["found"];
+    let toward = format!("toward_{}", want["toward"].as_str().expect("a corner"));
+    assert_eq!(found["moves"]["kind"], toward.as_str());
+    // Two ways of working it out differ by less than a thousandth of a foot (3 048 counts).
+    for (got, want) in [
+        (&found["wanted"], &want["wanted"]),
+        (&found["moves"]["by"], &want["move"]),
+    ] {
+        let (got, want) = (
+            got.as_i64().expect("a length"),
+            want.as_i64().expect("a length"),
+        );
+        assert!((got - want).abs() < 3_048, "{got} {want}");
+    }
+}
+
+#[test]
 fn edges_are_told_with_every_doubt_taken_off_and_the_unread_ones_are_known() {
     let day = played();
     let read: Vec<Value> = day

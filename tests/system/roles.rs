@@ -78,6 +78,10 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
             on_foot_or_in_cab.clone(),
         ),
         (
+            json!({ "kind": "measure_diagonals", "what": "PAD", "base": "3", "across": "4", "a_to_c": "5", "b_to_d": "5" }),
+            crew.clone(),
+        ),
+        (
             json!({ "kind": "read_edge", "machine": "EX-1", "text": "0.30" }),
             crew.clone(),
         ),

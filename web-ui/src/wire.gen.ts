@@ -710,7 +710,7 @@ export interface components {
             backsight: components["schemas"]["Length"];
             /** @description The benchmark of the backsight. */
             benchmark: string;
-            /** @description Height of instrument: benchmark + backsight. */
+            /** @description Height of instrument: benchmark + backsight; of a sloped laser, its plane's height over the laser itself. */
             height: components["schemas"]["Length"];
             /** @description The rod. */
             rod: string;
@@ -874,6 +874,9 @@ export interface components {
         }) | (components["schemas"]["MarksScraped"] & {
             /** @enum {string} */
             kind: "marks_scraped";
+        }) | (components["schemas"]["DiagonalsMeasured"] & {
+            /** @enum {string} */
+            kind: "diagonals_measured";
         }) | (components["schemas"]["EdgeRead"] & {
             /** @enum {string} */
             kind: "edge_read";
@@ -1603,6 +1606,9 @@ export interface components {
         }) | (components["schemas"]["ScrapeMarks"] & {
             /** @enum {string} */
             kind: "scrape_marks";
+        }) | (components["schemas"]["MeasureDiagonals"] & {
+            /** @enum {string} */
+            kind: "measure_diagonals";
         }) | (components["schemas"]["ReadEdge"] & {
             /** @enum {string} */
             kind: "read_edge";
@@ -1864,6 +1870,21 @@ export interface components {
             elevation: components["schemas"]["Length"];
             /** @description Its station. */
             station: components["schemas"]["Length"];
+        };
+        /** @description Which corners move so that the figure is square; A and B, the base, stay. */
+        CornerMove: {
+            /** @enum {string} */
+            kind: "none";
+        } | {
+            /** @description How far. */
+            by: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "toward_a";
+        } | {
+            /** @description How far. */
+            by: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "toward_b";
         };
         /** @description What to do. */
         Correction: {
@@ -2186,6 +2207,26 @@ export interface components {
             run_per_rise: number;
             top?: components["schemas"]["Length"] | null;
         };
+        /** @description A rectangle as it was taped. */
+        Diagonals: {
+            /** @description From A to C, as taped. */
+            a_to_c: components["schemas"]["Length"];
+            /** @description The side B–C, across. */
+            across: components["schemas"]["Length"];
+            /** @description From B to D, as taped. */
+            b_to_d: components["schemas"]["Length"];
+            /** @description The side A–B, the base that stays. */
+            base: components["schemas"]["Length"];
+        };
+        /** @description A rectangle was taped. */
+        DiagonalsMeasured: {
+            /** @description What they say. */
+            found: components["schemas"]["Squareness"];
+            /** @description The tapes. */
+            taped: components["schemas"]["Diagonals"];
+            /** @description Which rectangle. */
+            what: string;
+        };
         /** @description One value that two people typed differently. */
         Differs: {
             /** @description As the site has it. */
@@ -2354,6 +2395,7 @@ export interface components {
             machine: string;
             /** @description The mark. */
             mark?: string | null;
+            mark_doubt?: components["schemas"]["Length"] | null;
             /** @description How far, how sure, and where that stands. */
             shot: components["schemas"]["LineShot"];
             /** @description As typed. */
@@ -3606,6 +3648,20 @@ export interface components {
             place?: components["schemas"]["Point"] | null;
             /** @description Its name, given by the hub: S1, S2 and so on. */
             set_up: string;
+            slope?: components["schemas"]["LaserSlope"] | null;
+        };
+        /** @description How a laser's plane is sloped, along the site's axes. */
+        LaserSlope: {
+            /**
+             * Format: double
+             * @description Rise to the east, in feet per foot; negative when it falls.
+             */
+            rise_east: number;
+            /**
+             * Format: double
+             * @description Rise to the north, in feet per foot; negative when it falls.
+             */
+            rise_north: number;
         };
         /** @description What was read in a test; rod values as typed. */
         LaserTest: {
@@ -4139,6 +4195,7 @@ export interface components {
              * @description How many marks away from control, hub or string; 1 is straight from one.
              */
             depth: number;
+            doubt?: components["schemas"]["Length"] | null;
             /** @description From what. */
             from: components["schemas"]["LaidFrom"];
             /** @description Each with its generation: 1, and one more each time that it is laid again. */
@@ -4215,6 +4272,19 @@ export interface components {
             site: string;
             /** @description Its unit. */
             unit: components["schemas"]["ScreenUnit"];
+        };
+        /** @description Four tapes of a rectangle whose corners go round A, B, C, D. */
+        MeasureDiagonals: {
+            /** @description From A to C. */
+            a_to_c: string;
+            /** @description The side B–C. */
+            across: string;
+            /** @description From B to D. */
+            b_to_d: string;
+            /** @description The side A–B, which stays, as typed in feet or with a unit. */
+            base: string;
+            /** @description Which rectangle: a target's name, or what the crew calls it. */
+            what: string;
         };
         /** @description Soil that was measured in the ground. */
         MeasureSoil: {
@@ -4505,6 +4575,7 @@ export interface components {
              * @description How many marks away from control, hub or string.
              */
             depth: number;
+            doubt?: components["schemas"]["Length"] | null;
             /**
              * Format: int32
              * @description Which generation.
@@ -4994,6 +5065,13 @@ export interface components {
             /** @description The second. */
             second: string;
         } | {
+            /** @description The first. */
+            first: string;
+            /** @enum {string} */
+            kind: "across_the_slope";
+            /** @description The second. */
+            second: string;
+        } | {
             /** @description Between the two levellings of the point. */
             disagreement: components["schemas"]["Length"];
             /** @enum {string} */
@@ -5103,13 +5181,15 @@ export interface components {
         };
         /** @description The tape from a line to the cut's edge. */
         ReadEdge: {
+            /** @description The tape goes from the mark to the edge, not from a string on the line: the doubt of the mark counts. */
+            from_mark?: boolean;
             /** @description The line; the only one that must not be crossed when left out. */
             line?: string | null;
             /** @description The machine that digs there. */
             machine: string;
             /** @description The mark at which it was taped. */
             mark?: string | null;
-            /** @description The edge lies beyond the line. */
+            /** @description The edge lies beyond the line; of a tape from the mark, beyond the mark as seen from the kept side. */
             over?: boolean;
             /** @description The tape, in feet as typed: `0.30`, or with its unit: `4 in`. */
             text: string;
@@ -5145,6 +5225,7 @@ export interface components {
             elevation: components["schemas"]["Length"];
             /** @description Height of instrument used. */
             height: components["schemas"]["Length"];
+            height_here?: components["schemas"]["Length"] | null;
             judged?: components["schemas"]["Judged"] | null;
             /** @description The machine. */
             machine?: string | null;
@@ -5266,6 +5347,13 @@ export interface components {
             /** @description What is wrong and what to do. */
             english: string;
             /** @enum {string} */
+            kind: "sloped_laser";
+            /** @description The same in Spanish. */
+            spanish: string;
+        } | {
+            /** @description What is wrong and what to do. */
+            english: string;
+            /** @enum {string} */
             kind: "second_levelling";
             /** @description The same in Spanish. */
             spanish: string;
@@ -5305,6 +5393,9 @@ export interface components {
             kind: "bad_mark";
             /** @description The same in Spanish. */
             spanish: string;
+        } | {
+            /** @enum {string} */
+            kind: "no_mark_to_tape_from";
         } | {
             /** @enum {string} */
             kind: "no_line";
@@ -5877,6 +5968,8 @@ export interface components {
             check_by?: components["schemas"]["Time"] | null;
             due?: components["schemas"]["DueCard"] | null;
             good_at?: components["schemas"]["Time"] | null;
+            /** @description Benchmarks that agreed before it was proven, when it is sloped. */
+            good_on?: string[];
             /** @description Height of instrument. */
             height: components["schemas"]["Length"];
             /** @description Its name, such as `S1`. */
@@ -5890,6 +5983,7 @@ export interface components {
              * @description Readings since the last good check.
              */
             readings_since_check: number;
+            slope?: components["schemas"]["LaserSlope"] | null;
             /** @description Whether it may be used, and what is owed when it may not. */
             state: components["schemas"]["SetUpState"];
             tested?: components["schemas"]["TestedLaser"] | null;
@@ -5919,6 +6013,7 @@ export interface components {
             place?: components["schemas"]["Point"] | null;
             /** @description The rod. */
             rod: string;
+            slope?: components["schemas"]["LaserSlope"] | null;
             /** @description The rod value as typed. */
             text: string;
         };
@@ -6129,6 +6224,8 @@ export interface components {
             grade_rod?: components["schemas"]["Length"] | null;
             /** @description The guard band of one careful shot on this ground. */
             guard: components["schemas"]["Length"];
+            /** @description The height of the laser's plane over the mark. */
+            height: components["schemas"]["Length"];
             held?: components["schemas"]["SpotReason"] | null;
             /** @description The mark. */
             mark: string;
@@ -6649,6 +6746,23 @@ export interface components {
          * @enum {string}
          */
         SpotReason: "no_target" | "no_machine" | "set_up_in_doubt" | "set_up_closed" | "face_left" | "daylight_over" | "not_located" | "ticket_lapsed" | "paint_gone" | "crossing_too_near";
+        /** @description What the diagonals say. */
+        Squareness: {
+            /** @description How far C and D move, and which way. */
+            moves: components["schemas"]["CornerMove"];
+            /**
+             * @description The mean of the diagonals less what they should be. Skew takes nothing noticeable from the mean, so what is
+             *     left here is a side taped wrong.
+             */
+            side_error: components["schemas"]["Length"];
+            /**
+             * Format: double
+             * @description By which angle the corner at B opens beyond square, in degrees; negative when it closes.
+             */
+            skew_degrees: number;
+            /** @description What both diagonals should be. */
+            wanted: components["schemas"]["Length"];
+        };
         /** @description The layers under the surface that the drawing gives. */
         Stack: {
             /** @description From the surface down. */

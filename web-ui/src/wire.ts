@@ -37,6 +37,7 @@ export type HeldBy = Schemas["HeldBy"];
 export type ImportPoint = Schemas["ImportPoint"];
 export type ImportPreview = Schemas["ImportPreview"];
 export type Language = Schemas["Language"];
+export type LaserSlope = Schemas["LaserSlope"];
 export type Line = Schemas["Line"];
 export type MachineCard = Schemas["MachineCard"];
 export type MachineShape = Schemas["MachineShape"];

@@ -34,8 +34,11 @@ pub fn apply(state: &mut State, entry: &Entry) {
         Body::QuestionSettled(b) => said::settle::apply_settled(state, b),
         Body::ReadingTaken(b) => said::reading::apply_taken(state, entry, b),
         Body::ReadingAsked(b) => said::reading::apply_asked(state, entry, b),
-        Body::ReadingLate(_) | Body::EdgeRead(_) | Body::SetUpsCompared(_) | Body::DepthOwed(_) => {
-        }
+        Body::ReadingLate(_)
+        | Body::DiagonalsMeasured(_)
+        | Body::EdgeRead(_)
+        | Body::SetUpsCompared(_)
+        | Body::DepthOwed(_) => {}
         Body::MarksLaid(b) => said::marks::apply_laid(state, entry, b),
         Body::MarksChecked(b) => said::marks::apply_checked(state, b),
         Body::MarksScraped(b) => said::marks::apply_scraped(state, entry, b),

@@ -114,6 +114,8 @@ pub enum Command {
     CheckMarks(said::marks::CheckMarks),
     /// The machine has taken the paint.
     ScrapeMarks(said::marks::ScrapeMarks),
+    /// A rectangle's sides and diagonals, as taped.
+    MeasureDiagonals(said::diagonals::MeasureDiagonals),
     /// The tape from a line that must not be crossed to the cut's edge.
     ReadEdge(said::edge::ReadEdge),
     /// A call by eye, without a number.

@@ -51,6 +51,7 @@ pub fn decide(state: &State, asked: &Asked, now: Time) -> Result<Vec<Body>, Refu
         Command::LayMarks(c) => said::marks::lay(state, c),
         Command::CheckMarks(c) => said::marks::check(state, by, c),
         Command::ScrapeMarks(c) => said::marks::scrape(state, c),
+        Command::MeasureDiagonals(c) => said::diagonals::measure(state, c),
         Command::ReadEdge(c) => said::edge::read(state, by, c, when),
         Command::QuickCall(c) => said::quick_call::say(state, by, c, when),
         Command::WithdrawCall(c) => said::call::withdraw(state, c),

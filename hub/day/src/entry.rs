@@ -87,6 +87,8 @@ pub enum Body {
     MarksChecked(said::marks::MarksChecked),
     /// Marks are gone.
     MarksScraped(said::marks::MarksScraped),
+    /// A rectangle was taped.
+    DiagonalsMeasured(said::diagonals::DiagonalsMeasured),
     /// An edge was taped to a line that must not be crossed.
     EdgeRead(said::edge::EdgeRead),
     /// A call went out.

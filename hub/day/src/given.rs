@@ -358,6 +358,7 @@ impl Crew {
                 benchmark: benchmark.into(),
                 rod: "A".into(),
                 text: text.into(),
+                slope: None,
             }),
         )
         .unwrap();

@@ -48,6 +48,7 @@ pub fn roles(command: &Command) -> &'static [Role] {
         | Command::ProveTarget(_)
         | Command::LayMarks(_)
         | Command::CheckMarks(_)
+        | Command::MeasureDiagonals(_)
         | Command::ReadEdge(_)
         | Command::QuickCall(_)
         | Command::WithdrawCall(_)

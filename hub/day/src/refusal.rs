@@ -68,6 +68,14 @@ pub enum Refusal {
         /// Another benchmark.
         other: String,
     },
+    /// A sloped laser that can't be set up or used so.
+    #[error("{english}")]
+    SlopedLaser {
+        /// What is wrong and what to do.
+        english: String,
+        /// The same in Spanish.
+        spanish: String,
+    },
     /// A second levelling that does not prove anything.
     #[error("{english}")]
     SecondLevelling {
@@ -120,6 +128,9 @@ pub enum Refusal {
         /// The same in Spanish.
         spanish: String,
     },
+    /// A tape from a mark without one.
+    #[error("Say from which mark the tape goes.")]
+    NoMarkToTapeFrom,
     /// No line on the site that must not be crossed.
     #[error(
         "This site has no line that must not be crossed. Add one to the site file with no_cross = true."

@@ -63,6 +63,7 @@ pub(crate) fn spanish(refusal: &Refusal) -> String {
             thing(*what)
         ),
         Refusal::RodValue { spanish, .. }
+        | Refusal::SlopedLaser { spanish, .. }
         | Refusal::SecondLevelling { spanish, .. }
         | Refusal::Levels { spanish, .. }
         | Refusal::NoGrade { spanish, .. }
@@ -122,6 +123,7 @@ pub(crate) fn spanish(refusal: &Refusal) -> String {
         Refusal::AimOutside { low, high } => format!(
             "Esa mira queda fuera de la tolerancia ({low} a {high}). Apunte dentro o revise la rasante."
         ),
+        Refusal::NoMarkToTapeFrom => "Diga desde cuál marca va la cinta.".into(),
         Refusal::SayWhy { .. } => "Diga por qué: queda en el registro.".into(),
         Refusal::SiteChangedAgain => {
             "La obra cambió otra vez desde que se mostró. Mire la diferencia de nuevo y confirme.".into()

@@ -161,6 +161,7 @@ fn play(crew: &mut Crew, step: &Step) {
                 benchmark: "BM-1".into(),
                 rod: "A".into(),
                 text: feet(*hundredths),
+                slope: None,
             });
             let _ = crew.says(&ground(), command);
         }

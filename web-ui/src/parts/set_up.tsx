@@ -25,6 +25,7 @@ export function SetUpFacts({ card }: { card: SetUpCard }) {
       )}
       <p>
         {words.hi} {feet(card.height)} · {card.benchmark}
+        {card.slope && ` · ${words.sloped(percent(card.slope.rise_east), percent(card.slope.rise_north))}`}
         {check && ` · ${check.benchmark} ${signed(check.residual)}, ${words.ago(ago(now.value - check.at))}`}
         {" · "}
         {words.sinceCheck(card.readings_since_check)}
@@ -33,10 +34,16 @@ export function SetUpFacts({ card }: { card: SetUpCard }) {
   );
 }
 
+/** A rise of feet per foot, as a laser shows it. */
+function percent(rise: number): string {
+  return `${rise < 0 ? "−" : "+"}${Math.abs(rise * 100).toFixed(2)} %`;
+}
+
 function proofWords(card: SetUpCard): string {
   const words = t();
   const state = card.state;
-  if (state.kind === "unproven") return words.proofs.unproven;
+  if (state.kind === "unproven")
+    return card.slope ? words.proofs.unproven_slope((card.good_on ?? []).join(", ")) : words.proofs.unproven;
   if (state.kind === "proven") return words.proofs[state.proof.kind];
   if (state.why.kind === "bumped") return words.doubtBumped(state.why.by);
   return words.doubtCheck(state.why.benchmark, length(state.why.residual, unit.value));

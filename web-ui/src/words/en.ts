@@ -230,7 +230,9 @@ export const en = {
   sumsKey: "SUMS",
   whichSum: "Which",
   workOut: "WORK OUT",
-  sumNote: "Numbers without a unit are feet. A place is east; north. Nothing of this goes into the log.",
+  enterDiagonals: (what: string) => `ENTER IN THE LOG, as ${what}`,
+  sumNote:
+    "Numbers without a unit are feet. A place is east; north. Nothing goes into the log unless you enter it.",
   sumNames: {
     offset_hub: "Letter an offset hub",
     slope_tape: "Tape on a slope",
@@ -314,6 +316,12 @@ export const en = {
   edge: "EDGE",
   edgeAt: (mark: string) => `Edge of the cut at ${mark}`,
   edgeLies: (line: string) => `The edge lies on this side of ${line}`,
+  tapedFrom: "Taped from",
+  stringOn: (line: string) => `on ${line}`,
+  edgeOfMark: (mark: string, line: string) =>
+    `Seen from ${mark}, is the edge toward ${line} or away from it?`,
+  shortOfMark: "AWAY",
+  pastMark: "TOWARD IT",
   insideLine: "INSIDE",
   overLine: "OVER",
   line: "Line",
@@ -400,6 +408,14 @@ export const en = {
   whichLaser: "Which laser?",
   whichBenchmark: "Which benchmark is under the rod?",
   whichRod: "Which rod?",
+  slopeAs: "The same figures as on the laser. Three benchmarks, not in one line with it, prove it.",
+  slopedLaser: "SLOPED",
+  slopedNote: "Three benchmarks prove it",
+  riseEast: "Rise to the east, % (falls: −)",
+  riseNorth: "Rise to the north, % (falls: −)",
+  goOn: "GO ON",
+  slopedPlace: "A sloped laser's height depends on where it stands.",
+  sloped: (east: string, north: string) => `sloped ${east} east, ${north} north`,
   whereStands: "Where does the laser stand?",
   rodOnBenchmark: (benchmark: string) => `Rod on ${benchmark}`,
   secondOwed: "Now shoot a second benchmark. No calls before that.",
@@ -419,6 +435,9 @@ export const en = {
   hi: "HI",
   proofs: {
     unproven: "Second benchmark owed",
+    unproven_slope: (agreed: string) =>
+      `Sloped: two more benchmarks owed, not in one line with it${agreed ? `. So far: ${agreed}` : ""}`,
+    across_the_slope: "Proven across its slope by two benchmarks",
     second_benchmark: "Proven by a second benchmark",
     two_benchmarks: "Proven again by two benchmarks",
     levelled_again: "Levelled twice on one benchmark",

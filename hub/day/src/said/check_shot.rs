@@ -12,8 +12,9 @@ use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::refusal::Refusal;
 use crate::said::call;
-use crate::said::set_up::{self, DoubtReason, Proof, SetUpProven};
+use crate::said::set_up::{self, DoubtReason, Proof, SetUpProven, sloped};
 use crate::said::suspect::{self, EndShot};
+use crate::site::Site;
 use crate::state::{SetUp, State};
 use crate::time::Time;
 use crate::views::call::Ending;
@@ -80,7 +81,8 @@ pub(crate) fn shoot(state: &State, asked: &ShootCheck, when: When) -> Result<Vec
     let set_up = set_up::standing(state, &asked.set_up)?;
     let shot_on = set_up::benchmark(site, &asked.benchmark)?;
     let foresight = set_up::rod_value(site, &asked.rod, &asked.text)?.value;
-    let residual = level::check_residual(set_up.height(), foresight, shot_on.elevation);
+    let height = sloped::height_over(site, set_up, &asked.benchmark)?;
+    let residual = level::check_residual(height, foresight, shot_on.elevation);
     let check = level::judge_check(residual, site.rules.checks);
     let slips = if check == Check::Failed {
         explain(state, set_up, asked, residual, foresight)
@@ -99,7 +101,7 @@ pub(crate) fn shoot(state: &State, asked: &ShootCheck, when: When) -> Result<Vec
         usable: set_up.usable(),
     })];
     let proof = (check == Check::Good)
-        .then(|| proof(set_up, &asked.benchmark))
+        .then(|| proof(site, set_up, &asked.benchmark))
         .flatten();
     if let Some(ends) = ends_doubt(
         state,
@@ -161,8 +163,20 @@ fn ends_doubt(
 }
 
 /// What a good shot on this benchmark proves, if anything.
-fn proof(set_up: &SetUp, benchmark: &str) -> Option<Proof> {
+fn proof(site: &Site, set_up: &SetUp, benchmark: &str) -> Option<Proof> {
+    // Two shots in one line with a sloped laser do not show a turned axis.
+    let spread =
+        |other: &&String| *other != benchmark && sloped::spread(site, set_up, other, benchmark);
     match &set_up.state {
+        SetUpState::Unproven if set_up.slope.is_some() => {
+            let backsight_on = set_up.basis()?.benchmark.as_str();
+            let others = set_up.good_on.iter().filter(|other| *other != backsight_on);
+            let first = others.into_iter().find(spread)?;
+            (backsight_on != benchmark).then(|| Proof::AcrossTheSlope {
+                first: first.clone(),
+                second: benchmark.to_owned(),
+            })
+        }
         SetUpState::Unproven => {
             let backsight_on = set_up.basis()?.benchmark.as_str();
             (backsight_on != benchmark).then(|| Proof::SecondBenchmark {
@@ -171,7 +185,7 @@ fn proof(set_up: &SetUp, benchmark: &str) -> Option<Proof> {
         }
         SetUpState::Proven { .. } => None,
         SetUpState::InDoubt { agreed, .. } => {
-            let first = agreed.iter().find(|other| *other != benchmark)?;
+            let first = agreed.iter().find(spread)?;
             Some(Proof::TwoBenchmarks {
                 first: first.clone(),
                 second: benchmark.to_owned(),
@@ -187,7 +201,9 @@ fn explain(
     residual: Length,
     foresight: Length,
 ) -> Vec<Slip> {
-    let (Some(site), Some(basis)) = (state.site(), set_up.basis()) else {
+    // Over a sloped plane, differences of benchmarks are not those of heights.
+    let level = set_up.slope.is_none();
+    let (Some(site), Some(basis)) = (state.site().filter(|_| level), set_up.basis()) else {
         return vec![];
     };
     let Some(rod) = site.rod(&asked.rod) else {
@@ -272,6 +288,12 @@ pub(crate) fn apply_check(state: &mut State, entry: &Entry, body: &CheckShot) {
                 set_up.drift = drift;
             }
         }
+        (SetUpState::Unproven, Check::Good)
+            if set_up.slope.is_some() && !set_up.good_on.contains(&body.benchmark) =>
+        {
+            set_up.good_on.push(body.benchmark.clone());
+        }
+        (SetUpState::Unproven, Check::Failed) => set_up.good_on.clear(),
         (SetUpState::InDoubt { agreed, .. }, Check::Good) if !agreed.contains(&body.benchmark) => {
             agreed.push(body.benchmark.clone());
         }

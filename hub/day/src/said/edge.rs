@@ -1,6 +1,8 @@
 //! The tape from a line that nobody may cross to the edge of the cut. Every doubt counts against the crew.
 
-use earthwork::layout::no_cross::{self, LineDoubts, LineShot, Standing};
+use earthwork::layout::marks::TAPE_DOUBT_FT;
+use earthwork::layout::no_cross::{self, LineDoubts, LineShot, NoCrossLine, Standing};
+use earthwork::layout::tie;
 use earthwork::length::{self, Length};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -10,13 +12,13 @@ use crate::decide::When;
 use crate::entry::Body;
 use crate::refusal::{Refusal, Thing};
 use crate::said::call::{self, Draft};
+use crate::said::marks::PaintState;
 use crate::said::stop::Stopped;
-use crate::site::{Line, Site};
+use crate::site::{Line, Side, Site};
 use crate::state::State;
 use crate::views::call::{Ending, Message};
 
-/// A tape and a string on a dig, one standard deviation in feet (common practice).
-const TAPE_FT: f64 = 0.02;
+/// A string on a dig, one standard deviation in feet (common practice).
 const STRING_FT: f64 = 0.02;
 /// A tape longer than this is no edge reading any more.
 const LONGEST_TAPE: Length = Length::from_hundredths_of_a_foot(5_000);
@@ -35,9 +37,12 @@ pub struct ReadEdge {
     pub mark: Option<String>,
     /// The tape, in feet as typed: `0.30`, or with its unit: `4 in`.
     pub text: String,
-    /// The edge lies beyond the line.
+    /// The edge lies beyond the line; of a tape from the mark, beyond the mark as seen from the kept side.
     #[serde(default)]
     pub over: bool,
+    /// The tape goes from the mark to the edge, not from a string on the line: the doubt of the mark counts.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub from_mark: bool,
 }
 
 /// An edge was taped.
@@ -52,6 +57,9 @@ pub struct EdgeRead {
     pub mark: Option<String>,
     /// As typed.
     pub text: String,
+    /// The tape went from the mark, whose doubt was this; none when it went from a string on the line.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub mark_doubt: Option<Length>,
     /// How far, how sure, and where that stands.
     pub shot: LineShot,
 }
@@ -80,19 +88,47 @@ pub(crate) fn read(
     }
     let line = line(site, asked.line.as_deref())?;
     let tape = tape(&asked.text)?;
+    let refused = |error: no_cross::LineError| Refusal::RodValue {
+        english: error.to_string(),
+        spanish: error.spanish(),
+    };
+    let inward = if asked.over { -tape } else { tape };
+    let (distance, mark_doubt) = if asked.from_mark {
+        let mark = asked.mark.as_deref().ok_or(Refusal::NoMarkToTapeFrom)?;
+        let (from, doubt) = from_mark(state, site, line, mark)?;
+        (from.map_err(refused)? + inward, Some(doubt))
+    } else {
+        (inward, None)
+    };
     let guard = LineDoubts {
-        tape_ft: TAPE_FT,
-        string_ft: STRING_FT,
+        tape_ft: TAPE_DOUBT_FT,
+        string_ft: mark_doubt.map_or(STRING_FT, Length::feet),
         line_ft: line.doubt.feet(),
         k: 1.0,
     }
     .guard()
-    .map_err(|error| Refusal::RodValue {
-        english: error.to_string(),
-        spanish: error.spanish(),
-    })?;
-    let shot = no_cross::judge(if asked.over { -tape } else { tape }, guard);
-    Ok(bodies(state, by, asked, when, &line.id, shot))
+    .map_err(refused)?;
+    let shot = no_cross::judge(distance, guard);
+    Ok(bodies(state, by, asked, when, (&line.id, mark_doubt), shot))
+}
+
+/// How far a mark lies from the line on the plan, and how sure it is that it lies there. Paint that nobody entered, and paint
+/// that is gone, is no place to tape from.
+fn from_mark(
+    state: &State,
+    site: &Site,
+    line: &Line,
+    id: &str,
+) -> Result<(Result<Length, no_cross::LineError>, Length), Refusal> {
+    let mark = site.mark(id).ok_or(Refusal::NoMarkToTapeFrom)?;
+    let paint = state.marks.get(id).and_then(|now| now.paint.as_ref());
+    let doubt = paint
+        .filter(|paint| paint.state != PaintState::Scraped)
+        .and_then(|paint| paint.doubt)
+        .ok_or_else(|| Refusal::MarkScraped {
+            mark: id.to_owned(),
+        })?;
+    Ok((kept(line).distance(mark.place), doubt))
 }
 
 /// The reading, the call, and a stop for the machine when the line is crossed.
@@ -101,7 +137,7 @@ fn bodies(
     by: &By,
     asked: &ReadEdge,
     when: When,
-    line: &str,
+    (line, mark_doubt): (&str, Option<Length>),
     shot: LineShot,
 ) -> Vec<Body> {
     let mut bodies = vec![Body::EdgeRead(EdgeRead {
@@ -109,6 +145,7 @@ fn bodies(
         line: line.to_owned(),
         mark: asked.mark.clone(),
         text: asked.text.clone(),
+        mark_doubt,
         shot,
     })];
     bodies.extend(call::end_live(state, &asked.machine, Ending::Superseded));
@@ -156,6 +193,17 @@ fn line<'a>(site: &'a Site, name: Option<&str>) -> Result<&'a Line, Refusal> {
     }
 }
 
+/// A line of the site as the arithmetic takes it.
+pub(crate) fn kept(line: &Line) -> NoCrossLine {
+    NoCrossLine {
+        corners: line.points.clone(),
+        keep: match line.keep {
+            Side::Left => tie::Side::Left,
+            Side::Right => tie::Side::Right,
+        },
+    }
+}
+
 /// A bare number is feet, as on the tape in the truck.
 fn tape(text: &str) -> Result<Length, Refusal> {
     let typed = text.trim();
@@ -193,7 +241,8 @@ mod tests {
     use crate::answer::Outcome;
     use crate::asked::Command;
     use crate::given::{Crew, at, ground, len};
-    use crate::site::{LineKind, Side};
+    use crate::said::marks::{LaidFrom, LayMarks};
+    use crate::site::LineKind;
 
     fn lined() -> Crew {
         let mut crew = Crew::digging();
@@ -217,6 +266,7 @@ mod tests {
             mark: Some("S-1".into()),
             text: text.into(),
             over,
+            from_mark: false,
         };
         let answer = crew.says(&ground(), Command::ReadEdge(asked))?;
         match answer.outcome {
@@ -232,6 +282,56 @@ mod tests {
         assert_eq!(tapes(&mut crew, "0.30", false).unwrap(), "LINE 2½");
         assert_eq!(tapes(&mut crew, "0.22", false).unwrap(), "LINE 1½");
         assert!(crew.state.cabs["EX-1"].stop.is_none());
+    }
+
+    fn from_mark(crew: &mut Crew, mark: &str, text: &str) -> Result<LineShot, Refusal> {
+        let asked = ReadEdge {
+            machine: "EX-1".into(),
+            line: None,
+            mark: Some(mark.into()),
+            text: text.into(),
+            over: true,
+            from_mark: true,
+        };
+        crew.says(&ground(), Command::ReadEdge(asked))?;
+        let last = crew.log.iter().rev().find_map(|entry| match &entry.body {
+            Body::EdgeRead(read) => Some(read.shot),
+            _ => None,
+        });
+        Ok(last.unwrap())
+    }
+
+    fn lays(crew: &mut Crew, mark: &str, from: LaidFrom) {
+        let laid = LayMarks {
+            marks: vec![mark.into()],
+            from,
+            note: String::new(),
+        };
+        crew.says(&ground(), Command::LayMarks(laid)).unwrap();
+    }
+
+    /// Derived: P-1 lies 30 ft from the line; 29.60 ft toward it leave 0.40. A hub of 0.02 and a tape of 0.02 make a mark
+    /// of 0.0283; with the tape's 0.02 and the line's 0.02 the guard is 0.04. P-2, laid from P-1: 0.0346, so 0.0447.
+    #[test]
+    fn a_tape_from_a_mark_carries_the_doubt_of_the_marks_parents() {
+        let mut crew = lined();
+        assert_eq!(
+            from_mark(&mut crew, "P-1", "29.60"),
+            Err(Refusal::MarkScraped { mark: "P-1".into() }),
+            "nobody entered from what it was laid"
+        );
+        lays(&mut crew, "P-1", LaidFrom::Hub);
+        lays(&mut crew, "P-2", LaidFrom::Mark { id: "P-1".into() });
+        let near = |a: Length, feet: f64| (a.feet() - feet).abs() < 1e-4;
+        let one = from_mark(&mut crew, "P-1", "29.60").unwrap();
+        assert_eq!(one.distance, len("0.40 ft"));
+        assert!(near(one.guard, 0.04), "{one:?}");
+        assert_eq!(one.half_tenths, 7, "0.36 left");
+        let two = from_mark(&mut crew, "P-2", "39.60").unwrap();
+        assert_eq!(two.distance, one.distance);
+        assert!(near(two.guard, 0.0447), "{two:?}");
+        let crossed = from_mark(&mut crew, "P-2", "40.05").unwrap();
+        assert_eq!(crossed.standing, Standing::Crossed);
     }
 
     #[test]

@@ -1,17 +1,15 @@
 //! The life of a mark: laid from something better than old paint, checked by a second person, scraped, laid again.
 
 use earthwork::layout::marks::{self, Parent};
-use earthwork::layout::no_cross::NoCrossLine;
-use earthwork::layout::tie;
-use earthwork::length::{self, Length};
+use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
 use crate::entry::{Body, Entry};
 use crate::refusal::{Refusal, Thing};
-use crate::said::call;
-use crate::site::{Mark, Side, Site};
+use crate::said::{call, edge, tape};
+use crate::site::{Mark, Site};
 use crate::state::State;
 use crate::time::Time;
 use crate::views::call::Ending;
@@ -62,6 +60,9 @@ pub struct MarksLaid {
     pub depth: u8,
     /// A word about it.
     pub note: String,
+    /// One standard deviation of where they lie: the parent's and the tape's, as squares. Older entries have none.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub doubt: Option<Length>,
 }
 
 /// A mark's generation.
@@ -116,6 +117,9 @@ pub struct Paint {
     pub state: PaintState,
     /// How many marks away from control, hub or string.
     pub depth: u8,
+    /// One standard deviation of where it lies, with its parents'; none when nobody entered from what it was laid.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub doubt: Option<Length>,
     /// Who laid it.
     pub by: String,
     /// When.
@@ -189,10 +193,23 @@ pub(crate) fn lay(state: &State, asked: &LayMarks) -> Result<Vec<Body>, Refusal>
         marks: generations,
         from: asked.from.clone(),
         depth,
+        doubt: doubt(state, &asked.from),
         note: asked.note.trim().to_owned(),
     })];
     bodies.extend(gone(state, &asked.marks));
     Ok(bodies)
+}
+
+/// The doubt of a mark that is laid from this, its parents' in it.
+fn doubt(state: &State, from: &LaidFrom) -> Option<Length> {
+    let parent = match from {
+        LaidFrom::Control => marks::CONTROL_DOUBT_FT,
+        LaidFrom::Hub | LaidFrom::String => marks::HUB_DOUBT_FT,
+        LaidFrom::Mark { id } => paint(state, id)?.doubt?.feet(),
+        LaidFrom::OldPaint => return None,
+    };
+    let feet = marks::doubt_from(parent, marks::TAPE_DOUBT_FT).ok()?;
+    Length::from_feet(feet).ok()
 }
 
 /// The ends of live calls about marks that are not where they were.
@@ -213,7 +230,7 @@ fn gone(state: &State, marks: &[String]) -> Vec<Body> {
 /// A second person's measure makes a mark CHECKED; near a line that must not be crossed it is judged harder.
 pub(crate) fn check(state: &State, by: &By, asked: &CheckMarks) -> Result<Vec<Body>, Refusal> {
     let site = state.site().ok_or(Refusal::NoSite)?;
-    let apart = tape(&asked.apart)?;
+    let apart = tape::typed(&asked.apart)?;
     for mark in known(site, &asked.marks)? {
         let Some(paint) = paint(state, &mark.id).filter(|paint| paint.state != PaintState::Scraped)
         else {
@@ -239,33 +256,11 @@ pub(crate) fn check(state: &State, by: &By, asked: &CheckMarks) -> Result<Vec<Bo
     })])
 }
 
-fn tape(text: &str) -> Result<Length, Refusal> {
-    let typed = text.trim();
-    let bare = typed
-        .chars()
-        .all(|c| c.is_ascii_digit() || matches!(c, '.' | ','));
-    let written = if bare {
-        format!("{typed} ft")
-    } else {
-        typed.to_owned()
-    };
-    length::parse(&written).map_err(|error| Refusal::BadMark {
-        english: error.to_string(),
-        spanish: format!("«{typed}» no es una medida. Escríbala como 0.02 o 1/4 in."),
-    })
-}
-
 /// Whether a mark lies by a line that must not be crossed.
 fn near_a_line(site: &Site, mark: &Mark) -> bool {
     site.lines.iter().filter(|line| line.no_cross).any(|line| {
-        let kept = NoCrossLine {
-            corners: line.points.clone(),
-            keep: match line.keep {
-                Side::Left => tie::Side::Left,
-                Side::Right => tie::Side::Right,
-            },
-        };
-        kept.distance(mark.place)
+        edge::kept(line)
+            .distance(mark.place)
             .is_ok_and(|distance| distance.abs() <= NEAR_A_LINE)
     })
 }
@@ -291,6 +286,7 @@ pub(crate) fn apply_laid(state: &mut State, entry: &Entry, body: &MarksLaid) {
             generation: laid.generation,
             state: PaintState::Laid,
             depth: body.depth,
+            doubt: body.doubt,
             by: entry.by.person.clone(),
             at: entry.made_at,
         });
@@ -309,6 +305,7 @@ pub(crate) fn apply_scraped(state: &mut State, entry: &Entry, body: &MarksScrape
             generation: 1,
             state: PaintState::Laid,
             depth: 1,
+            doubt: None,
             by: String::new(),
             at: entry.made_at,
         });

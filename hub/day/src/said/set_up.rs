@@ -17,9 +17,11 @@ use crate::views::call::Ending;
 use crate::views::ground::SetUpState;
 
 mod one_benchmark;
+pub(crate) mod sloped;
 
 pub use one_benchmark::{LevelAgain, UseOneBenchmark};
 pub(crate) use one_benchmark::{level_again, use_one};
+pub use sloped::LaserSlope;
 
 /// A backsight on a benchmark.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -36,6 +38,9 @@ pub struct SetUpLaser {
     pub rod: String,
     /// The rod value as typed.
     pub text: String,
+    /// How its plane is sloped; level without.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub slope: Option<LaserSlope>,
 }
 
 /// The backsight was not what it was said to be.
@@ -74,7 +79,7 @@ pub struct Basis {
     pub text: String,
     /// The rod value.
     pub backsight: Length,
-    /// Height of instrument: benchmark + backsight.
+    /// Height of instrument: benchmark + backsight; of a sloped laser, its plane's height over the laser itself.
     pub height: Length,
 }
 
@@ -90,6 +95,9 @@ pub struct LaserSetUp {
     pub place: Option<Point>,
     /// What its height rests on.
     pub basis: Basis,
+    /// How its plane is sloped; level without.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub slope: Option<LaserSlope>,
 }
 
 /// A set-up's backsight was restated; the set-up must be proven again.
@@ -133,6 +141,13 @@ pub enum Proof {
     },
     /// Two benchmarks agreed after a doubt.
     TwoBenchmarks {
+        /// The first.
+        first: String,
+        /// The second.
+        second: String,
+    },
+    /// Two benchmarks that do not lie in one line with a sloped laser agreed, besides the backsight.
+    AcrossTheSlope {
         /// The first.
         first: String,
         /// The second.
@@ -214,9 +229,20 @@ fn basis(site: &Site, mark: &str, rod: &str, text: &str) -> Result<Basis, Refusa
 }
 
 /// Refuses a height that could not be told from another standing set-up's.
-fn told_apart(state: &State, height: Length, but: Option<&str>) -> Result<(), Refusal> {
+fn told_apart(
+    state: &State,
+    site: &Site,
+    plane: impl Fn(Point) -> Length,
+    but: Option<&str>,
+) -> Result<(), Refusal> {
+    // Two level planes are as far apart everywhere; a sloped one may come near over some mark.
+    let places: Vec<Point> = site.marks.iter().map(|mark| mark.place).collect();
+    let near = |other: &SetUp, at: Point| (other.height_at(at) - plane(at)).abs() < ALIKE;
     let alike = state.set_ups.iter().find(|other| {
-        other.usable() && Some(other.id.as_str()) != but && (other.height() - height).abs() < ALIKE
+        other.usable()
+            && Some(other.id.as_str()) != but
+            && (near(other, Point::default()) && other.slope.is_none()
+                || places.iter().any(|at| near(other, *at)))
     });
     match alike {
         Some(other) => Err(Refusal::SetUpsAlike {
@@ -224,6 +250,12 @@ fn told_apart(state: &State, height: Length, but: Option<&str>) -> Result<(), Re
         }),
         None => Ok(()),
     }
+}
+
+/// A laser's height over any place; the same everywhere when it is level.
+fn plane(slope: Option<LaserSlope>, at: Option<Point>, hi: Length) -> impl Fn(Point) -> Length {
+    let plane = slope.zip(at).map(|(slope, at)| slope.plane(at, hi));
+    move |place| plane.map_or(hi, |plane| plane.height(place).unwrap_or(hi))
 }
 
 pub(crate) fn set_up(state: &State, asked: &SetUpLaser) -> Result<Vec<Body>, Refusal> {
@@ -238,12 +270,19 @@ pub(crate) fn set_up(state: &State, asked: &SetUpLaser) -> Result<Vec<Body>, Ref
         });
     }
     let basis = basis(site, &asked.benchmark, &asked.rod, &asked.text)?;
-    told_apart(state, basis.height, None)?;
+    let basis = sloped::over_the_laser(site, asked.slope, asked.place, basis)?;
+    told_apart(
+        state,
+        site,
+        plane(asked.slope, asked.place, basis.height),
+        None,
+    )?;
     Ok(vec![Body::LaserSetUp(LaserSetUp {
         set_up: format!("S{}", state.set_ups.len() + 1),
         laser: asked.laser.clone(),
         place: asked.place,
         basis,
+        slope: asked.slope,
     })])
 }
 
@@ -251,7 +290,9 @@ pub(crate) fn restate(state: &State, asked: &RestateSetUp) -> Result<Vec<Body>, 
     let site = state.site().ok_or(Refusal::NoSite)?;
     let set_up = standing(state, &asked.set_up)?;
     let basis = basis(site, &asked.benchmark, &asked.rod, &asked.text)?;
-    told_apart(state, basis.height, Some(&set_up.id))?;
+    let basis = sloped::over_the_laser(site, set_up.slope, set_up.place, basis)?;
+    let plane = plane(set_up.slope, set_up.place, basis.height);
+    told_apart(state, site, plane, Some(&set_up.id))?;
     let mut bodies = Vec::new();
     if set_up.usable() {
         // Calls that rest on the old height are gone with it.
@@ -293,6 +334,8 @@ pub(crate) fn apply_set_up(state: &mut State, body: &LaserSetUp) {
         laser: body.laser.clone(),
         place: body.place,
         basis: vec![body.basis.clone()],
+        slope: body.slope,
+        good_on: vec![],
         state: SetUpState::Unproven,
         closed: false,
         last_check: None,
@@ -309,6 +352,7 @@ pub(crate) fn apply_restated(state: &mut State, body: &SetUpRestated) {
     if let Some(set_up) = state.set_up_mut(&body.set_up) {
         set_up.basis.push(body.basis.clone());
         set_up.state = SetUpState::Unproven;
+        set_up.good_on.clear();
         set_up.last_check = None;
         set_up.good_at = None;
         set_up.due = None;

@@ -218,7 +218,11 @@ fn judge(
     {
         mark.dev_if_moved = Some(rejudged.difference_if_jumped);
         mark.verdict_if_moved = Some(rejudged.jumped);
-        if rejudged.fate == Fate::Stands {
+        // What turned a sloped plane did not lift it everywhere alike.
+        let level = state
+            .set_up(&taken.reading.set_up)
+            .is_none_or(|set_up| set_up.slope.is_none());
+        if rejudged.fate == Fate::Stands && (level || window.residual == Length::ZERO) {
             mark.standing = Standing::Stands;
         }
     }

@@ -240,6 +240,8 @@ pub(crate) fn compare(state: &State, asked: &CompareSetUps) -> Result<Vec<Body>,
     let value = |text: &str| rod_value(site, &asked.rod, text).map(|reading| reading.value);
     let first = set_up::standing(state, &asked.first)?;
     let second = set_up::standing(state, &asked.second)?;
+    set_up::sloped::only_level(first)?;
+    set_up::sloped::only_level(second)?;
     let shots = (
         (first.height(), value(&asked.from_first)?),
         (second.height(), value(&asked.from_second)?),

@@ -2,11 +2,13 @@
 
 use earthwork::laser::check_due::Due;
 use earthwork::laser::drift::Drift;
+use earthwork::laser::plane::SlopedLaser;
 use earthwork::length::Length;
+use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::said::set_up::Basis;
+use crate::said::set_up::{Basis, LaserSlope};
 use crate::time::Time;
 use crate::views::ground::{CheckCard, SetUpState};
 
@@ -18,9 +20,15 @@ pub struct SetUp {
     /// The laser.
     pub laser: String,
     /// Where it stands.
-    pub place: Option<earthwork::point::Point>,
+    pub place: Option<Point>,
     /// What its height rests on; the last is in force.
     pub basis: Vec<Basis>,
+    /// How its plane is sloped; level without.
+    #[serde(default)]
+    pub slope: Option<LaserSlope>,
+    /// Benchmarks that agreed before it was proven, when it is sloped.
+    #[serde(default)]
+    pub good_on: Vec<String>,
     /// Whether it may be used.
     pub state: SetUpState,
     /// Taken down.
@@ -69,7 +77,21 @@ impl SetUp {
         self.basis.last()
     }
 
-    /// Height of instrument in force.
+    /// Its plane, when it is sloped.
+    pub fn plane(&self) -> Option<SlopedLaser> {
+        let (slope, at) = self.slope.zip(self.place)?;
+        Some(slope.plane(at, self.height()))
+    }
+
+    /// The height of its plane over a place.
+    pub fn height_at(&self, place: Point) -> Length {
+        // A slope that is none was refused when it was set up.
+        self.plane()
+            .and_then(|plane| plane.height(place).ok())
+            .unwrap_or_else(|| self.height())
+    }
+
+    /// Height of instrument in force; of a sloped laser, over the laser itself.
     pub fn height(&self) -> Length {
         self.basis.last().map_or(Length::ZERO, |basis| basis.height)
     }

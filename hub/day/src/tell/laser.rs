@@ -4,22 +4,24 @@ use earthwork::level::Check;
 
 use super::{Told, feet, proving, signed};
 use crate::entry::Body;
-use crate::said::set_up::{DoubtReason, Proof};
+use crate::said::set_up::{DoubtReason, LaserSlope, Proof};
 
 pub(super) fn tell(body: &Body) -> Told {
     match body {
         Body::LaserSetUp(b) => Told::new(
             format!(
-                "{} set up on {}: HI {}.",
+                "{} set up on {}: HI {}{}.",
                 b.set_up,
                 b.basis.benchmark,
-                feet(b.basis.height)
+                feet(b.basis.height),
+                sloped(b.slope, ["sloped", "east", "north"])
             ),
             format!(
-                "{} puesta sobre {}: altura {}.",
+                "{} puesta sobre {}: altura {}{}.",
                 b.set_up,
                 b.basis.benchmark,
-                feet(b.basis.height)
+                feet(b.basis.height),
+                sloped(b.slope, ["inclinada", "al este", "al norte"])
             ),
         ),
         Body::SetUpRestated(b) => Told::new(
@@ -77,13 +79,21 @@ pub(super) fn tell(body: &Body) -> Told {
     }
 }
 
+/// How a plane is sloped, in percent; nothing for a level one.
+fn sloped(slope: Option<LaserSlope>, [word, east, north]: [&str; 3]) -> String {
+    slope.map_or_else(String::new, |slope| {
+        let (x, y) = (slope.rise_east * 100.0, slope.rise_north * 100.0);
+        format!(", {word} {x:+.2} % {east}, {y:+.2} % {north}")
+    })
+}
+
 fn proven(set_up: &str, proof: &Proof) -> Told {
     let (en, es) = match proof {
         Proof::SecondBenchmark { benchmark } => (
             format!("{benchmark} agrees"),
             format!("{benchmark} concuerda"),
         ),
-        Proof::TwoBenchmarks { first, second } => (
+        Proof::TwoBenchmarks { first, second } | Proof::AcrossTheSlope { first, second } => (
             format!("{first} and {second} agree"),
             format!("{first} y {second} concuerdan"),
         ),

@@ -1,7 +1,8 @@
 //! Sentences about marks on the ground.
 
-use super::Told;
+use super::{Told, feet};
 use crate::entry::Body;
+use crate::said::diagonals::{self, DiagonalsMeasured};
 use crate::said::marks::LaidFrom;
 
 pub(super) fn tell(body: &Body) -> Told {
@@ -39,6 +40,30 @@ pub(super) fn tell(body: &Body) -> Told {
         .mark(b.marks.first().map(String::as_str)),
         _ => Told::default(),
     }
+}
+
+/// A rectangle by its diagonals: what they should be, and which corners move.
+pub(super) fn diagonals(b: &DiagonalsMeasured) -> Told {
+    let (taped, found) = (&b.taped, &b.found);
+    let (en, es) = diagonals::moves(found);
+    let [base, across, one, other, wanted] = [
+        taped.base,
+        taped.across,
+        taped.a_to_c,
+        taped.b_to_d,
+        found.wanted,
+    ]
+    .map(feet);
+    Told::new(
+        format!(
+            "{}, {base} by {across}: diagonals {one} and {other}, both should be {wanted}: {en}.",
+            b.what
+        ),
+        format!(
+            "{}, {base} por {across}: diagonales {one} y {other}, las dos deben medir {wanted}: {es}.",
+            b.what
+        ),
+    )
 }
 
 fn from(from: &LaidFrom) -> (&str, &str) {

@@ -142,6 +142,7 @@ pub fn tell(entry: &Entry) -> Told {
         | Body::PaintSaid(_)
         | Body::PotholeDug(_)
         | Body::DigAllowed(_)) => cuts::tell(cut),
+        Body::DiagonalsMeasured(b) => marks::diagonals(b),
         Body::EdgeRead(b) => reading::edge(b),
         Body::ReadingTaken(b) => reading::taken(&b.reading, b.spot),
         Body::ReadingAsked(b) => reading::asked(&b.reading, &b.question),

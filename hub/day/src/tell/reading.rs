@@ -169,14 +169,21 @@ pub(super) fn edge(body: &EdgeRead) -> Told {
         format!("{} ({})", text.exact, text.line)
     };
     let place = body.mark.as_deref().unwrap_or("-");
+    let (en, es) = body.mark_doubt.map_or_else(Default::default, |doubt| {
+        let doubt = feet(doubt);
+        (
+            format!(", taped from the mark, ±{doubt}"),
+            format!(", medida desde la marca, ±{doubt}"),
+        )
+    });
     Told::new(
         format!(
-            "Edge at {place} to {}: {}.",
+            "Edge at {place} to {}{en}: {}.",
             body.line,
             line(Language::English)
         ),
         format!(
-            "Orilla en {place} a {}: {}.",
+            "Orilla en {place} a {}{es}: {}.",
             body.line,
             line(Language::Spanish)
         ),

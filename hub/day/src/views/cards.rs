@@ -70,6 +70,8 @@ pub(crate) fn set_ups(state: &State) -> Vec<SetUpCard> {
             id: set_up.id.clone(),
             laser: set_up.laser.clone(),
             height: set_up.height(),
+            slope: set_up.slope,
+            good_on: set_up.good_on.clone(),
             benchmark: set_up
                 .basis()
                 .map(|basis| basis.benchmark.clone())

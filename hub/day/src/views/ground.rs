@@ -12,7 +12,7 @@ use utoipa::ToSchema;
 use crate::cuts::held;
 use crate::keep_out;
 use crate::said::reading;
-use crate::said::set_up::{DoubtReason, Proof};
+use crate::said::set_up::{DoubtReason, LaserSlope, Proof};
 use crate::said::suspect::SuspectMark;
 use crate::site::{MachineShape, Site};
 use crate::state::{SetUp, State, TestedLaser};
@@ -153,6 +153,12 @@ pub struct SetUpCard {
     pub laser: String,
     /// Height of instrument.
     pub height: Length,
+    /// How its plane is sloped; level without.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub slope: Option<LaserSlope>,
+    /// Benchmarks that agreed before it was proven, when it is sloped.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub good_on: Vec<String>,
     /// The benchmark of the backsight.
     pub benchmark: String,
     /// Where it stands, when told.
@@ -272,6 +278,8 @@ pub struct Shot {
     pub mark: String,
     /// The set-up.
     pub set_up: String,
+    /// The height of the laser's plane over the mark.
+    pub height: Length,
     /// What the rod must read at grade (HI − dig-to); none near a step or without a target.
     pub grade_rod: Option<Length>,
     /// The guard band of one careful shot on this ground.
@@ -325,7 +333,9 @@ fn shots(state: &State, site: &Site) -> Vec<Shot> {
             shots.push(Shot {
                 mark: mark.id.clone(),
                 set_up: set_up.id.clone(),
-                grade_rod: dig_to.map(|dig_to| level::grade_rod(set_up.height(), dig_to)),
+                height: set_up.height_at(mark.place),
+                grade_rod: dig_to
+                    .map(|dig_to| level::grade_rod(set_up.height_at(mark.place), dig_to)),
                 guard: reading::guard(
                     site,
                     set_up,

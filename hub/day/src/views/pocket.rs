@@ -125,7 +125,7 @@ fn rows(site: &Site, set_up: &SetUp, mark: &Mark, rod: Length) -> Vec<PocketRow>
         ],
         Err(_) => vec![],
     };
-    let height = set_up.height();
+    let height = set_up.height_at(mark.place);
     sides
         .into_iter()
         .flat_map(|(side, dig_to)| {

@@ -120,6 +120,13 @@ pub fn doubt_from(parent_ft: f64, measure_ft: f64) -> Result<f64, MarkError> {
     Ok(parent_ft.hypot(measure_ft))
 }
 
+/// The doubt of what a mark is laid from, and of the tape that lays it: one standard deviation, in feet (common practice).
+pub const CONTROL_DOUBT_FT: f64 = 0.01;
+/// A hub's or a string's, themselves laid from control.
+pub const HUB_DOUBT_FT: f64 = 0.02;
+/// A tape's on a dig.
+pub const TAPE_DOUBT_FT: f64 = 0.02;
+
 /// Whether a second, independent measure makes a laid mark a checked one; returns the difference.
 ///
 /// # Errors

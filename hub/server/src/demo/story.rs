@@ -15,7 +15,6 @@ pub(super) const LATER: &[(&str, &str)] = &[
     ("close_day", "closing and signing the day"),
     ("inspect", "inspections"),
     ("low_battery", "the battery of a phone"),
-    ("measure_diagonals", "laying out marks"),
     ("ready_day", "start checks"),
     ("sign_day", "closing and signing the day"),
     ("visit", "visitors"),

@@ -94,9 +94,20 @@ export function nearStep(of: SheetMark | null): boolean {
   return !!of?.dig_to && "near_step" in of.dig_to;
 }
 
+/** The height of the laser's plane over the chosen mark; a sloped laser's differs from mark to mark. */
+export function heightHere(): number | null {
+  if (!setUp.value) return null;
+  const shot = ground.value?.shots.find(
+    (one) => one.mark === mark.value?.id && one.set_up === setUp.value?.id,
+  );
+  if (shot) return shot.height;
+  return setUp.value.slope ? null : setUp.value.height;
+}
+
 /** HI less dig-to: the rod value at grade on this set-up, any bracket counted in. */
 export function gradeRod(): number | null {
   const to = digTo(mark.value, chosen.value.side);
   if (to === null || !setUp.value || setUp.value.state.kind !== "proven") return null;
-  return setUp.value.height - to;
+  const height = heightHere();
+  return height === null ? null : height - to;
 }

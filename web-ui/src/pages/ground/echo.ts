@@ -3,7 +3,7 @@ import { amountText, elevation, inFeet, preview, readRod } from "../../grade";
 import { length, signed } from "../../show";
 import { ground, unit } from "../../state";
 import { t } from "../../words";
-import { chosen, digTo, machine, mark, rod, setUp } from "./at";
+import { chosen, digTo, heightHere, machine, mark, rod, setUp } from "./at";
 
 /** `ground` says how it stands, `call` what the operator would be told; `problem` why it can't be sent. */
 export interface Echo {
@@ -27,8 +27,9 @@ export function echo(text: string, over: 1 | -1 | 0 | null): Echo {
   if (!rod.value || !setUp.value) return { ...NOTHING, problem: words.noSetUp };
   const read = readRod(rod.value, text);
   if (!read.ok) return { ...NOTHING, problem: words.rodProblem[read.why] };
-  if (target === null) return NOTHING;
-  return judged(elevation(setUp.value.height, read.value) - target);
+  const height = heightHere();
+  if (target === null || height === null) return NOTHING;
+  return judged(elevation(height, read.value) - target);
 }
 
 function judged(dev: number): Echo {

@@ -9,6 +9,7 @@ import { ground, sheet } from "../../state";
 import type { Line } from "../../wire";
 import { t } from "../../words";
 import { machine, mark } from "./at";
+import { paintWords } from "./paint";
 
 /** The lines of this site that must not be crossed. */
 export function keptLines(): Line[] {
@@ -22,12 +23,13 @@ export function EdgePanel({ onClose }: { onClose: () => void }) {
   const [line, setLine] = useState(lines[0]?.id ?? "");
   const [to, setTo] = useState(machine.value?.id ?? machines[0]?.id ?? "");
   const [over, setOver] = useState<"inside" | "over" | null>(null);
+  const [from, setFrom] = useState<"line" | "mark">("line");
   const [typed, setTyped] = useState("");
   const text = textOf("feet_hundredths", typed);
   const ready = !!line && !!to && !!over && text !== "";
   const send = () => {
     if (!ready) return;
-    const here = mark.value ? { mark: mark.value.id } : {};
+    const here = mark.value ? { mark: mark.value.id, from_mark: from === "mark" } : {};
     void say({ kind: "read_edge", machine: to, line, text, over: over === "over", ...here });
     onClose();
   };
@@ -50,11 +52,22 @@ export function EdgePanel({ onClose }: { onClose: () => void }) {
           onChoose={setTo}
         />
       )}
+      {mark.value?.paint && mark.value.paint.state !== "scraped" && (
+        <Choice
+          title={words.tapedFrom}
+          options={[
+            { id: "line", name: words.parents.string, note: words.stringOn(line) },
+            { id: "mark", name: mark.value.id, note: paintWords(mark.value.paint) },
+          ]}
+          chosen={from}
+          onChoose={(id: "line" | "mark") => setFrom(id)}
+        />
+      )}
       <Choice
-        title={words.edgeLies(line)}
+        title={from === "mark" ? words.edgeOfMark(mark.value?.id ?? "", line) : words.edgeLies(line)}
         options={[
-          { id: "inside", name: words.insideLine },
-          { id: "over", name: words.overLine },
+          { id: "inside", name: from === "mark" ? words.shortOfMark : words.insideLine },
+          { id: "over", name: from === "mark" ? words.pastMark : words.overLine },
         ]}
         chosen={over}
         onChoose={(id: "inside" | "over") => setOver(id)}

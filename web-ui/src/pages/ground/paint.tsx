@@ -5,6 +5,7 @@ import { Choice } from "../../parts/choice";
 import { Keypad, textOf } from "../../parts/keypad";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
+import { feet } from "../../show";
 import { sheet } from "../../state";
 import type { Paint, SheetMark } from "../../wire";
 import { t } from "../../words";
@@ -14,7 +15,9 @@ const PARENTS = ["hub", "string", "control"] as const;
 
 /** How a mark stands on the ground, in a word: `laid 2`. */
 export function paintWords(paint: Paint | null | undefined): string {
-  return paint ? t().paintState(t().paintStates[paint.state], paint.generation) : "";
+  if (!paint) return "";
+  const doubt = paint.doubt ? ` ±${feet(paint.doubt)}` : "";
+  return t().paintState(t().paintStates[paint.state], paint.generation) + doubt;
 }
 
 export function PaintPanel({ onClose }: { onClose: () => void }) {

@@ -6,11 +6,12 @@ import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
 import { feet } from "../../show";
 import { sheet } from "../../state";
-import type { Point, SetUpCard } from "../../wire";
+import type { LaserSlope, Point, SetUpCard } from "../../wire";
 import { t } from "../../words";
 import { mark } from "./at";
 import { nearest } from "./near";
 import { RodStep } from "./rod_step";
+import { SlopeStep } from "./slope_step";
 
 interface SetUpProps {
   /** The set-up whose backsight is corrected; a new one without. */
@@ -25,12 +26,21 @@ export function SetUpPanel({ restates, onClose, onDone }: SetUpProps) {
   const only = lasers.length === 1 ? (lasers[0]?.id ?? null) : null;
   const [laser, setLaser] = useState<string | null>(restates?.laser ?? only);
   const [benchmark, setBenchmark] = useState<string | null>(null);
+  const [slope, setSlope] = useState<LaserSlope | "asked" | null>(null);
   const [place, setPlace] = useState<Point | null | undefined>(restates ? null : undefined);
   const send = async (text: string, rod: string) => {
     const reply = await say(
       restates
         ? { kind: "restate_set_up", set_up: restates.id, benchmark, rod, text }
-        : { kind: "set_up_laser", laser, benchmark, rod, text, ...(place ? { place } : {}) },
+        : {
+            kind: "set_up_laser",
+            laser,
+            benchmark,
+            rod,
+            text,
+            ...(place ? { place } : {}),
+            ...(slope ? { slope } : {}),
+          },
     );
     if (reply.kind !== "answer") return;
     const came = reply.answer.outcome;
@@ -47,8 +57,10 @@ export function SetUpPanel({ restates, onClose, onDone }: SetUpProps) {
         />
       ) : benchmark === null ? (
         <BenchmarkChoice onChoose={setBenchmark} />
+      ) : slope === "asked" ? (
+        <SlopeStep onChoose={setSlope} />
       ) : place === undefined ? (
-        <PlaceChoice onChoose={setPlace} />
+        <PlaceChoice sloped={slope !== null} onSlope={() => setSlope("asked")} onChoose={setPlace} />
       ) : (
         <RodStep title={words.rodOnBenchmark(benchmark)} onSend={(text, rod) => void send(text, rod)} />
       )}
@@ -80,20 +92,36 @@ export function BenchmarkChoice({ used, onChoose }: BenchmarkProps) {
 }
 
 /** Near which mark the laser stands: its distance counts in the doubt of a reading. */
-function PlaceChoice({ onChoose }: { onChoose: (place: Point | null) => void }) {
+interface PlaceProps {
+  /** A sloped laser's height depends on where it stands: it is not skipped. */
+  sloped: boolean;
+  onSlope: () => void;
+  onChoose: (place: Point | null) => void;
+}
+
+function PlaceChoice({ sloped, onSlope, onChoose }: PlaceProps) {
   const words = t();
   const here = mark.value;
   const marks = here ? nearest(sheet.value?.marks ?? [], here.place) : [];
   return (
     <>
-      <Key kind="wide" onPress={() => onChoose(null)}>
-        {words.skip}
-      </Key>
+      {sloped ? (
+        <p>{words.slopedPlace}</p>
+      ) : (
+        <Key kind="wide" onPress={() => onChoose(null)}>
+          {words.skip}
+        </Key>
+      )}
       <Choice
         title={words.whereStands}
         options={marks.map((one) => ({ id: one.id, name: one.id }))}
         onChoose={(id) => onChoose(marks.find((one) => one.id === id)?.place ?? null)}
       />
+      {!sloped && (
+        <Key kind="wide" onPress={onSlope}>
+          {words.slopedLaser} <small>{words.slopedNote}</small>
+        </Key>
+      )}
     </>
   );
 }

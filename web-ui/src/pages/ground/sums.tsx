@@ -1,10 +1,11 @@
 /** SUMS: layout that a person would work out on the back of a stake, worked out by the hub. */
 import { useState } from "preact/hooks";
-import { compute } from "../../hub";
+import { compute, say } from "../../hub";
 import { Choice } from "../../parts/choice";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
 import { t } from "../../words";
+import { mark } from "./at";
 
 /** Each sum with what goes in, in the order in which it is asked for; lengths may be typed in feet alone. */
 const SUMS = {
@@ -70,6 +71,19 @@ export function SumsPanel({ onClose }: { onClose: () => void }) {
       <Key kind="send" disabled={!ready} onPress={() => void work()}>
         {words.workOut}
       </Key>
+      {sum === "diagonals" && came.length > 0 && (
+        <Key
+          kind="wide"
+          onPress={() => {
+            const what = mark.value?.target ?? mark.value?.id ?? words.sumNames.diagonals;
+            const [base, across, a_to_c, b_to_d] = SUMS.diagonals.map((name) => withUnit(typed[name] ?? ""));
+            void say({ kind: "measure_diagonals", what, base, across, a_to_c, b_to_d });
+            onClose();
+          }}
+        >
+          {words.enterDiagonals(mark.value?.target ?? mark.value?.id ?? "")}
+        </Key>
+      )}
       {trouble && <p class="warning">{trouble}</p>}
       <div role="status">
         <dl class="sum-came">

@@ -176,6 +176,7 @@ fn two_lasers_at_nearly_the_same_height_are_refused() {
         benchmark: "BM-1".into(),
         rod: "A".into(),
         text: "5.40".into(),
+        slope: None,
     });
     assert_eq!(
         crew.says(&ground(), alike),

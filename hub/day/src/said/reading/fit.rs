@@ -187,9 +187,12 @@ fn neighbours(state: &State, shot: &Shot<'_>) -> Vec<Neighbour> {
             }
             let target = shot.site.target_of(other)?;
             let at = super::shot::dig_to(target, other, None).ok()?;
+            // A sloped plane stands at another height over the other mark.
+            let lifted =
+                shot.set_up.height_at(other.place) - shot.set_up.height_at(shot.mark.place);
             Some(Neighbour {
                 mark: other.id.clone(),
-                target: at,
+                target: at - lifted,
                 distance,
                 machines_last: last_mark == Some(other.id.as_str()),
             })

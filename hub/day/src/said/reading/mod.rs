@@ -100,6 +100,9 @@ pub struct Reading {
     pub basis: u32,
     /// Height of instrument used.
     pub height: Length,
+    /// The height of a sloped laser's plane over the mark; none when the laser is level.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub height_here: Option<Length>,
     /// The rod.
     pub rod: String,
     /// As typed.

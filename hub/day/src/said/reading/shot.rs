@@ -105,7 +105,8 @@ impl<'a> Shot<'a> {
             Some(target) => Some(elevation_of(target, &mark, asked.side, surface)?),
             None => None,
         };
-        let (value, elevation) = measure(site, set_up, asked, dig_to)?;
+        let height = set_up.height_at(mark.place);
+        let (value, elevation) = measure(site, height, asked, dig_to)?;
         Ok(Self {
             site,
             mark,
@@ -207,6 +208,10 @@ impl<'a> Shot<'a> {
             set_up: self.set_up.id.clone(),
             basis: u32::try_from(self.set_up.basis.len()).unwrap_or(u32::MAX),
             height: self.set_up.height(),
+            height_here: self
+                .set_up
+                .slope
+                .map(|_| self.set_up.height_at(self.mark.place)),
             rod: self.rod.id.clone(),
             text: asked.text.clone(),
             mode: asked.mode,
@@ -270,7 +275,7 @@ fn elevation_of(
 /// The elevation of the ground: from the rod, or from a receiver fixed at the grade rod.
 fn measure(
     site: &Site,
-    set_up: &SetUp,
+    height: Length,
     asked: &TakeReading,
     dig_to: Option<Length>,
 ) -> Result<(Option<RodReading>, Length), Refusal> {
@@ -291,7 +296,7 @@ fn measure(
     match asked.mode {
         Mode::Rod => {
             let value = rod_value(site, &asked.rod, &asked.text)?;
-            let elevation = level::elevation(set_up.height(), value.value);
+            let elevation = level::elevation(height, value.value);
             Ok((Some(value), elevation))
         }
         Mode::ReceiverHigh => off(1),

@@ -4,7 +4,7 @@ use earthwork::level;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use super::{Basis, Proof, SetUpProven, benchmark, rod_value, standing};
+use super::{Basis, Proof, SetUpProven, benchmark, rod_value, sloped, standing};
 use crate::entry::Body;
 use crate::refusal::Refusal;
 use crate::state::State;
@@ -37,6 +37,7 @@ pub struct UseOneBenchmark {
 pub(crate) fn level_again(state: &State, asked: &LevelAgain) -> Result<Vec<Body>, Refusal> {
     let site = state.site().ok_or(Refusal::NoSite)?;
     let set_up = standing(state, &asked.set_up)?;
+    sloped::only_level(set_up)?;
     let first = set_up.basis().ok_or(Refusal::NoSite)?;
     let known = benchmark(site, &first.benchmark)?;
     let value = |text: &str| rod_value(site, &asked.rod, text).map(|reading| reading.value);
@@ -71,6 +72,7 @@ pub(crate) fn level_again(state: &State, asked: &LevelAgain) -> Result<Vec<Body>
 pub(crate) fn use_one(state: &State, asked: &UseOneBenchmark) -> Result<Vec<Body>, Refusal> {
     let site = state.site().ok_or(Refusal::NoSite)?;
     let set_up = standing(state, &asked.set_up)?;
+    sloped::only_level(set_up)?;
     let used = set_up.basis().map(|basis| basis.benchmark.as_str());
     if let Some(other) = site
         .benchmarks
