@@ -96,6 +96,46 @@ pub(crate) fn spanish(refusal: &Refusal) -> String {
         Refusal::SecondBenchmarkThere { other } => format!(
             "Esta obra tiene más de un banco de nivel. Lea {other} para comprobar la puesta."
         ),
+        Refusal::CallNotLive => {
+            "Esa orden ya no vale. Mire la pantalla: puede haber una nueva.".into()
+        }
+        Refusal::SayWhy { .. } => "Diga por qué: queda en el registro.".into(),
+        Refusal::SiteChangedAgain => {
+            "La obra cambió otra vez desde que se mostró. Mire la diferencia de nuevo y confirme.".into()
+        }
+        Refusal::NoSiteChange => {
+            "No hay archivo de obra cambiado en espera. No hay nada que confirmar.".into()
+        }
+        Refusal::NotThatQuestion => {
+            "Esa pregunta era de otra marca. Mande la lectura otra vez.".into()
+        }
+        Refusal::WhichSide { .. }
+        | Refusal::MarkScraped { .. }
+        | Refusal::SameEyes { .. }
+        | Refusal::NoLine
+        | Refusal::WhichLine
+        | Refusal::NothingToRule { .. }
+        | Refusal::NothingToTrim { .. }
+        | Refusal::AimOutside { .. }
+        | Refusal::NoMarkToTapeFrom => of_marks(refusal),
+        Refusal::BadVisit
+        | Refusal::AlreadyIn { .. }
+        | Refusal::SayOutInstead
+        | Refusal::NotAsked
+        | Refusal::NotIn { .. }
+        | Refusal::NotYourVisit { .. }
+        | Refusal::NoWitness
+        | Refusal::AnswerFirst { .. }
+        | Refusal::PressedTooLate
+        | Refusal::PeopleIn { .. } => of_the_way_in(refusal),
+        Refusal::NoSuchReading => {
+            "La lectura que quiere corregir no está en el registro de hoy. Tome una nueva.".into()
+        }
+    }
+}
+
+fn of_marks(refusal: &Refusal) -> String {
+    match refusal {
         Refusal::WhichSide { mark } => format!(
             "{mark} está a menos de medio pie de un escalón. Diga de qué lado está el estadal."
         ),
@@ -111,9 +151,6 @@ pub(crate) fn spanish(refusal: &Refusal) -> String {
         Refusal::WhichLine => {
             "Esta obra tiene varias líneas que no se cruzan. Diga a cuál se midió.".into()
         }
-        Refusal::CallNotLive => {
-            "Esa orden ya no vale. Mire la pantalla: puede haber una nueva.".into()
-        }
         Refusal::NothingToRule { mark } => format!(
             "{mark} no espera decisión. Decida sobre marcas que dos lecturas dejaron en duda."
         ),
@@ -123,30 +160,7 @@ pub(crate) fn spanish(refusal: &Refusal) -> String {
         Refusal::AimOutside { low, high } => format!(
             "Esa mira queda fuera de la tolerancia ({low} a {high}). Apunte dentro o revise la rasante."
         ),
-        Refusal::NoMarkToTapeFrom => "Diga desde cuál marca va la cinta.".into(),
-        Refusal::SayWhy { .. } => "Diga por qué: queda en el registro.".into(),
-        Refusal::SiteChangedAgain => {
-            "La obra cambió otra vez desde que se mostró. Mire la diferencia de nuevo y confirme.".into()
-        }
-        Refusal::NoSiteChange => {
-            "No hay archivo de obra cambiado en espera. No hay nada que confirmar.".into()
-        }
-        Refusal::NotThatQuestion => {
-            "Esa pregunta era de otra marca. Mande la lectura otra vez.".into()
-        }
-        Refusal::BadVisit
-        | Refusal::AlreadyIn { .. }
-        | Refusal::SayOutInstead
-        | Refusal::NotAsked
-        | Refusal::NotIn { .. }
-        | Refusal::NotYourVisit { .. }
-        | Refusal::NoWitness
-        | Refusal::AnswerFirst { .. }
-        | Refusal::PressedTooLate
-        | Refusal::PeopleIn { .. } => of_the_way_in(refusal),
-        Refusal::NoSuchReading => {
-            "La lectura que quiere corregir no está en el registro de hoy. Tome una nueva.".into()
-        }
+        _ => "Diga desde cuál marca va la cinta.".into(),
     }
 }
 
