@@ -8,6 +8,7 @@ use std::fs::File;
 use std::io::{Read as _, Seek as _, SeekFrom};
 use std::panic::AssertUnwindSafe;
 use std::path::{Path, PathBuf};
+use std::time::Instant;
 
 use day::chain::{Hash, open};
 use day::entry::{Body, Entry};
@@ -15,7 +16,7 @@ use day::tell::tell;
 use sled::{Batch, Db, IVec};
 
 use super::log::{Located, Location};
-use super::{Head, StoreError};
+use super::{Head, LOCK_PATIENCE, LOCK_PAUSE, StoreError};
 
 /// sled's own cache; its default of a gibibyte is a whole small laptop.
 const CACHE_BYTES: u64 = 64 << 20;
@@ -64,6 +65,10 @@ pub struct Linked {
     pub hash: Hash,
 }
 
+fn lingers(error: &sled::Error) -> bool {
+    matches!(error, sled::Error::Io(source) if source.to_string().contains("could not acquire lock"))
+}
+
 impl Index {
     /// Opens the index in a folder of its own; `logs` is where the day files are.
     ///
@@ -71,10 +76,20 @@ impl Index {
     /// [`StoreError::Index`].
     pub fn open(folder: &Path, logs: &Path) -> Result<Self, StoreError> {
         let config = sled::Config::new().path(folder).cache_capacity(CACHE_BYTES);
-        // A damaged file can make sled panic as well as fail: both mean that the index is made anew.
-        let db = std::panic::catch_unwind(AssertUnwindSafe(|| config.open()))
-            .or(Err(bad("it can't be opened")))?
-            .map_err(|error| bad(&error.to_string()))?;
+        let began = Instant::now();
+        let db = loop {
+            // A damaged file can make sled panic as well as fail: both mean that the index is made anew.
+            let opened = std::panic::catch_unwind(AssertUnwindSafe(|| config.open()))
+                .or(Err(bad("it can't be opened")))?;
+            match opened {
+                Ok(db) => break db,
+                // Its last owner's threads let go of the lock a moment after they were told to: that is no damage.
+                Err(error) if lingers(&error) && began.elapsed() < LOCK_PATIENCE => {
+                    std::thread::sleep(LOCK_PAUSE);
+                }
+                Err(error) => return Err(bad(&error.to_string())),
+            }
+        };
         Ok(Self {
             db,
             logs: logs.to_owned(),
