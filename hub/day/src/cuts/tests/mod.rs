@@ -163,3 +163,4 @@ fn screen(crew: &Crew, machine: &str) -> CabScreen {
 
 mod buried;
 mod face;
+mod left;
