@@ -1,12 +1,10 @@
 //! For tests: a small site, and a day that is told as given – when – then.
 
-use earthwork::haul::{Factors, Truck};
 use earthwork::keep_out::Reach;
 use earthwork::length::{Length, parse};
 use earthwork::point::Point;
 use earthwork::rod::{Rod, RodUnit};
 use earthwork::slip::Mode;
-use earthwork::soil::density::Wanted;
 use earthwork::target::{Layer, Run, Shape, Stack, Step, Target as Grade};
 use earthwork::tolerance::Tolerance;
 use earthwork::uncertainty::{Care, Surface};
@@ -15,7 +13,6 @@ use earthwork::words::{Language, ScreenUnit};
 use crate::answer::{self, Answer};
 use crate::asked::{Asked, By, Command, Role};
 use crate::entry::{Body, Entry};
-use crate::prices::{AimPrices, Bed, Gravel, MachineRate, Material, Prices};
 use crate::refusal::Refusal;
 use crate::said::check_shot::ShootCheck;
 use crate::said::day::OpenDay;
@@ -29,6 +26,10 @@ use crate::site::{Benchmark, Laser, Machine, MachineShape, Mark, Rules, Site, Ta
 use crate::state::State;
 use crate::time::{Time, seconds};
 use crate::{apply, decide, next_deadline, on_deadline};
+
+mod prices;
+
+pub(crate) use prices::prices;
 
 /// A length as a person writes it.
 pub(crate) fn len(text: &str) -> Length {
@@ -171,58 +172,6 @@ pub(crate) fn site() -> Site {
         frame: None,
         prices: None,
         cuts: crate::cuts::plan::Cuts::default(),
-    }
-}
-
-/// A price list. Invented.
-pub(crate) fn prices() -> Prices {
-    let rate = |machine: &str, hour| MachineRate {
-        machine: machine.into(),
-        hour,
-    };
-    let bed = |target: &str, area_sf| Bed {
-        target: target.into(),
-        area_sf,
-    };
-    Prices {
-        money: "$".into(),
-        machines: vec![rate("EX-1", 195.0), rate("EX-2", 145.0)],
-        truck_hour: Some(135.0),
-        ground_hour: Some(62.0),
-        truck: Some(Truck {
-            cubic_yards: 12.0,
-            tons: None,
-        }),
-        materials: vec![Material {
-            name: "silty sand".into(),
-            factors: Factors {
-                swell: 1.25,
-                compacted: 0.9,
-            },
-            load: None,
-        }],
-        gravel: Some(Gravel {
-            name: "gravel".into(),
-            ton: 34.0,
-            placed_cf: 2.6,
-            pcf: 138.0,
-            load_tons: 12.0,
-            lift: len("0.50 ft"),
-            beds: vec![bed("PAD", 400.0), bed("RUN", 240.0)],
-        }),
-        aim: Some(AimPrices {
-            spot_sf: 60.0,
-            shallow: 96.0,
-            shallow_in_rock: 250.0,
-            too_deep: 40.0,
-        }),
-        bearing_psf: Some(2500.0),
-        density: Some(Wanted {
-            maximum_pcf: 118.5,
-            least_percent: 95.0,
-            optimum_percent: None,
-            window_points: 2.0,
-        }),
     }
 }
 

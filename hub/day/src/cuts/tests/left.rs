@@ -4,18 +4,6 @@ use super::*;
 use crate::said::way_in::ask::AskIn;
 use crate::said::way_in::enter::GoIn;
 
-/// Invented: 0.01 in six hours is still, 0.02 in 40 minutes is watched, 0.03 in 20 minutes is left.
-fn opens(crew: &mut Crew) {
-    for (wait, text) in [(0, "12.10"), (372, "12.11"), (40, "12.13"), (20, "12.16")] {
-        crew.wait(minutes(wait));
-        if wait == 20 {
-            crew.check("S1", "BM-2", "3.48").unwrap();
-            assert_eq!(spot(crew), None);
-        }
-        tapes(crew, text);
-    }
-}
-
 #[test]
 fn a_crack_that_opens_faster_clears_the_face_and_only_an_inspection_with_words_brings_people_back()
 {
