@@ -1,6 +1,5 @@
 // Faces and what is buried, in English.
 import type {
-  AnsweredKind,
   CutsLabel,
   DepthRule,
   DepthState,
@@ -16,14 +15,11 @@ import type {
 } from "./kinds";
 
 export const cutsEn = {
-  tab: "FACES",
   face: "FACE",
   pipes: "BURIED",
   faces: "Cut faces and trenches",
-  noFaces: "The site file names no face and no trench.",
   caution:
     "A reminder: it says which rule or number is not met. The competent person's judgement, the engineer and the code come first.",
-  rulesBy: (name: string) => `Rules: ${name}`,
   competent: (who: string) => `Competent person: ${who}`,
   classIs: (name: string) => `CLASS ${name}`,
   notClassed: "NOT CLASSED: counts as C",
@@ -79,11 +75,6 @@ export const cutsEn = {
   missing: (n: number) => `${n} places have no daylight or no known ground`,
   structure: (name: string, feet: string) => `${name}: ${feet} ft of room`,
   influence: (feet: string) => `toe ${feet} ft below its 1 to 1 line: ask the engineer`,
-  engineerTitle: "For the engineer alone: no permission",
-  critical: (feet: string, c: string, weight: string) =>
-    `Textbook critical height ${feet} ft: c ${c} psf (half the strength), ${weight} pcf, dry, one soil, no load, no crack`,
-  noCritical: "No critical height: no strength was measured.",
-  forecast: (at: string) => `One over the crack's rate reaches nothing at ${at}: two rates, no promise`,
   seenAt: {
     water: "WATER",
     crack: "CRACK",
@@ -127,14 +118,6 @@ export const cutsEn = {
   why: "Why? It goes into the log.",
   onlyLowers: "What is found can only lower the class.",
   retypeTitle: (name: string) => `Soil of ${name}`,
-  design: "ENGINEER'S DESIGN",
-  designTitle: (name: string) => `Engineer's own design of ${name}`,
-  designBelow: "Run to 1 from the toe",
-  designTop: "Up to elevation, ft; empty to the ground",
-  designAbove: "Run to 1 above that",
-  designWhy: "Whose design, where is it written?",
-  allow: "LET GO ON",
-  allowAsk: "Why does it go on, on whose word?",
   // What is buried.
   utilities: "Buried lines",
   kinds: {
@@ -160,17 +143,11 @@ export const cutsEn = {
   callOwner: (who: string) => `Call: ${who}`,
   handDig: "HAND DIG",
   handDigAt: (kind: string, from: string, to: string) => `${kind}: station ${from} to ${to}`,
-  ticket: "Locate ticket",
   ticketHolds: (id: string, to: string, days: number) => `${id} holds to ${to}, ${days} days more`,
   ticketLapsed: (id: string, to: string) => `${id} DOES NOT HOLD TODAY (to ${to}): ask for a new one`,
   ticketChecked: (who: string, at: string) => `looked at by ${who}, ${at}`,
   ticketNotChecked: "NOT LOOKED AT TODAY",
   ticketSilent: (kinds: string) => `no answer: ${kinds}`,
-  checkTicket: "CHECK TICKET",
-  answers: { marked: "MARKED", none_here: "NONE HERE", silent: "NO ANSWER" } satisfies Record<
-    AnsweredKind,
-    string
-  >,
   // On calls.
   labels: {
     hand_dig: "HAND DIG",
@@ -195,15 +172,4 @@ export const cutsEn = {
     next_tenth: (limit: string, left: string) => `the next tenth: ${left} ft left to ${limit} ft`,
     owed: (limit: string) => `OWED: past ${limit} ft`,
   } satisfies Record<DepthState, (...numbers: [string, string]) => string>,
-  exception: {
-    face_left: (zone: string, why: string) => `${zone} was left: ${why}`,
-    inspection_due: (zone: string, why: string) => `${zone}: inspection due, ${why}`,
-    inspection_overdue: (zone: string, why: string) => `${zone}: worked under without inspection, ${why}`,
-    daylight_over: (zone: string, line: string, feet: string) =>
-      `${zone} would come to daylight ${feet} ft over ${line}`,
-    daylight_touch: (zone: string, line: string) => `${zone} would come to daylight on ${line}`,
-    crossing: (zone: string, line: string, clear: string, need: string) =>
-      `${zone} crosses ${line} with ${clear} ft, needs ${need}`,
-    paint_gone: (line: string) => `Paint of ${line} is gone: ask for it again`,
-  },
 };

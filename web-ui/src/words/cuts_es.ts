@@ -2,14 +2,11 @@
 import type { cutsEn } from "./cuts_en";
 
 export const cutsEs: typeof cutsEn = {
-  tab: "TALUDES",
   face: "TALUD",
   pipes: "ENTERRADO",
   faces: "Taludes y zanjas",
-  noFaces: "El archivo de obra no nombra talud ni zanja.",
   caution:
     "Un recordatorio: dice qué regla o número no se cumple. Primero van el juicio de la persona competente, el ingeniero y el código.",
-  rulesBy: (name) => `Reglas: ${name}`,
   competent: (who) => `Persona competente: ${who}`,
   classIs: (name) => `CLASE ${name}`,
   notClassed: "SIN CLASE: cuenta como C",
@@ -60,11 +57,6 @@ export const cutsEs: typeof cutsEn = {
   missing: (n) => `${n} lugares sin salida o sin terreno conocido`,
   structure: (name, feet) => `${name}: ${feet} ft de espacio`,
   influence: (feet) => `pie ${feet} ft bajo su línea de 1 a 1: pregunte al ingeniero`,
-  engineerTitle: "Solo para el ingeniero: no es permiso",
-  critical: (feet, c, weight) =>
-    `Altura crítica de libro ${feet} ft: c ${c} psf (mitad de la resistencia), ${weight} pcf, seco, un suelo, sin carga ni grieta`,
-  noCritical: "Sin altura crítica: no se midió la resistencia.",
-  forecast: (at) => `Uno entre la velocidad de la grieta llega a nada a las ${at}: dos datos, sin promesa`,
   seenAt: {
     water: "AGUA",
     crack: "GRIETA",
@@ -108,14 +100,6 @@ export const cutsEs: typeof cutsEn = {
   why: "¿Por qué? Queda en el registro.",
   onlyLowers: "Lo que se halla solo puede bajar la clase.",
   retypeTitle: (name) => `Suelo de ${name}`,
-  design: "DISEÑO DEL INGENIERO",
-  designTitle: (name) => `Diseño propio del ingeniero de ${name}`,
-  designBelow: "Ancho a 1 desde el pie",
-  designTop: "Hasta la cota, ft; vacío hasta el terreno",
-  designAbove: "Ancho a 1 arriba de eso",
-  designWhy: "¿De quién es el diseño, dónde está escrito?",
-  allow: "DEJAR SEGUIR",
-  allowAsk: "¿Por qué sigue, por palabra de quién?",
   utilities: "Líneas enterradas",
   kinds: {
     gas: "GAS",
@@ -140,14 +124,11 @@ export const cutsEs: typeof cutsEn = {
   callOwner: (who) => `Llame: ${who}`,
   handDig: "A MANO",
   handDigAt: (kind, from, to) => `${kind}: cadena ${from} a ${to}`,
-  ticket: "Boleto de localización",
   ticketHolds: (id, to, days) => `${id} vale hasta ${to}, ${days} días más`,
   ticketLapsed: (id, to) => `${id} NO VALE HOY (hasta ${to}): pida otro`,
   ticketChecked: (who, at) => `lo vio ${who}, ${at}`,
   ticketNotChecked: "HOY NADIE LO HA VISTO",
   ticketSilent: (kinds) => `sin respuesta: ${kinds}`,
-  checkTicket: "REVISAR BOLETO",
-  answers: { marked: "MARCADO", none_here: "NADA AQUÍ", silent: "SIN RESPUESTA" },
   labels: { hand_dig: "A MANO", face_not_inspected: "TALUD SIN INSPECCIÓN" },
   held: (why) => `SIN ORDEN. ${why}`,
   spot: {
@@ -163,14 +144,5 @@ export const cutsEs: typeof cutsEn = {
     ahead: (limit, left) => `se debe a ${limit} ft, faltan ${left} ft al bajar`,
     next_tenth: (limit, left) => `la próxima décima: faltan ${left} ft para ${limit} ft`,
     owed: (limit) => `SE DEBE: pasó ${limit} ft`,
-  },
-  exception: {
-    face_left: (zone, why) => `Se dejó ${zone}: ${why}`,
-    inspection_due: (zone, why) => `${zone}: falta inspección, ${why}`,
-    inspection_overdue: (zone, why) => `${zone}: se trabaja debajo sin inspección, ${why}`,
-    daylight_over: (zone, line, feet) => `${zone} saldría ${feet} ft sobre ${line}`,
-    daylight_touch: (zone, line) => `${zone} saldría en ${line}`,
-    crossing: (zone, line, clear, need) => `${zone} cruza ${line} con ${clear} ft, pide ${need}`,
-    paint_gone: (line) => `Se borró la marca de ${line}: pida otra`,
   },
 };

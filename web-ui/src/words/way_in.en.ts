@@ -40,12 +40,6 @@ export const wayInEn = {
   nobody: "NOBODY HAS ASKED TO COME IN – LOOK ANYWAY",
   wasIn: (who: string) => `${who} IN. STAND STILL.`,
   shownAfter: "HE SEES IT WHEN HE RELEASES",
-  inside: "In a keep-out",
-  nobodyIn: "Nobody has said that they are in. Look anyway.",
-  sawOut: "SAW OUT",
-  sawOutTitle: (who: string, machine: string) => `${who} out at ${machine}`,
-  sawOutAsk: "What did you see? It goes into the log.",
-  tellThem: (who: string) => `Tell ${who}: out now, and ask again before going in.`,
   stages: {
     asked: "asks",
     waiting: "told to wait",
@@ -54,8 +48,4 @@ export const wayInEn = {
     in: "IN",
     unconfirmed: "IN, NOT AGREED",
   },
-  needsUnconfirmed: (who: string, machine: string) =>
-    `UNCONFIRMED ENTRY: ${who} at ${machine}. Get ${who} out.`,
-  needsLink: (who: string, machine: string) => `${who} is IN at ${machine}, no link. Look.`,
-  needsAnswer: (who: string, machine: string) => `${who} asks at ${machine}: no answer.`,
 };

@@ -41,12 +41,6 @@ export const wayInEs: typeof wayInEn = {
   nobody: "NADIE HA PEDIDO ENTRAR – MIRE DE TODOS MODOS",
   wasIn: (who) => `${who} ADENTRO. QUIETO.`,
   shownAfter: "LO VE CUANDO SUELTE",
-  inside: "Dentro de un alcance",
-  nobodyIn: "Nadie ha dicho que está adentro. Mire de todos modos.",
-  sawOut: "LO VI AFUERA",
-  sawOutTitle: (who, machine) => `${who} afuera en ${machine}`,
-  sawOutAsk: "¿Qué vio? Queda en el registro.",
-  tellThem: (who) => `Dígale a ${who}: está afuera, y pide otra vez antes de entrar.`,
   stages: {
     asked: "pide",
     waiting: "espera",
@@ -55,7 +49,4 @@ export const wayInEs: typeof wayInEn = {
     in: "ADENTRO",
     unconfirmed: "ADENTRO, SIN ACUERDO",
   },
-  needsUnconfirmed: (who, machine) => `ENTRADA SIN CONFIRMAR: ${who} en ${machine}. Saque a ${who}.`,
-  needsLink: (who, machine) => `${who} está ADENTRO en ${machine}, sin enlace. Mire.`,
-  needsAnswer: (who, machine) => `${who} pide en ${machine}: sin respuesta.`,
 };

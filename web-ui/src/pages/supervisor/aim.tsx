@@ -1,9 +1,9 @@
 /** Where to aim, apart from the target: it changes what is told, never the verdict. */
 import { useState } from "preact/hooks";
 import { sheet } from "../../state";
-import { t } from "../../words";
 import { feetTyped } from "./feet_typed";
 import { WhyPanel } from "./panels";
+import { t } from "./words";
 
 export function AimPanel({ onClose }: { onClose: () => void }) {
   const words = t();

@@ -5,8 +5,8 @@ import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
 import { supervisor } from "../../state";
 import type { Codes } from "../../wire";
-import { t } from "../../words";
 import { PocketPage } from "./pocket";
+import { t } from "./words";
 
 export function CodesPage() {
   const words = t();

@@ -2,7 +2,7 @@
 import { alarmWhy } from "../../parts/face_facts";
 import { feet, signed } from "../../show";
 import type { ExceptionKind } from "../../wire";
-import { t } from "../../words";
+import { t } from "./words";
 
 type OfCuts = Extract<
   ExceptionKind,

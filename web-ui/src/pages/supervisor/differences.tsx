@@ -1,6 +1,6 @@
 /** What differs between the site in force and another, thing by thing, and what that touches. */
 import type { SiteDifference, Touched } from "../../wire";
-import { t } from "../../words";
+import { t } from "./words";
 
 interface DifferencesProps {
   differences: readonly SiteDifference[];

@@ -4,11 +4,11 @@ import { Key } from "../../parts/keys";
 import { ago, feet, signed } from "../../show";
 import { language, now } from "../../state";
 import type { ExceptionKind, Supervisor } from "../../wire";
-import { t } from "../../words";
 import { UndercutPanel } from "./account/soil";
 import { cutsWords } from "./cuts_exceptions";
 import { SawOutPanel } from "./inside";
 import { DifferencePanel, LiftPanel, RulePanel } from "./panels";
+import { t } from "./words";
 
 /** More than this at once helps nobody; the rest follow as these go. */
 const MOST = 7;

@@ -8,10 +8,10 @@ import { Plan } from "../../parts/plan";
 import { timeOfDay } from "../../show";
 import { ground, me, sheet } from "../../state";
 import type { FaceCard, HeldBy, Supervisor } from "../../wire";
-import { t } from "../../words";
 import { feetTyped } from "./feet_typed";
 import { WhyPanel } from "./panels";
 import { TicketPanel } from "./ticket";
+import { t } from "./words";
 
 type Open =
   | { what: "inspect" | "retype" | "design"; card: FaceCard }

@@ -4,8 +4,8 @@ import { Key } from "../../parts/keys";
 import { ago } from "../../show";
 import { now } from "../../state";
 import type { Supervisor } from "../../wire";
-import { t } from "../../words";
 import { WhyPanel } from "./panels";
+import { t } from "./words";
 
 interface Out {
   machine: string;

@@ -6,7 +6,7 @@ import { Panel } from "../../parts/panel";
 import { timeOfDay } from "../../show";
 import { head, language } from "../../state";
 import type { LogLine } from "../../wire";
-import { t } from "../../words";
+import { t } from "./words";
 
 const PAGE = 60;
 type Filter = Required<Pick<LogQuery, "mark" | "person" | "machine" | "kind">>;

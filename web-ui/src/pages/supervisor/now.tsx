@@ -9,10 +9,10 @@ import { Suspects } from "../../parts/suspects";
 import { feet, signed, timeOfDay } from "../../show";
 import { me } from "../../state";
 import type { Supervisor } from "../../wire";
-import { t } from "../../words";
 import { Exceptions } from "./exceptions";
 import { Inside } from "./inside";
 import { DifferencePanel, RulePanel } from "./panels";
+import { t } from "./words";
 
 export function NowPage({ view }: { view: Supervisor }) {
   const words = t();

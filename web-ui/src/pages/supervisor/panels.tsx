@@ -7,8 +7,8 @@ import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
 import { said } from "../../said";
 import type { Command, Ruling, Supervisor } from "../../wire";
-import { t } from "../../words";
 import { Differences } from "./differences";
+import { t } from "./words";
 
 interface WhyProps {
   title: string;

@@ -5,7 +5,7 @@ import { pocketSheet } from "../../hub";
 import { Key } from "../../parts/keys";
 import { feet, timeOfDay } from "../../show";
 import type { PocketRow, PocketSheets } from "../../wire";
-import { t } from "../../words";
+import { t } from "./words";
 
 /** How far the ground may be off for the table of tenths, either way. */
 const TENTHS = [1, 2, 3, 4, 5, 6, 7, 8, 9];

@@ -3,7 +3,6 @@ import { useState } from "preact/hooks";
 import { Frame } from "../../parts/frame";
 import { unbroken } from "../../show";
 import { me, supervisor } from "../../state";
-import { t } from "../../words";
 import { AccountPage } from "./account/account";
 import { CodesPage } from "./codes";
 import { FacesPage } from "./faces";
@@ -11,6 +10,7 @@ import { LogPage } from "./log";
 import { NowPage } from "./now";
 import { SitePage } from "./site/site";
 import { TargetsPage } from "./targets";
+import { t } from "./words";
 
 type Tab = "now" | "log" | "codes" | "targets" | "faces" | "account" | "site" | "ground";
 

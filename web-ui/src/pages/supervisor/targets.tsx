@@ -6,8 +6,8 @@ import { Profile } from "../../parts/profile";
 import { feet, signed } from "../../show";
 import { ground, sheet } from "../../state";
 import type { SiteTarget, Supervisor } from "../../wire";
-import { t } from "../../words";
 import { AimPanel } from "./aim";
+import { t } from "./words";
 
 interface TargetsProps {
   view: Supervisor;

@@ -5,8 +5,8 @@ import { Choice } from "../../parts/choice";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
 import type { TicketCard } from "../../wire";
-import { t } from "../../words";
 import type { AnsweredKind } from "../../words/kinds";
+import { t } from "./words";
 
 const ANSWERS: readonly AnsweredKind[] = ["marked", "none_here", "silent"];
 

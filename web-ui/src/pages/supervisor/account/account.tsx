@@ -4,7 +4,7 @@ import { useState } from "preact/hooks";
 import { Key } from "../../../parts/keys";
 import { NextVisits } from "../../../parts/next_visits";
 import type { Supervisor } from "../../../wire";
-import { t } from "../../../words";
+import { t } from "../words";
 import { Gravel } from "./gravel";
 import { Cost, Hours } from "./hours";
 import { Landings } from "./landings";

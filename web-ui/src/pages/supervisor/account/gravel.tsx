@@ -5,7 +5,7 @@ import { say } from "../../../hub";
 import { Key } from "../../../parts/keys";
 import { Panel } from "../../../parts/panel";
 import type { AccountView } from "../../../wire";
-import { t } from "../../../words";
+import { t } from "../words";
 
 export function Gravel({ account }: { account: AccountView }) {
   const words = t().account;

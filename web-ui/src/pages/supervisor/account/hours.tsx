@@ -1,7 +1,7 @@
 /** Hours by what each machine did, and what the day costs. */
 import { hoursOf, money } from "../../../amounts";
 import type { AccountView, CostOf } from "../../../wire";
-import { t } from "../../../words";
+import { t } from "../words";
 
 export function Hours({ account }: { account: AccountView }) {
   const words = t().account;

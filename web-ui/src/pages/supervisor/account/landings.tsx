@@ -5,7 +5,7 @@ import { FOOT } from "../../../grade";
 import { signed } from "../../../show";
 import { language } from "../../../state";
 import type { AccountView, Advice, LandingCard } from "../../../wire";
-import { t } from "../../../words";
+import { t } from "../words";
 
 export function Landings({ account }: { account: AccountView }) {
   const words = t().account;

@@ -7,7 +7,7 @@ import { Key } from "../../../parts/keys";
 import { Panel } from "../../../parts/panel";
 import { timeOfDay } from "../../../show";
 import type { AccountView, LoadCard, MaterialCard } from "../../../wire";
-import { t } from "../../../words";
+import { t } from "../words";
 
 export function Loads({ account }: { account: AccountView }) {
   const words = t().account;

@@ -5,7 +5,7 @@ import { say } from "../../../hub";
 import { Key } from "../../../parts/keys";
 import { Panel } from "../../../parts/panel";
 import type { Prices, Supervisor } from "../../../wire";
-import { t } from "../../../words";
+import { t } from "../words";
 
 const EMPTY: Prices = { money: "$", machines: [], materials: [] };
 

@@ -4,8 +4,8 @@ import { Key } from "../../../parts/keys";
 import { feet, signed, timeOfDay } from "../../../show";
 import { language } from "../../../state";
 import type { AccountView, TestCard, VoidCause } from "../../../wire";
-import { t } from "../../../words";
 import { WhyPanel } from "../panels";
+import { t } from "../words";
 
 export function testWords(test: TestCard): string {
   const words = t().account;

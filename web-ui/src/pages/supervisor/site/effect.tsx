@@ -6,8 +6,8 @@ import { Profile } from "../../../parts/profile";
 import { feet } from "../../../show";
 import { ground, sheet } from "../../../state";
 import type { Sheet, SiteTarget, WouldChange } from "../../../wire";
-import { t } from "../../../words";
 import { Differences } from "../differences";
+import { t } from "../words";
 
 interface EffectProps {
   would: WouldChange;

@@ -3,7 +3,7 @@ import { Choice } from "../../../parts/choice";
 import { Key } from "../../../parts/keys";
 import { said } from "../../../said";
 import type { DraftFault, FormField, Typed, TypedTable } from "../../../wire";
-import { t } from "../../../words";
+import { t } from "../words";
 import { at, put } from "./draft";
 import { type FieldProps, Group, listOf, Pick, Point, Row, Several, Text, type Typing } from "./inputs";
 

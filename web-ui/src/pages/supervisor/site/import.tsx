@@ -16,7 +16,7 @@ import type {
   SiteSheet,
   TypedTable,
 } from "../../../wire";
-import { t } from "../../../words";
+import { t } from "../words";
 import { Effect } from "./effect";
 import { exactly } from "./exactly";
 

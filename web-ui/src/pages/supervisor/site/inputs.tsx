@@ -3,7 +3,7 @@ import { useId } from "preact/hooks";
 import { Key } from "../../../parts/keys";
 import { said } from "../../../said";
 import type { DraftFault, FormField, SiteFormOf, Typed, TypedTable } from "../../../wire";
-import { t } from "../../../words";
+import { t } from "../words";
 import { at, put, withFeet } from "./draft";
 
 export interface Typing {

@@ -5,7 +5,7 @@ import { Key } from "../../../parts/keys";
 import { said } from "../../../said";
 import { remember, remembered, supervisor } from "../../../state";
 import type { SiteForm, SiteFormOf, SiteSheet, Typed, TypedTable } from "../../../wire";
-import { t } from "../../../words";
+import { t } from "../words";
 import { Import, targetNames } from "./import";
 import { Retire, Thing } from "./thing";
 

@@ -5,7 +5,7 @@ import { Key } from "../../../parts/keys";
 import { said } from "../../../said";
 import { notice } from "../../../state";
 import type { SiteDraft, SiteDrafted, SiteForm, SiteFormOf, TypedTable } from "../../../wire";
-import { t } from "../../../words";
+import { t } from "../words";
 import { cleaned } from "./draft";
 import { Effect } from "./effect";
 import { Fields } from "./fields";

@@ -1,0 +1,32 @@
+/** The words of the supervisor's pages: those of every page and those of the office. */
+import { language } from "../../state";
+import { t as everyPage, type Words } from "../../words";
+import { officeEn } from "../../words/office/en";
+import { officeEs } from "../../words/office/es";
+
+type Office = typeof officeEn;
+
+/** Words of a field are joined where both dictionaries have it. */
+function joined(words: Words, office: Office) {
+  return {
+    ...words,
+    ...office,
+    account: { ...words.account, ...office.account },
+    cuts: { ...words.cuts, ...office.cuts },
+    wayIn: { ...words.wayIn, ...office.wayIn },
+  };
+}
+
+export type OfficeWords = ReturnType<typeof joined>;
+
+const made = new Map<Words, OfficeWords>();
+
+/** The words of this screen's language. */
+export function t(): OfficeWords {
+  const words = everyPage();
+  const known = made.get(words);
+  if (known) return known;
+  const all = joined(words, language.value === "spanish" ? officeEs : officeEn);
+  made.set(words, all);
+  return all;
+}
