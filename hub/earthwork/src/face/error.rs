@@ -97,6 +97,16 @@ pub enum FaceError {
     /// A toe that crosses itself.
     #[error("The toe crosses itself. Give its corners in order along the cut.")]
     ToeCrosses,
+    /// More places on a toe than anybody digs by.
+    #[error(
+        "The toe has more than {most} places {every} apart. Put them farther apart, or give a shorter toe."
+    )]
+    TooManyPlaces {
+        /// How far apart they are.
+        every: Length,
+        /// How many may be.
+        most: usize,
+    },
     /// Pieces of a face out of order.
     #[error(
         "The pieces of a face go up from the toe, and only the last one has no top. Give them in order."
@@ -161,6 +171,9 @@ impl FaceError {
             Self::ToeCrosses => {
                 "El pie se cruza a sí mismo. Dé sus esquinas en orden a lo largo del corte.".into()
             }
+            Self::TooManyPlaces { every, most } => format!(
+                "El pie tiene más de {most} lugares a cada {every}. Sepárelos más, o dé un pie más corto."
+            ),
             Self::PieceOrder => {
                 "Las partes de una cara van del pie hacia arriba y solo la última no tiene tope. Délas en orden.".into()
             }

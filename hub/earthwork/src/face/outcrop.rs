@@ -53,12 +53,14 @@ pub struct Outcrop {
 const STEP: f64 = FOOT as f64;
 /// The corner of a toe is walked round in turns no wider than this.
 const FAN: f64 = std::f64::consts::PI / 12.0;
+/// More places on a toe than this are a slip of the unit: at two feet apart it would be four miles long.
+const MOST_PLACES: usize = 10_000;
 
 /// The ways along a toe, `every` so far and at each corner, square to the toe on the bank's side, looking along it.
 /// Round a corner that bends away from the bank the ways spread out: there the face is a cone.
 ///
 /// # Errors
-/// When the toe has no direction or crosses itself, or `every` is not above zero.
+/// When the toe has no direction or crosses itself, `every` is not above zero, or there would be too many places.
 pub fn ways(toe: &[Toe], bank: Side, every: Length) -> Result<Vec<Way>, FaceError> {
     if every <= Length::ZERO {
         return Err(FaceError::Negative {
@@ -97,6 +99,12 @@ pub fn ways(toe: &[Toe], bank: Side, every: Length) -> Result<Vec<Way>, FaceErro
             fan(&mut found, from, before, square, bank);
         }
         let many = (along.size() / counts(every)).ceil().max(1.0);
+        if found.len() as f64 + many > MOST_PLACES as f64 {
+            return Err(FaceError::TooManyPlaces {
+                every,
+                most: MOST_PLACES,
+            });
+        }
         let mut number = 0.0;
         while number <= many {
             found.push(way(between(from, to, number / many), square));
@@ -303,6 +311,16 @@ mod tests {
             east: 0.0,
             north: 1.0,
         }
+    }
+
+    #[test]
+    fn more_places_than_anybody_digs_by_are_refused() {
+        let corners = [toe(0, 0, 0), toe(10_000, 0, 0)];
+        assert_eq!(ways(&corners, Side::Left, ft(200)).unwrap().len(), 51);
+        let hair = Length::from_tenth_micrometres(1);
+        let error = ways(&corners, Side::Left, hair).unwrap_err();
+        assert!(error.to_string().contains("farther apart"), "{error}");
+        assert!(error.spanish().contains("lugares"), "{error:?}");
     }
 
     #[test]

@@ -151,6 +151,7 @@ pub fn advise(
     if landing.count < FEWEST {
         return Err(AimError::TooFew { has: landing.count });
     }
+    can_be(Figure::Count, f64::from(landing.count))?;
     let sd = can_be(Figure::Scatter, landing.sd_ft)?;
     can_be(Figure::Area, costs.spot_sf)?;
     for limit in [tolerance.high, tolerance.low, guard] {
@@ -248,6 +249,12 @@ mod tests {
         let endless = Tolerance::new(ft(10_000_000_000), ft(20)).unwrap();
         let error = advise(&landing(0.0, 0.05), endless, ft(2), &costs(96.0)).unwrap_err();
         assert!(error.to_string().contains("tolerance"), "{error}");
+        // More passes than a site ever sees would be summed one by one.
+        let endless = Landing {
+            count: u32::MAX,
+            ..landing(0.0, 0.05)
+        };
+        assert!(advise(&endless, footing(), ft(2), &costs(96.0)).is_err());
     }
 
     proptest! {
