@@ -69,3 +69,39 @@ test("the pocket sheet says what the rod must read at every mark", async ({ crew
   await expect(row).toContainText("100.00");
   await expect(row).toContainText("5.00");
 });
+
+test("a mark that the machine is about to take is named with the tapes to take first, and is laid again from them", async ({
+  crew,
+}) => {
+  const { ground, cab } = await crew.digs({ viewport: { width: 360, height: 740 } });
+  const { page } = ground;
+  const board = await crew.joins("SUPERVISOR", "PN");
+  await page.getByRole("button", { name: "MARKS", exact: true }).click();
+  // P-2 at 40, 20 lies √2000 = 44.72 ft from both benchmarks, at 0, 0 and 80, 0; their tapes meet at 2·atan(2) = 126.9°.
+  await crew.hub.say({ kind: "lay_marks", marks: ["P-1"], from: { kind: "hub" } });
+  await crew.hub.say({ kind: "lay_marks", marks: ["P-2"], from: { kind: "mark", id: "P-1" } });
+  await expect(board.page.getByText("EX-1 is about to take P-2")).toBeVisible();
+  const next = page.getByRole("button", { name: /EX-1 takes P-2 next: TIES FIRST/ });
+  await expect(next).toContainText("BM-1 44.72 · BM-2 44.72 · meet at 127°");
+  await next.click();
+  const panel = page.getByRole("dialog", { name: "Ties of P-2" });
+  await panel.getByLabel("Tape from BM-1").fill("45.72");
+  await panel.getByLabel("Tape from BM-2").fill("44.72");
+  await panel.getByRole("button", { name: "SEND", exact: true }).click();
+  await expect(page.getByText("from where the plan has it", { exact: false })).toBeVisible();
+  await page.getByRole("alertdialog").getByRole("button", { name: "CLOSE" }).click();
+  await next.click();
+  await panel.getByLabel("Tape from BM-1").fill("44.72");
+  await panel.getByLabel("Tape from BM-2").fill("44.73");
+  await panel.getByRole("button", { name: "SEND", exact: true }).click();
+  await expect(next).toHaveCount(0);
+  await expect(board.page.getByText("EX-1 is about to take P-2")).toHaveCount(0);
+  await page.getByRole("button", { name: /^P-2/ }).click();
+  await page.getByRole("button", { name: "MARKS", exact: true }).click();
+  await page.getByRole("button", { name: "PAINT", exact: true }).click();
+  await page.getByRole("button", { name: "GONE", exact: true }).click();
+  await page.getByRole("button", { name: "PAINT", exact: true }).click();
+  await page.getByRole("button", { name: "ITS TIES", exact: true }).click();
+  await expect(page.getByText("laid · 2", { exact: false })).toBeVisible();
+  await expect(cab.page.getByText("NO CALL", { exact: true })).toBeVisible();
+});

@@ -41,7 +41,7 @@ async function overflow(page: Page): Promise<number> {
   return page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
 }
 
-/** Words that are cut off at a side: a number without its last figure is another number. */
+/** Words that are cut off at a side or run over the edge of their key: a number without its last figure is another number. */
 async function cut(page: Page): Promise<string[]> {
   return page.evaluate(() => {
     const found: string[] = [];
@@ -55,7 +55,9 @@ async function cut(page: Page): Promise<string[]> {
         const style = getComputedStyle(at);
         // What is fixed to the screen is not cut by what it stands in.
         if (style.position === "fixed") break;
-        if (style.overflowX === "visible" || style.textOverflow === "ellipsis") continue;
+        // Words that run over the edge of their own key run into the next one.
+        const key = at.tagName === "BUTTON";
+        if ((style.overflowX === "visible" && !key) || style.textOverflow === "ellipsis") continue;
         const room = at.getBoundingClientRect();
         // What is for screen readers alone has no room at all.
         if (room.width < 2) break;
@@ -115,6 +117,21 @@ test("the ground person's pages", async ({ crew }) => {
   await sendsReading(ground.page, "3.70");
   await expect(ground.page.getByRole("alertdialog")).toBeVisible();
   await passes(ground.page, "asked");
+});
+
+test("the ground person's pages in Spanish, with a mark to tie first", async ({ crew }) => {
+  const { page } = (await crew.digs()).ground;
+  await press(page, "SCREEN", "Español", "CERRAR");
+  await passes(page, "LEER");
+  await press(page, "LÁSER");
+  await passes(page, "LÁSER");
+  await press(page, "MARCAS");
+  await expect(page.getByRole("button", { name: /AMARRE ANTES/ })).toHaveCount(2);
+  await passes(page, "MARCAS");
+  await press(page, /^EX-1 toma P-1/);
+  await passes(page, "AMARRES");
+  await press(page, "CANCELAR", "PINTURA");
+  await passes(page, "PINTURA");
 });
 
 /** Brings the cab from one state to the next and gives each a look. */

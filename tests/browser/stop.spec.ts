@@ -56,6 +56,59 @@ for (const [role, who, by] of [
   });
 }
 
+test("STOP opens a near miss that knows what the hub knew; it stays open until the supervisor closes it", async ({
+  crew,
+}) => {
+  const all = await everyone(crew);
+  const board = all.board.page;
+  await sendsReading(all.ground.page, "4.70");
+  await expect(call(all.cab.page, "DOWN 3")).toBeVisible();
+  await all.ground.page.getByRole("button", { name: STOP }).click();
+  const needs = board.getByRole("region", { name: "Needs somebody" });
+  await expect(needs).toContainText("NM-1: RT pressed ALL STOP. Say what happened.");
+  await needs.getByRole("button", { name: "NEAR MISS" }).click();
+  const panel = board.getByRole("dialog", { name: /^NM-1/ });
+  await expect(panel).toContainText("EX-1");
+  await expect(panel).toContainText("at E 300.0 N 300.0");
+  await expect(panel).toContainText("DOWN 3");
+  await expect(panel.getByRole("button", { name: "CLOSE IT" })).toBeDisabled();
+  const ask = "What happened, and what was done about it?";
+  await panel.getByLabel(ask).fill("driver on foot, sent behind the barricade");
+  await panel.getByRole("button", { name: "ADD WORDS" }).click();
+  await expect(needs).not.toContainText("NM-1");
+  const open = board.getByRole("region", { name: "Near misses" });
+  await expect(open).toContainText("NM-1");
+  await open.getByRole("button", { name: "NEAR MISS NM-1" }).click();
+  await expect(panel).toContainText("driver on foot, sent behind the barricade");
+  await panel.getByLabel(ask).fill("drivers wait at the street");
+  await panel.getByRole("button", { name: "CLOSE IT" }).click();
+  await expect(open).toHaveCount(0);
+});
+
+test("a supervisor lifts one machine alone, or every one at once", async ({ crew }) => {
+  const all = await everyone(crew);
+  const board = all.board.page;
+  const needs = board.getByRole("region", { name: "Needs somebody" });
+  const press = async (by: Phone) => {
+    await by.page.getByRole("button", { name: STOP }).click();
+    await expect(needs).toContainText("EX-1 stopped by");
+    await expect(needs).toContainText("EX-2 stopped by");
+  };
+  await press(all.ground);
+  await lifts(board, "EX-2");
+  await expect(needs).not.toContainText("EX-2 stopped");
+  await expect(needs).toContainText("EX-1 stopped by RT");
+  await expect(all.cab.page.getByRole("alert")).toContainText("EVERY MACHINE");
+  await press(all.cab);
+  await board.getByRole("button", { name: "LIFT STOP EX-1" }).click();
+  const panel = board.getByRole("dialog", { name: "LIFT STOP: EX-1" });
+  await panel.getByRole("button", { name: "ALL: EX-1, EX-2" }).click();
+  await panel.getByLabel("What did you see before lifting it?").fill("both strips empty");
+  await panel.getByRole("button", { name: "LIFT STOP", exact: true }).click();
+  await expect(needs).not.toContainText("stopped by");
+  await expect(all.cab.page.getByText("EVERY MACHINE")).toHaveCount(0);
+});
+
 test("STOP stands in the same corner of every page", async ({ crew }) => {
   const all = await everyone(crew);
   const places = [];

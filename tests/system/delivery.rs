@@ -54,7 +54,7 @@ fn the_same_key_five_times_is_one_entry_and_one_answer_even_after_a_restart() {
 }
 
 #[test]
-fn two_at_once_with_one_key_are_one_entry() {
+fn two_at_once_with_one_key_are_one_stop() {
     let yard = Yard::open();
     let ground = yard.ground();
     let stop = json!({ "kind": "stop_all", "why": "twice at once" });
@@ -78,7 +78,16 @@ fn two_at_once_with_one_key_are_one_entry() {
         answers.iter().all(|answer| *answer == answers[0]),
         "{answers:?}"
     );
-    assert_eq!(entries_of(&yard.truck.log(), "at-once-01"), 1);
+    let log = yard.truck.log();
+    let stops = log
+        .iter()
+        .filter(|entry| entry["body"]["kind"] == "stopped");
+    assert_eq!(stops.count(), 1);
+    assert_eq!(
+        entries_of(&log, "at-once-01"),
+        2,
+        "the stop and its near miss"
+    );
 }
 
 #[test]

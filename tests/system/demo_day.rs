@@ -10,9 +10,12 @@ use serde_json::{Value, json};
 
 mod cuts;
 mod laser;
+mod machines;
 mod marks;
+mod papers;
 mod played;
 mod restart;
+mod review;
 
 use played::{SECOND, fixtures, key, list, played};
 

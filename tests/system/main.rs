@@ -11,10 +11,12 @@ mod harness;
 
 mod bad_inputs;
 mod cuts;
+mod day_end;
 mod delivery;
 mod demo_day;
 mod joining;
 mod keeping;
+mod looking_back;
 mod reading;
 mod roles;
 mod verbs;

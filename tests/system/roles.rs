@@ -2,6 +2,10 @@
 
 use serde_json::{Value, json};
 
+mod record;
+
+use record::of_the_record;
+
 use crate::harness::phone::Phone;
 use crate::harness::yard::{FOOT, Yard, reading, second_benchmark, set_up};
 
@@ -76,6 +80,10 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
         (
             json!({ "kind": "scrape_marks", "marks": ["P-1"] }),
             on_foot_or_in_cab.clone(),
+        ),
+        (
+            json!({ "kind": "take_ties", "mark": "P-1", "first": "BM-1", "first_tape": "9", "second": "BM-2", "second_tape": "9" }),
+            crew.clone(),
         ),
         (
             json!({ "kind": "measure_diagonals", "what": "PAD", "base": "3", "across": "4", "a_to_c": "5", "b_to_d": "5" }),
@@ -307,6 +315,13 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
     ]
 }
 
+/// Every command with its roles.
+fn all() -> Vec<(Value, Vec<&'static str>)> {
+    let mut all = table();
+    all.extend(of_the_record());
+    all
+}
+
 /// The kinds that the contract lists: a command that is added and not in the table above fails here.
 fn kinds_of_the_contract(phone: &Phone) -> Vec<String> {
     let contract = phone.json("/api/openapi.json");
@@ -324,7 +339,7 @@ fn kinds_of_the_contract(phone: &Phone) -> Vec<String> {
 #[test]
 fn the_table_of_roles_names_every_command() {
     let yard = Yard::open();
-    let mut named: Vec<String> = table()
+    let mut named: Vec<String> = all()
         .iter()
         .map(|(command, _)| command["kind"].as_str().expect("a kind").to_owned())
         .collect();
@@ -346,7 +361,7 @@ fn each_command_is_taken_from_the_roles_that_may_say_it_and_from_no_other() {
     ];
     // The laptop supervises and nothing else.
     let truck = (SUPERVISOR, yard.truck.at(&yard.hub.base));
-    for (command, may) in table() {
+    for (command, may) in all() {
         let kind = command["kind"].clone();
         for (role, phone) in phones.iter().chain([&truck]) {
             let before = yard.hub_head();

@@ -2,7 +2,7 @@
  * The one place on the phone with arithmetic on grades: what the page says before a reading is sent.
  * The hub decides; this must agree with it. Lengths are whole tenth-micrometres; dev = measured − target, HIGH is positive.
  */
-import type { Point, Rod, Run, ScreenUnit, SiteTarget, Tolerance, Verdict } from "./wire";
+import type { Point, Rod, Run, ScreenUnit, Tolerance, Verdict } from "./wire";
 
 export const FOOT = 3_048_000;
 export const INCH = 254_000;
@@ -146,12 +146,6 @@ function direction(run: Run): { x: number; y: number } {
   return { x: x / far, y: y / far };
 }
 
-/** The station of a place beside a run; a whole number of counts. */
-export function stationOf(run: Run, at: Point): number {
-  const along = direction(run);
-  return Math.round((at.x - run.start.x) * along.x + (at.y - run.start.y) * along.y);
-}
-
 /** The corners of a run's floor, walking round it; right is to the right looking up-station. */
 export function runCorners(run: Run): Point[] {
   const along = direction(run);
@@ -160,12 +154,4 @@ export function runCorners(run: Run): Point[] {
     y: Math.round(run.start.y + station * along.y - offset * along.x),
   });
   return [at(0, -run.left), at(run.length, -run.left), at(run.length, run.right), at(0, run.right)];
-}
-
-/** The elevations to dig to along a stepped run: each step less every layer of the stack. */
-export function digSteps(target: SiteTarget): { from: number; elevation: number }[] | null {
-  const shape = target.grade.shape;
-  if (shape.kind !== "run") return null;
-  const layers = target.grade.stack.layers.reduce((sum, layer) => sum + layer.thickness, 0);
-  return shape.steps.map((step) => ({ from: step.from, elevation: step.elevation - layers }));
 }

@@ -28,6 +28,8 @@ import { t } from "./words";
 const LIMIT = 6_000;
 
 async function ask(path: string, body?: unknown): Promise<Response> {
+  // A page that shows what was says nothing: it has no hub.
+  if (state.replays) throw new Error(path);
   const stop = new AbortController();
   const timer = setTimeout(() => stop.abort(), LIMIT);
   try {
@@ -42,7 +44,7 @@ async function ask(path: string, body?: unknown): Promise<Response> {
 /** What was asked for, or the hub's own words why not. */
 export type Got<T> = { ok: true; value: T } | { ok: false; text: string };
 
-async function get<T>(path: string, body?: unknown): Promise<Got<T>> {
+export async function get<T>(path: string, body?: unknown): Promise<Got<T>> {
   try {
     const response = await ask(path, body);
     if (response.ok) return { ok: true, value: (await response.json()) as T };
@@ -84,6 +86,8 @@ export interface JoinForm {
 export const offer = (code: string) => get<JoinOffer>(`/api/join/${encodeURIComponent(code)}`);
 export const join = (form: JoinForm) => get<Me>("/api/join", form);
 export const codes = () => get<Codes>("/api/codes");
+/** Opens the next day; this phone is let in again by the cookie in the answer. */
+export const openNextDay = () => get<Me>("/api/day/next", {});
 export const compute = (computation: string, inputs: Record<string, string>) =>
   get<SumDone>("/api/compute", { computation, inputs });
 export const pocketSheet = () => get<PocketSheets>("/api/pocket-sheet");
@@ -122,6 +126,8 @@ export interface LogQuery {
   person?: string;
   machine?: string;
   kind?: string;
+  from?: number;
+  to?: number;
 }
 
 export function log(query: LogQuery): Promise<Got<{ lines: LogLine[]; head: number }>> {
@@ -217,6 +223,7 @@ function heard(message: FromHub): void {
     case "hello":
       state.clock.heard(message.at, message.speed);
       newBuild(message.build);
+      witness(message.log);
       outbox.hurry();
       break;
     case "clock":
@@ -247,7 +254,24 @@ function beat(message: Extract<FromHub, { kind: "beat" }>): void {
     state.head.value = message.head;
     state.now.value = state.clock.now();
   });
+  learn(message.head, message.hash);
   link?.say({ kind: "alive" });
+}
+
+/** The newest end of the log that this phone has seen, and under which name it keeps it. */
+let seen = { log: "", seq: 0 };
+
+/** This phone witnesses the log: what it remembers of it is given back before anything new is learned. */
+function witness(log: string): void {
+  const [seq, hash] = (state.remembered(`rodcall.head.${log}`) ?? "").split(" ");
+  seen = { log, seq: Number(seq) || 0 };
+  if (seen.seq > 0 && hash) link?.say({ kind: "saw", seq: seen.seq, hash });
+}
+
+function learn(seq: number, hash: string): void {
+  if (!seen.log || !hash || seq <= seen.seq) return;
+  seen.seq = seq;
+  state.remember(`rodcall.head.${seen.log}`, `${seq} ${hash}`);
 }
 
 function view(message: Extract<FromHub, { kind: "view" }>): void {
@@ -263,6 +287,9 @@ function view(message: Extract<FromHub, { kind: "view" }>): void {
       break;
     case "sheet":
       state.sheet.value = message.view;
+      break;
+    case "visitor":
+      state.visitor.value = message.view;
       break;
   }
 }

@@ -7,8 +7,9 @@ import { GroundPage } from "./pages/ground/ground";
 import { codeIn, JoinPage } from "./pages/join/join";
 import { OperatorPage } from "./pages/operator/operator";
 import { fetchSupervisor, SupervisorLate } from "./pages/supervisor/late";
-import { VisitorPage } from "./pages/visitor/visitor";
-import { bye, me } from "./state";
+import { VisitorLate } from "./pages/visitor/late";
+import { showReplayed } from "./replayed";
+import { bye, me, replays } from "./state";
 import { t } from "./words";
 import "./style.css";
 import "./parts/keys.css";
@@ -24,6 +25,9 @@ import "./pages/operator/section.css";
 import "./pages/operator/stop.css";
 import "./pages/supervisor/supervisor.css";
 import "./pages/supervisor/account/account.css";
+import "./pages/supervisor/record/record.css";
+import "./pages/visitor/visitor.css";
+import "./pages/supervisor/review/review.css";
 
 /** Between two questions who this phone is, while the hub does not answer, ms. */
 const PAUSE = 2_000;
@@ -40,7 +44,7 @@ function App() {
   const supervisor = who.roles.includes("supervisor");
   if (ground && supervisor) return <Both />;
   if (supervisor) return <SupervisorLate />;
-  return ground ? <GroundPage /> : <VisitorPage />;
+  return ground ? <GroundPage /> : <VisitorLate />;
 }
 
 /** One phone may be the ground person's and the supervisor's at once. */
@@ -68,9 +72,10 @@ effect(() => {
 });
 
 effect(() => {
-  if (me.value && !codeIn(location.pathname)) connect();
+  if (me.value && !replays && !codeIn(location.pathname)) connect();
 });
 
 const root = document.getElementById("app");
 if (root) render(<App />, root);
-void start();
+if (replays) showReplayed();
+else void start();

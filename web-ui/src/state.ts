@@ -1,9 +1,12 @@
 /** What the pages know, as signals; nothing else is global. */
 import { computed, effect, signal } from "@preact/signals";
 import { HubClock } from "./clock";
-import type { ByeReason, Ground, Me, Operator, Sheet, Supervisor } from "./wire";
+import type { ByeReason, Ground, Me, Operator, Sheet, Supervisor, Visitor } from "./wire";
 
 export const clock = new HubClock();
+
+/** This page is a screen of a day that is over, painted inside the review. */
+export const replays = location.pathname.startsWith("/replayed/");
 
 /** Who this phone is: undefined while asked, null when it has not joined. */
 export const me = signal<Me | null | undefined>(undefined);
@@ -11,6 +14,7 @@ export const operator = signal<Operator | null>(null);
 export const ground = signal<Ground | null>(null);
 export const supervisor = signal<Supervisor | null>(null);
 export const sheet = signal<Sheet | null>(null);
+export const visitor = signal<Visitor | null>(null);
 
 /** Counts up with each heartbeat that came in time; the tick walks with it. */
 export const beats = signal(0);

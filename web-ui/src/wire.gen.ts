@@ -51,6 +51,40 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/day/next": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Opens the next day. Every phone is out and joins anew; the asker's is let in again by the cookie in the answer. */
+        post: operations["open_next_day"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/days": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The days of the log, oldest first. */
+        get: operations["day_names"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/export": {
         parameters: {
             query?: never;
@@ -238,6 +272,74 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/replay": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What every screen showed at a moment, from the log alone. */
+        get: operations["replay"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/report/who-told": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The same as a sheet that prints. */
+        get: operations["who_told_sheet"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/report/{kind}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A sheet that prints: the day, as built, or each run for the next crew. */
+        get: operations["report_sheet"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/review": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A day afterwards. */
+        get: operations["review_of_day"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/say": {
         parameters: {
             query?: never;
@@ -323,6 +425,40 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/table/{name}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A day as a table, or its as-built points as `LandXML`. */
+        get: operations["day_table"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/who-told": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Who told a machine to dig near a place. */
+        get: operations["who_told"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/healthz": {
         parameters: {
             query?: never;
@@ -390,6 +526,18 @@ export interface components {
             /** @description The point of it. */
             point: string;
         };
+        /** @description Somebody writes a note. */
+        AddNote: {
+            /**
+             * Format: int64
+             * @description The entry that they are about.
+             */
+            entry?: number | null;
+            /** @description The mark that they are about. */
+            mark?: string | null;
+            /** @description The words. */
+            words: string;
+        };
         /** @description A low spot is measured. */
         AddPatch: {
             depth?: components["schemas"]["Length"] | null;
@@ -399,6 +547,18 @@ export interface components {
             mark: string;
             /** @description How wide. */
             width: components["schemas"]["Length"];
+        };
+        /** @description The hub has a photo's bytes on its disk. */
+        AddPhoto: {
+            /**
+             * Format: int64
+             * @description How many bytes.
+             */
+            bytes: number;
+            /** @description Its name. */
+            photo: string;
+            /** @description SHA-256 of its bytes, in hex: the name of its file. */
+            sha256: string;
         };
         /** @description The paper of a load that was counted. */
         AddTicket: {
@@ -469,6 +629,13 @@ export interface components {
             kind: "none";
             /** @description The same in Spanish. */
             spanish: string;
+        };
+        /** @description A supervisor proposes which side each of two machines keeps out of. */
+        AgreeSlew: {
+            /** @description A word about it, such as from where to where it holds. */
+            note?: string;
+            /** @description The two machines. */
+            sides: components["schemas"]["SlewSide"][];
         };
         /** @description An aim in force. */
         AimCard: {
@@ -561,6 +728,34 @@ export interface components {
             /** @description Its steps, up-station. */
             steps?: components["schemas"]["ProfileStep"][];
         };
+        /** @description A supervisor amends a signed day. */
+        AmendDay: {
+            /**
+             * Format: int64
+             * @description The entry that is amended.
+             */
+            entry: number;
+            /** @description The second signature. */
+            signature: components["schemas"]["Signature"];
+            /** @description What is to be read with it. */
+            words: string;
+        };
+        /** @description An amendment. */
+        AmendedCard: {
+            /** @description When. */
+            at: components["schemas"]["Time"];
+            /** @description The day whose entry it is. */
+            day: string;
+            /**
+             * Format: int64
+             * @description The entry that is amended.
+             */
+            entry: number;
+            /** @description Whose signature it has. */
+            name: string;
+            /** @description What is to be read with it. */
+            words: string;
+        };
         /** @description How much, as it is called. */
         Amount: {
             /**
@@ -590,11 +785,32 @@ export interface components {
             /** @description What came of it. */
             outcome: components["schemas"]["Outcome"];
         };
+        /** @description The engineer's answer, as a supervisor has it. */
+        AnswerQuery: {
+            /** @description The answer. */
+            answer: string;
+            /** @description Who answered, and where it is written. */
+            answered_by: string;
+            /** @description Which. */
+            query: string;
+            /** @description The target whose revision in force carries it out. */
+            target?: string | null;
+        };
         /**
          * @description An answer of an owner.
          * @enum {string}
          */
         Answered: "marked" | "none_here" | "silent";
+        /** @description The revision of a target that carries an answer out. */
+        AnsweringRevision: {
+            /**
+             * Format: int32
+             * @description Its revision.
+             */
+            revision: number;
+            /** @description The target. */
+            target: string;
+        };
         /** @description When a bottom arrives. */
         ArrivalCard: {
             /** @description When it is at grade, if it digs on. */
@@ -629,6 +845,28 @@ export interface components {
             mark?: string | null;
             /** @description The visit: a name that the phone makes, 8 to 64 letters, digits, `-`, `_`, `.` or `:`, used for one stay alone. */
             visit: string;
+        };
+        /** @description A supervisor asks for an inspection. */
+        AskInspection: {
+            /** @description Who is asked: an office or a name. */
+            of: string;
+            /** @description The targets that it is about. */
+            targets?: string[];
+            /** @description What is to be inspected, such as `footing trench`. */
+            what: string;
+        };
+        /** @description Somebody asks the engineer. */
+        AskQuery: {
+            /** @description Who is asked. */
+            of: string;
+            /** @description The marks and targets that it is about. */
+            on: string[];
+            /** @description A photo with it, by the name that the phone gave. */
+            photo?: string | null;
+            /** @description The question. */
+            question: string;
+            /** @description Calls there wait for the answer; else work carries on elsewhere and there. */
+            stop: boolean;
         };
         /** @description Nobody has answered: it is asked again, louder. */
         AskRepeated: {
@@ -704,6 +942,11 @@ export interface components {
             /** @description Where it starts. */
             start: components["schemas"]["Point"];
         };
+        /**
+         * @description What brings a mark back once its paint is gone.
+         * @enum {string}
+         */
+        Back: "laid" | "ties" | "nothing" | "not_said";
         /** @description What a set-up's height rests on. */
         Basis: {
             /** @description The rod value. */
@@ -717,6 +960,28 @@ export interface components {
             /** @description The rod value as typed. */
             text: string;
         };
+        /** @description What was said of the battery of a cab's phone. */
+        BatterySaid: {
+            /** @description About to go out; else charging. */
+            low: boolean;
+            /** @description The machine. */
+            machine: string;
+            /**
+             * Format: int32
+             * @description In percent, when said.
+             */
+            percent?: number | null;
+        };
+        /** @description A ground person spots for a machine, in the place of whoever did. */
+        BeSpotter: {
+            /** @description Which. */
+            machine: string;
+        };
+        /**
+         * @description What became of a reading.
+         * @enum {string}
+         */
+        Became: "taken" | "asked" | "late";
         /** @description A bed of gravel under a target. */
         Bed: {
             /**
@@ -874,6 +1139,9 @@ export interface components {
         }) | (components["schemas"]["MarksScraped"] & {
             /** @enum {string} */
             kind: "marks_scraped";
+        }) | (components["schemas"]["TiesTaken"] & {
+            /** @enum {string} */
+            kind: "ties_taken";
         }) | (components["schemas"]["DiagonalsMeasured"] & {
             /** @enum {string} */
             kind: "diagonals_measured";
@@ -910,6 +1178,39 @@ export interface components {
         }) | (components["schemas"]["StopLifted"] & {
             /** @enum {string} */
             kind: "stop_lifted";
+        }) | (components["schemas"]["StartCheckSaid"] & {
+            /** @enum {string} */
+            kind: "start_check_said";
+        }) | (components["schemas"]["DayReady"] & {
+            /** @enum {string} */
+            kind: "day_ready";
+        }) | (components["schemas"]["NearFound"] & {
+            /** @enum {string} */
+            kind: "near_found";
+        }) | (components["schemas"]["SlewProposed"] & {
+            /** @enum {string} */
+            kind: "slew_proposed";
+        }) | (components["schemas"]["SlewAgreed"] & {
+            /** @enum {string} */
+            kind: "slew_agreed";
+        }) | (components["schemas"]["SlewVoided"] & {
+            /** @enum {string} */
+            kind: "slew_voided";
+        }) | (components["schemas"]["SpotterSet"] & {
+            /** @enum {string} */
+            kind: "spotter_set";
+        }) | (components["schemas"]["SpotterGone"] & {
+            /** @enum {string} */
+            kind: "spotter_gone";
+        }) | (components["schemas"]["BatterySaid"] & {
+            /** @enum {string} */
+            kind: "battery_said";
+        }) | (components["schemas"]["NearMissOpened"] & {
+            /** @enum {string} */
+            kind: "near_miss_opened";
+        }) | (components["schemas"]["NearMissTold"] & {
+            /** @enum {string} */
+            kind: "near_miss_told";
         }) | (components["schemas"]["AimSet"] & {
             /** @enum {string} */
             kind: "aim_set";
@@ -1027,6 +1328,48 @@ export interface components {
         }) | (components["schemas"]["DigAllowed"] & {
             /** @enum {string} */
             kind: "dig_allowed";
+        }) | (components["schemas"]["DayClosed"] & {
+            /** @enum {string} */
+            kind: "day_closed";
+        }) | (components["schemas"]["DaySigned"] & {
+            /** @enum {string} */
+            kind: "day_signed";
+        }) | (components["schemas"]["DayAmended"] & {
+            /** @enum {string} */
+            kind: "day_amended";
+        }) | (components["schemas"]["NoteAdded"] & {
+            /** @enum {string} */
+            kind: "note_added";
+        }) | (components["schemas"]["VisitorNoticed"] & {
+            /** @enum {string} */
+            kind: "visitor_noticed";
+        }) | (components["schemas"]["RunsShown"] & {
+            /** @enum {string} */
+            kind: "runs_shown";
+        }) | (components["schemas"]["InspectionAsked"] & {
+            /** @enum {string} */
+            kind: "inspection_asked";
+        }) | (components["schemas"]["Inspected"] & {
+            /** @enum {string} */
+            kind: "inspected";
+        }) | (components["schemas"]["InspectionSigned"] & {
+            /** @enum {string} */
+            kind: "inspection_signed";
+        }) | (components["schemas"]["QueryOpened"] & {
+            /** @enum {string} */
+            kind: "query_opened";
+        }) | (components["schemas"]["QueryAnswered"] & {
+            /** @enum {string} */
+            kind: "query_answered";
+        }) | (components["schemas"]["PhotoPromised"] & {
+            /** @enum {string} */
+            kind: "photo_promised";
+        }) | (components["schemas"]["PhotoAdded"] & {
+            /** @enum {string} */
+            kind: "photo_added";
+        }) | (components["schemas"]["HeadMismatch"] & {
+            /** @enum {string} */
+            kind: "head_mismatch";
         }) | (components["schemas"]["EntryAsked"] & {
             /** @enum {string} */
             kind: "entry_asked";
@@ -1076,6 +1419,58 @@ export interface components {
             operator: string;
             /** @description Their people. */
             people: string[];
+        };
+        /** @description A mark as it was last measured. */
+        BuiltMark: {
+            /** @description When the last shot was made. */
+            at: components["schemas"]["Time"];
+            /** @description Who made it. */
+            by: string;
+            /** @description The day of the last shot. */
+            day: string;
+            dev?: components["schemas"]["Length"] | null;
+            dig_to?: components["schemas"]["Length"] | null;
+            /** @description What a laser in doubt has to do with it. */
+            doubt: components["schemas"]["LaserDoubt"];
+            /** @description Measured by the last shot. */
+            elevation: components["schemas"]["Length"];
+            /** @description How it stands, in English. */
+            english: string;
+            guard?: components["schemas"]["Length"] | null;
+            if_moved?: components["schemas"]["Length"] | null;
+            /** @description The mark. */
+            mark: string;
+            mean?: components["schemas"]["Length"] | null;
+            /** @description The gravel patch over it. */
+            patch?: string | null;
+            place?: components["schemas"]["Point"] | null;
+            /** @description On grade, on the target as it is now, from a laser that was found good afterwards or whose fault changes nothing. */
+            proven: boolean;
+            /**
+             * Format: int64
+             * @description The entry of the last reading.
+             */
+            reading: number;
+            /**
+             * Format: int32
+             * @description Readings of the mark that count, this one with them.
+             */
+            readings: number;
+            /**
+             * Format: int32
+             * @description That target's revision.
+             */
+            revision?: number | null;
+            ruling?: components["schemas"]["Ruling"] | null;
+            /** @description The paint is gone. */
+            scraped: boolean;
+            /** @description On which set-up. */
+            set_up: string;
+            /** @description The same in Spanish. */
+            spanish: string;
+            /** @description The target that it was judged against; none for a spot elevation. */
+            target?: string | null;
+            verdict?: components["schemas"]["Verdict"] | null;
         };
         /** @description Who asks, or who said an entry. */
         By: {
@@ -1197,6 +1592,48 @@ export interface components {
             /** @description Who saw the nod, when it was not pressed in the cab. */
             witness?: string | null;
         };
+        /** @description A call's way. */
+        CallHistory: {
+            /** @description Who sent it. */
+            by: string;
+            /**
+             * Format: int64
+             * @description Its number: the entry that sent it.
+             */
+            call: number;
+            delivered_at?: components["schemas"]["Time"] | null;
+            ended_at?: components["schemas"]["Time"] | null;
+            /** @description Its line in English. */
+            english: string;
+            got_at?: components["schemas"]["Time"] | null;
+            how?: components["schemas"]["Ending"] | null;
+            /** @description The machine that it was for. */
+            machine: string;
+            /** @description When the reading was made. */
+            made_at: components["schemas"]["Time"];
+            /** @description The mark that it was about. */
+            mark?: string | null;
+            /** @description The entries of the readings behind it. */
+            readings: number[];
+            /**
+             * Format: int32
+             * @description Its revision.
+             */
+            revision?: number | null;
+            /** @description When the hub sent it. */
+            sent_at: components["schemas"]["Time"];
+            /** @description The set-up that it rests on. */
+            set_up?: string | null;
+            shown_at?: components["schemas"]["Time"] | null;
+            /** @description The exact line that was painted, in the screen's language. */
+            shown_text?: string | null;
+            /** @description Its line in Spanish. */
+            spanish: string;
+            /** @description The target. */
+            target?: string | null;
+            /** @description Who saw the nod, when it was acknowledged by a witness. */
+            witness?: string | null;
+        };
         /** @description A call went out. Its number is the sequence number of this entry. */
         CallSent: {
             /** @description The aim in force. */
@@ -1286,6 +1723,20 @@ export interface components {
             warning: string;
             /** @description The word: `DOWN`. */
             word: string;
+        };
+        /** @description The call that was live at a stop. */
+        CallThen: {
+            /**
+             * Format: int64
+             * @description Its number.
+             */
+            call: number;
+            /** @description Its line in English. */
+            english: string;
+            /** @description The mark. */
+            mark?: string | null;
+            /** @description Its line in Spanish. */
+            spanish: string;
         };
         /** @description A call as the screens show it. */
         CallView: {
@@ -1386,6 +1837,16 @@ export interface components {
          * @enum {string}
          */
         Care: "fine" | "coarse" | "by_eye" | "muddy";
+        /** @description The end of the chain as it stood: what is signed. */
+        ChainHead: {
+            /** @description Its hash, in hex. */
+            hash: string;
+            /**
+             * Format: int64
+             * @description The last entry before the signature.
+             */
+            seq: number;
+        };
         /** @description Language and unit of the asker's own screen. */
         ChangeScreen: {
             /** @description The language. */
@@ -1452,6 +1913,26 @@ export interface components {
             /** @description Up to and with this, shoot again; beyond it, the check has failed. */
             warn: components["schemas"]["Length"];
         };
+        /** @description A check shot. */
+        CheckMade: {
+            /** @description When. */
+            at: components["schemas"]["Time"];
+            /** @description On which benchmark. */
+            benchmark: string;
+            /** @description Who. */
+            by: string;
+            /** @description What came of it. */
+            check: components["schemas"]["Check"];
+            /** @description (HI − rod) − benchmark: positive when the laser's heights come out too high. */
+            residual: components["schemas"]["Length"];
+            /**
+             * Format: int64
+             * @description Its entry.
+             */
+            seq: number;
+            /** @description The rod as typed. */
+            text: string;
+        };
         /** @description A second person has measured marks again. */
         CheckMarks: {
             /** @description How far the two measures are apart at most, as typed in feet or with a unit. */
@@ -1461,6 +1942,17 @@ export interface components {
         };
         /** @description The operator wants somebody to look. */
         CheckMe: Record<string, never>;
+        /** @description What was seen, by whom, when. */
+        CheckSaid: {
+            /** @description When. */
+            at: components["schemas"]["Time"];
+            /** @description By whom. */
+            by: string;
+            /** @description The signals that were agreed. */
+            signals: components["schemas"]["HandSignal"][];
+            /** @description What. */
+            value: string;
+        };
         /** @description A check shot was made. */
         CheckShot: {
             /** @description The benchmark. */
@@ -1494,12 +1986,65 @@ export interface components {
             /** @description One of the laptop's addresses. */
             host: string;
         };
+        /** @description A supervisor closes the day. */
+        CloseDay: {
+            /** @description What is missing and closed over all the same, each with its reason. */
+            overrides?: components["schemas"]["CloseOverride"][];
+            /** @description A word about the day; may be empty. */
+            words?: string;
+        };
+        /** @description Something that is missing before the day can be closed. */
+        CloseMissing: {
+            /** @enum {string} */
+            kind: "people_in";
+            /** @description At which machine. */
+            machine: string;
+            /** @description Who. */
+            people: string[];
+        } | {
+            /** @enum {string} */
+            kind: "closing_check";
+            /** @description Which set-up. */
+            set_up: string;
+        } | {
+            /** @enum {string} */
+            kind: "shoot_again";
+            /** @description Which. */
+            mark: string;
+        } | {
+            /** @enum {string} */
+            kind: "visitor_on_site";
+            /** @description Who. */
+            person: string;
+        };
+        /** @description Something missing that the day is closed over. */
+        CloseOverride: {
+            /** @description What. */
+            missing: components["schemas"]["CloseMissing"];
+            /** @description Why. */
+            why: string;
+        };
         /** @description The set-up is taken down. */
         CloseSetUp: {
             /** @description Which set-up. */
             set_up: string;
             /** @description Why. */
             why?: string;
+        };
+        /** @description How the day was closed. */
+        ClosedCard: {
+            /** @description When. */
+            at: components["schemas"]["Time"];
+            /** @description By whom. */
+            by: string;
+            /** @description How. */
+            how: components["schemas"]["DayClosed"];
+        };
+        /** @description A set-up that was closed without a check. */
+        ClosedUnproven: {
+            /** @description Which. */
+            set_up: string;
+            since?: components["schemas"]["Time"] | null;
         };
         /** @description One code. */
         Code: {
@@ -1606,6 +2151,9 @@ export interface components {
         }) | (components["schemas"]["ScrapeMarks"] & {
             /** @enum {string} */
             kind: "scrape_marks";
+        }) | (components["schemas"]["TakeTies"] & {
+            /** @enum {string} */
+            kind: "take_ties";
         }) | (components["schemas"]["MeasureDiagonals"] & {
             /** @enum {string} */
             kind: "measure_diagonals";
@@ -1645,6 +2193,30 @@ export interface components {
         }) | (components["schemas"]["LiftStop"] & {
             /** @enum {string} */
             kind: "lift_stop";
+        }) | (components["schemas"]["SayStartCheck"] & {
+            /** @enum {string} */
+            kind: "say_start_check";
+        }) | (components["schemas"]["ReadyDay"] & {
+            /** @enum {string} */
+            kind: "ready_day";
+        }) | (components["schemas"]["AgreeSlew"] & {
+            /** @enum {string} */
+            kind: "agree_slew";
+        }) | (components["schemas"]["SayAgreed"] & {
+            /** @enum {string} */
+            kind: "say_agreed";
+        }) | (components["schemas"]["BeSpotter"] & {
+            /** @enum {string} */
+            kind: "be_spotter";
+        }) | (components["schemas"]["EndSpotter"] & {
+            /** @enum {string} */
+            kind: "end_spotter";
+        }) | (components["schemas"]["LowBattery"] & {
+            /** @enum {string} */
+            kind: "low_battery";
+        }) | (components["schemas"]["TellNearMiss"] & {
+            /** @enum {string} */
+            kind: "tell_near_miss";
         }) | (components["schemas"]["SetAim"] & {
             /** @enum {string} */
             kind: "set_aim";
@@ -1747,6 +2319,48 @@ export interface components {
         }) | (components["schemas"]["AllowDig"] & {
             /** @enum {string} */
             kind: "allow_dig";
+        }) | (components["schemas"]["CloseDay"] & {
+            /** @enum {string} */
+            kind: "close_day";
+        }) | (components["schemas"]["SignDay"] & {
+            /** @enum {string} */
+            kind: "sign_day";
+        }) | (components["schemas"]["AmendDay"] & {
+            /** @enum {string} */
+            kind: "amend_day";
+        }) | (components["schemas"]["AddNote"] & {
+            /** @enum {string} */
+            kind: "add_note";
+        }) | (components["schemas"]["Visit"] & {
+            /** @enum {string} */
+            kind: "visit";
+        }) | (components["schemas"]["ShowRuns"] & {
+            /** @enum {string} */
+            kind: "show_runs";
+        }) | (components["schemas"]["AskInspection"] & {
+            /** @enum {string} */
+            kind: "ask_inspection";
+        }) | (components["schemas"]["Inspect"] & {
+            /** @enum {string} */
+            kind: "inspect";
+        }) | (components["schemas"]["SignInspection"] & {
+            /** @enum {string} */
+            kind: "sign_inspection";
+        }) | (components["schemas"]["AskQuery"] & {
+            /** @enum {string} */
+            kind: "ask_query";
+        }) | (components["schemas"]["AnswerQuery"] & {
+            /** @enum {string} */
+            kind: "answer_query";
+        }) | (components["schemas"]["PromisePhoto"] & {
+            /** @enum {string} */
+            kind: "promise_photo";
+        }) | (components["schemas"]["AddPhoto"] & {
+            /** @enum {string} */
+            kind: "add_photo";
+        }) | (components["schemas"]["MissHead"] & {
+            /** @enum {string} */
+            kind: "miss_head";
         }) | (components["schemas"]["AskIn"] & {
             /** @enum {string} */
             kind: "ask_in";
@@ -1834,6 +2448,11 @@ export interface components {
             /** @description The second. */
             second: string;
         };
+        /**
+         * @description A side of the compass.
+         * @enum {string}
+         */
+        Compass: "north" | "north_east" | "east" | "south_east" | "south" | "south_west" | "west" | "north_west";
         /** @description A supervisor takes the changed file. */
         ConfirmSite: {
             /** @description The digest of the change as it was shown, so that nothing else is confirmed. */
@@ -2068,10 +2687,81 @@ export interface components {
          * @enum {string}
          */
         Damp: "dry" | "right" | "wet";
+        /** @description A signed day was amended. */
+        DayAmended: {
+            /** @description The day whose entry it is. */
+            day: string;
+            /**
+             * Format: int64
+             * @description The entry that is amended.
+             */
+            entry: number;
+            /** @description The end of the chain as it stood. */
+            head: components["schemas"]["ChainHead"];
+            /** @description The signature. */
+            signature: components["schemas"]["Signature"];
+            /** @description What is to be read with it. */
+            words: string;
+        };
+        /** @description The day was closed. */
+        DayClosed: {
+            /** @description Which. */
+            day: string;
+            /** @description Nothing was read and nothing was called on it. */
+            empty: boolean;
+            /** @description What stays open. */
+            open: components["schemas"]["LeftOpen"][];
+            /** @description What was missing, each with its reason. */
+            overrides: components["schemas"]["CloseOverride"][];
+            /** @description Set-ups without a closing check: every reading on them since then is not proven. */
+            unproven: components["schemas"]["ClosedUnproven"][];
+            /** @description A word about it. */
+            words: string;
+        };
         /** @description A day began. */
         DayOpened: {
             /** @description Its name. */
             day: string;
+            /** @description The day before was never closed. */
+            not_closed?: boolean;
+            /** @description What the day before left to be done. */
+            open?: components["schemas"]["LeftOpen"][];
+            /** @description Set-ups that still stood on the day before: they count no more. */
+            taken_down?: string[];
+        };
+        /** @description The day is READY. */
+        DayReady: {
+            /** @description Those that have none, with why. */
+            overrides: components["schemas"]["StartOverride"][];
+            /** @description Checks that have a value. */
+            said: components["schemas"]["StartCheck"][];
+        };
+        /** @description The day was signed. What comes after is an amendment. */
+        DaySigned: {
+            /** @description Which. */
+            day: string;
+            /** @description Nothing was read and nothing was called on it: the signature is under an empty day. */
+            empty: boolean;
+            /** @description The end of the chain as it stood: everything up to there is signed. */
+            head: components["schemas"]["ChainHead"];
+            /** @description The signature. */
+            signature: components["schemas"]["Signature"];
+            /** @description It was closed without a check behind its last readings. */
+            unproven: boolean;
+            /** @description A word with it. */
+            words: string;
+        };
+        /** @description A day's signature in short. */
+        DaySignedBy: {
+            /** @description That entry's hash. */
+            hash: string;
+            /** @description Who. */
+            name: string;
+            /**
+             * Format: int64
+             * @description The entry up to which.
+             */
+            seq: number;
         };
         /** @description Where a face comes to daylight, against what stands there. */
         DaylightFound: {
@@ -2370,6 +3060,20 @@ export interface components {
             /** @description Odd, but it can be used. */
             warning: boolean;
         };
+        /** @description A target's line as a page draws it. */
+        Drawn: {
+            /** @description Where it runs: an arc in short straights. */
+            line: components["schemas"]["Point"][];
+            /** @description What to dig to along it, up-station; a step stands at one station twice. */
+            profile: components["schemas"]["ProfilePoint"][];
+        };
+        /** @description A target's line, drawn. */
+        DrawnTarget: {
+            /** @description Its line and what to dig to along it. */
+            drawn: components["schemas"]["Drawn"];
+            /** @description The target. */
+            id: string;
+        };
         /**
          * @description What the sums say.
          * @enum {string}
@@ -2401,6 +3105,15 @@ export interface components {
             /** @description As typed. */
             text: string;
         };
+        /** @description A tape from a line to the edge of the cut. */
+        EdgeTaped: {
+            /** @description The line. */
+            line: string;
+            /** @description The entry. */
+            said: components["schemas"]["Sentence"];
+            /** @description How far, how sure. */
+            shot: components["schemas"]["LineShot"];
+        };
         /** @description A way out of a trench. */
         Egress: {
             /** @description From which depth. */
@@ -2408,11 +3121,16 @@ export interface components {
             /** @description Nobody goes farther than this to reach it. */
             travel: components["schemas"]["Length"];
         };
+        /** @description Nobody spots for a machine any more. */
+        EndSpotter: {
+            /** @description Which. */
+            machine: string;
+        };
         /**
          * @description How a call ended. What has ended never comes back.
          * @enum {string}
          */
-        Ending: "superseded" | "done" | "stale_by_age" | "grade_ran_out" | "stale_by_laser" | "stale_by_target" | "stale_by_mark" | "restated" | "withdrawn" | "refused" | "new_screen" | "ruled" | "stale_by_face";
+        Ending: "superseded" | "done" | "stale_by_age" | "grade_ran_out" | "stale_by_laser" | "stale_by_target" | "stale_by_mark" | "restated" | "withdrawn" | "refused" | "new_screen" | "ruled" | "stale_by_face" | "query_asked" | "day_closed";
         /** @description For the engineer alone: textbooks' figures with what they assume. No permission. */
         EngineerCard: {
             /**
@@ -2723,6 +3441,76 @@ export interface components {
             person: string;
         } | {
             /** @enum {string} */
+            kind: "not_ready";
+            /** @description Of how many. */
+            of: number;
+            /** @description How many have one. */
+            said: number;
+        } | {
+            /** @description From middle to middle. */
+            apart: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "can_meet";
+            /** @description One of them. */
+            machine: string;
+            /** @description What it takes for them not to meet. */
+            needs: components["schemas"]["Length"];
+            /** @description The other. */
+            other: string;
+        } | {
+            /** @enum {string} */
+            kind: "spotter_needed";
+            /** @description Which line. */
+            line: string;
+            /** @description Which machine. */
+            machine: string;
+        } | {
+            /** @description How far inside. */
+            inside: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "on_slope";
+            /** @description Which machine. */
+            machine: string;
+            /** @description Which face. */
+            zone: string;
+        } | {
+            /** @description Who pressed. */
+            by: string;
+            /** @enum {string} */
+            kind: "near_miss";
+            /**
+             * Format: int32
+             * @description Which: 1 for NM-1.
+             */
+            number: number;
+            /** @description What was said with the press; may be empty. */
+            why: string;
+        } | {
+            /** @enum {string} */
+            kind: "ties_first";
+            /** @description Which machine. */
+            machine: string;
+            /** @description Which marks. */
+            marks: string[];
+        } | {
+            /**
+             * Format: int64
+             * @description The entry that it remembers.
+             */
+            entry: number;
+            /** @enum {string} */
+            kind: "log_cut";
+            /** @description Whose. */
+            person: string;
+        } | {
+            /** @enum {string} */
+            kind: "query_waits";
+            /** @description The marks and targets. */
+            on: string[];
+            /** @description Which. */
+            query: string;
+        } | {
+            /** @enum {string} */
             kind: "look_asked";
             /** @description Which machine. */
             machine: string;
@@ -2821,6 +3609,13 @@ export interface components {
             strip: components["schemas"]["Length"];
             /** @description Why. */
             why: components["schemas"]["AlarmWhy"];
+            /** @description Which. */
+            zone: string;
+        };
+        /** @description The face nearest to a machine at a stop. */
+        FaceThen: {
+            /** @description From where the machine was said to stand to the toe. */
+            away: components["schemas"]["Length"];
             /** @description Which. */
             zone: string;
         };
@@ -3008,6 +3803,8 @@ export interface components {
             device: string;
             /** @enum {string} */
             kind: "hello";
+            /** @description A name of this log that outlives its days: what a phone remembers of another log says nothing of this one. */
+            log: string;
             /**
              * Format: double
              * @description Hub seconds in a second.
@@ -3030,6 +3827,8 @@ export interface components {
             at: components["schemas"]["Time"];
             /** @description True when nothing is kept any more: use hand signals. */
             halted: boolean;
+            /** @description Its hash: the phone keeps the newest that it has seen. */
+            hash: string;
             /**
              * Format: int64
              * @description The last entry of the log.
@@ -3081,8 +3880,27 @@ export interface components {
             /** @enum {string} */
             kind: "have";
         } | {
+            /** @description Its hash. */
+            hash: string;
+            /** @enum {string} */
+            kind: "saw";
+            /**
+             * Format: int64
+             * @description The entry.
+             */
+            seq: number;
+        } | {
             /** @enum {string} */
             kind: "alive";
+        };
+        /** @description Something that the log does not say. */
+        Gap: {
+            /** @description In English. */
+            english: string;
+            from?: components["schemas"]["Time"] | null;
+            /** @description In Spanish. */
+            spanish: string;
+            to?: components["schemas"]["Time"] | null;
         };
         /** @description A mark's generation. */
         Generation: {
@@ -3094,6 +3912,16 @@ export interface components {
             /** @description The mark. */
             mark: string;
         };
+        /** @description What a machine can do, as far as somebody has said it. */
+        Geometry: {
+            boom_height?: components["schemas"]["Length"] | null;
+            /** @description The widths of its buckets. */
+            buckets?: components["schemas"]["Length"][];
+            /** @description Its class, as the crew says it: `14 t`. */
+            class?: string;
+            dig_depth?: components["schemas"]["Length"] | null;
+            dump_height?: components["schemas"]["Length"] | null;
+        };
         /** @description Somebody goes in now, or says afterwards that they did. */
         GoIn: {
             /** @description The machine whose keep-out it is. */
@@ -3102,6 +3930,16 @@ export interface components {
             mark?: string | null;
             /** @description The visit that the operator answered; a new one when nobody was asked. */
             visit: string;
+        };
+        /** @description A mark that a machine is about to take. */
+        GoingMark: {
+            /** @description What brings it back. */
+            back: components["schemas"]["Back"];
+            /** @description The machine. */
+            machine: string;
+            /** @description The mark. */
+            mark: string;
+            take?: components["schemas"]["TiesToTake"] | null;
         };
         /** @description The operator has it. */
         GotIt: {
@@ -3282,10 +4120,13 @@ export interface components {
         GroundView: {
             /** @description Loads, patches, tests, who is needed next. */
             account: components["schemas"]["GroundAccountView"];
+            closed?: components["schemas"]["Time"] | null;
             /** @description Cuts and what is buried. */
             cuts: components["schemas"]["CutsCard"];
             /** @description The day. */
             day: string;
+            /** @description The marks that machines are about to take, and the ties to take first. */
+            going: components["schemas"]["GoingMark"][];
             /** @description One card for each machine. */
             machines: components["schemas"]["MachineCard"][];
             /** @description The last reading on each mark that has one. */
@@ -3296,9 +4137,16 @@ export interface components {
             shots: components["schemas"]["Shot"][];
             /** @description The job. */
             site: string;
+            /** @description The start of the day. */
+            start: components["schemas"]["StartCard"];
             /** @description What a failed check or a bump put in doubt, while marks are still to be shot again or the laser is in doubt. */
             suspects: components["schemas"]["SuspectCard"][];
         };
+        /**
+         * @description A signal by hand (common practice; the crew's own sheet draws them).
+         * @enum {string}
+         */
+        HandSignal: "stop" | "lower" | "raise" | "swing" | "travel" | "so_much" | "grade";
         /** @description What is hauled. */
         HauledMaterial: {
             /** @description How it changes its volume. */
@@ -3310,6 +4158,20 @@ export interface components {
             load?: number | null;
             /** @description What the crew calls it. */
             name: string;
+        };
+        /** @description A phone remembers an end of the chain that the log does not hold: the log was cut or rewritten since. */
+        HeadMismatch: {
+            /** @description The hash that the log has under that number; none when it ended before. */
+            has?: string | null;
+            /**
+             * Format: int64
+             * @description Where the log ended when the phone came.
+             */
+            log_ends: number;
+            /** @description Whose phone. */
+            person: string;
+            /** @description What it remembers. */
+            remembered: components["schemas"]["ChainHead"];
         };
         /** @description Whether the hub is up. */
         Health: {
@@ -3360,6 +4222,11 @@ export interface components {
             utility: string;
             /** @description The trench. */
             zone: string;
+        } | {
+            /** @enum {string} */
+            kind: "query";
+            /** @description Which query. */
+            query: string;
         };
         /** @description What may have happened to the numbers. */
         Hypothesis: {
@@ -3419,6 +4286,27 @@ export interface components {
             /** @description Who may be in. */
             people: components["schemas"]["EntryCard"][];
         };
+        /** @description An inspection was made; a supervisor writes down what came of it. */
+        Inspect: {
+            /**
+             * Format: int64
+             * @description The entry that asked for it; none when nobody had.
+             */
+            asked?: number | null;
+            /** @description On which conditions; empty for none. */
+            conditions?: string;
+            /** @description Who inspected. */
+            inspector: string;
+            /** @description What was shown, and what was found of each. */
+            items: components["schemas"]["InspectedItem"][];
+            /** @description What came of it. */
+            result: components["schemas"]["InspectionResult"];
+            signature?: components["schemas"]["Signature"] | null;
+            /** @description What was inspected; as asked for when left out. */
+            what?: string;
+            /** @description In the inspector's words. */
+            words: string;
+        };
         /** @description An inspection. */
         InspectFace: {
             /** @description What the hand found, in words; a strength or a thumb in the evidence does too. */
@@ -3435,6 +4323,58 @@ export interface components {
             seen: string;
             /** @description The face. */
             zone: string;
+        };
+        /** @description An inspection was made. */
+        Inspected: {
+            arrived?: components["schemas"]["Time"] | null;
+            /**
+             * Format: int64
+             * @description The entry that asked for it.
+             */
+            asked?: number | null;
+            /** @description On which conditions. */
+            conditions: string;
+            /** @description Who inspected. */
+            inspector: string;
+            /** @description What was shown, and what was found of each. */
+            items: components["schemas"]["InspectedItem"][];
+            /** @description When it was made. */
+            made_at: components["schemas"]["Time"];
+            /** @description What came of it. */
+            result: components["schemas"]["InspectionResult"];
+            signature?: components["schemas"]["Signature"] | null;
+            /** @description What was inspected. */
+            what: string;
+            /** @description In the inspector's words. */
+            words: string;
+        };
+        /** @description An inspection. */
+        InspectedCard: {
+            asked?: components["schemas"]["InspectionAsked"] | null;
+            asked_at?: components["schemas"]["Time"] | null;
+            /**
+             * Format: int64
+             * @description Its number, for `inspect` and `sign_inspection`.
+             */
+            inspection: number;
+            made?: components["schemas"]["Inspected"] | null;
+            signed?: components["schemas"]["Signature"] | null;
+        };
+        /** @description Something that was shown at an inspection. */
+        InspectedItem: {
+            /** @description What was found: a value or words. */
+            found: string;
+            /** @description What: a target, marks, a record. */
+            what: string;
+        };
+        /** @description An inspection was asked for. */
+        InspectionAsked: {
+            /** @description Who is asked. */
+            of: string;
+            /** @description The targets that it is about. */
+            targets: string[];
+            /** @description What is to be inspected. */
+            what: string;
         };
         /** @description How it stands with the inspection. */
         InspectionCard: {
@@ -3458,6 +4398,21 @@ export interface components {
             why: components["schemas"]["InspectionWhy"];
             /** @description Since when somebody works there. */
             worked_at: components["schemas"]["Time"];
+        };
+        /**
+         * @description What came of an inspection.
+         * @enum {string}
+         */
+        InspectionResult: "passed" | "in_part" | "failed";
+        /** @description An inspection was signed by whoever made it. */
+        InspectionSigned: {
+            /**
+             * Format: int64
+             * @description Which.
+             */
+            inspection: number;
+            /** @description The signature. */
+            signature: components["schemas"]["Signature"];
         };
         /**
          * @description Why an inspection is due.
@@ -3591,6 +4546,9 @@ export interface components {
             kind: "mark";
         } | {
             /** @enum {string} */
+            kind: "ties";
+        } | {
+            /** @enum {string} */
             kind: "old_paint";
         };
         /** @description Mean and scatter of landings, in feet; positive is high. */
@@ -3627,6 +4585,89 @@ export interface components {
             /** @description The tightest tolerance among them. */
             tolerance: components["schemas"]["Tolerance"];
         };
+        /** @description One lane. */
+        Lane: {
+            /** @description Of what. */
+            of: components["schemas"]["LaneOf"];
+            /** @description One span after another; where there is none, nothing was known. */
+            spans: components["schemas"]["LaneSpan"][];
+        };
+        /** @description Whose lane it is. */
+        LaneOf: {
+            /** @enum {string} */
+            kind: "machine";
+            /** @description A machine, by what it did. */
+            name: string;
+        } | {
+            /** @enum {string} */
+            kind: "screen";
+            /** @description The screen in a machine's cab. */
+            name: string;
+        } | {
+            /** @enum {string} */
+            kind: "laser";
+            /** @description A laser set-up. */
+            name: string;
+        } | {
+            /** @enum {string} */
+            kind: "person";
+            /** @description A person. */
+            name: string;
+        };
+        /** @description A span of a lane. */
+        LaneSpan: {
+            /** @description From. */
+            from: components["schemas"]["Time"];
+            /** @description To. */
+            to: components["schemas"]["Time"];
+            /** @description What. */
+            what: components["schemas"]["LaneWhat"];
+        };
+        /** @description What a lane shows. */
+        LaneWhat: {
+            /** @description What. */
+            doing: components["schemas"]["Doing"];
+            /** @enum {string} */
+            kind: "does";
+        } | {
+            /** @enum {string} */
+            kind: "showing";
+        } | {
+            /** @enum {string} */
+            kind: "hidden";
+        } | {
+            /** @enum {string} */
+            kind: "lost";
+        } | {
+            /** @enum {string} */
+            kind: "unproven";
+        } | {
+            /** @enum {string} */
+            kind: "proven";
+        } | {
+            /** @enum {string} */
+            kind: "check_due";
+        } | {
+            /** @enum {string} */
+            kind: "in_doubt";
+        } | {
+            /** @enum {string} */
+            kind: "on_site";
+        } | {
+            /** @enum {string} */
+            kind: "asks_in";
+            /** @description Whose. */
+            machine: string;
+        } | {
+            /** @enum {string} */
+            kind: "in";
+            /** @description Without a link. */
+            lost: boolean;
+            /** @description Whose. */
+            machine: string;
+            /** @description The operator had not answered. */
+            unconfirmed: boolean;
+        };
         /**
          * @description A language that a screen speaks.
          * @enum {string}
@@ -3638,6 +4679,24 @@ export interface components {
             doubt_per_100_ft: components["schemas"]["Length"];
             /** @description Its name. */
             id: string;
+        };
+        /**
+         * @description What a laser that was in doubt has to do with a mark's last reading.
+         * @enum {string}
+         */
+        LaserDoubt: "nothing" | "open" | "settled";
+        /** @description What proves a laser set-up. */
+        LaserProof: {
+            /** @description It was taken down. */
+            closed: boolean;
+            good_at?: components["schemas"]["Time"] | null;
+            /** @description The laser. */
+            laser: string;
+            last_check?: components["schemas"]["CheckCard"] | null;
+            /** @description The set-up. */
+            set_up: string;
+            /** @description Whether it was proven, or is in doubt. */
+            state: components["schemas"]["SetUpState"];
         };
         /** @description A laser was set up. */
         LaserSetUp: {
@@ -3720,6 +4779,9 @@ export interface components {
              * @description How many milliseconds.
              */
             ms: number;
+        } | {
+            /** @enum {string} */
+            kind: "day_closed";
         };
         /** @description Marks are laid, or laid again. */
         LayMarks: {
@@ -3741,6 +4803,67 @@ export interface components {
         LeaveFace: {
             /** @description Which. */
             zone: string;
+        };
+        /** @description Something that the day leaves to be done. */
+        LeftOpen: {
+            /** @enum {string} */
+            kind: "query";
+            /** @description Which. */
+            query: string;
+        } | {
+            /** @enum {string} */
+            kind: "retest";
+            /** @description The mark. */
+            mark: string;
+            /** @description It passed before; else it failed. */
+            void: boolean;
+        } | {
+            /** @enum {string} */
+            kind: "patch";
+            /** @description The mark in it. */
+            mark: string;
+            /** @description Its name. */
+            patch: string;
+        } | {
+            /** @enum {string} */
+            kind: "undercut";
+            /** @description The mark. */
+            mark: string;
+        } | {
+            /** @enum {string} */
+            kind: "face_watch";
+            /** @description Which. */
+            zone: string;
+        } | {
+            /** @enum {string} */
+            kind: "near_miss";
+            /** @description Which. */
+            near_miss: string;
+        } | {
+            /** @enum {string} */
+            kind: "stopped";
+            /** @description Which. */
+            machine: string;
+        } | {
+            /** @enum {string} */
+            kind: "shoot_again";
+            /** @description Which. */
+            mark: string;
+        } | {
+            /** @enum {string} */
+            kind: "unproven";
+            /** @description Which. */
+            set_up: string;
+        } | {
+            /** @enum {string} */
+            kind: "inspection";
+            /** @description What was asked for. */
+            what: string;
+        } | {
+            /** @enum {string} */
+            kind: "photo_owed";
+            /** @description Who took it. */
+            person: string;
         };
         /**
          * Format: int64
@@ -4028,6 +5151,16 @@ export interface components {
             /** @description The machine. */
             machine: string;
         };
+        /** @description The operator's phone is about to go out, or is charged again. */
+        LowBattery: {
+            /** @description It hangs on a charger now. */
+            charging?: boolean;
+            /**
+             * Format: int32
+             * @description What it shows, in percent, when said.
+             */
+            percent?: number | null;
+        };
         /** @description An unsupported vertical at the bottom. */
         LowerPart: {
             /** @description In which class. */
@@ -4053,6 +5186,8 @@ export interface components {
         Machine: {
             /** @description The direction of work, as the crew says it. */
             direction?: string;
+            /** @description What else it can do, as far as somebody has said it. */
+            geometry?: components["schemas"]["Geometry"];
             /** @description Its name, such as `EX-1`. */
             id: string;
             /** @description Reach, tail, width. */
@@ -4064,6 +5199,7 @@ export interface components {
         };
         /** @description A machine as the ground person and the supervisor see it. */
         MachineCard: {
+            battery_low?: components["schemas"]["Time"] | null;
             call?: components["schemas"]["CallView"] | null;
             cant?: components["schemas"]["CantCard"] | null;
             /** @description The machine. */
@@ -4075,6 +5211,8 @@ export interface components {
             marks_within: string[];
             /** @description The target that its operator has yet to see. */
             must_see?: string | null;
+            /** @description What is near it, from where it was last said to stand. */
+            near: components["schemas"]["Near"][];
             /** @description The set-up in doubt that has paused it. */
             paused_by?: string | null;
             place?: components["schemas"]["PlaceCard"] | null;
@@ -4083,6 +5221,9 @@ export interface components {
             screen: components["schemas"]["ScreenCard"];
             /** @description Its shape. */
             shape: components["schemas"]["MachineShape"];
+            /** @description What was proposed or agreed with other machines. */
+            slews: components["schemas"]["SlewCard"][];
+            spotter?: components["schemas"]["SpotterCard"] | null;
             stop?: components["schemas"]["StopCard"] | null;
             /** @description Who asks to come in and who is in. */
             way_in: components["schemas"]["WayInCard"];
@@ -4127,6 +5268,16 @@ export interface components {
          * @enum {string}
          */
         MachineShape: "square" | "triangle" | "circle" | "diamond";
+        /** @description A machine as the hub knew it at a stop. Nothing senses it. */
+        MachineThen: {
+            call?: components["schemas"]["CallThen"] | null;
+            face?: components["schemas"]["FaceThen"] | null;
+            /** @description Which. */
+            machine: string;
+            /** @description Who asked, was told to come in, or was in. */
+            people: components["schemas"]["EntryCard"][];
+            place?: components["schemas"]["PlaceCard"] | null;
+        };
         /** @description A layout mark: a named point on the ground. */
         Mark: {
             /** @description Its name as painted. */
@@ -4163,6 +5314,39 @@ export interface components {
             ruling?: components["schemas"]["Ruling"] | null;
             /** @description On which set-up. */
             set_up: string;
+            verdict?: components["schemas"]["Verdict"] | null;
+        };
+        /** @description A mark's history. */
+        MarkHistory: {
+            /** @description The mark, or the name under which a place is kept. */
+            mark: string;
+            /** @description Its readings, in the order of the log. */
+            readings: components["schemas"]["MarkReading"][];
+            /** @description Everything that was said about it, readings and calls with it. */
+            said: components["schemas"]["Sentence"][];
+        };
+        /** @description A reading of a mark. */
+        MarkReading: {
+            arrives?: components["schemas"]["Time"] | null;
+            /** @description When it was made. */
+            at: components["schemas"]["Time"];
+            /** @description What became of it. */
+            became: components["schemas"]["Became"];
+            /** @description Who made it. */
+            by: string;
+            dev?: components["schemas"]["Length"] | null;
+            /** @description Measured. */
+            elevation: components["schemas"]["Length"];
+            guard?: components["schemas"]["Length"] | null;
+            /**
+             * Format: int64
+             * @description Its entry.
+             */
+            seq: number;
+            /** @description On which set-up. */
+            set_up: string;
+            /** @description The rod as typed. */
+            text: string;
             verdict?: components["schemas"]["Verdict"] | null;
         };
         /** @description An accepted mark was shot again from the same set-up. */
@@ -4321,6 +5505,27 @@ export interface components {
             /** @description The word. */
             word: components["schemas"]["QuickWord"];
         };
+        /** @description A phone that remembers what the log does not hold. */
+        MismatchCard: {
+            /** @description When it came. */
+            at: components["schemas"]["Time"];
+            /** @description What it remembers. */
+            what: components["schemas"]["HeadMismatch"];
+        };
+        /** @description The hub misses an end of the chain that a phone remembers. */
+        MissHead: {
+            /** @description The hash that the log has under that number; none when it ends before. */
+            has?: string | null;
+            /**
+             * Format: int64
+             * @description Where the log ended when the phone came.
+             */
+            log_ends: number;
+            /** @description Whose phone. */
+            person: string;
+            /** @description What it remembers. */
+            remembered: components["schemas"]["ChainHead"];
+        };
         /**
          * @description How the ground was read.
          * @enum {string}
@@ -4331,12 +5536,169 @@ export interface components {
          * @enum {string}
          */
         Moisture: "too_dry" | "within" | "too_wet" | "not_asked";
+        /**
+         * @description What every screen showed once an entry was taken. A screen that was hidden or lost shows in its machine's card: its page
+         *     had removed the number by itself.
+         */
+        Moment: {
+            /** @description When the hub took it. */
+            at: components["schemas"]["Time"];
+            ground?: components["schemas"]["GroundView"] | null;
+            /** @description The cabs, by machine. */
+            operators: {
+                [key: string]: components["schemas"]["OperatorView"];
+            };
+            /** @description The phones that were in. */
+            phones: components["schemas"]["PhoneThen"][];
+            /** @description The entry. */
+            said: components["schemas"]["Sentence"];
+            sheet?: components["schemas"]["SheetView"] | null;
+            supervisor?: components["schemas"]["SupervisorView"] | null;
+        };
         /** @description Somebody says that a patch is a step further. */
         MovePatch: {
             /** @description Which. */
             patch: string;
             /** @description Where it is now: filled or done; ramming and tests move it by themselves. */
             to: components["schemas"]["PatchStep"];
+        };
+        /** @description Something near a machine. */
+        Near: {
+            /** @description From middle to middle. */
+            apart: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "can_meet";
+            /** @description What it takes for them not to meet. */
+            needs: components["schemas"]["Length"];
+            /** @description Which other machine. */
+            other: string;
+        } | {
+            /** @description From middle to middle. */
+            apart: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "tail_at_machine";
+            /** @description What it takes. */
+            needs: components["schemas"]["Length"];
+            /** @description Which. */
+            other: string;
+        } | {
+            /** @description From its middle to the toe. */
+            apart: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "tail_at_face";
+            /** @description What it takes. */
+            needs: components["schemas"]["Length"];
+            /** @description Which. */
+            zone: string;
+        } | {
+            /** @description From its middle to the wall. */
+            apart: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "tail_at_wall";
+            /** @description What it takes. */
+            needs: components["schemas"]["Length"];
+            /** @description Which. */
+            structure: string;
+        } | {
+            /** @description The soil's class that counts. */
+            class: components["schemas"]["SoilClass"];
+            /** @description How far inside. */
+            inside: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "on_slope";
+            /** @description Which face. */
+            zone: string;
+        } | {
+            /** @description From its middle to under the line. */
+            away: components["schemas"]["Length"];
+            /** @description How far every part of it stays from the line. */
+            clearance: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "overhead";
+            /** @description Which. */
+            line: string;
+        };
+        /** @description Something is near a machine that was placed. */
+        NearFound: {
+            /** @description Which machine. */
+            machine: string;
+            /** @description What. */
+            near: components["schemas"]["Near"][];
+        };
+        /** @description A line that nobody may cross. */
+        NearLine: {
+            /** @description From it to the place that was asked about: positive on the side to keep to, negative over it. */
+            inside: components["schemas"]["Length"];
+            /** @description The line. */
+            line: string;
+        };
+        /** @description A mark within reach. */
+        NearMark: {
+            /** @description How far away. */
+            away: components["schemas"]["Length"];
+            dig_to?: components["schemas"]["Length"] | null;
+            /** @description Who laid, checked and scraped it. */
+            laid: components["schemas"]["Sentence"][];
+            /** @description The mark. */
+            mark: string;
+            paint?: components["schemas"]["Paint"] | null;
+            /** @description Its target. */
+            target?: string | null;
+        };
+        /** @description An open near miss, as the supervisor sees it. */
+        NearMissCard: {
+            /** @description Since when. */
+            since: components["schemas"]["Time"];
+            /** @description What the hub knew. */
+            then: components["schemas"]["NearMissOpened"];
+            /** @description What a supervisor has said about it since. */
+            told: components["schemas"]["Voice"][];
+            /** @description Who pressed STOP while it stood, with what they said: the first opened it. */
+            voices: components["schemas"]["Voice"][];
+        };
+        /** @description A near miss was opened, with what the hub knew then. */
+        NearMissOpened: {
+            /** @description The faces that had been left. */
+            faces_left: string[];
+            /** @description Each machine as the hub knew it. */
+            machines: components["schemas"]["MachineThen"][];
+            /**
+             * Format: int32
+             * @description Counts up over the job: the first is NM-1.
+             */
+            number: number;
+            /** @description What was said with the press that opened it; may be empty. */
+            why: string;
+        };
+        /** @description Something was said about a near miss. */
+        NearMissTold: {
+            /** @description It left the open list. */
+            closed: boolean;
+            /**
+             * Format: int32
+             * @description Which.
+             */
+            number: number;
+            /** @description What. */
+            words: string;
+        };
+        /** @description A target of marks within reach. */
+        NearTarget: {
+            /** @description How it changed on the day. */
+            changes: components["schemas"]["Sentence"][];
+            /** @description Its name. */
+            name: string;
+            /** @description Who typed them a second time. */
+            proved_by?: string | null;
+            /**
+             * Format: int32
+             * @description Its revision at the end of the day.
+             */
+            revision: number;
+            /** @description The target. */
+            target: string;
+            /** @description Who typed its elevations, when they were typed on a page. */
+            typed_by?: string | null;
         };
         /** @description Where a mark lies against a keep-out. There is no word for "clear": outside is a distance only. */
         Nearness: {
@@ -4380,6 +5742,46 @@ export interface components {
             /** @description The target. */
             target: string;
         };
+        /** @description A note was written. */
+        NoteAdded: {
+            /**
+             * Format: int64
+             * @description The entry that they are about.
+             */
+            entry?: number | null;
+            /** @description The mark that they are about. */
+            mark?: string | null;
+            /** @description The words. */
+            words: string;
+        };
+        /** @description A note. */
+        NoteCard: {
+            /** @description When. */
+            at: components["schemas"]["Time"];
+            /** @description Whose. */
+            by: string;
+            /**
+             * Format: int64
+             * @description Its entry.
+             */
+            entry: number;
+            /** @description The mark that it is about. */
+            mark?: string | null;
+            /** @description The words. */
+            words: string;
+        };
+        /** @description An entry that was out of the ordinary. */
+        Noted: {
+            /** @description What kind of thing. */
+            kind: components["schemas"]["NotedKind"];
+            /** @description The entry. */
+            said: components["schemas"]["Sentence"];
+        };
+        /**
+         * @description What kind of thing was out of the ordinary.
+         * @enum {string}
+         */
+        NotedKind: "near_miss" | "stop" | "face" | "laser" | "asked" | "late" | "override" | "call_lost" | "screen" | "test" | "gravel" | "buried" | "log_cut";
         /** @description The hub notices that the link of a phone is lost, or back. */
         NoticeLink: {
             /** @description Which phone. */
@@ -4410,8 +5812,25 @@ export interface components {
             /** @description Its name: the date on the hub's clock at opening, such as `2030-05-14`. */
             day: string;
         };
+        /** @description Something that is open. */
+        OpenItem: {
+            /** @description What is to be done, in English. */
+            english: string;
+            /** @description What kind of thing. */
+            kind: components["schemas"]["OpenKind"];
+            /** @description The mark, run, machine, laser or face that it is about. */
+            on: string;
+            /** @description The same in Spanish. */
+            spanish: string;
+        };
+        /**
+         * @description What kind of thing is open; the gravest first.
+         * @enum {string}
+         */
+        OpenKind: "person_in" | "stop" | "near_miss" | "face" | "in_doubt" | "closing_check" | "high" | "low" | "ruling" | "not_read" | "not_proven" | "edge" | "test" | "gravel" | "undercut" | "query" | "inspection" | "photo" | "not_shown" | "scraped" | "asked" | "not_typed_twice";
         /** @description What one machine's screen shows. */
         OperatorView: {
+            battery_low?: components["schemas"]["Time"] | null;
             /** @description The day. */
             day: string;
             /** @description The device that is this machine's screen; any other page for this machine is retired. */
@@ -4425,12 +5844,17 @@ export interface components {
             look_asked_at?: components["schemas"]["Time"] | null;
             /** @description The machine. */
             machine: string;
+            /** @description What is near it, from where it was last said to stand. */
+            near: components["schemas"]["Near"][];
             /** @description What fills the screen. */
             screen: components["schemas"]["CabScreen"];
             /** @description Its shape. */
             shape: components["schemas"]["MachineShape"];
             /** @description The job. */
             site: string;
+            /** @description What was proposed or agreed with other machines. */
+            slews: components["schemas"]["SlewCard"][];
+            spotter?: components["schemas"]["SpotterCard"] | null;
             /** @description Who asks to come in and who is in. */
             way_in: components["schemas"]["WayInCard"];
             /** @description The names of the targets that it works on. */
@@ -4541,6 +5965,23 @@ export interface components {
             /** @description Who. */
             people: string[];
         };
+        /** @description A line overhead. */
+        OverheadLine: {
+            /** @description Whom to call. */
+            call?: string;
+            clearance?: components["schemas"]["Length"] | null;
+            /** @description Its lowest over the ground. */
+            height: components["schemas"]["Length"];
+            /** @description Its name. */
+            id: string;
+            /**
+             * Format: double
+             * @description Its voltage in kilovolts, when its owner has said it.
+             */
+            kilovolts?: number | null;
+            /** @description What it hangs over, corner by corner. */
+            points: components["schemas"]["Point"][];
+        };
         /** @description How fast a bottom goes down. */
         Pace: {
             /**
@@ -4596,6 +6037,23 @@ export interface components {
          * @enum {string}
          */
         PaintState: "laid" | "checked" | "scraped";
+        /** @description A day that is over. */
+        PastDay: {
+            closed?: components["schemas"]["Time"] | null;
+            /** @description Its name. */
+            day: string;
+            /**
+             * Format: int64
+             * @description Its first entry.
+             */
+            first: number;
+            /**
+             * Format: int64
+             * @description Its last entry.
+             */
+            last: number;
+            signed?: components["schemas"]["DaySignedBy"] | null;
+        };
         /** @description A patch. */
         PatchCard: {
             /**
@@ -4742,6 +6200,76 @@ export interface components {
         PhoneRemoved: {
             /** @description Which. */
             device: string;
+        };
+        /** @description A phone as it was: its page showed in this language and unit. */
+        PhoneThen: {
+            /** @description The device. */
+            device: string;
+            /** @description Its language. */
+            language: components["schemas"]["Language"];
+            /** @description The machine whose cab it sat in. */
+            machine?: string | null;
+            /** @description Name or initials. */
+            person: string;
+            /** @description Roles. */
+            roles: components["schemas"]["Role"][];
+            /** @description Its unit. */
+            unit: components["schemas"]["ScreenUnit"];
+        };
+        /** @description A photo's bytes have come. */
+        PhotoAdded: {
+            /**
+             * Format: int64
+             * @description How many bytes.
+             */
+            bytes: number;
+            /**
+             * Format: int64
+             * @description The entry that it goes with.
+             */
+            entry?: number | null;
+            /** @description The mark that it is of. */
+            mark?: string | null;
+            /** @description Its name. */
+            photo: string;
+            /** @description SHA-256 of its bytes, in hex. */
+            sha256: string;
+            /** @description Who took it. */
+            taken_by: string;
+        };
+        /** @description A photo. */
+        PhotoCard: {
+            /** @description When. */
+            at: components["schemas"]["Time"];
+            /** @description Who took it. */
+            by: string;
+            /**
+             * Format: int64
+             * @description The entry that it goes with.
+             */
+            entry?: number | null;
+            /** @description The mark that it is of. */
+            mark?: string | null;
+            /** @description The phone's name for it. */
+            photo: string;
+            /** @description Its file, by the hash of its bytes; none while it is promised and has not come. */
+            sha256?: string | null;
+            /** @description A word about it. */
+            words: string;
+        };
+        /** @description A photo was taken; its bytes are still on the phone. */
+        PhotoPromised: {
+            /**
+             * Format: int64
+             * @description The entry that it goes with.
+             */
+            entry?: number | null;
+            /** @description The mark that it is of. */
+            mark?: string | null;
+            /** @description Its name. */
+            photo: string;
+            /** @description A word about it. */
+            words: string;
         };
         /** @description A piece, from where the one before it ends. */
         Piece: {
@@ -5042,6 +6570,13 @@ export interface components {
             /** @description In Spanish. */
             spanish: string;
         };
+        /** @description What to dig to at a station. */
+        ProfilePoint: {
+            /** @description Under all layers, and under an undercut where there is one. */
+            dig_to: components["schemas"]["Length"];
+            /** @description Along the line. */
+            station: components["schemas"]["Length"];
+        };
         /** @description A step of a profile. */
         ProfileStep: {
             /** @description Positive up. */
@@ -5050,6 +6585,20 @@ export interface components {
             station: components["schemas"]["Length"];
             /** @description How far, either way, the face may fall from its station. */
             window?: components["schemas"]["Length"];
+        };
+        /** @description Somebody has taken a photo; its bytes follow. */
+        PromisePhoto: {
+            /**
+             * Format: int64
+             * @description The entry that it goes with.
+             */
+            entry?: number | null;
+            /** @description The mark that it is of. */
+            mark?: string | null;
+            /** @description The phone's own name for it, 8 to 64 letters, digits, `-` or `_`. */
+            photo: string;
+            /** @description A word about it; may be empty. */
+            words?: string;
         };
         /** @description What stands behind a set-up. */
         Proof: {
@@ -5091,6 +6640,43 @@ export interface components {
             target: string;
             /** @description Each elevation and thickness as typed, with its unit, in the order of `ToProve`. */
             values: string[];
+        };
+        /** @description A query was answered. A second answer stands beside the first. */
+        QueryAnswered: {
+            /** @description The answer. */
+            answer: string;
+            /** @description Who answered. */
+            answered_by: string;
+            /** @description Which. */
+            query: string;
+            revision?: components["schemas"]["AnsweringRevision"] | null;
+        };
+        /** @description A query to the engineer. */
+        QueryCard: {
+            answered_at?: components["schemas"]["Time"] | null;
+            /** @description The answers, oldest first. */
+            answers: components["schemas"]["QueryAnswered"][];
+            /** @description What is asked. */
+            asked: components["schemas"]["QueryOpened"];
+            /** @description When. */
+            at: components["schemas"]["Time"];
+            /** @description By whom. */
+            by: string;
+        };
+        /** @description A query was opened. */
+        QueryOpened: {
+            /** @description Who is asked. */
+            of: string;
+            /** @description The marks and targets that it is about. */
+            on: string[];
+            /** @description A photo with it. */
+            photo?: string | null;
+            /** @description Its name, such as `Q1`. */
+            query: string;
+            /** @description The question. */
+            question: string;
+            /** @description Calls there wait for the answer. */
+            stop: boolean;
         };
         /** @description What is asked once before a reading is shown. */
         Question: {
@@ -5275,6 +6861,20 @@ export interface components {
             reading: components["schemas"]["Reading"];
             spot?: components["schemas"]["SpotReason"] | null;
         };
+        /** @description Who declared the day READY. */
+        ReadyBy: {
+            /** @description When. */
+            at: components["schemas"]["Time"];
+            /** @description Who. */
+            by: string;
+            /** @description Checks that had no value then, with why. */
+            overrides: components["schemas"]["StartOverride"][];
+        };
+        /** @description A supervisor says that the day is READY. */
+        ReadyDay: {
+            /** @description Checks that have no value, each with why the day begins all the same. */
+            overrides?: components["schemas"]["StartOverride"][];
+        };
         /** @description What comes of holding them against each other. */
         Reconciled: {
             /** @description Both agree within 10 %, as far as they are there. */
@@ -5294,6 +6894,31 @@ export interface components {
              * @description Loads without a ticket.
              */
             tickets_missing: number;
+        };
+        /** @description Everything that belongs to the record. */
+        RecordCard: {
+            /** @description What was amended, of whatever day, newest last. */
+            amended: components["schemas"]["AmendedCard"][];
+            closed?: components["schemas"]["ClosedCard"] | null;
+            /** @description The days before, oldest first. */
+            days: components["schemas"]["PastDay"][];
+            /** @description Inspections of the job, oldest first. */
+            inspections: components["schemas"]["InspectedCard"][];
+            /** @description Phones that remember an end of the log that the log does not hold. */
+            mismatches: components["schemas"]["MismatchCard"][];
+            /** @description What is missing before it can be closed; empty once it is. */
+            missing: components["schemas"]["CloseMissing"][];
+            /** @description Notes of the day, oldest first. */
+            notes: components["schemas"]["NoteCard"][];
+            /** @description What is open. */
+            open: components["schemas"]["LeftOpen"][];
+            /** @description Photos of the job, oldest first. */
+            photos: components["schemas"]["PhotoCard"][];
+            /** @description Queries of the job, oldest first. */
+            queries: components["schemas"]["QueryCard"][];
+            signed?: components["schemas"]["SignedCard"] | null;
+            /** @description Visitors of the job. */
+            visitors: components["schemas"]["VisitorCard"][];
         };
         /** @description A refusal. Nothing was entered in the log; what was typed is not lost, the page keeps it. */
         Refusal: {
@@ -5535,6 +7160,23 @@ export interface components {
             /** @description Who. */
             people: string[];
         } | {
+            /** @description What is wrong and what to do. */
+            english: string;
+            /** @enum {string} */
+            kind: "of_the_record";
+            /** @description The same in Spanish. */
+            spanish: string;
+        } | {
+            /** @enum {string} */
+            kind: "day_is_closed";
+            /** @description Signed too. */
+            signed: boolean;
+        } | {
+            /** @enum {string} */
+            kind: "not_ready_to_close";
+            /** @description What; what may not be overridden first. */
+            missing: components["schemas"]["CloseMissing"][];
+        } | {
             /** @enum {string} */
             kind: "no_such_reading";
         };
@@ -5569,6 +7211,7 @@ export interface components {
             nearness: components["schemas"]["Nearness"];
             /** @description Who is at the mark. */
             who: string;
+            zone?: components["schemas"]["Zone"] | null;
         };
         /** @description A supervisor removes a phone. */
         RemovePhone: {
@@ -5612,6 +7255,49 @@ export interface components {
             why: string;
             /** @description The face. */
             zone: string;
+        };
+        /** @description Everything that a supervisor looks at afterwards. */
+        ReviewView: {
+            /** @description Hours, cost, loads, gravel, tests, where passes land. */
+            account: components["schemas"]["AccountView"];
+            /** @description Where each mark that was read stands, by name. */
+            built: components["schemas"]["BuiltMark"][];
+            /** @description Each call's way, in the order in which they went out. */
+            calls: components["schemas"]["CallHistory"][];
+            /** @description What changed in the site, and why. */
+            changes: components["schemas"]["Sentence"][];
+            /** @description What of each run is not proven. */
+            coverage: components["schemas"]["RunCoverage"][];
+            /** @description The day. */
+            day: string;
+            /** @description What was out of the ordinary, in the order of the log. */
+            exceptions: components["schemas"]["Noted"][];
+            /**
+             * Format: int64
+             * @description Its first entry.
+             */
+            first: number;
+            /** @description When it was opened. */
+            from: components["schemas"]["Time"];
+            /** @description What everyone did over time. */
+            lanes: components["schemas"]["Lane"][];
+            /**
+             * Format: int64
+             * @description Its last entry so far.
+             */
+            last: number;
+            /** @description Each mark's history, by name. */
+            marks: components["schemas"]["MarkHistory"][];
+            /** @description What is open. */
+            open: components["schemas"]["OpenItem"][];
+            /** @description The close and its signature, amendments, visitors, inspections, queries, notes, photos. */
+            record: components["schemas"]["Sentence"][];
+            /** @description Each set-up with its readings, checks and doubts. */
+            set_ups: components["schemas"]["SetUpHistory"][];
+            /** @description The job. */
+            site: string;
+            /** @description Its last moment so far. */
+            to: components["schemas"]["Time"];
         };
         /** @description An engineer's own design of a face. */
         ReviseFace: {
@@ -5720,6 +7406,7 @@ export interface components {
             /** @description A line of levels may miss by this times the root of its set-ups. */
             closure?: components["schemas"]["Length"];
             forms?: components["schemas"]["FormsAtHand"] | null;
+            truck_side?: components["schemas"]["Length"] | null;
             /** @description What happens when two shots leave the high side unsettled. */
             unsettled_high?: components["schemas"]["UnsettledHigh"];
         };
@@ -5774,6 +7461,13 @@ export interface components {
             /** @description Each set-up: the point behind was shot, then the point ahead. */
             turns: components["schemas"]["TurnRead"][];
         };
+        /** @description What a visitor is shown was chosen. */
+        RunsShown: {
+            /** @description The visitor. */
+            person: string;
+            /** @description The targets. */
+            targets: string[];
+        };
         /** @description The ground person saw the operator nod. */
         SawNod: {
             /**
@@ -5781,6 +7475,13 @@ export interface components {
              * @description Which.
              */
             call: number;
+        };
+        /** @description The operator agrees. */
+        SayAgreed: {
+            /** @description What the screen said that the own machine keeps out of. */
+            keeps_out_of: components["schemas"]["Compass"];
+            /** @description With which other machine. */
+            with: string;
         };
         /** @description Somebody saw the laser move. */
         SayBumped: {
@@ -5803,6 +7504,15 @@ export interface components {
             gone: boolean;
             /** @description The line. */
             utility: string;
+        };
+        /** @description Somebody says what they saw. */
+        SayStartCheck: {
+            /** @description What was looked at. */
+            check: components["schemas"]["StartCheck"];
+            /** @description The signals that were agreed, for the hand signals. */
+            signals?: components["schemas"]["HandSignal"][];
+            /** @description What was seen: a value, not a tick. */
+            value?: string;
         };
         /** @description The operator says WAIT. */
         SayWait: {
@@ -5940,6 +7650,26 @@ export interface components {
             /** @description What. */
             what: components["schemas"]["AtFace"];
         };
+        /** @description An entry as a sentence, and where to find it. */
+        Sentence: {
+            /** @description When it was made. */
+            at: components["schemas"]["Time"];
+            /** @description Who said it. */
+            by: string;
+            /** @description In English. */
+            english: string;
+            /** @description The machine that it is about. */
+            machine: string | null;
+            /** @description The mark that it is about. */
+            mark: string | null;
+            /**
+             * Format: int64
+             * @description The entry.
+             */
+            seq: number;
+            /** @description In Spanish. */
+            spanish: string;
+        };
         /** @description A supervisor sets an aim. */
         SetAim: {
             /** @description Relative to the target: negative is deeper. */
@@ -6003,6 +7733,36 @@ export interface components {
             set_up: string;
             /** @description Why. */
             why: components["schemas"]["DoubtReason"];
+        };
+        /** @description A set-up of the day. */
+        SetUpHistory: {
+            /** @description When. */
+            at: components["schemas"]["Time"];
+            /** @description What its height rested on; the last counts. */
+            basis: components["schemas"]["Basis"][];
+            /** @description Who set it up. */
+            by: string;
+            /** @description Its check shots. */
+            checks: components["schemas"]["CheckMade"][];
+            /** @description Taken down. */
+            closed: boolean;
+            /** @description What was in doubt. */
+            doubts: components["schemas"]["SuspectWindow"][];
+            good_at?: components["schemas"]["Time"] | null;
+            /** @description The laser. */
+            laser: string;
+            /**
+             * Format: int32
+             * @description Readings that were taken with it.
+             */
+            readings: number;
+            /** @description Everything that was said about it. */
+            said: components["schemas"]["Sentence"][];
+            /** @description Its name. */
+            set_up: string;
+            /** @description How it stands now. */
+            state: components["schemas"]["SetUpState"];
+            unproven_since?: components["schemas"]["Time"] | null;
         };
         /** @description A backsight on a benchmark. */
         SetUpLaser: {
@@ -6151,6 +7911,7 @@ export interface components {
             station?: components["schemas"]["Length"] | null;
             /** @description Its target. */
             target?: string | null;
+            ties?: components["schemas"]["TiesCard"] | null;
             tolerance?: components["schemas"]["Tolerance"] | null;
         };
         /** @description What a phone keeps for the day. */
@@ -6159,6 +7920,8 @@ export interface components {
             benchmarks: components["schemas"]["Benchmark"][];
             /** @description The day. */
             day: string;
+            /** @description Where targets with a line run, and what to dig to along it. */
+            drawn: components["schemas"]["DrawnTarget"][];
             /** @description Faces and trenches: toes and where they come to daylight. */
             faces: components["schemas"]["SheetFace"][];
             /** @description Lasers. */
@@ -6169,6 +7932,8 @@ export interface components {
             machines: components["schemas"]["Machine"][];
             /** @description Marks in the order of work. */
             marks: components["schemas"]["SheetMark"][];
+            /** @description Lines overhead. */
+            overheads: components["schemas"]["OverheadLine"][];
             /** @description Rods. */
             rods: components["schemas"]["Rod"][];
             /** @description The job. */
@@ -6234,6 +7999,13 @@ export interface components {
             /** @description The set-up. */
             set_up: string;
         };
+        /** @description A supervisor chooses what a visitor is shown. */
+        ShowRuns: {
+            /** @description The visitor. */
+            person: string;
+            /** @description The targets that they came for; none takes all away. */
+            targets: string[];
+        };
         /** @description The call has been painted on this visible page for a second. */
         Shown: {
             /**
@@ -6247,7 +8019,7 @@ export interface components {
             unit: components["schemas"]["ScreenUnit"];
         };
         /**
-         * @description A side, looking along the line from its first point.
+         * @description Which of the two places, standing at the first tape's end and looking toward the second's.
          * @enum {string}
          */
         Side: "left" | "right";
@@ -6256,12 +8028,48 @@ export interface components {
          * @enum {string}
          */
         Sight: "water" | "crack" | "rain" | "vibration" | "load" | "trimmed";
+        /** @description A supervisor signs the day. */
+        SignDay: {
+            /** @description The signature. */
+            signature: components["schemas"]["Signature"];
+            /** @description A word with it; may be empty. */
+            words?: string;
+        };
+        /** @description Whoever inspected signs on their own phone. */
+        SignInspection: {
+            /**
+             * Format: int64
+             * @description The inspection: its number in the view.
+             */
+            inspection: number;
+            /** @description The signature. */
+            signature: components["schemas"]["Signature"];
+        };
+        /** @description A signature. */
+        Signature: {
+            /** @description Who signs, in letters. */
+            name: string;
+            /** @description The strokes as the path of an SVG of 300 × 100: `M10 20L11 22…`, at most 4000 characters. */
+            strokes: string;
+        };
         /** @description Who signed, when. */
         Signed: {
             /** @description When. */
             at: components["schemas"]["Time"];
             /** @description Who. */
             by: string;
+        };
+        /** @description How the day was signed. */
+        SignedCard: {
+            /** @description When. */
+            at: components["schemas"]["Time"];
+            /**
+             * Format: int64
+             * @description The entry.
+             */
+            entry: number;
+            /** @description How. */
+            how: components["schemas"]["DaySigned"];
         };
         /** @description One job: control, lines, marks, targets, machines, rods, rules. */
         Site: {
@@ -6349,6 +8157,11 @@ export interface components {
              * @default []
              */
             faces: components["schemas"]["FaceZone"][];
+            /**
+             * @description Lines overhead.
+             * @default []
+             */
+            overheads: components["schemas"]["OverheadLine"][];
             /** @default null */
             rules: components["schemas"]["ExcavationRules"] | null;
             /**
@@ -6523,6 +8336,45 @@ export interface components {
             /** @description How the plan's coordinates come on to the site. */
             thing: components["schemas"]["Frame"];
         };
+        /** @description An operator has agreed. */
+        SlewAgreed: {
+            /** @description Whose machine. */
+            machine: string;
+            /** @description With which other machine. */
+            with: string;
+        };
+        /** @description An agreement between two machines. */
+        SlewCard: {
+            /** @description The machines whose operators have pressed AGREED; it holds with both. */
+            agreed: string[];
+            /** @description A word about it. */
+            note: string;
+            /** @description The two machines. */
+            sides: components["schemas"]["SlewSide"][];
+            /** @description Since when it was proposed. */
+            since: components["schemas"]["Time"];
+        };
+        /** @description An agreement waits for both operators. */
+        SlewProposed: {
+            /** @description A word about it. */
+            note: string;
+            /** @description The two machines. */
+            sides: components["schemas"]["SlewSide"][];
+        };
+        /** @description What one machine keeps out of. */
+        SlewSide: {
+            /** @description The side that its boom does not swing to. */
+            keeps_out_of: components["schemas"]["Compass"];
+            /** @description Which machine. */
+            machine: string;
+        };
+        /** @description An agreement holds no more. */
+        SlewVoided: {
+            /** @description The machine that moved. */
+            machine: string;
+            /** @description The other. */
+            with: string;
+        };
         /** @description A slip that may have been made. */
         Slip: {
             /** @enum {string} */
@@ -6557,6 +8409,13 @@ export interface components {
             perhaps: components["schemas"]["Length"];
             /** @description As typed. */
             typed: components["schemas"]["Length"];
+        } | {
+            /** @enum {string} */
+            kind: "laser_moved";
+            /** @description What the rod reads on it now if the laser moved, bracket left out; as booked if it did not. */
+            reads: components["schemas"]["Length"];
+            /** @description The benchmark of the backsight. */
+            shoot: string;
         };
         /** @description The steepest slopes, run to one of rise. */
         Slopes: {
@@ -6745,7 +8604,33 @@ export interface components {
          * @description Why a reading has no call.
          * @enum {string}
          */
-        SpotReason: "no_target" | "no_machine" | "set_up_in_doubt" | "set_up_closed" | "face_left" | "daylight_over" | "not_located" | "ticket_lapsed" | "paint_gone" | "crossing_too_near";
+        SpotReason: "no_target" | "no_machine" | "set_up_in_doubt" | "set_up_closed" | "face_left" | "daylight_over" | "not_located" | "ticket_lapsed" | "paint_gone" | "crossing_too_near" | "query_open";
+        /** @description Who spots for a machine. */
+        SpotterCard: {
+            /** @description On which phone. */
+            device: string;
+            lost?: components["schemas"]["Time"] | null;
+            /** @description Who. */
+            person: string;
+            /** @description Since when. */
+            since: components["schemas"]["Time"];
+        };
+        /** @description A machine has no spotter any more. */
+        SpotterGone: {
+            /** @description Which machine. */
+            machine: string;
+            /** @description Who spotted. */
+            person: string;
+        };
+        /** @description A machine has a spotter. */
+        SpotterSet: {
+            /** @description On which phone. */
+            device: string;
+            /** @description Which machine. */
+            machine: string;
+            /** @description Who. */
+            person: string;
+        };
         /** @description What the diagonals say. */
         Squareness: {
             /** @description How far C and D move, and which way. */
@@ -6780,6 +8665,39 @@ export interface components {
          * @enum {string}
          */
         Standing: "stands" | "earlier_stands" | "shoot_again" | "unproven";
+        /** @description The start of the day. */
+        StartCard: {
+            /** @description Each check, in the order in which they are gone through. */
+            checks: components["schemas"]["StartCheckCard"][];
+            ready?: components["schemas"]["ReadyBy"] | null;
+        };
+        /**
+         * @description What is looked at before a day begins.
+         * @enum {string}
+         */
+        StartCheck: "hat_and_vest" | "hand_signals" | "first_aid" | "overhead_lines" | "locate_tickets" | "laser" | "ways_out";
+        /** @description One check. */
+        StartCheckCard: {
+            /** @description Which. */
+            check: components["schemas"]["StartCheck"];
+            said?: components["schemas"]["CheckSaid"] | null;
+        };
+        /** @description A start check has its value. */
+        StartCheckSaid: {
+            /** @description What was looked at. */
+            check: components["schemas"]["StartCheck"];
+            /** @description The signals that were agreed. */
+            signals?: components["schemas"]["HandSignal"][];
+            /** @description What was seen. */
+            value: string;
+        };
+        /** @description A check without a value, and why the day begins all the same. */
+        StartOverride: {
+            /** @description Which. */
+            check: components["schemas"]["StartCheck"];
+            /** @description Why. */
+            why: string;
+        };
         /** @description From here on the run stands at one elevation, up to the next step. */
         Step: {
             /** @description The elevation of the shape's surface from here on. */
@@ -6869,11 +8787,11 @@ export interface components {
             /** @description The rule. */
             section: string;
         };
-        /** @description A stretch by station. */
+        /** @description A stretch of a run, in stations. */
         Stretch: {
-            /** @description From. */
+            /** @description From this station … */
             from: components["schemas"]["Length"];
-            /** @description To. */
+            /** @description … to this. */
             to: components["schemas"]["Length"];
         };
         /** @description A footing or wall that stands behind a cut. */
@@ -6945,15 +8863,21 @@ export interface components {
             machines: components["schemas"]["MachineCard"][];
             /** @description The last reading on each mark that has one. */
             marks: components["schemas"]["MarkCard"][];
+            /** @description Near misses that are open, oldest first. */
+            near_misses: components["schemas"]["NearMissCard"][];
             /** @description Who has joined. */
             people: components["schemas"]["PersonCard"][];
             /** @description How the questions about readings came out. */
             questions: components["schemas"]["QuestionsCard"];
+            /** @description The close of the day, visitors, inspections, queries, photos. */
+            record: components["schemas"]["RecordCard"];
             /** @description Every set-up of the day that is not closed. */
             set_ups: components["schemas"]["SetUpCard"][];
             /** @description The job. */
             site: string;
             site_change?: components["schemas"]["SiteChangeCard"] | null;
+            /** @description The start of the day. */
+            start: components["schemas"]["StartCard"];
             /** @description What failed checks and bumps of the day put in doubt: also what has been settled since. */
             suspects: components["schemas"]["SuspectCard"][];
         };
@@ -7064,6 +8988,19 @@ export interface components {
             /** @description The rod value as typed; with a receiver, the tenths that the ground is high or low. */
             text: string;
         };
+        /** @description Somebody has taped a mark from two places that stay. */
+        TakeTies: {
+            /** @description A benchmark or another mark: where the first tape is held. */
+            first: string;
+            /** @description What it reads, held level, as typed in feet or with a unit. */
+            first_tape: string;
+            /** @description The mark. */
+            mark: string;
+            /** @description Where the second is held. */
+            second: string;
+            /** @description What it reads. */
+            second_tape: string;
+        };
         /** @description The grade to reach. */
         Target: {
             /** @description The drawing's surface. */
@@ -7127,6 +9064,18 @@ export interface components {
             revision: number;
             /** @description Which. */
             target: string;
+        };
+        /** @description A supervisor says what happened, or closes a near miss. */
+        TellNearMiss: {
+            /** @description Nothing is left to do about it: it leaves the open list. */
+            close?: boolean;
+            /**
+             * Format: int32
+             * @description Which: 1 for NM-1.
+             */
+            number: number;
+            /** @description What happened and what was done about it. */
+            words: string;
         };
         /** @description A soil test. */
         TestCard: {
@@ -7215,7 +9164,7 @@ export interface components {
          * @description Kinds of things that have names.
          * @enum {string}
          */
-        Thing: "mark" | "target" | "machine" | "benchmark" | "rod" | "laser" | "set_up" | "phone" | "turning_point" | "mark_or_target" | "line" | "load" | "patch" | "test" | "undercut" | "face" | "pins" | "utility" | "ticket";
+        Thing: "mark" | "target" | "machine" | "benchmark" | "rod" | "laser" | "set_up" | "phone" | "turning_point" | "mark_or_target" | "line" | "load" | "patch" | "test" | "undercut" | "face" | "pins" | "utility" | "ticket" | "near_miss" | "visitor" | "inspection" | "query" | "photo";
         /**
          * @description How a thumb goes in (Appendix A (d)(2), from memory).
          * @enum {string}
@@ -7287,6 +9236,61 @@ export interface components {
             /** @description The last day that it holds for. */
             to: string;
         };
+        /** @description The ties of a mark, and who took them when. */
+        TiesCard: {
+            /** @description When. */
+            at: components["schemas"]["Time"];
+            /** @description Who took them. */
+            by: string;
+            /** @description The ties. */
+            ties: components["schemas"]["TiesTaken"];
+        };
+        /** @description A mark was tied. */
+        TiesTaken: {
+            /**
+             * Format: double
+             * @description The angle between the tapes at the mark, in degrees.
+             */
+            angle_degrees: number;
+            /** @description One standard deviation of that place: the ends' and the tapes'. */
+            doubt: components["schemas"]["Length"];
+            /** @description Where the first tape was held. */
+            first: string;
+            /** @description What it read. */
+            first_tape: components["schemas"]["Length"];
+            /** @description The mark. */
+            mark: string;
+            /** @description How far the place of the tapes lies from the plan's. */
+            off: components["schemas"]["Length"];
+            /** @description Where the second was held. */
+            second: string;
+            /** @description What it read. */
+            second_tape: components["schemas"]["Length"];
+            /** @description On which side of the line from the first to the second the mark lies. */
+            side: components["schemas"]["Side"];
+            /** @description The tapes meet too flatly: another pair is better. */
+            weak: boolean;
+        };
+        /** @description Two tapes to take while the mark is still there. */
+        TiesToTake: {
+            /**
+             * Format: double
+             * @description The angle between them at the mark, in degrees.
+             */
+            angle_degrees: number;
+            /** @description One standard deviation of the place that they give. */
+            doubt: components["schemas"]["Length"];
+            /** @description Where the first is held. */
+            first: string;
+            /** @description What it should read, level, by the plan. */
+            first_tape: components["schemas"]["Length"];
+            /** @description Where the second is held. */
+            second: string;
+            /** @description What it should read. */
+            second_tape: components["schemas"]["Length"];
+            /** @description They meet too flatly, and no pair meets better. */
+            weak: boolean;
+        };
         /**
          * Format: int64
          * @description Milliseconds since 1970-01-01T00:00:00Z.
@@ -7313,6 +9317,41 @@ export interface components {
             /** @description The bottom, as planned. */
             elevation: components["schemas"]["Length"];
         };
+        /** @description The answer. */
+        ToldPage: {
+            /** @description What was asked. */
+            asked: components["schemas"]["WhoTold"];
+            /** @description The calls to this machine at these marks, and how each travelled. */
+            calls: components["schemas"]["CallHistory"][];
+            /** @description The day. */
+            day: string;
+            /** @description Tapes to them within reach. */
+            edges: components["schemas"]["EdgeTaped"][];
+            /** @description The answer in English. */
+            english: string;
+            /** @description What the log does not say. */
+            gaps: components["schemas"]["Gap"][];
+            /** @description What stands behind the laser of these calls. */
+            lasers: components["schemas"]["LaserProof"][];
+            /** @description Lines that nobody may cross, within 15 ft. */
+            lines: components["schemas"]["NearLine"][];
+            /** @description Marks within reach, the nearest first, with who laid them. */
+            marks: components["schemas"]["NearMark"][];
+            /** @description Notes, photos, queries and inspections of these marks, whenever on the day. */
+            papers: components["schemas"]["Sentence"][];
+            /** @description What the operator pressed, and what was said to this machine: looks, can't, stops. */
+            presses: components["schemas"]["Sentence"][];
+            /** @description Readings there by anyone: taken, asked about, late. */
+            readings: components["schemas"]["Sentence"][];
+            /** @description The job. */
+            site: string;
+            /** @description The answer in Spanish. */
+            spanish: string;
+            /** @description The targets there. */
+            targets: components["schemas"]["NearTarget"][];
+            /** @description How near counts. */
+            within: components["schemas"]["Length"];
+        };
         /** @description How far the ground may stand from its target; both ways at or above zero. */
         Tolerance: {
             /** @description Allowed high. */
@@ -7324,7 +9363,7 @@ export interface components {
          * @description A screen's subject.
          * @enum {string}
          */
-        TopicWord: "operator" | "ground" | "supervisor" | "sheet";
+        TopicWord: "operator" | "ground" | "supervisor" | "sheet" | "visitor";
         /** @description What a revision touches. */
         Touched: {
             /** @description Marks whose grade or tolerance changes. */
@@ -7506,7 +9545,14 @@ export interface components {
          */
         Verdict: "high" | "on" | "low" | "too_close_high" | "too_close_low";
         /** @description A view, by its topic. */
-        View: components["schemas"]["OperatorView"] | components["schemas"]["GroundView"] | components["schemas"]["SupervisorView"] | components["schemas"]["SheetView"];
+        View: components["schemas"]["OperatorView"] | components["schemas"]["GroundView"] | components["schemas"]["SupervisorView"] | components["schemas"]["SheetView"] | components["schemas"]["VisitorView"];
+        /** @description A visitor says that they are on site, or off it. */
+        Visit: {
+            /** @description On site; else off. */
+            on_site: boolean;
+            /** @description Who, when somebody else has seen it: a visitor whose phone is gone. */
+            person?: string | null;
+        };
         /** @description A machine that needs somebody. */
         VisitCard: {
             look?: components["schemas"]["Time"] | null;
@@ -7515,6 +9561,69 @@ export interface components {
             /** @description The mark that it digs at. */
             mark?: string | null;
             waits_since?: components["schemas"]["Time"] | null;
+        };
+        /** @description A visitor. */
+        VisitorCard: {
+            here?: components["schemas"]["Time"] | null;
+            /** @description Their phone is in today. */
+            joined: boolean;
+            left?: components["schemas"]["Time"] | null;
+            /** @description Who. */
+            person: string;
+            /** @description The targets that they are shown. */
+            shown: string[];
+        };
+        /** @description A visitor is on site, or off it. */
+        VisitorNoticed: {
+            /** @description On site; else off. */
+            on_site: boolean;
+            /** @description Who. */
+            person: string;
+            /** @description Who has seen it, when the visitor has not said it. */
+            witness?: string | null;
+        };
+        /** @description A run with what proves it. */
+        VisitorRun: {
+            coverage?: components["schemas"]["RunCoverage"] | null;
+            /** @description Its line as it is drawn; none when it has no line. */
+            drawn: components["schemas"]["DrawnTarget"][];
+            /** @description The lasers that its readings rest on. */
+            lasers: components["schemas"]["LaserProof"][];
+            /** @description Its marks. */
+            marks: components["schemas"]["SheetMark"][];
+            /** @description Photos of its marks that have come. */
+            photos: components["schemas"]["PhotoCard"][];
+            /** @description Marks whose last reading is on grade and whose laser was found good afterwards. */
+            proven: string[];
+            /** @description The last reading on each mark that has one. */
+            shots: components["schemas"]["MarkCard"][];
+            /** @description The target. */
+            target: components["schemas"]["SiteTarget"];
+            /** @description Soil tests at its marks. */
+            tests: components["schemas"]["TestCard"][];
+        };
+        /** @description What a visitor's page shows. */
+        VisitorView: {
+            closed?: components["schemas"]["Time"] | null;
+            /** @description The day. */
+            day: string;
+            here?: components["schemas"]["Time"] | null;
+            /** @description The inspections that they made. */
+            inspections: components["schemas"]["InspectedCard"][];
+            /** @description The runs that were chosen for them. */
+            runs: components["schemas"]["VisitorRun"][];
+            /** @description The job. */
+            site: string;
+            stop?: components["schemas"]["StopCard"] | null;
+        };
+        /** @description Something that somebody said. */
+        Voice: {
+            /** @description When. */
+            at: components["schemas"]["Time"];
+            /** @description Who. */
+            by: string;
+            /** @description What; may be empty. */
+            words: string;
         };
         /** @description Why a test does not count any more. */
         VoidCause: {
@@ -7613,6 +9722,17 @@ export interface components {
             /** @description Toward this one. */
             to: string;
         };
+        /** @description The question. */
+        WhoTold: {
+            /** @description From when. */
+            from: components["schemas"]["Time"];
+            /** @description The machine. */
+            machine: string;
+            /** @description The place. */
+            near: components["schemas"]["Point"];
+            /** @description Until when. */
+            to: components["schemas"]["Time"];
+        };
         /**
          * @description Why the hub closes a socket.
          * @enum {string}
@@ -7654,6 +9774,8 @@ export interface components {
         WouldChange: {
             /** @description What would change. */
             differences: components["schemas"]["SiteDifference"][];
+            /** @description Where the lines of targets among it run, and what to dig to along them. */
+            drawn: components["schemas"]["DrawnTarget"][];
             /** @description What is wrong or odd about the site then and is not so now. */
             faults: components["schemas"]["SiteFault"][];
             /** @description What would be put, with what follows from it. */
@@ -7663,6 +9785,11 @@ export interface components {
             /** @description The marks, calls and acceptances that it would touch. */
             touches: components["schemas"]["Touched"];
         };
+        /**
+         * @description Which part of a machine's keep-out a place lies in: the innermost counts.
+         * @enum {string}
+         */
+        Zone: "pinch" | "tail" | "reach" | "margin";
     };
     responses: never;
     parameters: never;
@@ -7796,6 +9923,94 @@ export interface operations {
             };
             /** @description Too many at once */
             429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    open_next_day: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The day is open, with a cookie for it */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Me"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description This day is not closed yet */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    day_names: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": string[];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -8055,6 +10270,10 @@ export interface operations {
                 machine?: string;
                 /** @description Only of this kind. */
                 kind?: string;
+                /** @description Only made from this moment on, in milliseconds since 1970. */
+                from?: number;
+                /** @description Only made up to this moment. */
+                to?: number;
             };
             header?: never;
             path?: never;
@@ -8071,6 +10290,14 @@ export interface operations {
                 };
             };
             401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -8113,6 +10340,14 @@ export interface operations {
                     "application/json": components["schemas"]["Problem"];
                 };
             };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
         };
     };
     log_entry: {
@@ -8136,6 +10371,14 @@ export interface operations {
                 };
             };
             401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -8237,6 +10480,215 @@ export interface operations {
             };
             /** @description No day is open, or the hub is closing */
             503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    replay: {
+        parameters: {
+            query?: {
+                /** @description The day; the newest when left out. */
+                day?: string;
+                /** @description After this entry. */
+                seq?: number;
+                /** @description Or at this moment, in milliseconds since 1970; the end of the day when neither is given. */
+                at?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Moment"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such day or entry */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    who_told_sheet: {
+        parameters: {
+            query: {
+                /** @description The day; the newest when left out. */
+                day?: string;
+                /** @description The machine. */
+                machine: string;
+                /** @description East, in tenth-micrometres. */
+                x: number;
+                /** @description North, in tenth-micrometres. */
+                y: number;
+                /** @description From when, in milliseconds since 1970. */
+                from: number;
+                /** @description Until when. */
+                to: number;
+                /** @description The sheet's language; English when left out. */
+                language?: components["schemas"]["Language"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/html": string;
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such day */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    report_sheet: {
+        parameters: {
+            query?: {
+                /** @description The day; the newest when left out. */
+                day?: string;
+                /** @description The language; English when left out. */
+                language?: components["schemas"]["Language"];
+            };
+            header?: never;
+            path: {
+                /** @description Which sheet */
+                kind: "day" | "as-built" | "hand-over";
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/html": string;
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such day or sheet */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    review_of_day: {
+        parameters: {
+            query?: {
+                /** @description Its name; the newest when left out. */
+                day?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReviewView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such day */
+            404: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -8599,6 +11051,115 @@ export interface operations {
             };
             /** @description No site, or the hub is closing */
             503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    day_table: {
+        parameters: {
+            query?: {
+                /** @description Its name; the newest when left out. */
+                day?: string;
+            };
+            header?: never;
+            path: {
+                /** @description Such as as-built.csv, readings.csv, as-built.xml */
+                name: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": string;
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such day or table */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    who_told: {
+        parameters: {
+            query: {
+                /** @description The day; the newest when left out. */
+                day?: string;
+                /** @description The machine. */
+                machine: string;
+                /** @description East, in tenth-micrometres. */
+                x: number;
+                /** @description North, in tenth-micrometres. */
+                y: number;
+                /** @description From when, in milliseconds since 1970. */
+                from: number;
+                /** @description Until when. */
+                to: number;
+                /** @description The sheet's language; English when left out. */
+                language?: components["schemas"]["Language"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ToldPage"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such day */
+            404: {
                 headers: {
                     [name: string]: unknown;
                 };

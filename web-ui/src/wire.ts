@@ -21,6 +21,7 @@ export type CallText = Schemas["CallText"];
 export type CallView = Schemas["CallView"];
 export type CantReason = Schemas["CantReason"];
 export type Care = Schemas["Care"];
+export type Compass = Schemas["Compass"];
 export type Crossing = Schemas["Crossing"];
 export type CutsCard = Schemas["CutsCard"];
 export type DepthWarning = Schemas["DepthWarning"];
@@ -32,20 +33,30 @@ export type ExceptionKind = Schemas["ExceptionKind"];
 export type FaceCard = Schemas["FaceCard"];
 export type FaceStrip = Schemas["FaceStrip"];
 export type FormField = Schemas["FormField"];
+export type GoingMark = Schemas["GoingMark"];
 export type Ground = Schemas["GroundView"];
+export type HandSignal = Schemas["HandSignal"];
 export type HeldBy = Schemas["HeldBy"];
 export type ImportPoint = Schemas["ImportPoint"];
 export type ImportPreview = Schemas["ImportPreview"];
 export type Language = Schemas["Language"];
 export type LaserSlope = Schemas["LaserSlope"];
+export type Lane = Schemas["Lane"];
+export type LaneWhat = Schemas["LaneWhat"];
 export type Line = Schemas["Line"];
 export type MachineCard = Schemas["MachineCard"];
 export type MachineShape = Schemas["MachineShape"];
 export type MarkCard = Schemas["MarkCard"];
+export type MarkHistory = Schemas["MarkHistory"];
+export type MachineThen = Schemas["MachineThen"];
 export type Message = Schemas["Message"];
 export type Mode = Schemas["Mode"];
+export type Moment = Schemas["Moment"];
+export type Near = Schemas["Near"];
+export type NearMissCard = Schemas["NearMissCard"];
 export type Nearness = Schemas["Nearness"];
 export type Operator = Schemas["OperatorView"];
+export type OverheadLine = Schemas["OverheadLine"];
 export type Outcome = Schemas["Outcome"];
 export type Paint = Schemas["Paint"];
 export type Perhaps = Schemas["Perhaps"];
@@ -54,14 +65,28 @@ export type PocketSheets = Schemas["PocketSheets"];
 export type Point = Schemas["Point"];
 export type Question = Schemas["Question"];
 export type QuickWord = Schemas["QuickWord"];
+export type CloseMissing = Schemas["CloseMissing"];
+export type InspectedCard = Schemas["InspectedCard"];
+export type InspectionResult = Schemas["InspectionResult"];
+export type LeftOpen = Schemas["LeftOpen"];
+export type PhotoCard = Schemas["PhotoCard"];
+export type QueryCard = Schemas["QueryCard"];
+export type RecordCard = Schemas["RecordCard"];
+export type Signature = Schemas["Signature"];
+export type Visitor = Schemas["VisitorView"];
+export type VisitorRun = Schemas["VisitorRun"];
+export type VisitorCard = Schemas["VisitorCard"];
 export type Reminder = Schemas["Reminder"];
 export type Rod = Schemas["Rod"];
+export type Review = Schemas["ReviewView"];
 export type Role = Schemas["Role"];
 export type Ruling = Schemas["Ruling"];
 export type Run = Schemas["Run"];
 export type SumDone = Schemas["SumDone"];
 export type ScreenUnit = Schemas["ScreenUnit"];
+export type Sentence = Schemas["Sentence"];
 export type SetUpCard = Schemas["SetUpCard"];
+export type SetUpHistory = Schemas["SetUpHistory"];
 export type Sheet = Schemas["SheetView"];
 export type SheetMark = Schemas["SheetMark"];
 export type SheetFace = Schemas["SheetFace"];
@@ -72,14 +97,20 @@ export type SiteForm = Schemas["SiteForm"];
 export type SiteFormOf = Schemas["FormOf"];
 export type SiteSheet = Schemas["SiteSheet"];
 export type SiteTarget = Schemas["SiteTarget"];
+export type SlewCard = Schemas["SlewCard"];
 export type Slip = Schemas["Slip"];
 export type SoilClass = Schemas["SoilClass"];
+export type SpotterCard = Schemas["SpotterCard"];
+export type StartCard = Schemas["StartCard"];
+export type StartCheck = Schemas["StartCheck"];
+export type StartCheckCard = Schemas["StartCheckCard"];
 export type StepSide = Schemas["StepSide"];
 export type SuspectCard = Schemas["SuspectCard"];
 export type Supervisor = Schemas["SupervisorView"];
 export type TicketCard = Schemas["TicketCard"];
 export type EntryCard = Schemas["EntryCard"];
 export type WayInCard = Schemas["WayInCard"];
+export type ToldPage = Schemas["ToldPage"];
 export type Tolerance = Schemas["Tolerance"];
 export type Utility = Schemas["Utility"];
 export type UtilityCard = Schemas["UtilityCard"];
@@ -119,12 +150,13 @@ export interface Refused {
 
 /** What the hub sends over the socket. */
 export type FromHub =
-  | { kind: "hello"; build: string; device: string; at: number; speed: number }
+  | { kind: "hello"; build: string; device: string; log: string; at: number; speed: number }
   | { kind: "view"; topic: "operator"; seq: number; view: Operator }
   | { kind: "view"; topic: "ground"; seq: number; view: Ground }
   | { kind: "view"; topic: "supervisor"; seq: number; view: Supervisor }
   | { kind: "view"; topic: "sheet"; seq: number; view: Sheet }
-  | { kind: "beat"; at: number; speed: number; head: number; halted: boolean }
+  | { kind: "view"; topic: "visitor"; seq: number; view: Visitor }
+  | { kind: "beat"; at: number; speed: number; head: number; hash: string; halted: boolean }
   | { kind: "clock"; t0: number; at: number }
   | { kind: "bye"; why: ByeReason };
 
@@ -135,6 +167,7 @@ export type ToHub =
   | { kind: "clock"; t0: number }
   | { kind: "visible"; visible: boolean }
   | { kind: "have"; call: number }
+  | { kind: "saw"; seq: number; hash: string }
   | { kind: "alive" };
 
 /** One line of the log. */

@@ -4,9 +4,11 @@ import { en } from "./words/en";
 import { es } from "./words/es";
 import { officeEn } from "./words/office/en";
 import { officeEs } from "./words/office/es";
+import { visitEn } from "./words/visit/en";
+import { visitEs } from "./words/visit/es";
 
-const english = [...sentences(en), ...sentences(officeEn, "office")];
-const spanish = [...sentences(es), ...sentences(officeEs, "office")];
+const english = [...sentences(en), ...sentences(officeEn, "office"), ...sentences(visitEn, "visit")];
+const spanish = [...sentences(es), ...sentences(officeEs, "office"), ...sentences(visitEs, "visit")];
 
 /** Every sentence of a dictionary, functions called with placeholders. */
 function sentences(words: unknown, path = ""): [string, string][] {

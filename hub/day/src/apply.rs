@@ -38,10 +38,12 @@ pub fn apply(state: &mut State, entry: &Entry) {
         | Body::DiagonalsMeasured(_)
         | Body::EdgeRead(_)
         | Body::SetUpsCompared(_)
+        | Body::NearFound(_)
         | Body::DepthOwed(_) => {}
         Body::MarksLaid(b) => said::marks::apply_laid(state, entry, b),
         Body::MarksChecked(b) => said::marks::apply_checked(state, b),
         Body::MarksScraped(b) => said::marks::apply_scraped(state, entry, b),
+        Body::TiesTaken(b) => said::ties::apply_taken(state, entry, b),
         Body::CallSent(b) => said::call::apply_sent(state, entry, b),
         Body::CallDelivered(b) => said::receipt::apply_delivered(state, entry, b),
         Body::CallShown(b) => said::receipt::apply_shown(state, entry, b),
@@ -69,8 +71,29 @@ pub fn apply(state: &mut State, entry: &Entry) {
         | Body::PersonIn(_)
         | Body::PersonOut(_)
         | Body::ReleaseRefused(_)
-        | Body::Released(_)
-        | Body::LinkNoticed(_) => said::way_in::apply(state, entry),
+        | Body::Released(_) => said::way_in::apply(state, entry),
+        Body::LinkNoticed(b) => {
+            said::way_in::apply(state, entry);
+            said::spotter::apply_link(state, entry, b);
+        }
+        other => of_the_rest(state, entry, other),
+    }
+    // What machines do after the close is no hour of that day.
+    if state.record.closed.is_none() || matches!(entry.body, Body::DayClosed(_)) {
+        crate::account::meter::tick(state, entry.at);
+    }
+    if !entry.key.is_empty() {
+        let answers = state.answers.entry(entry.by.device.clone()).or_default();
+        answers
+            .entry(entry.key.clone())
+            .or_insert_with(|| Answer::begun(entry.seq))
+            .absorb(entry);
+    }
+}
+
+/// Faces and what is buried, else what goes on round the machines.
+fn of_the_rest(state: &mut State, entry: &Entry, body: &Body) {
+    match body {
         Body::FaceInspected(b) => said::face_inspect::apply_inspected(state, entry, b),
         Body::SoilRetyped(b) => said::face_design::apply_retyped(state, b),
         Body::FaceRevised(b) => said::face_design::apply_revised(state, b),
@@ -84,15 +107,28 @@ pub fn apply(state: &mut State, entry: &Entry) {
         Body::PaintSaid(b) => said::ticket::apply_paint(state, entry, b),
         Body::PotholeDug(b) => said::pothole::apply_dug(state, entry, b),
         Body::DigAllowed(b) => said::allow_dig::apply_allowed(state, b),
-        account => crate::account::apply(state, entry, account),
+        other => round_machines(state, entry, other),
     }
-    crate::account::meter::tick(state, entry.at);
-    if !entry.key.is_empty() {
-        let answers = state.answers.entry(entry.by.device.clone()).or_default();
-        answers
-            .entry(entry.key.clone())
-            .or_insert_with(|| Answer::begun(entry.seq))
-            .absorb(entry);
+}
+
+/// The start of the day, who watches a machine, what two operators agreed, near misses; else the record, else the account.
+fn round_machines(state: &mut State, entry: &Entry, body: &Body) {
+    match body {
+        Body::StartCheckSaid(b) => said::start_checks::apply_said(state, entry, b),
+        Body::DayReady(b) => said::start_checks::apply_ready(state, entry, b),
+        Body::SlewProposed(b) => said::slew::apply_proposed(state, entry, b),
+        Body::SlewAgreed(b) => said::slew::apply_agreed(state, b),
+        Body::SlewVoided(b) => said::slew::apply_voided(state, b),
+        Body::SpotterSet(b) => said::spotter::apply_set(state, entry, b),
+        Body::SpotterGone(b) => said::spotter::apply_gone(state, b),
+        Body::BatterySaid(b) => said::battery::apply_said(state, entry, b),
+        Body::NearMissOpened(b) => said::near_miss::apply_opened(state, entry, b),
+        Body::NearMissTold(b) => said::near_miss::apply_told(state, entry, b),
+        other => {
+            if !crate::record::apply(state, entry) {
+                crate::account::apply(state, entry, other);
+            }
+        }
     }
 }
 

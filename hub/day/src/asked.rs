@@ -69,6 +69,10 @@ pub enum Role {
 /// Everything that can be asked, one line each; the files under `said/` hold the rest.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(tag = "kind", rename_all = "snake_case")]
+#[expect(
+    clippy::large_enum_variant,
+    reason = "a site is read once a day, and nothing keeps commands in numbers"
+)]
 pub enum Command {
     /// The hub opens a day.
     OpenDay(said::day::OpenDay),
@@ -114,6 +118,8 @@ pub enum Command {
     CheckMarks(said::marks::CheckMarks),
     /// The machine has taken the paint.
     ScrapeMarks(said::marks::ScrapeMarks),
+    /// Two tapes to a mark that is about to go.
+    TakeTies(said::ties::TakeTies),
     /// A rectangle's sides and diagonals, as taped.
     MeasureDiagonals(said::diagonals::MeasureDiagonals),
     /// The tape from a line that must not be crossed to the cut's edge.
@@ -140,6 +146,22 @@ pub enum Command {
     StopAll(said::stop::StopAll),
     /// A supervisor lifts a stop.
     LiftStop(said::stop::LiftStop),
+    /// Somebody says what they saw before the day begins.
+    SayStartCheck(said::start_checks::SayStartCheck),
+    /// A supervisor says that the day is READY.
+    ReadyDay(said::start_checks::ReadyDay),
+    /// A supervisor proposes which side each of two machines keeps out of.
+    AgreeSlew(said::slew::AgreeSlew),
+    /// The operator agrees.
+    SayAgreed(said::slew::SayAgreed),
+    /// A ground person spots for a machine.
+    BeSpotter(said::spotter::BeSpotter),
+    /// Nobody spots for a machine any more.
+    EndSpotter(said::spotter::EndSpotter),
+    /// The battery of a cab's phone is low, or charging.
+    LowBattery(said::battery::LowBattery),
+    /// A supervisor says what happened at a near miss.
+    TellNearMiss(said::near_miss::TellNearMiss),
     /// A supervisor says where to aim.
     SetAim(said::aim::SetAim),
     /// A supervisor adds, changes or retires things of the site.
@@ -208,6 +230,34 @@ pub enum Command {
     DigPothole(said::pothole::DigPothole),
     /// A supervisor lets work go on where something holds it back.
     AllowDig(said::allow_dig::AllowDig),
+    /// A supervisor closes the day.
+    CloseDay(said::close::CloseDay),
+    /// A supervisor signs the day.
+    SignDay(said::sign::SignDay),
+    /// A supervisor amends a signed day.
+    AmendDay(said::amend::AmendDay),
+    /// Somebody writes a note.
+    AddNote(said::note::AddNote),
+    /// A visitor is on site, or off it.
+    Visit(said::visit::Visit),
+    /// A supervisor chooses what a visitor is shown.
+    ShowRuns(said::visit::ShowRuns),
+    /// A supervisor asks for an inspection.
+    AskInspection(said::inspection::AskInspection),
+    /// An inspection was made.
+    Inspect(said::inspection::Inspect),
+    /// Whoever inspected signs.
+    SignInspection(said::inspection::SignInspection),
+    /// Somebody asks the engineer.
+    AskQuery(said::query::AskQuery),
+    /// The engineer's answer.
+    AnswerQuery(said::query::AnswerQuery),
+    /// A photo was taken; its bytes follow.
+    PromisePhoto(said::photo::PromisePhoto),
+    /// The hub has a photo's bytes.
+    AddPhoto(said::photo::AddPhoto),
+    /// The hub misses an end of the chain that a phone remembers.
+    MissHead(said::head::MissHead),
     /// Somebody asks to come in to a machine's keep-out.
     AskIn(said::way_in::ask::AskIn),
     /// The ask is taken back.

@@ -210,9 +210,7 @@ mod tests {
                     made_at: Time(1),
                     by: By::hub(),
                     key: format!("k{seq}"),
-                    body: Body::DayOpened(DayOpened {
-                        day: format!("día “{seq}”"),
-                    }),
+                    body: Body::DayOpened(DayOpened::of(&format!("día “{seq}”"))),
                 };
                 let sealed = seal(&entry, &prev).unwrap();
                 prev = sealed.hash;

@@ -3,6 +3,7 @@
 use crate::asked::{Asked, Command};
 use crate::entry::Body;
 use crate::permit;
+use crate::record;
 use crate::refusal::Refusal;
 use crate::said;
 use crate::state::State;
@@ -17,19 +18,21 @@ pub(crate) struct When {
     pub(crate) made_at: Time,
 }
 
-/// What follows from a request. An empty list means that there was nothing left to do.
+/// What follows from a request. An empty list means that there was nothing left to do. `head` is the hash of the last entry:
+/// a signature stands under it.
 ///
 /// # Errors
 /// A [`Refusal`] that says what to do instead; then nothing is entered.
-pub fn decide(state: &State, asked: &Asked, now: Time) -> Result<Vec<Body>, Refusal> {
+pub fn decide(state: &State, asked: &Asked, now: Time, head: &str) -> Result<Vec<Body>, Refusal> {
     permit::check(&asked.by, &asked.command)?;
+    record::gate::pass(state, asked)?;
     let by = &asked.by;
     let when = When {
         now,
         made_at: asked.made_at.min(now),
     };
     match &asked.command {
-        Command::OpenDay(c) => Ok(said::day::open(state, c)),
+        Command::OpenDay(c) => said::day::open(state, by, c),
         Command::ReadSite(c) => Ok(said::site::read(state, c)),
         Command::ConfirmSite(c) => said::site::confirm(state, c),
         Command::Join(c) => said::join::join(state, c),
@@ -51,6 +54,7 @@ pub fn decide(state: &State, asked: &Asked, now: Time) -> Result<Vec<Body>, Refu
         Command::LayMarks(c) => said::marks::lay(state, c),
         Command::CheckMarks(c) => said::marks::check(state, by, c),
         Command::ScrapeMarks(c) => said::marks::scrape(state, c),
+        Command::TakeTies(c) => said::ties::take(state, c),
         Command::MeasureDiagonals(c) => said::diagonals::measure(state, c),
         Command::ReadEdge(c) => said::edge::read(state, by, c, when),
         Command::QuickCall(c) => said::quick_call::say(state, by, c, when),
@@ -64,6 +68,14 @@ pub fn decide(state: &State, asked: &Asked, now: Time) -> Result<Vec<Body>, Refu
         Command::NoticeScreen(c) => Ok(said::receipt::notice(state, c)),
         Command::StopAll(c) => said::stop::stop_all(state, c),
         Command::LiftStop(c) => said::stop::lift(state, c),
+        Command::SayStartCheck(c) => said::start_checks::say(state, c),
+        Command::ReadyDay(c) => said::start_checks::ready(state, c),
+        Command::AgreeSlew(c) => said::slew::agree(state, c),
+        Command::SayAgreed(c) => said::slew::say_agreed(state, by, c),
+        Command::BeSpotter(c) => said::spotter::be(state, by, c),
+        Command::EndSpotter(c) => said::spotter::end(state, by, c),
+        Command::LowBattery(c) => said::battery::low(state, by, c),
+        Command::TellNearMiss(c) => said::near_miss::tell(state, c),
         Command::SetAim(c) => said::aim::set(state, c),
         Command::ChangeSite(c) => said::change::change(state, by, c),
         Command::ReviseTarget(c) => said::revise::revise(state, c),
@@ -109,21 +121,28 @@ pub fn decide(state: &State, asked: &Asked, now: Time) -> Result<Vec<Body>, Refu
         Command::Release(c) => said::way_in::answer::release(state, by, c, when),
         Command::NoticeLink(c) => Ok(said::way_in::notice::link(state, c)),
         Command::NoticeRestart(_) => Ok(said::way_in::notice::restart(state)),
+        _ => record::decide(state, asked, when, head),
     }
 }
 
 /// The next moment at which something ends by itself.
 pub fn next_deadline(state: &State) -> Option<Time> {
+    let ask = said::way_in::notice::next_deadline(state);
+    if state.record.closed.is_some() {
+        return ask;
+    }
     let call = said::call::next_deadline(state);
     let check = said::check_due::next_deadline(state);
-    let ask = said::way_in::notice::next_deadline(state);
     [call, check, ask].into_iter().flatten().min()
 }
 
-/// What has ended by itself.
+/// What has ended by itself. On a closed day nobody is asked for a laser check any more.
 pub fn on_deadline(state: &State, now: Time) -> Vec<Body> {
-    let mut bodies = said::call::on_deadline(state, now);
-    bodies.extend(said::check_due::on_deadline(state, now));
+    let mut bodies = Vec::new();
+    if state.record.closed.is_none() {
+        bodies.extend(said::call::on_deadline(state, now));
+        bodies.extend(said::check_due::on_deadline(state, now));
+    }
     bodies.extend(said::way_in::notice::on_deadline(state, now));
     bodies
 }

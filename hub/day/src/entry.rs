@@ -87,6 +87,8 @@ pub enum Body {
     MarksChecked(said::marks::MarksChecked),
     /// Marks are gone.
     MarksScraped(said::marks::MarksScraped),
+    /// A mark was tied by two tapes.
+    TiesTaken(said::ties::TiesTaken),
     /// A rectangle was taped.
     DiagonalsMeasured(said::diagonals::DiagonalsMeasured),
     /// An edge was taped to a line that must not be crossed.
@@ -111,6 +113,28 @@ pub enum Body {
     Stopped(said::stop::Stopped),
     /// A stop was lifted.
     StopLifted(said::stop::StopLifted),
+    /// A start check has its value.
+    StartCheckSaid(said::start_checks::StartCheckSaid),
+    /// The day is READY.
+    DayReady(said::start_checks::DayReady),
+    /// Something is near a machine that was placed.
+    NearFound(said::machine::NearFound),
+    /// An agreement between two machines waits for their operators.
+    SlewProposed(said::slew::SlewProposed),
+    /// An operator has agreed.
+    SlewAgreed(said::slew::SlewAgreed),
+    /// An agreement between two machines holds no more.
+    SlewVoided(said::slew::SlewVoided),
+    /// A machine has a spotter.
+    SpotterSet(said::spotter::SpotterSet),
+    /// A machine has no spotter any more.
+    SpotterGone(said::spotter::SpotterGone),
+    /// What was said of the battery of a cab's phone.
+    BatterySaid(said::battery::BatterySaid),
+    /// An ALL STOP opened a near miss.
+    NearMissOpened(said::near_miss::NearMissOpened),
+    /// Something was said about a near miss.
+    NearMissTold(said::near_miss::NearMissTold),
     /// An aim was set.
     AimSet(said::aim::AimSet),
     /// The site was changed on a page.
@@ -189,6 +213,34 @@ pub enum Body {
     PotholeDug(said::pothole::PotholeDug),
     /// Work was let go on where something held it back.
     DigAllowed(said::allow_dig::DigAllowed),
+    /// The day was closed.
+    DayClosed(said::close::DayClosed),
+    /// The day was signed.
+    DaySigned(said::sign::DaySigned),
+    /// A signed day was amended.
+    DayAmended(said::amend::DayAmended),
+    /// A note was written.
+    NoteAdded(said::note::NoteAdded),
+    /// A visitor is on site, or off it.
+    VisitorNoticed(said::visit::VisitorNoticed),
+    /// What a visitor is shown was chosen.
+    RunsShown(said::visit::RunsShown),
+    /// An inspection was asked for.
+    InspectionAsked(said::inspection::InspectionAsked),
+    /// An inspection was made.
+    Inspected(said::inspection::Inspected),
+    /// An inspection was signed by whoever made it.
+    InspectionSigned(said::inspection::InspectionSigned),
+    /// A query was opened.
+    QueryOpened(said::query::QueryOpened),
+    /// A query was answered.
+    QueryAnswered(said::query::QueryAnswered),
+    /// A photo was taken; its bytes are still on the phone.
+    PhotoPromised(said::photo::PhotoPromised),
+    /// A photo's bytes have come.
+    PhotoAdded(said::photo::PhotoAdded),
+    /// A phone remembers an end of the log that the log does not hold.
+    HeadMismatch(said::head::HeadMismatch),
     /// Somebody asked to come in.
     EntryAsked(way_in::step::EntryAsked),
     /// It was asked again, louder.

@@ -2,6 +2,7 @@
 
 use earthwork::keep_out::Reach;
 use earthwork::length::{Length, parse};
+use earthwork::machine::Geometry;
 use earthwork::point::Point;
 use earthwork::rod::{Rod, RodUnit};
 use earthwork::slip::Mode;
@@ -27,8 +28,10 @@ use crate::state::State;
 use crate::time::{Time, seconds};
 use crate::{apply, decide, next_deadline, on_deadline};
 
+mod cuts;
 mod prices;
 
+pub(crate) use cuts::flat_zone;
 pub(crate) use prices::prices;
 
 /// A length as a person writes it.
@@ -112,6 +115,7 @@ fn machine(id: &str, shape: MachineShape, works_on: &str) -> Machine {
             tail_radius: len("7 ft"),
             track_width: len("8.2 ft"),
         },
+        geometry: Geometry::default(),
         works_on: vec![works_on.into()],
         direction: "north".into(),
     }
@@ -190,6 +194,7 @@ pub(crate) struct Crew {
     pub(crate) state: State,
     pub(crate) now: Time,
     pub(crate) log: Vec<Entry>,
+    head: String,
     keys: u64,
 }
 
@@ -205,6 +210,7 @@ impl Crew {
             state: State::default(),
             now: Time(1_900_000_000_000),
             log: vec![],
+            head: crate::chain::GENESIS.into(),
             keys: 0,
         };
         let day = OpenDay {
@@ -274,7 +280,7 @@ impl Crew {
             made_at,
             command,
         };
-        let bodies = decide(&self.state, &asked, self.now)?;
+        let bodies = decide(&self.state, &asked, self.now, &self.head)?;
         let first = self.log.len();
         self.enter(by, &key, made_at, bodies);
         let fresh = answer::of(&self.log[first..]);
@@ -294,6 +300,7 @@ impl Crew {
                 body,
             };
             apply(&mut self.state, &entry);
+            self.head = crate::chain::seal(&entry, &self.head).unwrap().hash;
             self.log.push(entry);
         }
     }

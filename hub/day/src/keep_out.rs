@@ -1,6 +1,7 @@
 //! When a reminder stands with a call, and when it is loud. The tool senses nobody: a place is what was last said.
 
 use earthwork::keep_out::{Nearness, keep_out_radius, nearness};
+use earthwork::machine::zone;
 
 use crate::asked::By;
 use crate::state::State;
@@ -60,10 +61,17 @@ pub(crate) fn reminder(
     let since = |at: Option<Time>| at.map(|at| now.ms_since(at));
     let rested = since(cab.and_then(|cab| cab.called_at)).is_none_or(|ms| ms >= PAUSE_MS);
     let quiet = since(cab.and_then(|cab| cab.loud_at)).is_none_or(|ms| ms >= QUIET_MS);
+    let reach = &state.site()?.machine(machine)?.reach;
+    let radius = keep_out_radius(reach);
+    let zone = match nearness {
+        Nearness::Inside { by } => zone(radius - by, reach, radius),
+        _ => None,
+    };
     Some(Reminder {
         who: by.person.clone(),
         mark: mark.to_owned(),
         nearness,
+        zone,
         loud: quiet || rested,
     })
 }

@@ -12,7 +12,10 @@
 //! | what each screen shows | [`views`], one file for each screen |
 //! | what is counted: loads, gravel, tests, hours | [`account`], at the site's own [`prices`] |
 //! | how an entry reads as a sentence | [`tell`] |
+//! | a day afterwards: as built, calls, lanes, open, who told | [`review`], one file for each question |
 //! | cuts, faces and what is buried | [`cuts`] |
+//! | closing, signing, visitors, inspections, queries, photos | [`record`] |
+//! | what is near a machine from where it stands | [`near`] |
 //! | what a site is made of, what can be wrong with it, and what is odd | [`site`], [`site_faults`], [`plan_sense`] |
 
 pub mod account;
@@ -25,14 +28,18 @@ mod decide;
 pub mod entry;
 #[cfg(test)]
 mod given;
+pub mod going;
 mod keep_out;
+pub mod near;
 pub mod permit;
 pub mod plan_sense;
 pub mod prices;
+pub mod record;
 pub mod refusal;
 mod refusal_es;
 #[cfg(test)]
 mod replay;
+pub mod review;
 pub mod said;
 #[cfg(test)]
 mod simulated;

@@ -17,6 +17,9 @@ pub fn roles(command: &Command) -> &'static [Role] {
         | Command::RemovePhone(_)
         | Command::RenewCodes(_)
         | Command::LiftStop(_)
+        | Command::TellNearMiss(_)
+        | Command::AgreeSlew(_)
+        | Command::ReadyDay(_)
         | Command::SetAim(_)
         | Command::ChangeSite(_)
         | Command::MeasureSoil(_)
@@ -48,6 +51,7 @@ pub fn roles(command: &Command) -> &'static [Role] {
         | Command::ProveTarget(_)
         | Command::LayMarks(_)
         | Command::CheckMarks(_)
+        | Command::TakeTies(_)
         | Command::MeasureDiagonals(_)
         | Command::ReadEdge(_)
         | Command::QuickCall(_)
@@ -57,6 +61,9 @@ pub fn roles(command: &Command) -> &'static [Role] {
         | Command::ReadPins(_)
         | Command::DigPothole(_)
         | Command::SawNod(_)
+        | Command::SayStartCheck(_)
+        | Command::BeSpotter(_)
+        | Command::EndSpotter(_)
         | Command::AskIn(_)
         | Command::WithdrawAsk(_)
         | Command::GoIn(_)
@@ -80,12 +87,34 @@ pub fn roles(command: &Command) -> &'static [Role] {
         | Command::Delivered(_)
         | Command::Shown(_)
         | Command::LeaveFace(_)
+        | Command::SayAgreed(_)
+        | Command::LowBattery(_)
         | Command::SeeTarget(_)
         | Command::BucketDown(_)
         | Command::SayWait(_)
         | Command::RefuseEntry(_)
         | Command::Release(_) => &[Operator],
         Command::ChangeScreen(_) | Command::StopAll(_) => &[Ground, Operator, Supervisor, Visitor],
+        other => of_the_record(other),
+    }
+}
+
+/// The same of what belongs to the record. What stands in neither table nobody may give.
+fn of_the_record(command: &Command) -> &'static [Role] {
+    use Role::{Ground, Hub, Operator, Supervisor, Visitor};
+    match command {
+        Command::AddPhoto(_) | Command::MissHead(_) => &[Hub],
+        Command::CloseDay(_)
+        | Command::SignDay(_)
+        | Command::AmendDay(_)
+        | Command::ShowRuns(_)
+        | Command::AskInspection(_)
+        | Command::Inspect(_)
+        | Command::AnswerQuery(_) => &[Supervisor],
+        Command::AskQuery(_) => &[Ground, Supervisor],
+        Command::AddNote(_) | Command::PromisePhoto(_) => &[Ground, Operator, Supervisor],
+        Command::Visit(_) | Command::SignInspection(_) => &[Supervisor, Visitor],
+        _ => &[],
     }
 }
 

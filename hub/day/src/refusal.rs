@@ -7,6 +7,11 @@ use thiserror::Error;
 use utoipa::ToSchema;
 
 use crate::asked::Role;
+use crate::record::missing::CloseMissing;
+
+mod thing;
+
+pub use thing::Thing;
 
 /// A refusal. Nothing was entered in the log; what was typed is not lost, the page keeps it.
 #[derive(Clone, Debug, PartialEq, Eq, Error, Serialize, Deserialize, ToSchema)]
@@ -296,79 +301,32 @@ pub enum Refusal {
         /// Who.
         people: Vec<String>,
     },
+    /// Something of the record can't be: a signature, an amendment, a photo.
+    #[error("{english}")]
+    OfTheRecord {
+        /// What is wrong and what to do.
+        english: String,
+        /// The same in Spanish.
+        spanish: String,
+    },
+    /// The day is closed.
+    #[error(
+        "The day is closed. It still takes notes, tests, queries and photos{}; to dig on, the supervisor opens the next day.",
+        if *.signed { ", and amendments under a signature" } else { "" }
+    )]
+    DayIsClosed {
+        /// Signed too.
+        signed: bool,
+    },
+    /// Something is missing before the day can be closed.
+    #[error("The day can't be closed yet. Missing: {}.", .missing.iter().map(CloseMissing::english).collect::<Vec<_>>().join("; "))]
+    NotReadyToClose {
+        /// What; what may not be overridden first.
+        missing: Vec<CloseMissing>,
+    },
     /// The reading to correct is unknown.
     #[error("The reading to correct is not in this day's log. Take a new one.")]
     NoSuchReading,
-}
-
-/// Kinds of things that have names.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
-#[serde(rename_all = "snake_case")]
-pub enum Thing {
-    /// A mark.
-    Mark,
-    /// A target.
-    Target,
-    /// A machine.
-    Machine,
-    /// A benchmark.
-    Benchmark,
-    /// A rod.
-    Rod,
-    /// A laser.
-    Laser,
-    /// A set-up.
-    SetUp,
-    /// A phone.
-    Phone,
-    /// A point of a line of levels.
-    TurningPoint,
-    /// A mark or a target.
-    MarkOrTarget,
-    /// A line that must not be crossed.
-    Line,
-    /// A counted load.
-    Load,
-    /// A patch, or what else is rammed.
-    Patch,
-    /// A soil test.
-    Test,
-    /// A proposed undercut.
-    Undercut,
-    /// A face.
-    Face,
-    /// Pins across a crack.
-    Pins,
-    /// A buried line.
-    Utility,
-    /// A locate ticket.
-    Ticket,
-}
-
-impl std::fmt::Display for Thing {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        f.write_str(match self {
-            Self::Mark => "mark",
-            Self::Target => "target",
-            Self::Machine => "machine",
-            Self::Benchmark => "benchmark",
-            Self::Rod => "rod",
-            Self::Laser => "laser",
-            Self::SetUp => "set-up",
-            Self::Phone => "phone",
-            Self::TurningPoint => "turning point",
-            Self::MarkOrTarget => "mark or target",
-            Self::Line => "line that must not be crossed",
-            Self::Load => "load",
-            Self::Patch => "patch, mark or target",
-            Self::Test => "soil test",
-            Self::Undercut => "proposed undercut",
-            Self::Face => "face",
-            Self::Pins => "pair of pins",
-            Self::Utility => "buried line",
-            Self::Ticket => "ticket",
-        })
-    }
 }
 
 fn are(people: &[String]) -> String {
@@ -397,6 +355,14 @@ impl Refusal {
     /// Something of the account can't be, in both languages.
     pub(crate) fn account(english: impl Into<String>, spanish: impl Into<String>) -> Refusal {
         Refusal::Account {
+            english: english.into(),
+            spanish: spanish.into(),
+        }
+    }
+
+    /// Something of the record can't be, in both languages.
+    pub(crate) fn of_the_record(english: impl Into<String>, spanish: impl Into<String>) -> Refusal {
+        Refusal::OfTheRecord {
             english: english.into(),
             spanish: spanish.into(),
         }

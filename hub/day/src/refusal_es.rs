@@ -1,6 +1,7 @@
 //! The refusals in Spanish.
 
 use crate::asked::Role;
+use crate::record::missing::CloseMissing;
 use crate::refusal::{Refusal, Thing};
 
 fn thing(what: Thing) -> &'static str {
@@ -24,6 +25,11 @@ fn thing(what: Thing) -> &'static str {
         Thing::Pins => "par de clavos",
         Thing::Utility => "línea enterrada",
         Thing::Ticket => "boleto",
+        Thing::NearMiss => "casi accidente abierto",
+        Thing::Visitor => "visita",
+        Thing::Inspection => "inspección en espera",
+        Thing::Query => "consulta",
+        Thing::Photo => "foto",
     }
 }
 
@@ -73,7 +79,20 @@ pub(crate) fn spanish(refusal: &Refusal) -> String {
         | Refusal::BadJoin { spanish, .. }
         | Refusal::BadMark { spanish, .. }
         | Refusal::BadFace { spanish, .. }
+        | Refusal::OfTheRecord { spanish, .. }
         | Refusal::HeldBack { spanish, .. } => spanish.clone(),
+        Refusal::DayIsClosed { signed } => format!(
+            "El día está cerrado. Todavía acepta notas, pruebas, consultas y fotos{}; para seguir excavando, el supervisor abre el día siguiente.",
+            if *signed { ", y enmiendas firmadas" } else { "" }
+        ),
+        Refusal::NotReadyToClose { missing } => format!(
+            "Aún no se puede cerrar el día. Falta: {}.",
+            missing
+                .iter()
+                .map(CloseMissing::spanish)
+                .collect::<Vec<_>>()
+                .join("; ")
+        ),
         Refusal::NotCompetent { named } if named.is_empty() => {
             "Solo la persona competente puede hacer eso: el archivo de obra no nombra a nadie; agregue competent = [\"…\"].".into()
         }

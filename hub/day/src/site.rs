@@ -3,6 +3,7 @@
 use earthwork::keep_out::Reach;
 use earthwork::length::Length;
 use earthwork::level::CheckLimits;
+use earthwork::machine::Geometry;
 use earthwork::point::Point;
 use earthwork::rod::Rod;
 use earthwork::site_frame::{FrameError, Pin, PlanNumber, PlanPoint, PlanUnit, SiteFrame};
@@ -241,6 +242,9 @@ pub struct Machine {
     pub shape: MachineShape,
     /// Reach, tail, width.
     pub reach: Reach,
+    /// What else it can do, as far as somebody has said it.
+    #[serde(default, skip_serializing_if = "Geometry::is_empty")]
+    pub geometry: Geometry,
     /// The targets assigned to it.
     pub works_on: Vec<String>,
     /// The direction of work, as the crew says it.
@@ -290,6 +294,9 @@ pub struct Rules {
     /// A line of levels may miss by this times the root of its set-ups.
     #[serde(default = "usual_closure")]
     pub closure: Length,
+    /// How high a truck's side is; nothing when nobody has said.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub truck_side: Option<Length>,
 }
 
 /// 0.02 ft (common practice on small sites).
@@ -305,6 +312,7 @@ impl Default for Rules {
             forms: None,
             check_costs: CheckCosts::default(),
             closure: usual_closure(),
+            truck_side: None,
         }
     }
 }

@@ -2,6 +2,7 @@
 
 mod cuts;
 mod far_off;
+mod machines;
 
 use std::collections::BTreeSet;
 
@@ -10,7 +11,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::plan_sense;
-use crate::site::{Machine, Site, Target};
+use crate::site::{Site, Target};
 
 /// A fault of a site.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
@@ -26,8 +27,6 @@ pub struct SiteFault {
     pub warning: bool,
 }
 
-/// A reach beyond this was surely typed in another unit (common practice).
-const LONGEST_REACH: Length = Length::from_hundredths_of_a_foot(6_000);
 /// Two benchmarks nearer in elevation than this can be mixed up unnoticed (common practice).
 const BENCHMARKS_ALIKE: Length = Length::from_hundredths_of_a_foot(5);
 
@@ -42,7 +41,7 @@ pub fn faults(site: &Site) -> Vec<SiteFault> {
     }
     found.marks(site);
     for machine in &site.machines {
-        found.machine(site, machine);
+        machines::faults(&mut found, site, machine);
     }
     found.lines(site);
     cuts::faults(&mut found, site);
@@ -69,6 +68,7 @@ fn in_spanish(list: &str) -> &str {
         "structures" => "las estructuras",
         "utilities" => "las líneas enterradas",
         "tickets" => "los permisos",
+        "overheads" => "las líneas aéreas",
         other => other,
     }
 }
@@ -290,67 +290,6 @@ impl Faults {
                     ),
                 );
             }
-        }
-    }
-
-    fn machine(&mut self, site: &Site, machine: &Machine) {
-        let path = format!("machines.{}", machine.id);
-        let reach = &machine.reach;
-        if reach.reach_at_ground <= Length::ZERO
-            || reach.tail_radius <= Length::ZERO
-            || reach.track_width <= Length::ZERO
-        {
-            self.wrong(
-                path.clone(),
-                "Reach at ground, tail radius and track width must all be given, above zero.",
-                "Dé el alcance a nivel del suelo, el radio de cola y el ancho de orugas, todos más de cero.",
-            );
-        }
-        if reach.reach_at_ground < reach.tail_radius {
-            self.wrong(
-                path.clone(),
-                "The reach at ground is shorter than the tail radius. Were they swapped?",
-                "El alcance es menor que el radio de cola. ¿Se cambiaron de lugar?",
-            );
-        }
-        if reach.reach_at_ground > LONGEST_REACH {
-            self.wrong(
-                path.clone(),
-                "A reach above 60 ft: was it typed in another unit?",
-                "Un alcance de más de 60 ft: ¿se escribió en otra unidad?",
-            );
-        }
-        for target in &machine.works_on {
-            if site.target(target).is_none() {
-                self.wrong(
-                    format!("{path}.works_on"),
-                    format!(
-                        "{} works on “{target}”, which is not on this site.",
-                        machine.id
-                    ),
-                    format!(
-                        "{} trabaja en «{target}», que no está en esta obra.",
-                        machine.id
-                    ),
-                );
-            }
-        }
-        let shared = site
-            .machines
-            .iter()
-            .find(|other| other.id < machine.id && other.shape == machine.shape);
-        if let Some(other) = shared {
-            self.odd(
-                format!("{path}.shape"),
-                format!(
-                    "{} and {} have the same shape on the screens.",
-                    other.id, machine.id
-                ),
-                format!(
-                    "{} y {} tienen la misma figura en las pantallas.",
-                    other.id, machine.id
-                ),
-            );
         }
     }
 

@@ -11,14 +11,21 @@ use crate::account::Account;
 use crate::answer::Answer;
 use crate::asked::Role;
 use crate::cuts::now::CutsNow;
+use crate::record::Record;
+use crate::review::built::BuiltMark;
 use crate::said::blind::BlindPair;
 use crate::said::call::CallSent;
 use crate::said::marks::Paint;
+use crate::said::near_miss::NearMisses;
 use crate::said::prove::TargetTyped;
 use crate::said::reading::{Question, Reading};
 use crate::said::rule::Ruling;
 use crate::said::site::SiteChangeFound;
+use crate::said::slew::SlewCard;
+use crate::said::spotter::SpotterCard;
+use crate::said::start_checks::StartNow;
 use crate::said::suspect::SuspectWindow;
+use crate::said::ties::TiesCard;
 use crate::said::turning::LevelsRun;
 use crate::site::Site;
 use crate::time::Time;
@@ -73,6 +80,9 @@ pub struct State {
     pub bumps: u32,
     /// What is current on each mark.
     pub marks: BTreeMap<String, MarkNow>,
+    /// As built on the days before, by mark: a job is handed over as it stands, not as one day left it.
+    #[serde(default)]
+    pub built_before: BTreeMap<String, BuiltMark>,
     /// Aims, by mark or target.
     pub aims: BTreeMap<String, Length>,
     /// Targets that two people typed differently, with when; until they agree or a revision replaces them.
@@ -87,6 +97,18 @@ pub struct State {
     /// Who has asked to come in to a keep-out, who is in, whose bucket is held down. Outlives the day.
     #[serde(default)]
     pub way_in: WayIn,
+    /// Agreements between machines whose booms can meet.
+    #[serde(default)]
+    pub slews: Vec<SlewCard>,
+    /// The start of the day.
+    #[serde(default)]
+    pub start: StartNow,
+    /// Near misses: they outlive the day.
+    #[serde(default)]
+    pub near_misses: NearMisses,
+    /// The close of the day, visitors, inspections, queries, notes, photos.
+    #[serde(default)]
+    pub record: Record,
     /// Answers of this day, by device, then key.
     pub answers: BTreeMap<String, BTreeMap<String, Answer>>,
 }
@@ -209,6 +231,12 @@ pub struct Cab {
     pub loud_at: Option<Time>,
     /// When the last call of any kind went out.
     pub called_at: Option<Time>,
+    /// Who spots for it.
+    #[serde(default)]
+    pub spotter: Option<SpotterCard>,
+    /// Since when the battery of its phone is low.
+    #[serde(default)]
+    pub battery_low: Option<Time>,
 }
 
 /// A revised target that an operator has yet to see.
@@ -284,6 +312,9 @@ pub struct MarkNow {
     /// How it stands on the ground, once somebody has said so.
     #[serde(default)]
     pub paint: Option<Paint>,
+    /// The two tapes that bring it back, as last taken.
+    #[serde(default)]
+    pub ties: Option<TiesCard>,
     /// The ruling on the last reading.
     pub ruling: Option<Ruling>,
     /// Readings of this mark, in the order in which they were made.

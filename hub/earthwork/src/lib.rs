@@ -2,7 +2,7 @@
 //!
 //! | the question | the file |
 //! |---|---|
-//! | How long is it, exactly, and how do people write it? | [`length`], `length_text` |
+//! | How long is it, exactly, and how do people write it? | [`length`] |
 //! | Where is it? | [`point`] |
 //! | Where along the line? | [`alignment`] |
 //! | How do the plan's big numbers come on to the site? | [`site_frame`] |
@@ -23,6 +23,7 @@
 //! | What is the operator told? | [`correction`], in words: [`words`] |
 //! | How does the drawing get on to the ground? | [`layout`] |
 //! | How near the machine? | [`keep_out`] |
+//! | What can the machine do, and where must it not stand? | [`machine`] |
 //! | How long does a call last? | [`pace`] |
 //! | Where do passes land, and where should they be aimed? | [`landing`] |
 //! | When is it at grade, and who is needed next? | [`arrival`] |
@@ -58,9 +59,9 @@ pub mod landing;
 pub mod laser;
 pub mod layout;
 pub mod length;
-mod length_text;
 pub mod level;
 pub mod level_line;
+pub mod machine;
 pub mod pace;
 pub mod point;
 pub mod rock_line;

@@ -7,8 +7,7 @@ use serde::{Deserialize, Serialize};
 use thiserror::Error;
 use utoipa::ToSchema;
 
-use crate::length::{FOOT, INCH, Length, LengthError, METRE};
-use crate::length_text::{Number, Scan, plain};
+use crate::length::{FOOT, INCH, Length, LengthError, METRE, Number, Scan, plain};
 
 /// How a rod is marked.
 #[derive(

@@ -347,7 +347,7 @@ proptest! {
 
     #[test]
     fn no_misclosure_is_explained_by_more_than_two_slips_or_within_its_doubt(
-        residual in length(3), backsight in 0_i64..1300, foresight in 0_i64..1300, doubt in up_to(60),
+        residual in length(3), backsight in 0_i64..1300, foresight in 0_i64..1300, doubt in up_to(60), proven in any::<bool>(),
     ) {
         let benchmarks = [("A".to_owned(), Length::ZERO), ("B".to_owned(), Length::from_hundredths_of_a_foot(152))];
         let slips = explain_misclosure(&Misclosure {
@@ -358,6 +358,7 @@ proptest! {
             backsight: Length::from_hundredths_of_a_foot(backsight),
             foresight: Length::from_hundredths_of_a_foot(foresight),
             rod: &rod(),
+            proven,
             doubt,
         });
         prop_assert!(slips.len() <= 2);

@@ -12,9 +12,12 @@ use clap::{Args, Parser, Subcommand};
 use crate::config::{Config, Pace};
 use crate::error::StartError;
 use crate::hub::Wifi;
+use crate::report::Kind;
 use crate::store::{self, DataFolder};
 use crate::terminal::{say, welcome};
 use crate::{Started, compute, demo, examples, export, http, site_export, site_file};
+
+mod look_back;
 
 /// How long a killed hub's port may linger before it counts as taken.
 const PORT_PATIENCE: Duration = Duration::from_secs(3);
@@ -86,6 +89,34 @@ enum Verb {
         data: PathBuf,
         /// The file to write; the terminal when left out.
         out: Option<PathBuf>,
+    },
+    /// Write a sheet that prints and opens without the hub; it carries the head of the chain.
+    Report {
+        /// The data folder; a hub may be running on it.
+        #[arg(long, env = "RODCALL_DATA")]
+        data: PathBuf,
+        /// The day; the newest when left out.
+        #[arg(long)]
+        day: Option<String>,
+        /// Which sheet.
+        #[arg(long, value_enum, default_value = "day")]
+        kind: Kind,
+        /// `en` or `es`.
+        #[arg(long, default_value = "en")]
+        language: String,
+        /// The file to write; the terminal when left out.
+        out: Option<PathBuf>,
+    },
+    /// Write a day as tables for a spreadsheet, and its as-built points as `LandXML`.
+    Tables {
+        /// The data folder; a hub may be running on it.
+        #[arg(long, env = "RODCALL_DATA")]
+        data: PathBuf,
+        /// The day; the newest when left out.
+        #[arg(long)]
+        day: Option<String>,
+        /// The folder to write them into; nothing in it is overwritten.
+        out: PathBuf,
     },
     /// Write the site in force as files: the site file, its surfaces as `LandXML`, its marks as a table.
     ExportSite {
@@ -164,6 +195,14 @@ impl Cli {
             Verb::Verify { path } => verify(&path),
             Verb::Export { data, out } => write(out.as_deref(), |out| export::export(&data, out)),
             Verb::Csv { data, out } => write(out.as_deref(), |out| export::table(&data, out)),
+            Verb::Report {
+                data,
+                day,
+                kind,
+                language,
+                out,
+            } => look_back::report(&data, day.as_deref(), kind, &language, out.as_deref()),
+            Verb::Tables { data, day, out } => look_back::tables(&data, day.as_deref(), &out),
             Verb::ExportSite { data, out } => site_export::write(&data, &out),
             Verb::Import { file, data } => import(&file, &data),
             Verb::Examples { files } => work_out(&files),

@@ -6,13 +6,13 @@ use std::path::{Path, PathBuf};
 
 use day::chain::{ChainError, Sealed, Walk, open};
 use day::entry::Entry;
-use day::time::Time;
 use thiserror::Error;
 
 use crate::bounded;
 use crate::past::LogLine;
 use crate::store::log::{self, Log};
 use crate::store::{DataFolder, Head, Kept, StoreError};
+use crate::when::in_full;
 
 /// Why an export or import came to nothing.
 #[derive(Debug, Error)]
@@ -189,8 +189,8 @@ pub fn table(folder: &Path, out: impl Write) -> Result<(), ExportError> {
             let line = LogLine::of(&entry);
             table.write_record([
                 line.seq.to_string(),
-                written(line.at),
-                written(line.made_at),
+                in_full(line.at),
+                in_full(line.made_at),
                 harmless(&line.by),
                 harmless(&line.device),
                 harmless(&line.kind),
@@ -215,19 +215,8 @@ fn paths(folder: &Path) -> Result<Vec<PathBuf>, ExportError> {
     Ok(log::paths(&logs)?)
 }
 
-/// A moment as people and spreadsheets read it.
-fn written(time: Time) -> String {
-    jiff::Timestamp::from_millisecond(time.0).map_or_else(
-        |_| time.0.to_string(),
-        |at| {
-            let zoned = at.to_zoned_datetime(jiff::tz::TimeZone::system());
-            zoned.strftime("%Y-%m-%d %H:%M:%S%.3f").to_string()
-        },
-    )
-}
-
 /// A cell that a spreadsheet does not take for a formula.
-fn harmless(cell: &str) -> String {
+pub(crate) fn harmless(cell: &str) -> String {
     if cell.starts_with(['=', '+', '-', '@', '\t', '\r']) {
         format!("'{cell}")
     } else {

@@ -9,7 +9,8 @@
 //! | how phones come in | [`join`], [`http::join`] |
 //! | the site file | [`site_file`] |
 //! | files of others | [`import`] |
-//! | the log on paper and in files | [`past`], [`export`] |
+//! | the log in files | [`past`], [`export`] |
+//! | days that are over: any moment of them, and on paper | [`days`], [`report`] |
 //! | the command line | [`cli`], [`examples`], [`compute`] |
 
 mod bounded;
@@ -17,6 +18,7 @@ pub mod cli;
 pub mod clock;
 pub mod compute;
 pub mod config;
+pub mod days;
 pub mod demo;
 pub mod desk;
 pub mod error;
@@ -27,9 +29,12 @@ pub mod hub;
 pub mod import;
 pub mod join;
 pub mod limits;
+mod lookout;
+mod new_day;
 pub mod opening;
 pub mod past;
 pub mod publish;
+pub mod report;
 pub mod screens;
 pub mod site_export;
 pub mod site_file;
@@ -37,6 +42,8 @@ pub mod socket;
 mod start;
 pub mod store;
 mod terminal;
+mod when;
+mod witness;
 pub mod writer;
 
 #[cfg(test)]
@@ -91,7 +98,7 @@ pub async fn run(
             .run();
     let handle = server.handle();
     let serving = rt::spawn(server);
-    rt::spawn(screens::watch(hub.clone()));
+    rt::spawn(lookout::watch(hub.clone()));
     let up = start::started(&hub);
     started(&hub, up);
     shutdown.await;

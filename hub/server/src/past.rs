@@ -3,6 +3,7 @@
 use std::fmt::Display;
 use std::path::{Path, PathBuf};
 use std::str::FromStr;
+use std::sync::Arc;
 use std::time::Duration;
 
 use day::entry::Entry;
@@ -12,6 +13,7 @@ use serde::de::Error as _;
 use serde::{Deserialize, Deserializer, Serialize};
 use utoipa::{IntoParams, ToSchema};
 
+use crate::days::{DayError, Days, KeptDay};
 use crate::publish::Publish;
 use crate::store::StoreError;
 use crate::store::index::{By, Index, Linked, kind};
@@ -29,6 +31,7 @@ pub struct Past {
     index: Option<Index>,
     publish: Publish,
     folder: PathBuf,
+    days: Arc<Days>,
 }
 
 /// What is looked for. Newest first with `before`, else oldest first.
@@ -57,6 +60,12 @@ pub struct Sought {
     /// Only of this kind.
     #[serde(default, deserialize_with = "given")]
     pub kind: Option<String>,
+    /// Only made from this moment on, in milliseconds since 1970.
+    #[serde(default, deserialize_with = "given")]
+    pub from: Option<i64>,
+    /// Only made up to this moment.
+    #[serde(default, deserialize_with = "given")]
+    pub to: Option<i64>,
 }
 
 /// What was filled in: a field that a page left empty counts as left out.
@@ -148,6 +157,8 @@ impl LogLine {
             && fits(&sought.machine, self.machine.as_deref())
             && fits(&sought.person, Some(&self.by))
             && fits(&sought.kind, Some(&self.kind))
+            && sought.from.is_none_or(|from| self.made_at.0 >= from)
+            && sought.to.is_none_or(|to| self.made_at.0 <= to)
     }
 }
 
@@ -160,6 +171,7 @@ impl Past {
             index,
             publish,
             folder: folder.to_owned(),
+            days: Arc::default(),
         }
     }
 
@@ -176,6 +188,23 @@ impl Past {
         // An index that has failed is never caught up: what it knows is shown.
         let _ = tokio::time::timeout(INDEX_PATIENCE, caught_up).await;
         head
+    }
+
+    /// Looks at a day, the newest when none is named, as far as it is kept.
+    ///
+    /// # Errors
+    /// [`DayError`] when there is no such day or the log does not prove itself.
+    pub fn look<T>(
+        &self,
+        name: Option<&str>,
+        see: impl FnOnce(&KeptDay) -> T,
+    ) -> Result<T, DayError> {
+        let put_by = |first, prev: &str| {
+            let bytes = self.index.as_ref()?.opening(first, prev).ok()??;
+            serde_json::from_slice(&bytes).ok()
+        };
+        let head = self.publish.pulse().head;
+        self.days.look(&self.folder, name, head, put_by, see)
     }
 
     fn index(&self) -> Result<&Index, StoreError> {

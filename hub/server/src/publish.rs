@@ -2,7 +2,7 @@
 //!
 //! Each is one value in a `watch`: a slow phone jumps to the newest and nothing queues behind it.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::sync::{Arc, Mutex, PoisonError};
 
 use bytestring::ByteString;
@@ -26,6 +26,8 @@ pub enum Topic {
     Supervisor,
     /// What stays put: marks, targets, benchmarks.
     Sheet,
+    /// The page of one visitor, by name.
+    Visitor(String),
 }
 
 impl Topic {
@@ -35,6 +37,7 @@ impl Topic {
             Self::Ground => "ground",
             Self::Supervisor => "supervisor",
             Self::Sheet => "sheet",
+            Self::Visitor(_) => "visitor",
         }
     }
 }
@@ -56,7 +59,7 @@ pub struct Board {
     pub lot: Vec<Point>,
     /// Phones that are in, by the digest of their cookie.
     pub phones: BTreeMap<String, Phone>,
-    /// Phones of people who ask to come in or are in, and whether their link is known to be lost.
+    /// Phones of people who ask to come in, are in, or spot for a machine, and whether their link is known to be lost.
     pub visiting: BTreeMap<String, bool>,
     /// Phones that are out, and whether another screen took over.
     pub gone: BTreeMap<String, Gone>,
@@ -80,6 +83,12 @@ pub enum Gone {
     Removed,
     /// Another phone took its place in the cab.
     Retired,
+}
+
+/// The phones of spotters, and whether their link is known to be lost.
+fn spotters(state: &State) -> impl Iterator<Item = (String, bool)> {
+    let spotters = state.cabs.values().filter_map(|cab| cab.spotter.as_ref());
+    spotters.map(|one| (one.device.clone(), one.lost.is_some()))
 }
 
 /// The corners of the first property line that goes around something.
@@ -124,6 +133,7 @@ impl Board {
                 .gates()
                 .flat_map(|(_, gate)| gate.visits())
                 .map(|(_, visit)| (visit.device.clone(), visit.lost.is_some()))
+                .chain(spotters(state))
                 .collect(),
             ..Self::default()
         };
@@ -170,6 +180,8 @@ impl Board {
 pub struct Pulse {
     /// The last entry that is kept.
     pub head: u64,
+    /// Its hash.
+    pub hash: String,
     /// Why nothing is kept any more.
     pub halted: Option<String>,
 }
@@ -235,6 +247,14 @@ impl Publish {
             views::supervisor::view(state).as_ref(),
         );
         self.view(Topic::Sheet, state.seq, views::sheet::view(state).as_ref());
+        let visitors = state.devices.values();
+        let visitors =
+            visitors.filter(|device| !device.removed && device.roles.contains(&Role::Visitor));
+        let people: BTreeSet<&String> = visitors.map(|device| &device.person).collect();
+        for person in people {
+            let view = views::visitor::view(state, person);
+            self.view(Topic::Visitor(person.clone()), state.seq, view.as_ref());
+        }
     }
 
     fn view(&self, topic: Topic, seq: u64, view: Option<&impl Serialize>) {
@@ -265,8 +285,11 @@ impl Publish {
     }
 
     /// Says how far the log has come.
-    pub fn head(&self, seq: u64) {
-        self.0.pulse.send_modify(|pulse| pulse.head = seq);
+    pub fn head(&self, seq: u64, hash: &str) {
+        self.0.pulse.send_modify(|pulse| {
+            pulse.head = seq;
+            hash.clone_into(&mut pulse.hash);
+        });
     }
 
     /// Says how far the index has come.

@@ -5,16 +5,10 @@ use std::collections::BTreeMap;
 use std::sync::{Mutex, PoisonError};
 use std::time::{Duration, Instant};
 
-use day::asked::{Asked, By, Command};
-use day::said::receipt::{NoticeScreen, ScreenNotice};
-use day::said::way_in::notice::NoticeLink;
-
-use crate::hub::Hub;
+use day::said::receipt::ScreenNotice;
 
 /// A page that is silent for longer is lost (field practice: a number older than this must not stand).
 const SILENCE: Duration = Duration::from_secs(4);
-/// Between two looks.
-const LOOK: Duration = Duration::from_millis(250);
 
 /// When each operator's page was last heard, and whether it said that it can be seen.
 #[derive(Debug, Default)]
@@ -52,7 +46,7 @@ impl Screens {
     }
 
     /// Whether nothing has been heard of a phone for too long.
-    fn is_silent(&self, device: &str, now: Instant) -> bool {
+    pub fn is_silent(&self, device: &str, now: Instant) -> bool {
         let mut silent = false;
         self.with(device, |screen| {
             silent = now.saturating_duration_since(screen.heard) > SILENCE;
@@ -61,7 +55,7 @@ impl Screens {
     }
 
     /// What is to be said of a page, when that differs from what was said last.
-    fn news(&self, device: &str, now: Instant) -> Option<ScreenNotice> {
+    pub fn news(&self, device: &str, now: Instant) -> Option<ScreenNotice> {
         let mut news = None;
         self.with(device, |screen| {
             let seen = judge(now.saturating_duration_since(screen.heard), screen.visible);
@@ -72,7 +66,8 @@ impl Screens {
         news
     }
 
-    fn told(&self, device: &str, notice: ScreenNotice) {
+    /// It has been said.
+    pub fn told(&self, device: &str, notice: ScreenNotice) {
         self.with(device, |screen| screen.told = Some(notice));
     }
 }
@@ -84,58 +79,6 @@ fn judge(silence: Duration, visible: bool) -> ScreenNotice {
         ScreenNotice::Showing
     } else {
         ScreenNotice::Hidden
-    }
-}
-
-/// Looks at the operators' pages until the hub closes, and says what has changed.
-pub async fn watch(hub: Hub) {
-    let mut tick = tokio::time::interval(LOOK);
-    let mut closing = hub.publish.watch_closing();
-    loop {
-        tokio::select! {
-            _ = tick.tick() => look(&hub).await,
-            _ = closing.wait_for(|closing| *closing) => return,
-        }
-    }
-}
-
-/// Looks once: after each word from a page, and at every tick.
-pub async fn look(hub: &Hub) {
-    let board = hub.publish.known();
-    for phone in board.cabs() {
-        let device = &phone.by.device;
-        let Some(screen) = hub.screens.news(device, Instant::now()) else {
-            continue;
-        };
-        let asked = Asked {
-            key: String::new(),
-            by: By::hub(),
-            made_at: hub.clock.now(),
-            command: Command::NoticeScreen(NoticeScreen {
-                device: device.clone(),
-                screen,
-            }),
-        };
-        if hub.writer.ask(asked).await.is_ok() {
-            hub.screens.told(device, screen);
-        }
-    }
-    for (device, known_lost) in &board.visiting {
-        let lost = hub.screens.is_silent(device, Instant::now());
-        if lost != *known_lost {
-            let asked = Asked {
-                key: String::new(),
-                by: By::hub(),
-                made_at: hub.clock.now(),
-                command: Command::NoticeLink(NoticeLink {
-                    device: device.clone(),
-                    lost,
-                }),
-            };
-            if let Err(error) = hub.writer.ask(asked).await {
-                tracing::debug!("a link was not entered: {error}");
-            }
-        }
     }
 }
 

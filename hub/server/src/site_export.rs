@@ -7,6 +7,7 @@ use std::path::Path;
 
 use day::site::Site;
 use earthwork::length::{Form, Length};
+use earthwork::point::Point;
 use earthwork::target::{KeptNet, Net, Shape};
 
 use crate::error::StartError;
@@ -89,31 +90,45 @@ fn escaped(text: &str) -> String {
         .replace(['\n', '\t', '\r'], " ")
 }
 
+/// A point for a file: its name, where it is, how high, a word about it.
+type FilePoint = (String, Point, Option<Length>, String);
+
+/// What a file of `LandXML` 1.2 in metres begins with.
+const LANDXML: &str = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<LandXML xmlns=\"http://www.landxml.org/schema/LandXML-1.2\" version=\"1.2\">\n  <Units><Metric linearUnit=\"meter\" areaUnit=\"squareMeter\" volumeUnit=\"cubicMeter\" temperatureUnit=\"celsius\" pressureUnit=\"milliBars\"/></Units>\n";
+
 /// Points are written north, east and elevation, as the format has them.
-fn landxml(site: &Site) -> String {
-    let mut text = vec![
-        "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<LandXML xmlns=\"http://www.landxml.org/schema/LandXML-1.2\" version=\"1.2\">\n  <Units><Metric linearUnit=\"meter\" areaUnit=\"squareMeter\" volumeUnit=\"cubicMeter\" temperatureUnit=\"celsius\" pressureUnit=\"milliBars\"/></Units>\n  <CgPoints>\n".to_owned(),
-    ];
-    let marks = site
-        .marks
-        .iter()
-        .map(|one| (&one.id, Some(one.place), None, &one.note));
-    let benchmarks = site
-        .benchmarks
-        .iter()
-        .map(|one| (&one.id, one.place, Some(one.elevation), &one.note));
-    for (id, place, elevation, note) in marks.chain(benchmarks) {
-        let Some(at) = place else { continue };
+fn cg_points(points: impl Iterator<Item = FilePoint>) -> String {
+    let mut text = vec!["  <CgPoints>\n".to_owned()];
+    for (id, at, elevation, note) in points {
         let up = elevation.map_or_else(String::new, |up| format!(" {}", metres(up)));
         text.push(format!(
             "    <CgPoint name=\"{}\" desc=\"{}\">{} {}{up}</CgPoint>\n",
-            escaped(id),
-            escaped(note),
+            escaped(&id),
+            escaped(&note),
             metres(at.y),
             metres(at.x)
         ));
     }
-    text.push("  </CgPoints>\n  <Surfaces>\n".to_owned());
+    text.push("  </CgPoints>\n".to_owned());
+    text.concat()
+}
+
+/// Points alone, as a file of `LandXML` 1.2.
+pub fn points(points: impl Iterator<Item = FilePoint>) -> String {
+    format!("{LANDXML}{}</LandXML>\n", cg_points(points))
+}
+
+fn landxml(site: &Site) -> String {
+    let marks = site
+        .marks
+        .iter()
+        .map(|one| (one.id.clone(), one.place, None, one.note.clone()));
+    let benchmarks = site.benchmarks.iter().filter_map(|one| {
+        let elevation = Some(one.elevation);
+        Some((one.id.clone(), one.place?, elevation, one.note.clone()))
+    });
+    let mut text = vec![LANDXML.to_owned(), cg_points(marks.chain(benchmarks))];
+    text.push("  <Surfaces>\n".to_owned());
     for (id, net) in nets(site) {
         text.push(format!(
             "    <Surface name=\"{}\"><Definition surfType=\"TIN\"><Pnts>\n",

@@ -6,10 +6,8 @@ use std::thread::JoinHandle;
 
 use day::answer::Answer;
 use day::asked::{Asked, By, Command};
-use day::said::day::OpenDay;
 use day::said::site::ReadSite;
 use day::said::way_in::notice::NoticeRestart;
-use day::state::State;
 use day::time::Time;
 
 use crate::clock::Clock;
@@ -23,10 +21,7 @@ use crate::publish::Publish;
 use crate::screens::Screens;
 use crate::store::{self, DataFolder};
 use crate::writer::{NotDone, Writer};
-use crate::{Started, opening, terminal};
-
-/// A start this soon after the last entry goes on with its day, whatever the date: a crew may work past midnight.
-const SAME_SHIFT_MS: i64 = day::time::minutes(4 * 60);
+use crate::{Started, new_day, opening, terminal};
 
 /// A hub that has opened its day and may answer.
 pub(crate) struct Opened {
@@ -52,7 +47,7 @@ pub(crate) async fn open(config: &Config, listen: SocketAddr) -> Result<Opened, 
             clock.ahead_ms() / 1_000
         ));
     }
-    let day = day_name(config.day.as_deref(), &state, clock.now());
+    let day = new_day::at_start(config.day.as_deref(), &state, clock.now());
     let publish = Publish::default();
     let past = Past::new(opened.store.reader(), publish.clone(), &config.data);
     let (writer, thread) = Writer::start(opened.store, state, clock.clone(), publish.clone())?;
@@ -76,8 +71,7 @@ pub(crate) async fn open(config: &Config, listen: SocketAddr) -> Result<Opened, 
 }
 
 async fn begin(hub: &Hub, config: &Config, day: String) -> Result<(), NotDone> {
-    hub.addresses.begin_day(&day);
-    ask(hub, Command::OpenDay(OpenDay { day })).await?;
+    new_day::open(hub, By::hub(), day).await?;
     let first = hub.publish.known().site.is_empty();
     let site = config.site.site.clone();
     let answer = ask(hub, Command::ReadSite(ReadSite { site })).await?;
@@ -127,49 +121,9 @@ fn clock(pace: &Pace, log_ends: Time) -> Clock {
     }
 }
 
-fn day_name(given: Option<&str>, state: &State, now: Time) -> String {
-    if let Some(given) = given {
-        return given.to_owned();
-    }
-    match &state.day {
-        Some(day) if now.ms_since(state.at) < SAME_SHIFT_MS => day.id.clone(),
-        _ => date(now),
-    }
-}
-
-/// The date on the laptop's wall.
-fn date(now: Time) -> String {
-    jiff::Timestamp::from_millisecond(now.0).map_or_else(
-        |_| now.0.to_string(),
-        |at| {
-            at.to_zoned_datetime(jiff::tz::TimeZone::system())
-                .date()
-                .to_string()
-        },
-    )
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
-    use day::state::OpenDay;
-
-    #[test]
-    fn a_restart_within_the_shift_goes_on_with_its_day() {
-        let state = State {
-            at: Time(1_900_000_000_000),
-            day: Some(OpenDay {
-                id: "the day".into(),
-                first: 1,
-                at: Time(0),
-            }),
-            ..State::default()
-        };
-        let later = |ms| day_name(None, &state, state.at.plus_ms(ms));
-        assert_eq!(later(SAME_SHIFT_MS - 1), "the day");
-        assert_eq!(later(SAME_SHIFT_MS), date(state.at.plus_ms(SAME_SHIFT_MS)));
-        assert_eq!(day_name(Some("given"), &state, state.at), "given");
-    }
 
     #[test]
     fn a_demo_goes_on_where_its_log_ends() {

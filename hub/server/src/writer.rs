@@ -19,7 +19,7 @@ use tokio::sync::oneshot;
 
 use crate::clock::Clock;
 use crate::publish::Publish;
-use crate::store::log::Located;
+use crate::store::day_file::Located;
 use crate::store::{Kept, Store, StoreError};
 
 /// Requests that may wait; when more come, they are told to come again.
@@ -97,7 +97,7 @@ impl Writer {
         let head = store.head().hash.clone();
         publish.board(&state);
         publish.views(&state);
-        publish.head(state.seq);
+        publish.head(state.seq, &head);
         publish.indexed(state.seq);
         let mut desk = Desk {
             store,
@@ -303,7 +303,7 @@ impl Desk {
             return Ok(answer);
         }
         let now = self.now();
-        let bodies = day::decide(&self.state, asked, now)?;
+        let bodies = day::decide(&self.state, asked, now, &self.head)?;
         let made_at = asked.made_at.min(now);
         let first = batch.kept.len();
         self.enter(&asked.by, &asked.key, made_at, now, bodies, batch)
@@ -399,7 +399,7 @@ impl Desk {
         if changed {
             // A phone that has just joined is known before it hears that it has; who hears of an entry can read it.
             self.publish.board(&self.state);
-            self.publish.head(self.state.seq);
+            self.publish.head(self.state.seq, &self.head);
         }
         for (reply, answer) in batch.replies {
             // Who has hung up asks again with the same key.

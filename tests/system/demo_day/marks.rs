@@ -52,6 +52,30 @@ fn the_yard_pads_diagonals_say_which_corners_move_and_how_far() {
 }
 
 #[test]
+fn a_mark_is_tied_before_the_bucket_comes_and_the_log_says_what_the_ties_are_worth() {
+    let day = played();
+    let taken: Vec<&Value> = day.of_kind("ties_taken").collect();
+    let wanted = list(&day.oracles["ties"]);
+    assert_eq!((taken.len(), wanted.len()), (1, 1));
+    let (body, want) = (&taken[0]["body"], &wanted[0]);
+    assert_eq!(taken[0]["key"], key(want).as_str());
+    assert_eq!(
+        (&body["mark"], &body["weak"]),
+        (&want["mark"], &json!(false))
+    );
+    let number = |value: &Value| value.as_f64().expect("a number");
+    // Two ways of working it out differ by less than a thousandth of a foot (3 048 counts) and a hundredth of a degree.
+    assert!(
+        (number(&body["off"]) - number(&want["off"])).abs() < 3_048.0,
+        "{body} {want}"
+    );
+    assert!(
+        (number(&body["angle_degrees"]) - number(&want["angle"])).abs() < 0.01,
+        "{body} {want}"
+    );
+}
+
+#[test]
 fn edges_are_told_with_every_doubt_taken_off_and_the_unread_ones_are_known() {
     let day = played();
     let read: Vec<Value> = day

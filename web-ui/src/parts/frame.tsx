@@ -4,7 +4,7 @@ import { useEffect, useRef } from "preact/hooks";
 import { notSent } from "../outbox";
 import { ago } from "../show";
 import { play } from "../sound";
-import { beats, ground, halted, linked, notice, now, supervisor } from "../state";
+import { beats, ground, halted, linked, notice, now, supervisor, visitor } from "../state";
 import { t } from "../words";
 import { Key, StopKey } from "./keys";
 import { Settings } from "./settings";
@@ -33,6 +33,7 @@ export function Warnings() {
       <AllStop />
       {!linked.value && <p class="warning">{t().linkLostDo}</p>}
       {halted.value && <p class="warning">{t().halted}</p>}
+      {(ground.value ?? visitor.value)?.closed && <p class="warning">{t().dayIsClosed}</p>}
     </div>
   );
 }
@@ -43,7 +44,8 @@ const TIMES = 4;
 
 /** An ALL STOP that stands: who and why, on every page, heard and felt when it comes. */
 function AllStop() {
-  const stop = (ground.value ?? supervisor.value)?.machines.find((card) => card.stop?.all)?.stop;
+  const stopped = (ground.value ?? supervisor.value)?.machines.find((card) => card.stop?.all);
+  const stop = stopped?.stop ?? visitor.value?.stop;
   useEffect(() => {
     if (!stop) return undefined;
     let left = TIMES;

@@ -4,6 +4,7 @@ import { now } from "../state";
 import type { MachineCard } from "../wire";
 import { t } from "../words";
 import { stateWords, textOf } from "./call";
+import { unsettled } from "./near";
 import { Shape } from "./shape";
 
 /** What is wrong with a machine or its screen, gravest first. */
@@ -19,6 +20,9 @@ export function troubles(card: MachineCard): string[] {
   if (card.paused_by) found.push(words.paused(card.id, card.paused_by));
   if (card.must_see) found.push(words.mustSee(card.id, card.must_see));
   if (card.cant) found.push(words.cantSaid(card.id, words.cant[card.cant.why]));
+  if (card.battery_low != null) found.push(words.crew.batteryTold(card.id));
+  if (card.spotter?.lost != null) found.push(words.crew.spotterLost(card.spotter.person));
+  found.push(...unsettled(card.id, card).map((line) => `${card.id}: ${line}`));
   if (card.screen.kind === "none") found.push(words.noScreen(card.id));
   if (card.screen.kind === "hidden") found.push(words.screenHidden(card.id));
   if (card.screen.kind === "lost") found.push(words.screenLost(card.id));

@@ -20,6 +20,7 @@ export function MachineCards({ cards }: { cards: MachineCard[] }) {
             {card.call && ` · ${ago(now.value - card.call.made_at)}`}
           </p>
           <p>{screenWords(card)}</p>
+          {card.spotter && <p>{t().crew.spotter(card.spotter.person)}</p>}
           {troubles(card).map((line) => (
             <p key={line} class="trouble">
               {line}

@@ -1,6 +1,6 @@
 /** The plan's box: the whole at first, nearer and farther within bounds. */
 import { describe, expect, it } from "vitest";
-import { FOOT, runCorners, stationOf } from "../grade";
+import { FOOT, runCorners } from "../grade";
 import type { Run } from "../wire";
 import { zoomed } from "./plan";
 
@@ -37,9 +37,5 @@ describe("a run on the plan", () => {
       { x: 11 * FOOT, y: 20 * FOOT },
       { x: 11 * FOOT, y: 0 },
     ]);
-  });
-
-  it("has stations along its line", () => {
-    expect(stationOf(run, { x: 12 * FOOT, y: 7 * FOOT })).toBe(7 * FOOT);
   });
 });

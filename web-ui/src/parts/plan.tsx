@@ -1,7 +1,7 @@
 /** The plan: lines, targets, marks with their last verdict, machines where they were last said to stand. */
 import { useState } from "preact/hooks";
 import { FOOT, runCorners } from "../grade";
-import type { Ground, Line, MachineCard, Point, Sheet, SheetMark, SiteTarget } from "../wire";
+import type { Ground, Line, MachineCard, Point, Sheet, SheetMark, SiteTarget, Verdict } from "../wire";
 import { t } from "../words";
 import { Key } from "./keys";
 import { CutLines } from "./plan_cuts";
@@ -18,6 +18,8 @@ const MARGIN = 6;
 /** Room for a machine's sign on each side, as a part of the width. */
 const SIGN = 0.06;
 const NEAREST = 12;
+/** Round the tail, feet: hot also with the bucket down. */
+const TAIL_MARGIN = 3;
 
 interface PlanProps {
   sheet: Sheet;
@@ -26,9 +28,11 @@ interface PlanProps {
   /** What is drawn strongly: a target or a line that is being changed. */
   fresh?: string | null;
   onChoose?: (mark: string) => void;
+  /** What stands beside a mark's name in place of its verdict. */
+  notes?: Map<string, string>;
 }
 
-export function Plan({ sheet, ground, chosen = null, fresh = null, onChoose }: PlanProps) {
+export function Plan({ sheet, ground, chosen = null, fresh = null, onChoose, notes }: PlanProps) {
   const words = t();
   const whole = around(sheet, ground);
   const [view, setView] = useState<Box | null>(null);
@@ -40,7 +44,8 @@ export function Plan({ sheet, ground, chosen = null, fresh = null, onChoose }: P
   const move = (x: number, y: number) =>
     setView({ ...box, left: box.left + (x * box.width) / 3, top: box.top + (y * box.height) / 3 });
   const size = box.width / 34;
-  const named = roomFor(sheet.marks, size, chosen);
+  // A note is longer than a verdict.
+  const named = roomFor(sheet.marks, notes ? size * 1.6 : size, chosen);
   return (
     <figure class="plan">
       <svg
@@ -49,21 +54,35 @@ export function Plan({ sheet, ground, chosen = null, fresh = null, onChoose }: P
         aria-label={words.planOf(sheet.site)}
       >
         {sheet.targets.map((target) => (
-          <Outline key={target.id} target={target} fresh={target.id === fresh} />
+          <Outline
+            key={target.id}
+            target={target}
+            line={sheet.drawn.find((one) => one.id === target.id)?.drawn.line}
+            fresh={target.id === fresh}
+          />
         ))}
         <CutLines sheet={sheet} size={size} />
         {sheet.lines.map((line) => (
           <SiteLine key={line.id} line={line} size={size} />
         ))}
         {(ground?.machines ?? []).map((machine) => (
-          <Machine key={machine.id} machine={machine} size={size} />
+          <Machine
+            key={machine.id}
+            machine={machine}
+            reach={sheet.machines.find((one) => one.id === machine.id)?.reach}
+            size={size}
+          />
         ))}
         {sheet.marks.map((mark) => (
           <MarkSign
             key={mark.id}
             mark={mark}
             size={size}
-            verdict={ground?.marks.find((one) => one.id === mark.id)?.verdict ?? null}
+            state={
+              notes
+                ? (notes.get(mark.id) ?? "")
+                : stateOf(ground?.marks.find((one) => one.id === mark.id)?.verdict)
+            }
             named={named.has(mark.id)}
             chosen={mark.id === chosen}
             leftward={mark.place.x / FOOT > box.left + box.width * 0.6}
@@ -103,6 +122,7 @@ export function around(sheet: Sheet, ground: Ground | null): Box {
   const points = [
     ...sheet.marks.map((mark) => mark.place),
     ...sheet.lines.flatMap((line) => line.points),
+    ...sheet.drawn.flatMap((one) => one.drawn.line),
     ...sheet.benchmarks.flatMap((one) => (one.place ? [one.place] : [])),
     ...(ground?.machines ?? []).flatMap((one) => (one.place ? [one.place.at] : [])),
   ];
@@ -147,10 +167,20 @@ function path(points: readonly Point[]): string {
   return points.map((point) => `${point.x / FOOT},${-point.y / FOOT}`).join(" ");
 }
 
-function Outline({ target, fresh }: { target: SiteTarget; fresh: boolean }) {
+interface OutlineProps {
+  target: SiteTarget;
+  /** Where its line runs, when it has one. */
+  line: Point[] | undefined;
+  fresh: boolean;
+}
+
+function Outline({ target, line, fresh }: OutlineProps) {
   const shape = target.grade.shape;
   const corners = target.grade.within ?? (shape.kind === "run" ? runCorners(shape) : null);
-  if (!corners) return null;
+  if (!corners) {
+    if (!line) return null;
+    return <polyline class={`plan-target ${fresh ? "fresh" : ""}`} points={path(line)} />;
+  }
   return <polygon class={`plan-target ${fresh ? "fresh" : ""}`} points={path(corners)} />;
 }
 
@@ -169,12 +199,21 @@ function SiteLine({ line, size }: { line: Line; size: number }) {
   );
 }
 
-function Machine({ machine, size }: { machine: MachineCard; size: number }) {
+interface MachineProps {
+  machine: MachineCard;
+  reach: Sheet["machines"][number]["reach"] | undefined;
+  size: number;
+}
+
+/** Around a machine: the tail's swing, hot also with the bucket down, the bucket's reach, the keep-out. */
+function Machine({ machine, reach, size }: MachineProps) {
   if (!machine.place) return null;
   const { x, y } = machine.place.at;
   return (
     <g transform={`translate(${x / FOOT} ${-y / FOOT})`}>
       <circle class="plan-reach" r={machine.keep_out / FOOT} />
+      {reach && <circle class="plan-reach bucket" r={reach.reach_at_ground / FOOT} />}
+      {reach && <circle class="plan-reach tail" r={reach.tail_radius / FOOT + TAIL_MARGIN} />}
       <rect class="plan-machine" x={-size} y={-size * 0.7} width={size * 2} height={size * 1.4} />
       <text class="plan-on" text-anchor="middle" dy={size * 0.3} font-size={size * 0.8}>
         {machine.id}
@@ -183,10 +222,14 @@ function Machine({ machine, size }: { machine: MachineCard; size: number }) {
   );
 }
 
+function stateOf(verdict: Verdict | null | undefined): string {
+  return verdict ? t().verdictShort[verdict] : "";
+}
+
 interface MarkProps {
   mark: SheetMark;
   size: number;
-  verdict: string | null;
+  state: string;
   named: boolean;
   chosen: boolean;
   /** Its name stands to the left, so that it is not cut off at the plan's right edge. */
@@ -194,8 +237,7 @@ interface MarkProps {
   onChoose: ((mark: string) => void) | undefined;
 }
 
-function MarkSign({ mark, size, verdict, named, chosen, leftward, onChoose }: MarkProps) {
-  const state = verdict ? t().verdictShort[verdict as keyof ReturnType<typeof t>["verdictShort"]] : "";
+function MarkSign({ mark, size, state, named, chosen, leftward, onChoose }: MarkProps) {
   return (
     <g
       transform={`translate(${mark.place.x / FOOT} ${-mark.place.y / FOOT})`}

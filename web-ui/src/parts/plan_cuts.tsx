@@ -1,6 +1,6 @@
 /** Cuts on the plan: toes, where they come to daylight, buried lines by pattern and word, the ground that is located. */
 import { FOOT } from "../grade";
-import type { Point, Sheet, SheetFace, Utility } from "../wire";
+import type { OverheadLine, Point, Sheet, SheetFace, Utility } from "../wire";
 import { t } from "../words";
 
 function path(points: readonly Point[]): string {
@@ -18,6 +18,9 @@ export function CutLines({ sheet, size }: { sheet: Sheet; size: number }) {
       ))}
       {sheet.faces.map((face) => (
         <Face key={face.id} face={face} size={size} />
+      ))}
+      {sheet.overheads.map((one) => (
+        <Overhead key={one.id} one={one} size={size} />
       ))}
       {sheet.utilities.map((one) => (
         <Buried key={one.id} one={one} size={size} />
@@ -43,6 +46,20 @@ function Face({ face, size }: { face: SheetFace; size: number }) {
           font-size={size * 0.8}
         >
           {t().cuts.daylight} {face.id}
+        </text>
+      )}
+    </g>
+  );
+}
+
+function Overhead({ one, size }: { one: OverheadLine; size: number }) {
+  const at = one.points[0];
+  return (
+    <g>
+      <polyline class="plan-overhead" points={path(one.points)} />
+      {at && (
+        <text class="plan-name" x={at.x / FOOT + size} y={-at.y / FOOT - size * 0.3} font-size={size * 0.8}>
+          {t().crew.overheadLine} {one.id}
         </text>
       )}
     </g>

@@ -1,16 +1,22 @@
-/** The profile of a run: the target in its steps, what is allowed either way, the last reading on each mark. */
-import { digSteps, FOOT, stationOf } from "../grade";
+/** The profile of a run: what to dig to along the line, what is allowed either way, the last reading on each mark. */
+import { useState } from "preact/hooks";
+import { FOOT } from "../grade";
 import { feet, signed } from "../show";
 import type { Ground, Sheet, SiteTarget } from "../wire";
 import { t } from "../words";
+import { Key } from "./keys";
 
 /** Heights are drawn this many times larger than lengths, so that a tenth can be seen. */
 const TALLER = 6;
+/** The profile is drawn so many times wider than the page at most. */
+const MOST_WIDE = 8;
 
 interface ProfileProps {
   target: SiteTarget;
-  sheet: Sheet;
-  ground: Ground | null;
+  sheet: Pick<Sheet, "marks" | "drawn">;
+  ground: Pick<Ground, "marks"> | null;
+  /** By mark: how sure its reading is, drawn as a whisker either way. */
+  guards?: Map<string, number>;
 }
 
 interface Shot {
@@ -20,66 +26,78 @@ interface Shot {
   dev: number | null;
 }
 
-export function Profile({ target, sheet, ground }: ProfileProps) {
+export function Profile({ target, sheet, ground, guards }: ProfileProps) {
   const words = t();
-  const steps = digSteps(target);
-  const shape = target.grade.shape;
-  if (!steps || shape.kind !== "run") return null;
+  const [wide, setWide] = useState(1);
+  const profile = sheet.drawn.find((one) => one.id === target.id)?.drawn.profile ?? [];
+  const first = profile[0];
+  const end = profile[profile.length - 1];
+  if (!first || !end) return null;
+  const from = first.station / FOOT;
   const shots: Shot[] = sheet.marks
     .filter((mark) => mark.target === target.id)
     .flatMap((mark) => {
       const last = ground?.marks.find((one) => one.id === mark.id);
-      if (!last) return [];
-      const station = stationOf(shape, mark.place) / FOOT;
+      if (!last || mark.station == null) return [];
+      const station = mark.station / FOOT;
       return [{ id: mark.id, station, elevation: last.elevation / FOOT, dev: last.dev ?? null }];
     });
-  const long = shape.length / FOOT;
-  const all = [...steps.map((one) => one.elevation / FOOT), ...shots.map((one) => one.elevation)];
+  const long = end.station / FOOT - from;
+  const all = [...profile.map((one) => one.dig_to / FOOT), ...shots.map((one) => one.elevation)];
   const high = Math.max(...all) + 0.6;
   const low = Math.min(...all) - 0.6;
   const y = (elevation: number) => (high - elevation) * TALLER;
   const size = long / 34;
   const height = (high - low) * TALLER;
-  const band = { high: target.tolerance.high / FOOT, low: target.tolerance.low / FOOT };
+  const path = (off: number) =>
+    profile.map((one) => `${one.station / FOOT - from},${y((one.dig_to + off) / FOOT)}`).join(" ");
+  // Along a vertical curve the points lie close: a figure stands only where it differs from the last one.
+  const named = profile.filter((one, i) => i === 0 || one.dig_to !== profile[i - 1]?.dig_to);
+  const every = Math.ceil(named.length / 8);
   return (
     <figure class="profile">
-      <svg
-        viewBox={`${-size * 5} ${-size * 2} ${long + size * 7} ${height + size * 5}`}
-        role="img"
-        aria-label={words.profileOf(target.name)}
-      >
-        {steps.map((step, i) => {
-          const from = step.from / FOOT;
-          const to = (steps[i + 1]?.from ?? shape.length) / FOOT;
-          const at = step.elevation / FOOT;
-          return (
-            <g key={step.from}>
-              <rect
-                class="profile-band"
-                x={from}
-                width={to - from}
-                y={y(at + band.high)}
-                height={(band.high + band.low) * TALLER}
-              />
-              <line class="profile-target" x1={from} x2={to} y1={y(at)} y2={y(at)} />
-              <text x={-size * 5} y={y(at) + size * 0.4} font-size={size * 1.1}>
-                {feet(step.elevation)}
-              </text>
-              <text x={from} y={height + size * 2} font-size={size * 1.1}>
-                {feet(step.from, 0)}
+      <div class="plan-keys">
+        <Key label={words.closer} onPress={() => setWide(Math.min(MOST_WIDE, wide * 2))}>
+          +
+        </Key>
+        <Key label={words.farther} onPress={() => setWide(Math.max(1, wide / 2))}>
+          −
+        </Key>
+      </div>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls can be reached by keys. */}
+      <div class="profile-window" tabIndex={0}>
+        <svg
+          style={wide > 1 ? { width: `${wide * 100}%`, maxHeight: "none" } : {}}
+          viewBox={`${-size * 5} ${-size * 2} ${long + size * 7} ${height + size * 5}`}
+          role="img"
+          aria-label={words.profileOf(target.name)}
+        >
+          <polyline class="profile-band" points={path(target.tolerance.high)} />
+          <polyline class="profile-band" points={path(-target.tolerance.low)} />
+          <polyline class="profile-target" points={path(0)} />
+          {named
+            .filter((_, i) => i % every === 0)
+            .map((one) => (
+              <g key={`${one.station} ${one.dig_to}`}>
+                <text x={-size * 5} y={y(one.dig_to / FOOT) + size * 0.4} font-size={size * 1.1}>
+                  {feet(one.dig_to)}
+                </text>
+                <text x={one.station / FOOT - from} y={height + size * 2} font-size={size * 1.1}>
+                  {feet(one.station, 0)}
+                </text>
+              </g>
+            ))}
+          {shots.map((shot) => (
+            <g key={shot.id} transform={`translate(${shot.station - from} ${y(shot.elevation)})`}>
+              {guards && <Whisker half={((guards.get(shot.id) ?? 0) / FOOT) * TALLER} wide={size / 3} />}
+              <path class="profile-shot" d={`M${-size / 2} 0H${size / 2}M0 ${-size / 2}V${size / 2}`} />
+              <text y={-size} font-size={size} text-anchor="middle">
+                {shot.id}
               </text>
             </g>
-          );
-        })}
-        {shots.map((shot) => (
-          <g key={shot.id} transform={`translate(${shot.station} ${y(shot.elevation)})`}>
-            <path class="profile-shot" d={`M${-size / 2} 0H${size / 2}M0 ${-size / 2}V${size / 2}`} />
-            <text y={-size} font-size={size} text-anchor="middle">
-              {shot.id}
-            </text>
-          </g>
-        ))}
-      </svg>
+          ))}
+        </svg>
+      </div>
       <figcaption>{words.profileNote(String(TALLER))}</figcaption>
       <table class="profile-table">
         <tbody>
@@ -94,5 +112,15 @@ export function Profile({ target, sheet, ground }: ProfileProps) {
         </tbody>
       </table>
     </figure>
+  );
+}
+
+/** A stroke as long as the doubt either way, with a bar at each end. */
+function Whisker({ half, wide }: { half: number; wide: number }) {
+  return (
+    <path
+      class="profile-guard"
+      d={`M0 ${-half}V${half}M${-wide} ${-half}H${wide}M${-wide} ${half}H${wide}`}
+    />
   );
 }

@@ -1,5 +1,6 @@
 /** English, as the crew says it: what to do, then why. */
 import { accountEn } from "./account_en";
+import { crewEn } from "./crew_en";
 import { cutsEn } from "./cuts_en";
 import type { CantReason, Care, Due, Ending, QuickWord, Role, SpotReason, Standing, Way } from "./kinds";
 import { wayInEn } from "./way_in.en";
@@ -88,6 +89,8 @@ export const en = {
     new_screen: "NEW PHONE IN THE CAB",
     ruled: "RULED",
     stale_by_face: "FACE LEFT – REMOVED",
+    query_asked: "ENGINEER ASKED – REMOVED",
+    day_closed: "DAY CLOSED",
   } satisfies Record<Ending, string>,
   labels: {
     one_benchmark: "ONE BENCHMARK",
@@ -162,6 +165,7 @@ export const en = {
   laser: "LASER",
   marks: "MARKS",
   board: "BOARD",
+  dayIsClosed: "DAY CLOSED – no calls go out",
   rodMustRead: "ROD MUST READ",
   digTo: "Dig to",
   lastReading: (dev: string, time: string) => `last ${dev} at ${time}`,
@@ -280,7 +284,15 @@ export const en = {
   whichMarks: "Which marks",
   allOf: (target: string) => `All of ${target}`,
   laidFrom: "Laid from",
-  parents: { hub: "HUB", string: "STRING", control: "CONTROL" },
+  parents: { hub: "HUB", string: "STRING", control: "CONTROL", ties: "ITS TIES" },
+  ties: "TIES",
+  tiesOf: (mark: string) => `Ties of ${mark}`,
+  tiesFirst: (machine: string, mark: string) => `${machine} takes ${mark} next: TIES FIRST`,
+  meetAt: (degrees: number) => `meet at ${degrees}°`,
+  weakTies: "WEAK",
+  noTies: "no two points within a tape",
+  heldAt: "Tape held at",
+  tapeLevel: (point: string) => `Tape from ${point}, level, ft`,
   checkMark: "MEASURED AGAIN",
   paintGone: "GONE",
   apartFeet: "Apart, ft",
@@ -351,6 +363,7 @@ export const en = {
   outcome: {
     needsRuling: "Two shots, too close to call on the low side. The supervisor rules.",
     late: (by: string) => `${by} has a newer reading. Kept in the log, not shown.`,
+    dayClosed: "The day is closed. Kept in the log, not shown.",
     tooOld: "Sent too long after it was read. Kept in the log, not shown. Read it again.",
     spot: (elevation: string, why: string) => `${elevation} kept as a spot elevation. ${why}`,
     noChange: "Kept in the log.",
@@ -360,6 +373,7 @@ export const en = {
     no_machine: "No machine is assigned here.",
     set_up_in_doubt: "The laser is in doubt: two benchmarks must agree first.",
     set_up_closed: "That set-up is taken down.",
+    query_open: "The engineer was asked: work here waits for the answer.",
     ...cutsEn.spot,
   } satisfies Record<SpotReason, string>,
   rodProblem: {
@@ -454,6 +468,8 @@ export const en = {
     digits_swapped: (typed: string, perhaps: string) => `${typed} typed for ${perhaps}?`,
     bracket: "The bracket: is it on the rod, is it counted?",
     rod_section: "A rod section: is the lower one all the way out?",
+    laser_moved: (benchmark: string, reads: string) =>
+      `The laser moved? Shoot ${benchmark} again: ${reads} says so.`,
     inches_as_tenths: (typed: string, perhaps: string) => `${typed}: inches typed as tenths? ${perhaps}?`,
   },
   // Supervisor.
@@ -477,5 +493,6 @@ export const en = {
   mark: "Mark",
   kind: "Kind",
   wayIn: wayInEn,
+  crew: crewEn,
   visitor: "You look on. STOP works for you too.",
 };

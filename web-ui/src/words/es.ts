@@ -1,5 +1,6 @@
 /** Spanish, as the crew says it: what to do, then why. */
 import { accountEs } from "./account_es";
+import { crewEs } from "./crew_es";
 import { cutsEs } from "./cuts_es";
 import type { en } from "./en";
 import { wayInEs } from "./way_in.es";
@@ -84,6 +85,8 @@ export const es: typeof en = {
     new_screen: "TELÉFONO NUEVO EN LA CABINA",
     ruled: "DECIDIDO",
     stale_by_face: "SE DEJÓ EL TALUD – QUITADA",
+    query_asked: "SE CONSULTÓ AL INGENIERO – QUITADA",
+    day_closed: "DÍA CERRADO",
   },
   labels: {
     one_benchmark: "UN SOLO BANCO",
@@ -153,6 +156,7 @@ export const es: typeof en = {
   laser: "LÁSER",
   marks: "MARCAS",
   board: "TABLERO",
+  dayIsClosed: "DÍA CERRADO – ya no salen órdenes",
   rodMustRead: "DEBE LEER",
   digTo: "Cavar a",
   lastReading: (dev, time) => `última ${dev} a las ${time}`,
@@ -270,7 +274,15 @@ export const es: typeof en = {
   whichMarks: "Cuáles marcas",
   allOf: (target) => `Todas las de ${target}`,
   laidFrom: "Puesta desde",
-  parents: { hub: "ESTACA", string: "HILO", control: "CONTROL" },
+  parents: { hub: "ESTACA", string: "HILO", control: "CONTROL", ties: "SUS AMARRES" },
+  ties: "AMARRES",
+  tiesOf: (mark) => `Amarres de ${mark}`,
+  tiesFirst: (machine, mark) => `${machine} toma ${mark} ahora: AMARRE ANTES`,
+  meetAt: (degrees) => `se cruzan a ${degrees}°`,
+  weakTies: "DÉBILES",
+  noTies: "no hay dos puntos a una cinta",
+  heldAt: "Cinta sujeta en",
+  tapeLevel: (point) => `Cinta desde ${point}, a nivel, ft`,
   checkMark: "MEDIDA OTRA VEZ",
   paintGone: "BORRADA",
   apartFeet: "Diferencia, ft",
@@ -337,6 +349,7 @@ export const es: typeof en = {
   outcome: {
     needsRuling: "Dos lecturas, muy justo del lado bajo. Decide el supervisor.",
     late: (by) => `${by} tiene una más nueva. Queda en el registro, no se muestra.`,
+    dayClosed: "El día está cerrado. Queda en el registro, no se muestra.",
     tooOld: "Llegó mucho después de leerse. Queda en el registro, no se muestra. Lea otra vez.",
     spot: (elevation, why) => `${elevation} queda como elevación suelta. ${why}`,
     noChange: "Queda en el registro.",
@@ -346,6 +359,7 @@ export const es: typeof en = {
     no_machine: "Aquí no hay máquina asignada.",
     set_up_in_doubt: "El láser está en duda: primero deben coincidir dos bancos.",
     set_up_closed: "Esa puesta ya se quitó.",
+    query_open: "Se consultó al ingeniero: el trabajo aquí espera la respuesta.",
     ...cutsEs.spot,
   },
   rodProblem: {
@@ -437,6 +451,7 @@ export const es: typeof en = {
     digits_swapped: (typed, perhaps) => `¿${typed} en vez de ${perhaps}?`,
     bracket: "El soporte: ¿está puesto, está contado?",
     rod_section: "Una sección: ¿está la de abajo toda afuera?",
+    laser_moved: (benchmark, reads) => `¿Se movió el láser? Lea ${benchmark} otra vez: ${reads} lo dice.`,
     inches_as_tenths: (typed, perhaps) => `${typed}: ¿pulgadas escritas como décimas? ¿${perhaps}?`,
   },
   now: "AHORA",
@@ -459,5 +474,6 @@ export const es: typeof en = {
   mark: "Marca",
   kind: "Tipo",
   wayIn: wayInEs,
+  crew: crewEs,
   visitor: "Usted mira. PARE también le sirve.",
 };

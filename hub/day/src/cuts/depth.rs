@@ -151,37 +151,42 @@ pub(crate) fn warnings(
     found
 }
 
+/// How deep each mark of a target is to be dug below the ground before the cut, in each of its zones.
+fn at_marks<'a>(
+    site: &'a Site,
+    target: &'a str,
+) -> impl Iterator<Item = (&'a FaceZone, &'a str, Length)> {
+    let grade = site.target(target);
+    let own = move |zone: &'a FaceZone| {
+        let marks = site.marks.iter();
+        let of_target = marks.filter(move |mark| mark.target.as_deref() == Some(target));
+        of_target.filter_map(move |mark| {
+            let dig_to = crate::said::reading::dig_to(grade?, mark, None).ok()?;
+            Some((zone, mark.id.as_str(), depth(zone, mark.place, dig_to)?))
+        })
+    };
+    zones_of(site, target).flat_map(own)
+}
+
+/// How deep the marks of a target are to be dug.
+pub(crate) fn planned(site: &Site, target: &str) -> Vec<(String, Length)> {
+    at_marks(site, target)
+        .map(|(_, mark, depth)| (mark.to_owned(), depth))
+        .collect()
+}
+
 /// What the marks of a target owe at their dig-to.
 pub(crate) fn owed(site: &Site, target: &str) -> Vec<DepthOwed> {
     let rules = site.cuts.rules();
-    let Some(grade) = site.target(target) else {
-        return vec![];
-    };
-    let mut found = Vec::new();
-    for zone in zones_of(site, target) {
-        for mark in site
-            .marks
-            .iter()
-            .filter(|mark| mark.target.as_deref() == Some(target))
-        {
-            let Ok(dig_to) = crate::said::reading::dig_to(grade, mark, None) else {
-                continue;
-            };
-            let Some(depth) = depth(zone, mark.place, dig_to) else {
-                continue;
-            };
-            let owed = limits(&rules, zone)
-                .into_iter()
-                .find(|(_, limit)| limit.owed(depth));
-            if let Some((rule, _)) = owed {
-                found.push(DepthOwed {
-                    mark: mark.id.clone(),
-                    zone: zone.id.clone(),
-                    rule,
-                    depth,
-                });
-            }
-        }
-    }
-    found
+    let owed = at_marks(site, target).filter_map(|(zone, mark, depth)| {
+        let mut limits = limits(&rules, zone).into_iter();
+        let (rule, _) = limits.find(|(_, limit)| limit.owed(depth))?;
+        Some(DepthOwed {
+            mark: mark.to_owned(),
+            zone: zone.id.clone(),
+            rule,
+            depth,
+        })
+    });
+    owed.collect()
 }

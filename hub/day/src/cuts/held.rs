@@ -50,6 +50,11 @@ pub enum HeldBy {
         /// The line.
         utility: String,
     },
+    /// The engineer was asked and has not answered.
+    Query {
+        /// Which query.
+        query: String,
+    },
 }
 
 impl HeldBy {
@@ -62,6 +67,7 @@ impl HeldBy {
             Self::TicketLapsed { .. } => SpotReason::TicketLapsed,
             Self::PaintGone { .. } => SpotReason::PaintGone,
             Self::TooNear { .. } => SpotReason::CrossingTooNear,
+            Self::Query { .. } => SpotReason::QueryOpen,
         }
     }
 
@@ -104,6 +110,12 @@ impl HeldBy {
             ),
             Self::TooNear { zone, utility } => format!(
                 "{zone} crosses {utility} too near. Ask the engineer before digging there."
+            ),
+            Self::Query { query } if spanish => format!(
+                "{query} está sin contestar y el trabajo ahí espera la respuesta. Siga en otra parte; el supervisor anota la respuesta."
+            ),
+            Self::Query { query } => format!(
+                "{query} is not answered, and the work there waits for it. Carry on elsewhere; the supervisor enters the answer."
             ),
         }
     }
@@ -166,13 +178,20 @@ pub(crate) fn at(state: &State, place: Point, target: Option<&str>) -> Option<He
         .find(|held| !state.cuts.allowed.contains(held))
 }
 
-/// The same for a mark.
+/// The same for a mark, which a query to the engineer may hold back too; no supervisor's word replaces the answer.
 pub(crate) fn at_mark(state: &State, mark: &str) -> Option<HeldBy> {
     let target = state
         .site()?
         .mark(mark)
         .and_then(|mark| mark.target.clone());
-    at(state, strip::place_of(state, mark)?, target.as_deref())
+    let held = at(state, strip::place_of(state, mark)?, target.as_deref());
+    held.or_else(|| by_query(state, mark, target.as_deref()))
+}
+
+/// The query that waits for its answer at a mark or its target.
+pub(crate) fn by_query(state: &State, mark: &str, target: Option<&str>) -> Option<HeldBy> {
+    let query = state.record.stopped_by(Some(mark), target)?.clone();
+    Some(HeldBy::Query { query })
 }
 
 fn not_located(state: &State, site: &Site, place: Point) -> Option<HeldBy> {

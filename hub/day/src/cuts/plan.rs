@@ -4,6 +4,7 @@ use earthwork::buried::Marked;
 use earthwork::face::{ExcavationRules, SoilClass};
 use earthwork::layout::tie::Side;
 use earthwork::length::Length;
+use earthwork::machine::overhead_clearance;
 use earthwork::point::Point;
 use earthwork::target::Target;
 use serde::{Deserialize, Serialize};
@@ -26,6 +27,9 @@ pub struct Cuts {
     pub utilities: Vec<Utility>,
     /// Locate tickets.
     pub tickets: Vec<Ticket>,
+    /// Lines overhead.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub overheads: Vec<OverheadLine>,
     /// How clear a pipe or dig crosses a buried line.
     pub clearance: Length,
 }
@@ -39,6 +43,7 @@ impl Default for Cuts {
             structures: vec![],
             utilities: vec![],
             tickets: vec![],
+            overheads: vec![],
             clearance: Length::from_hundredths_of_a_foot(100),
         }
     }
@@ -66,6 +71,42 @@ impl Cuts {
     /// The buried line of that name.
     pub fn utility(&self, id: &str) -> Option<&Utility> {
         self.utilities.iter().find(|one| one.id == id)
+    }
+}
+
+/// A line overhead.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct OverheadLine {
+    /// Its name.
+    pub id: String,
+    /// What it hangs over, corner by corner.
+    pub points: Vec<Point>,
+    /// Its lowest over the ground.
+    pub height: Length,
+    /// Its voltage in kilovolts, when its owner has said it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub kilovolts: Option<f64>,
+    /// How far every part of a machine stays from it, when somebody has said more than the table.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub clearance: Option<Length>,
+    /// Whom to call.
+    #[serde(default)]
+    pub call: String,
+}
+
+/// Where nobody knows the voltage, everything stays this far away until somebody does (29 CFR 1926.1408 (a)(1), from memory).
+const UNKNOWN_VOLTAGE: Length = Length::from_hundredths_of_a_foot(2_000);
+
+impl OverheadLine {
+    /// How far every part of a machine stays from it: the table's, or what was said when that is more.
+    pub fn clearance(&self) -> Length {
+        let table = match self.kilovolts {
+            None => Some(UNKNOWN_VOLTAGE),
+            known => overhead_clearance(known),
+        };
+        let said = self.clearance.unwrap_or(Length::ZERO);
+        table.map_or(said, |table| table.max(said))
     }
 }
 

@@ -36,8 +36,8 @@ pub(crate) fn allow(state: &State, asked: &AllowDig) -> Result<Vec<Body>, Refusa
             what: "why the dig goes on, and on whose word".into(),
         });
     }
-    if matches!(asked.held, HeldBy::FaceLeft { .. }) {
-        // No word from the truck brings people back under a face that was left.
+    if matches!(asked.held, HeldBy::FaceLeft { .. } | HeldBy::Query { .. }) {
+        // No word from the truck brings people back under a face that was left, or is the engineer's answer.
         return Err(asked.held.refusal());
     }
     if state.cuts.allowed.contains(&asked.held) {

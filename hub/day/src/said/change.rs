@@ -16,6 +16,7 @@ use crate::said::touched::{Touched, touched};
 use crate::site::{Benchmark, Frame, Laser, Line, Machine, Mark, Rules, Site, Target};
 use crate::site_faults::{self, SiteFault};
 use crate::state::{MustSee, State};
+use crate::views::sheet::{self, DrawnTarget};
 use earthwork::rod::Rod;
 
 /// The lists of a site whose things have names.
@@ -110,6 +111,8 @@ pub struct SiteChanged {
 pub struct WouldChange {
     /// What would be put, with what follows from it.
     pub put: Vec<SiteThing>,
+    /// Where the lines of targets among it run, and what to dig to along them.
+    pub drawn: Vec<DrawnTarget>,
     /// What is wrong or odd about the site then and is not so now.
     pub faults: Vec<SiteFault>,
     /// What would change.
@@ -313,7 +316,12 @@ pub fn would(state: &State, by: &By, asked: &ChangeSite) -> Result<WouldChange, 
     let old = state.site().ok_or(Refusal::NoSite)?;
     let (new, put) = after(old, by, asked)?;
     let differences = differences(old, &new);
+    let drawn = put.iter().filter_map(|one| match one {
+        SiteThing::Target(target) => sheet::drawn(target),
+        _ => None,
+    });
     Ok(WouldChange {
+        drawn: drawn.collect(),
         put,
         faults: new_faults(old, &new),
         touches: touched(state, old, &new),

@@ -222,6 +222,7 @@ fn explain(
         backsight: basis.backsight,
         foresight,
         rod,
+        proven: set_up.usable(),
         doubt: site.rules.checks.warn,
     })
 }

@@ -3,9 +3,14 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::account;
+use crate::asked::By;
 use crate::entry::{Body, Entry};
-use crate::state::{Cab, SlipRecord, State};
+use crate::record::missing::{LeftOpen, open as open_items};
+use crate::refusal::Refusal;
+use crate::review::built;
+use crate::said::start_checks::StartNow;
+use crate::state::{Cab, MarkNow, SlipRecord, State};
+use crate::{account, record};
 
 /// The hub opens a day.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -16,24 +21,79 @@ pub struct OpenDay {
 }
 
 /// A day began.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub struct DayOpened {
     /// Its name.
     pub day: String,
+    /// Set-ups that still stood on the day before: they count no more.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub taken_down: Vec<String>,
+    /// What the day before left to be done.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub open: Vec<LeftOpen>,
+    /// The day before was never closed.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub not_closed: bool,
 }
 
-/// Opens a day, unless it is the one that is open.
-pub(crate) fn open(state: &State, asked: &OpenDay) -> Vec<Body> {
-    if state.day.as_ref().is_some_and(|day| day.id == asked.day) {
-        return vec![];
+impl DayOpened {
+    /// A day with nothing before it.
+    pub fn of(day: &str) -> Self {
+        Self {
+            day: day.to_owned(),
+            taken_down: vec![],
+            open: vec![],
+            not_closed: false,
+        }
     }
-    vec![Body::DayOpened(DayOpened {
-        day: asked.day.clone(),
-    })]
 }
 
-/// The day before leaves memory: its site, its stops and its declared machines' names stay.
+/// The longest name of a day: a date, and a number when a date has several.
+const LONGEST_NAME: usize = 16;
+
+/// Opens a day, unless it is the one that is open. Set-ups that still stand come down with the day before: a new day needs
+/// a laser that was set up and proven on it. A person opens the next day only when this one is closed; the hub itself opens
+/// the day that it is started on.
+pub(crate) fn open(state: &State, by: &By, asked: &OpenDay) -> Result<Vec<Body>, Refusal> {
+    let plain = |c: char| c.is_ascii_alphanumeric() || c == '-';
+    if asked.day.is_empty() || asked.day.len() > LONGEST_NAME || !asked.day.chars().all(plain) {
+        return Err(Refusal::of_the_record(
+            "A day is named by its date, such as 2030-05-14.",
+            "Un día se llama por su fecha, como 2030-05-14.",
+        ));
+    }
+    let Some(before) = &state.day else {
+        return Ok(vec![Body::DayOpened(DayOpened::of(&asked.day))]);
+    };
+    if before.id == asked.day {
+        return Ok(vec![]);
+    }
+    let closed = state.record.closed.is_some();
+    if !closed && by.device != By::hub().device {
+        return Err(Refusal::of_the_record(
+            "Close this day first; then open the next.",
+            "Primero cierre este día; después abra el siguiente.",
+        ));
+    }
+    let standing = state.set_ups.iter().filter(|set_up| !set_up.closed);
+    // One entry alone: it begins a file, and no request is torn between two files.
+    Ok(vec![Body::DayOpened(DayOpened {
+        day: asked.day.clone(),
+        taken_down: standing.map(|set_up| set_up.id.clone()).collect(),
+        open: open_items(state),
+        not_closed: !closed,
+    })])
+}
+
+/// The day before leaves memory. The site, its stops, the paint on the ground with its generation, queries, tests and patches
+/// stay; aims are off, the laser is set up anew, faces are inspected anew, codes are void.
 pub(crate) fn apply_opened(state: &mut State, entry: &Entry, body: &DayOpened) {
+    // Before the readings of the day before leave memory.
+    state.built_before = built::built(state)
+        .into_iter()
+        .map(|mark| (mark.mark.clone(), mark))
+        .collect();
+    record::day_opened(state, entry, &body.open);
     state.day = Some(crate::state::OpenDay {
         id: body.day.clone(),
         first: entry.seq,
@@ -50,9 +110,17 @@ pub(crate) fn apply_opened(state: &mut State, entry: &Entry, body: &DayOpened) {
     state.levels.clear();
     state.suspects.clear();
     state.bumps = 0;
-    state.marks.clear();
+    for mark in state.marks.values_mut() {
+        *mark = MarkNow {
+            paint: mark.paint.take(),
+            ..MarkNow::default()
+        };
+    }
+    state.marks.retain(|_, mark| mark.paint.is_some());
     state.aims.clear();
     state.answers.clear();
+    state.start = StartNow::default();
+    state.slews.clear();
     state.cuts.new_day();
     state.way_in.new_day(entry.at);
     for cab in state.cabs.values_mut() {

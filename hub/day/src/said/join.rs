@@ -231,6 +231,7 @@ pub(crate) fn apply_joined(state: &mut State, entry: &Entry, body: &Joined) {
     if let Some(machine) = &body.machine {
         let cab = state.cab_mut(machine);
         cab.device = Some(body.device.clone());
+        cab.battery_low = None;
         // Until its page reports itself, nobody has seen it show.
         cab.screen = Screen::Hidden(entry.at);
     }
@@ -251,6 +252,11 @@ pub(crate) fn apply_removed(state: &mut State, body: &PhoneRemoved) {
         if cab.device.as_deref() == Some(&body.device) {
             cab.device = None;
             cab.screen = Screen::None;
+        }
+        if let Some(spotter) = &cab.spotter
+            && spotter.device == body.device
+        {
+            cab.spotter = None;
         }
     }
 }

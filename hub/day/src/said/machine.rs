@@ -1,14 +1,19 @@
 //! Where a machine stands, as last declared. Nothing senses it.
 
+use earthwork::length::Length;
 use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::entry::{Body, Entry};
+use crate::near::{self, Near};
 use crate::refusal::{Refusal, Thing};
-use crate::said::face_alarm;
+use crate::said::{face_alarm, slew};
 use crate::state::State;
 use crate::views::ground::PlaceCard;
+
+/// Said anew within this, it has not moved.
+const SAME_PLACE: Length = Length::from_hundredths_of_a_foot(100);
 
 /// Somebody says where a machine stands.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -29,6 +34,15 @@ pub struct MachinePlaced {
     pub at: Point,
 }
 
+/// Something is near a machine that was placed.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct NearFound {
+    /// Which machine.
+    pub machine: String,
+    /// What.
+    pub near: Vec<Near>,
+}
+
 /// A machine has moved; nobody has said where to.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -44,7 +58,7 @@ pub struct MachineMoved {
     pub machine: String,
 }
 
-fn known(state: &State, machine: &str) -> Result<(), Refusal> {
+pub(crate) fn known(state: &State, machine: &str) -> Result<(), Refusal> {
     let site = state.site().ok_or(Refusal::NoSite)?;
     match site.machine(machine) {
         Some(_) => Ok(()),
@@ -62,14 +76,28 @@ pub(crate) fn place(state: &State, asked: &PlaceMachine) -> Result<Vec<Body>, Re
         at: asked.at,
     })];
     bodies.extend(face_alarm::placed_away(state, &asked.machine, asked.at));
+    let cab = state.cabs.get(&asked.machine);
+    let before = cab.and_then(|cab| cab.place.as_ref());
+    if before.is_none_or(|before| before.at.distance(asked.at) > SAME_PLACE) {
+        bodies.extend(slew::voided(state, &asked.machine));
+    }
+    let near = near::near_at(state, &asked.machine, asked.at);
+    if !near.is_empty() {
+        bodies.push(Body::NearFound(NearFound {
+            machine: asked.machine.clone(),
+            near,
+        }));
+    }
     Ok(bodies)
 }
 
 pub(crate) fn moved(state: &State, asked: &SayMoved) -> Result<Vec<Body>, Refusal> {
     known(state, &asked.machine)?;
-    Ok(vec![Body::MachineMoved(MachineMoved {
+    let mut bodies = vec![Body::MachineMoved(MachineMoved {
         machine: asked.machine.clone(),
-    })])
+    })];
+    bodies.extend(slew::voided(state, &asked.machine));
+    Ok(bodies)
 }
 
 pub(crate) fn apply_placed(state: &mut State, entry: &Entry, body: &MachinePlaced) {

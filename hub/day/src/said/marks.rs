@@ -8,14 +8,14 @@ use utoipa::ToSchema;
 use crate::asked::By;
 use crate::entry::{Body, Entry};
 use crate::refusal::{Refusal, Thing};
-use crate::said::{call, edge, tape};
+use crate::said::{call, edge, tape, ties};
 use crate::site::{Mark, Site};
 use crate::state::State;
 use crate::time::Time;
 use crate::views::call::Ending;
 
 /// Within this of a line that must not be crossed, a mark is near it (common practice).
-const NEAR_A_LINE: Length = Length::from_hundredths_of_a_foot(200);
+pub(crate) const NEAR_A_LINE: Length = Length::from_hundredths_of_a_foot(200);
 
 /// What marks are laid from.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
@@ -32,6 +32,8 @@ pub enum LaidFrom {
         /// Which.
         id: String,
     },
+    /// The two tapes that were taken before it went.
+    Ties,
     /// What is left of its own paint: refused.
     OldPaint,
 }
@@ -167,6 +169,7 @@ pub(crate) fn lay(state: &State, asked: &LayMarks) -> Result<Vec<Body>, Refusal>
         LaidFrom::Control => Parent::Control,
         LaidFrom::Hub => Parent::Hub,
         LaidFrom::String => Parent::String,
+        LaidFrom::Ties => from_ties(state, &asked.marks)?,
         LaidFrom::OldPaint => Parent::OldPaint,
         LaidFrom::Mark { id } => {
             known(site, std::slice::from_ref(id))?;
@@ -193,19 +196,42 @@ pub(crate) fn lay(state: &State, asked: &LayMarks) -> Result<Vec<Body>, Refusal>
         marks: generations,
         from: asked.from.clone(),
         depth,
-        doubt: doubt(state, &asked.from),
+        doubt: doubt(state, &asked.from, &asked.marks),
         note: asked.note.trim().to_owned(),
     })];
     bodies.extend(gone(state, &asked.marks));
     Ok(bodies)
 }
 
+/// The parent of marks that are laid from their ties: each must have ties whose ends still stand.
+fn from_ties(state: &State, laid: &[String]) -> Result<Parent, Refusal> {
+    let mut deepest = 0;
+    for mark in laid {
+        let card = ties::standing(state, mark).ok_or_else(|| Refusal::BadMark {
+            english: format!("{mark} has no ties whose ends still stand. Measure from a hub, a string or control."),
+            spanish: format!("{mark} no tiene amarres cuyas puntas sigan en pie. Mida de una estaca, un hilo o el control."),
+        })?;
+        deepest = deepest.max(ties::depth_of_ends(state, &card.ties));
+    }
+    Ok(match deepest {
+        0 => Parent::Control,
+        depth => Parent::Mark {
+            depth,
+            stands: true,
+        },
+    })
+}
+
 /// The doubt of a mark that is laid from this, its parents' in it.
-fn doubt(state: &State, from: &LaidFrom) -> Option<Length> {
+fn doubt(state: &State, from: &LaidFrom, laid: &[String]) -> Option<Length> {
     let parent = match from {
         LaidFrom::Control => marks::CONTROL_DOUBT_FT,
         LaidFrom::Hub | LaidFrom::String => marks::HUB_DOUBT_FT,
         LaidFrom::Mark { id } => paint(state, id)?.doubt?.feet(),
+        LaidFrom::Ties => {
+            let of = |mark: &String| Some(ties::standing(state, mark)?.ties.doubt);
+            return laid.iter().filter_map(of).max();
+        }
         LaidFrom::OldPaint => return None,
     };
     let feet = marks::doubt_from(parent, marks::TAPE_DOUBT_FT).ok()?;

@@ -5,7 +5,7 @@ use utoipa::ToSchema;
 
 use crate::entry::{Body, Entry};
 use crate::refusal::{Refusal, Thing};
-use crate::said::check_due;
+use crate::said::{check_due, near_miss};
 use crate::state::State;
 use crate::views::ground::StopCard;
 
@@ -52,15 +52,18 @@ pub struct StopLifted {
 /// Every machine of the site, at once. A second press while all stand still adds the second voice, no more.
 pub(crate) fn stop_all(state: &State, asked: &StopAll) -> Result<Vec<Body>, Refusal> {
     let site = state.site().ok_or(Refusal::NoSite)?;
-    Ok(vec![Body::Stopped(Stopped {
+    let why = asked.why.trim();
+    let mut bodies = vec![Body::Stopped(Stopped {
         machines: site
             .machines
             .iter()
             .map(|machine| machine.id.clone())
             .collect(),
         all: true,
-        why: asked.why.trim().to_owned(),
-    })])
+        why: why.to_owned(),
+    })];
+    bodies.extend(near_miss::open(state, site, why));
+    Ok(bodies)
 }
 
 pub(crate) fn lift(state: &State, asked: &LiftStop) -> Result<Vec<Body>, Refusal> {
@@ -112,6 +115,14 @@ pub(crate) fn lift(state: &State, asked: &LiftStop) -> Result<Vec<Body>, Refusal
 }
 
 pub(crate) fn apply_stopped(state: &mut State, entry: &Entry, body: &Stopped) {
+    let stands = |machine: &String| {
+        let cab = state.cabs.get(machine);
+        cab.and_then(|cab| cab.stop.as_ref())
+            .is_some_and(|stop| stop.all)
+    };
+    if body.machines.iter().all(stands) {
+        near_miss::add_voice(state, &entry.by, entry.at, &body.why);
+    }
     for machine in &body.machines {
         let cab = state.cab_mut(machine);
         let since = cab.stop.as_ref().map_or(entry.at, |stop| stop.since);

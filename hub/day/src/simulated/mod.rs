@@ -5,6 +5,7 @@
 //! --nocapture` makes the long ones and prints what they measure.
 
 mod bumps;
+mod set_ups;
 mod slips;
 
 use earthwork::keep_out::Reach;
@@ -130,6 +131,7 @@ fn site() -> Site {
             tail_radius: len("7 ft"),
             track_width: len("8.2 ft"),
         },
+        geometry: earthwork::machine::Geometry::default(),
         works_on: vec!["T0".into(), "T1".into(), "T2".into()],
         direction: String::new(),
     };

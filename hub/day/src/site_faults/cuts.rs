@@ -8,7 +8,7 @@ use earthwork::length::Length;
 use earthwork::point;
 
 use super::{Faults, in_spanish};
-use crate::cuts::plan::{FaceZone, Ticket, Utility, day_number};
+use crate::cuts::plan::{FaceZone, OverheadLine, Ticket, Utility, day_number};
 use crate::cuts::strip;
 use crate::site::Site;
 
@@ -38,6 +38,9 @@ pub(super) fn faults(found: &mut Faults, site: &Site) {
     for ticket in &cuts.tickets {
         ticket_faults(found, ticket);
     }
+    for line in &cuts.overheads {
+        overhead(found, line);
+    }
     for one in &cuts.structures {
         if let Err(error) = buried::away(&one.points, point::Point::default()) {
             found.wrong(
@@ -53,6 +56,48 @@ pub(super) fn faults(found: &mut Faults, site: &Site) {
             "A clearance can't be negative.",
             "Una holgura no puede ser negativa.",
         );
+    }
+}
+
+fn overhead(found: &mut Faults, line: &OverheadLine) {
+    let path = format!("overheads.{}", line.id);
+    if let Err(error) = buried::away(&line.points, point::Point::default()) {
+        found.wrong(path.clone(), error.to_string(), error.spanish());
+    }
+    if line.height <= Length::ZERO {
+        found.wrong(
+            format!("{path}.height"),
+            "A line overhead hangs above the ground: give its lowest height over it.",
+            "Una línea aérea cuelga sobre el suelo: dé su altura más baja.",
+        );
+    }
+    if line
+        .clearance
+        .is_some_and(|clearance| clearance <= Length::ZERO)
+    {
+        found.wrong(
+            format!("{path}.clearance"),
+            "A clearance lies above zero.",
+            "Una holgura es mayor que cero.",
+        );
+    }
+    match line.kilovolts {
+        Some(kilovolts) if !kilovolts.is_finite() || kilovolts < 0.0 => found.wrong(
+            format!("{path}.kilovolts"),
+            "A voltage is a number of kilovolts, not below zero.",
+            "El voltaje es un número de kilovoltios, no menor que cero.",
+        ),
+        Some(kilovolts) if kilovolts > 1_000.0 && line.clearance.is_none() => found.wrong(
+            format!("{path}.clearance"),
+            "Over 1,000 kV the line's owner says how far to stay away: give the clearance.",
+            "Con más de 1,000 kV la compañía dice a qué distancia quedarse: dé la holgura.",
+        ),
+        Some(_) => {}
+        None => found.odd(
+            format!("{path}.kilovolts"),
+            "Nobody has said its voltage: everything stays 20 ft away until the line's owner does.",
+            "Nadie ha dicho su voltaje: todo se queda a 20 pies hasta que la compañía lo diga.",
+        ),
     }
 }
 

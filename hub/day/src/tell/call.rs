@@ -102,6 +102,8 @@ fn ending(how: Ending) -> (&'static str, &'static str) {
         Ending::NewScreen => ("another phone took over", "otro teléfono tomó su lugar"),
         Ending::Ruled => ("a ruling took its place", "la reemplazó una decisión"),
         Ending::StaleByFace => ("the face was left", "se dejó el talud"),
+        Ending::QueryAsked => ("the engineer was asked", "se consultó al ingeniero"),
+        Ending::DayClosed => ("the day was closed", "se cerró el día"),
     }
 }
 

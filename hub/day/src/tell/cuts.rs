@@ -47,7 +47,7 @@ pub(super) fn tell(body: &Body) -> Told {
         Body::SeenAtFace(b) => seen(b),
         Body::SloughSeen(b) => Told::new(
             format!(
-                "{} came down: {} × {} × {} ft, about {:.1} cy. {}",
+                "{} came down: {} × {} × {}, about {:.1} cy. {}",
                 b.zone,
                 feet(b.length),
                 feet(b.height),
@@ -56,7 +56,7 @@ pub(super) fn tell(body: &Body) -> Told {
                 b.note
             ),
             format!(
-                "Se cayó {}: {} × {} × {} ft, unas {:.1} yd³. {}",
+                "Se cayó {}: {} × {} × {}, unas {:.1} yd³. {}",
                 b.zone,
                 feet(b.length),
                 feet(b.height),
@@ -115,14 +115,14 @@ fn buried(body: &Body) -> Told {
             };
             Told::new(
                 format!(
-                    "{} bared: top {} ft, {} across. {}",
+                    "{} bared: top {}, {} across. {}",
                     b.utility,
                     feet(b.top),
                     b.outside,
                     each(|one| crossing(one, "crosses with", "needs"))
                 ),
                 format!(
-                    "{} destapada: arriba {} ft, {} de ancho. {}",
+                    "{} destapada: arriba {}, {} de ancho. {}",
                     b.utility,
                     feet(b.top),
                     b.outside,
@@ -146,7 +146,7 @@ fn buried(body: &Body) -> Told {
             let marks: Vec<String> = b
                 .owed
                 .iter()
-                .map(|one| format!("{} {} ft", one.mark, feet(one.depth)))
+                .map(|one| format!("{} {}", one.mark, feet(one.depth)))
                 .collect();
             let marks = marks.join(", ");
             Told::new(
@@ -160,7 +160,7 @@ fn buried(body: &Body) -> Told {
 
 fn crossing(one: &Crossing, with: &str, needs: &str) -> String {
     let clear = one.clear.map_or("?".to_owned(), signed);
-    format!("{} {with} {clear} ft, {needs} {}", one.zone, feet(one.need))
+    format!("{} {with} {clear}, {needs} {}", one.zone, feet(one.need))
 }
 
 fn why(why: &AlarmWhy) -> (String, String) {
@@ -181,8 +181,8 @@ fn pins(b: &PinsRead) -> Told {
     let apart = feet(b.apart);
     let Some(judged) = b.judged else {
         return Told::new(
-            format!("{} {}: {apart} ft, the first tape.", b.zone, b.pins),
-            format!("{} {}: {apart} ft, primera cinta.", b.zone, b.pins),
+            format!("{} {}: {apart}, the first tape.", b.zone, b.pins),
+            format!("{} {}: {apart}, primera cinta.", b.zone, b.pins),
         );
     };
     let (en, es) = match judged.state {
@@ -193,11 +193,11 @@ fn pins(b: &PinsRead) -> Told {
     let (opened, rate) = (signed(judged.opened), judged.rate_ft_per_hour);
     Told::new(
         format!(
-            "{} {}: {apart} ft, {opened}, {rate:.3} ft an hour: {en}.",
+            "{} {}: {apart}, {opened}, {rate:.3} ft an hour: {en}.",
             b.zone, b.pins
         ),
         format!(
-            "{} {}: {apart} ft, {opened}, {rate:.3} ft por hora: {es}.",
+            "{} {}: {apart}, {opened}, {rate:.3} ft por hora: {es}.",
             b.zone, b.pins
         ),
     )
@@ -214,16 +214,16 @@ fn seen(b: &SeenAtFace) -> Told {
             "perfilado de arriba abajo".into(),
         ),
         AtFace::Load { back } => (
-            format!("a load {} ft from the crest", feet(*back)),
-            format!("carga a {} ft de la corona", feet(*back)),
+            format!("a load {} from the crest", feet(*back)),
+            format!("carga a {} de la corona", feet(*back)),
         ),
         AtFace::Slough { .. } => ("it came down".into(), "se cayó".into()),
     };
     let back = b.move_back_to.map(feet);
     let (move_en, move_es) = back.map_or((String::new(), String::new()), |back| {
         (
-            format!(" Move it back to {back} ft."),
-            format!(" Aléjela a {back} ft."),
+            format!(" Move it back to {back}."),
+            format!(" Aléjela a {back}."),
         )
     });
     Told::new(
@@ -242,9 +242,9 @@ fn daylight(b: &DaylightFound) -> Told {
     let high = feet(b.highest);
     if crossed.is_empty() {
         return Told::new(
-            format!("Daylight of {}: {high} ft high, inside every line.", b.zone),
+            format!("Daylight of {}: {high} high, inside every line.", b.zone),
             format!(
-                "Salida de {}: {high} ft de alto, dentro de toda línea.",
+                "Salida de {}: {high} de alto, dentro de toda línea.",
                 b.zone
             ),
         );
@@ -252,11 +252,11 @@ fn daylight(b: &DaylightFound) -> Told {
     let crossed = crossed.join(", ");
     Told::new(
         format!(
-            "DAYLIGHT of {} over a line: {crossed} ft; {high} ft high.",
+            "DAYLIGHT of {} over a line: {crossed}; {high} high.",
             b.zone
         ),
         format!(
-            "SALIDA de {} sobre una línea: {crossed} ft; {high} ft de alto.",
+            "SALIDA de {} sobre una línea: {crossed}; {high} de alto.",
             b.zone
         ),
     )

@@ -4,6 +4,7 @@ use super::{Told, feet};
 use crate::entry::Body;
 use crate::said::diagonals::{self, DiagonalsMeasured};
 use crate::said::marks::LaidFrom;
+use crate::said::ties::TiesTaken;
 
 pub(super) fn tell(body: &Body) -> Told {
     match body {
@@ -42,6 +43,30 @@ pub(super) fn tell(body: &Body) -> Told {
     }
 }
 
+/// Two tapes to a mark, and what they are worth.
+pub(super) fn ties(b: &TiesTaken) -> Told {
+    let [first, second, doubt] = [b.first_tape, b.second_tape, b.doubt].map(feet);
+    let angle = b.angle_degrees.round();
+    let weak = |words| if b.weak { words } else { "" };
+    Told::new(
+        format!(
+            "Ties of {}: {first} from {}, {second} from {}; they meet at {angle}°, ±{doubt}.{}",
+            b.mark,
+            b.first,
+            b.second,
+            weak(" Weak: take another pair.")
+        ),
+        format!(
+            "Amarres de {}: {first} desde {}, {second} desde {}; se cruzan a {angle}°, ±{doubt}.{}",
+            b.mark,
+            b.first,
+            b.second,
+            weak(" Débiles: tome otro par.")
+        ),
+    )
+    .mark(Some(&b.mark))
+}
+
 /// A rectangle by its diagonals: what they should be, and which corners move.
 pub(super) fn diagonals(b: &DiagonalsMeasured) -> Told {
     let (taped, found) = (&b.taped, &b.found);
@@ -72,6 +97,7 @@ fn from(from: &LaidFrom) -> (&str, &str) {
         LaidFrom::Hub => ("hubs", "estacas"),
         LaidFrom::String => ("a string", "un hilo"),
         LaidFrom::Mark { id } => (id, id),
+        LaidFrom::Ties => ("their ties", "sus amarres"),
         LaidFrom::OldPaint => ("old paint", "pintura vieja"),
     }
 }

@@ -13,9 +13,11 @@ mod account;
 mod call;
 mod cuts;
 mod laser;
+mod machine;
 mod marks;
 mod proving;
 mod reading;
+mod record;
 mod way_in;
 
 /// A sentence in both languages, and what it is about.
@@ -54,10 +56,7 @@ impl Told {
 /// The sentence for an entry.
 pub fn tell(entry: &Entry) -> Told {
     match &entry.body {
-        Body::DayOpened(b) => Told::new(
-            format!("Day {} opened.", b.day),
-            format!("Se abrió el día {}.", b.day),
-        ),
+        Body::DayOpened(b) => record::day_opened(b),
         Body::SiteTaken(b) => Told::new(
             format!("Site “{}” taken from its file.", b.site.name),
             format!("Obra «{}» tomada de su archivo.", b.site.name),
@@ -104,7 +103,6 @@ pub fn tell(entry: &Entry) -> Told {
         )
         .machine(&b.machine),
         Body::Ruled(b) => reading::ruled(&b.mark, b.ruling, &b.why),
-        machine @ (Body::MachinePlaced(_) | Body::MachineMoved(_)) => tell_machine(machine),
         people @ (Body::Joined(_)
         | Body::ScreenChanged(_)
         | Body::PhoneRemoved(_)
@@ -142,6 +140,7 @@ pub fn tell(entry: &Entry) -> Told {
         | Body::PaintSaid(_)
         | Body::PotholeDug(_)
         | Body::DigAllowed(_)) => cuts::tell(cut),
+        Body::TiesTaken(b) => marks::ties(b),
         Body::DiagonalsMeasured(b) => marks::diagonals(b),
         Body::EdgeRead(b) => reading::edge(b),
         Body::ReadingTaken(b) => reading::taken(&b.reading, b.spot),
@@ -149,19 +148,17 @@ pub fn tell(entry: &Entry) -> Told {
         Body::ReadingLate(b) => reading::late(&b.reading, &b.why),
         other => match said::way_in::step(other) {
             Some(step) => way_in::tell(&step),
-            None => of_account_or_call(other),
+            None => of_the_rest(other),
         },
     }
 }
 
-/// Sentences of the account, else of a call.
-fn of_account_or_call(body: &Body) -> Told {
-    let told = account::tell(body);
-    if told == Told::default() {
-        call::tell(body)
-    } else {
-        told
-    }
+/// Sentences about machines, else of the account, of a call, of the record.
+fn of_the_rest(body: &Body) -> Told {
+    let each = [machine::tell, account::tell, call::tell, record::tell];
+    let mut told = each.into_iter().map(|tell| tell(body));
+    told.find(|told| *told != Told::default())
+        .unwrap_or_default()
 }
 
 /// What was put and what went, by name, with the reason.
@@ -240,34 +237,15 @@ fn target_typed(b: &TargetTyped) -> Told {
     )
 }
 
-fn feet(length: Length) -> String {
+pub(crate) fn feet(length: Length) -> String {
     length.show(Form::DecimalFeet { places: 2 })
 }
 
-fn signed(length: Length) -> String {
+pub(crate) fn signed(length: Length) -> String {
     if length > Length::ZERO {
         format!("+{}", feet(length))
     } else {
         feet(length)
-    }
-}
-
-fn tell_machine(body: &Body) -> Told {
-    match body {
-        Body::MachinePlaced(b) => {
-            let (x, y) = (feet(b.at.x), feet(b.at.y));
-            Told::new(
-                format!("{} stands at {x}, {y}.", b.machine),
-                format!("{} está en {x}, {y}.", b.machine),
-            )
-            .machine(&b.machine)
-        }
-        Body::MachineMoved(b) => Told::new(
-            format!("{} has moved; its place is unknown.", b.machine),
-            format!("{} se movió; no se sabe dónde está.", b.machine),
-        )
-        .machine(&b.machine),
-        _ => Told::default(),
     }
 }
 

@@ -81,6 +81,9 @@ pub(super) fn taken(reading: &Reading, spot: Option<SpotReason>) -> Told {
                     "a buried line's paint is gone",
                     "se borró la marca de una línea",
                 ),
+                SpotReason::QueryOpen => {
+                    ("a query is not answered", "una consulta está sin contestar")
+                }
                 SpotReason::CrossingTooNear => (
                     "it crosses a buried line too near",
                     "cruza una línea enterrada demasiado cerca",
@@ -138,6 +141,10 @@ pub(super) fn late(reading: &Reading, why: &LateReason) -> Told {
         LateReason::TooOld { ms } => (
             format!("{} s old", ms / 1_000),
             format!("tiene {} s", ms / 1_000),
+        ),
+        LateReason::DayClosed => (
+            "the day was closed before it came".to_owned(),
+            "el día se cerró antes de que llegara".to_owned(),
         ),
     };
     let (what_en, what_es) = measured(reading);

@@ -4,6 +4,7 @@ use earthwork::correction::Correction;
 use earthwork::keep_out::Nearness;
 use earthwork::layout::no_cross::LineShot;
 use earthwork::length::Length;
+use earthwork::machine::Zone;
 use earthwork::tolerance::Verdict;
 use earthwork::words::{CallText, Language, QuickWord, ScreenUnit};
 use serde::{Deserialize, Serialize};
@@ -112,6 +113,10 @@ pub enum Ending {
     Ruled,
     /// The face over it was left.
     StaleByFace,
+    /// The engineer was asked; the work there waits for the answer.
+    QueryAsked,
+    /// The day was closed.
+    DayClosed,
 }
 
 /// The keep-out reminder that stands with a call.
@@ -123,6 +128,9 @@ pub struct Reminder {
     pub mark: String,
     /// Inside by how much, or place unknown, or declared too long ago.
     pub nearness: Nearness,
+    /// In which part of the keep-out, when both places are known.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub zone: Option<Zone>,
     /// Full screen with sound, by the policy against nagging; else the silent strip alone.
     pub loud: bool,
 }

@@ -1,6 +1,7 @@
 //! Cards that the ground person and the supervisor share: machines, set-ups, marks.
 
 use crate::keep_out;
+use crate::near;
 use crate::said::check_due;
 use crate::said::reading::Judged;
 use crate::said::suspect::SuspectMark;
@@ -41,6 +42,15 @@ pub(crate) fn machines(state: &State) -> Vec<MachineCard> {
                     .as_ref()
                     .map(|place| place.since.plus_ms(PLACE_TOO_OLD_MS)),
                 way_in: way_in::card(&state.way_in.gate(&machine.id)),
+                near: near::near(state, &machine.id),
+                slews: state
+                    .slews
+                    .iter()
+                    .filter(|one| one.names(&machine.id))
+                    .cloned()
+                    .collect(),
+                spotter: cab.spotter.clone(),
+                battery_low: cab.battery_low,
             }
         })
         .collect()

@@ -46,18 +46,20 @@ fn of_run(state: &State, target: &Target) -> Option<RunCoverage> {
     let site = state.site()?;
     let along = |station: Length| station - from;
     let steps: Vec<Length> = steps(target).into_iter().map(along).collect();
-    let proven: Vec<Length> = site
-        .marks
-        .iter()
-        .filter(|mark| mark.target.as_deref() == Some(&target.id))
-        .filter(|mark| {
-            state
-                .last_reading(&mark.id)
-                .is_some_and(|(id, taken)| is_proven(state, target, id, taken))
-        })
-        .filter_map(|mark| target.grade.station_offset(mark.place).ok())
-        .map(|at| along(at.station))
-        .collect();
+    let proven: Vec<Length> =
+        site.marks
+            .iter()
+            .filter(|mark| mark.target.as_deref() == Some(&target.id))
+            .filter(|mark| match state.last_reading(&mark.id) {
+                Some((id, taken)) => is_proven(state, target, id, taken),
+                // What a day before has proven stands until somebody reads there again or the target changes.
+                None => state.built_before.get(&mark.id).is_some_and(|before| {
+                    before.proven && before.revision == Some(target.revision)
+                }),
+            })
+            .filter_map(|mark| target.grade.station_offset(mark.place).ok())
+            .map(|at| along(at.station))
+            .collect();
     let unproven = unproven(along(to), &steps, &proven, FOOTING_REACH);
     Some(RunCoverage {
         target: target.id.clone(),
@@ -89,9 +91,18 @@ fn steps(target: &Target) -> Vec<Length> {
     }
 }
 
+/// Whether a mark's last reading of this day proves it.
+pub(crate) fn proven(state: &State, mark: &str) -> bool {
+    let target = state
+        .site()
+        .and_then(|site| site.target_of(site.mark(mark)?));
+    let read = target.zip(state.last_reading(mark));
+    read.is_some_and(|(target, (id, taken))| is_proven(state, target, id, taken))
+}
+
 /// On grade beyond doubt, on the target as it is now, from a laser that was found good afterwards or whose fault would not
 /// have changed the verdict.
-fn is_proven(state: &State, target: &Target, id: u64, taken: &TakenReading) -> bool {
+pub(crate) fn is_proven(state: &State, target: &Target, id: u64, taken: &TakenReading) -> bool {
     let on =
         taken.reading.judged.as_ref().is_some_and(|judged| {
             judged.verdict == Verdict::On && judged.revision == target.revision

@@ -10,9 +10,13 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::cuts::held;
+use crate::going::{self, GoingMark};
 use crate::keep_out;
+use crate::near::Near;
 use crate::said::reading;
 use crate::said::set_up::{DoubtReason, LaserSlope, Proof};
+use crate::said::slew::SlewCard;
+use crate::said::spotter::SpotterCard;
 use crate::said::suspect::SuspectMark;
 use crate::site::{MachineShape, Site};
 use crate::state::{SetUp, State, TestedLaser};
@@ -21,6 +25,7 @@ use crate::views::account::{self, GroundAccount};
 use crate::views::call::CallView;
 use crate::views::cards;
 use crate::views::cuts::{self, CutsCard};
+use crate::views::start::{self, StartCard};
 use crate::views::way_in::WayInCard;
 
 /// What the ground phones show; the same for all of them.
@@ -43,8 +48,14 @@ pub struct Ground {
     pub account: GroundAccount,
     /// What a failed check or a bump put in doubt, while marks are still to be shot again or the laser is in doubt.
     pub suspects: Vec<SuspectCard>,
+    /// The marks that machines are about to take, and the ties to take first.
+    pub going: Vec<GoingMark>,
     /// Cuts and what is buried.
     pub cuts: CutsCard,
+    /// The start of the day.
+    pub start: StartCard,
+    /// When the day was closed: no call goes out any more.
+    pub closed: Option<Time>,
 }
 
 /// A machine as the ground person and the supervisor see it.
@@ -80,6 +91,16 @@ pub struct MachineCard {
     pub place_old_at: Option<Time>,
     /// Who asks to come in and who is in.
     pub way_in: WayInCard,
+    /// What is near it, from where it was last said to stand.
+    pub near: Vec<Near>,
+    /// What was proposed or agreed with other machines.
+    pub slews: Vec<SlewCard>,
+    /// Who spots for it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub spotter: Option<SpotterCard>,
+    /// Since when the battery of its phone is low: soon it is hands.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub battery_low: Option<Time>,
 }
 
 /// Whether anyone can see what is called.
@@ -302,7 +323,10 @@ pub fn view(state: &State) -> Option<Ground> {
         marks: cards::marks(state),
         shots: shots(state, site),
         account: account::ground(state),
+        going: going::going(state),
         cuts: cuts::card(state, false),
+        start: start::card(state),
+        closed: state.record.closed.as_ref().map(|closed| closed.at),
         suspects: cards::suspects(state)
             .into_iter()
             .filter(|card| !card.shoot_again.is_empty() || cards::in_doubt(state, &card.set_up))

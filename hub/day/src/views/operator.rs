@@ -6,8 +6,11 @@ use utoipa::ToSchema;
 
 use crate::cuts::buried::{self, Crossing};
 use crate::cuts::strip;
+use crate::near::{self, Near};
 use crate::said::face_alarm::AlarmWhy;
 use crate::said::set_up::DoubtReason;
+use crate::said::slew::SlewCard;
+use crate::said::spotter::SpotterCard;
 use crate::site::{Machine, MachineShape, Site};
 use crate::state::{Cab, Call, State};
 use crate::time::Time;
@@ -47,6 +50,16 @@ pub struct Operator {
     pub hand_dig: Vec<Crossing>,
     /// Who asks to come in and who is in.
     pub way_in: WayInCard,
+    /// What is near it, from where it was last said to stand.
+    pub near: Vec<Near>,
+    /// What was proposed or agreed with other machines.
+    pub slews: Vec<SlewCard>,
+    /// Who spots for it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub spotter: Option<SpotterCard>,
+    /// Since when this phone's battery was said to be low.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub battery_low: Option<Time>,
 }
 
 /// A face that was left.
@@ -155,6 +168,15 @@ pub fn view(state: &State, machine: &str) -> Option<Operator> {
         faces_left: faces_left(state, site),
         hand_dig: hand_dig(state, here, cab),
         way_in: way_in::card(&gate),
+        near: near::near(state, machine),
+        slews: state
+            .slews
+            .iter()
+            .filter(|one| one.names(machine))
+            .cloned()
+            .collect(),
+        spotter: cab.spotter.clone(),
+        battery_low: cab.battery_low,
     })
 }
 

@@ -3,14 +3,15 @@
 use earthwork::length::Length;
 use earthwork::point::Point;
 use earthwork::rod::Rod;
-use earthwork::target::DigTo;
+use earthwork::target::{DigTo, Drawn};
 use earthwork::tolerance::Tolerance;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::cuts::plan::{Structure, Ticket, Utility};
+use crate::cuts::plan::{OverheadLine, Structure, Ticket, Utility};
 use crate::said::marks::Paint;
 use crate::said::prove::{self, ToProve};
+use crate::said::ties::{self, TiesCard};
 use crate::site::{Benchmark, Laser, Line, Machine, Mark, Site, Target};
 use crate::state::State;
 
@@ -26,6 +27,8 @@ pub struct Sheet {
     pub marks: Vec<SheetMark>,
     /// Targets with their layers.
     pub targets: Vec<Target>,
+    /// Where targets with a line run, and what to dig to along it.
+    pub drawn: Vec<DrawnTarget>,
     /// Benchmarks.
     pub benchmarks: Vec<Benchmark>,
     /// Lines.
@@ -46,6 +49,24 @@ pub struct Sheet {
     pub tickets: Vec<Ticket>,
     /// Footings and walls behind the cuts.
     pub structures: Vec<Structure>,
+    /// Lines overhead.
+    pub overheads: Vec<OverheadLine>,
+}
+
+/// A target's line, drawn.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct DrawnTarget {
+    /// The target.
+    pub id: String,
+    /// Its line and what to dig to along it.
+    pub drawn: Drawn,
+}
+
+/// A target as it is drawn; none when it has no line.
+pub(crate) fn drawn(target: &Target) -> Option<DrawnTarget> {
+    let id = target.id.clone();
+    let drawn = target.grade.drawn()?;
+    Some(DrawnTarget { id, drawn })
 }
 
 /// A face or a trench on the plan.
@@ -82,7 +103,10 @@ pub struct SheetMark {
     pub aim: Length,
     /// How it stands on the ground, once somebody has said so.
     pub paint: Option<Paint>,
-    /// Station along its run.
+    /// The two tapes that bring it back, while both their ends stand.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub ties: Option<TiesCard>,
+    /// Station along its target's line.
     pub station: Option<Length>,
     /// Offset, positive to the right looking up-station.
     pub offset: Option<Length>,
@@ -109,6 +133,7 @@ pub fn view(state: &State) -> Option<Sheet> {
                 ..target.clone()
             })
             .collect(),
+        drawn: site.targets.iter().filter_map(drawn).collect(),
         benchmarks: site.benchmarks.clone(),
         lines: site.lines.clone(),
         rods: site.rods.clone(),
@@ -137,6 +162,7 @@ pub fn view(state: &State) -> Option<Sheet> {
         utilities: site.cuts.utilities.clone(),
         tickets: site.cuts.tickets.clone(),
         structures: site.cuts.structures.clone(),
+        overheads: site.cuts.overheads.clone(),
     })
 }
 
@@ -160,7 +186,11 @@ fn sheet_mark(state: &State, site: &Site, mark: &Mark) -> SheetMark {
         tolerance: target.map(|target| target.tolerance),
         aim: target.map_or(Length::ZERO, |target| state.aim(&mark.id, &target.id)),
         paint: state.marks.get(&mark.id).and_then(|now| now.paint.clone()),
-        station: mark.station,
+        ties: ties::standing(state, &mark.id).cloned(),
+        station: mark.station.or_else(|| {
+            let beside = target?.grade.station_offset(mark.place).ok()?;
+            Some(beside.station)
+        }),
         offset: mark.offset,
         note: mark.note.clone(),
     }

@@ -5,6 +5,7 @@
 //! | What is lettered on the offset hub? | [`stake`] |
 //! | What does a tape on a slope give, level? | [`tape`] |
 //! | Where do two tapes meet? | [`tie`] |
+//! | Which marks does the machine take next, and which ties bring one back? | [`going`] |
 //! | Is the corner square, and which one moves? | [`square`] |
 //! | How far below the string is the dig? | [`string`] |
 //! | May a mark be laid from this one, and how sure is it? | [`marks`] |
@@ -12,6 +13,7 @@
 //! | Where can a step fall, with the forms at hand? | [`step_window`] |
 //! | Is it wide enough, and not too far out? | [`width`] |
 
+pub mod going;
 pub mod marks;
 pub mod no_cross;
 pub mod square;

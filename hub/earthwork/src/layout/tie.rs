@@ -125,8 +125,22 @@ impl SwingTie {
     /// The doubt of the place from the doubt of each tape, both one standard deviation in feet. `None` when the
     /// tapes lie on one line and the place slides without end.
     pub fn doubt_ft(&self, tape_doubt_ft: f64) -> Option<f64> {
+        self.doubt_of_ends_ft(tape_doubt_ft, tape_doubt_ft)
+    }
+
+    /// The same when each tape, with the place where it is held, has a doubt of its own: √(σ₁² + σ₂²) / |sin γ|.
+    pub fn doubt_of_ends_ft(&self, first_ft: f64, second_ft: f64) -> Option<f64> {
         let sine = self.angle_degrees.to_radians().sin().abs();
-        (sine > 1e-9).then(|| tape_doubt_ft * std::f64::consts::SQRT_2 / sine)
+        (sine > 1e-9).then(|| first_ft.hypot(second_ft) / sine)
+    }
+
+    /// Which of the two places is nearer to where the mark should be.
+    pub fn side_of(&self, near: Point) -> Side {
+        if self.left.distance(near) <= self.right.distance(near) {
+            Side::Left
+        } else {
+            Side::Right
+        }
     }
 }
 

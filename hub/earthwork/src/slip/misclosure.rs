@@ -41,6 +41,13 @@ pub enum Slip {
         /// What it may have been.
         perhaps: Length,
     },
+    /// The laser was lifted or moved after the backsight: a second shot on its benchmark tells this from every other slip.
+    LaserMoved {
+        /// The benchmark of the backsight.
+        shoot: String,
+        /// What the rod reads on it now if the laser moved, bracket left out; as booked if it did not.
+        reads: Length,
+    },
 }
 
 /// A check shot that misses.
@@ -58,8 +65,10 @@ pub struct Misclosure<'a> {
     pub backsight: Length,
     /// The check's foresight, bracket included.
     pub foresight: Length,
-    /// The rod.
+    /// The rod of the foresight.
     pub rod: &'a Rod,
+    /// Benchmarks have agreed on this set-up before: no slip of the backsight was made, and time has passed.
+    pub proven: bool,
     /// Two standard deviations of the residual: what a slip may leave over and still explain it.
     pub doubt: Length,
 }
@@ -67,11 +76,15 @@ pub struct Misclosure<'a> {
 impl Misclosure<'_> {
     /// How well a slip of this size explains the residual: 0 when more than the doubt is left over.
     fn fit(&self, slip: Length) -> f64 {
+        self.fit_within(slip, self.doubt)
+    }
+
+    fn fit_within(&self, slip: Length, doubt: Length) -> f64 {
         let left = (self.residual - slip).abs();
-        if left > self.doubt {
+        if left > doubt {
             return 0.0;
         }
-        fit(left.feet(), (self.doubt.feet() / 2.0).max(1e-6))
+        fit(left.feet(), (doubt.feet() / 2.0).max(1e-6))
     }
 
     /// The better fit of a slip that may have gone either way.
@@ -79,6 +92,9 @@ impl Misclosure<'_> {
         self.fit(slip).max(self.fit(-slip))
     }
 }
+
+/// What a reading to the whole inch leaves out at most.
+const HALF_AN_INCH: Length = Length::from_sixteenths_of_an_inch(8);
 
 /// The slips that would explain a misclosure, likeliest first, two at most; none when the residual is within
 /// the doubt, or when nothing explains it. The weights say how often crews make each slip (from memory).
@@ -105,8 +121,28 @@ pub fn explain_misclosure(missed: &Misclosure) -> Vec<Slip> {
         .map(|section| missed.fit_either_way(section))
         .fold(0.0, f64::max);
     weighed.push((0.05 * section, Slip::RodSection));
+    weighed.extend(moved(missed));
     weighed.retain(|(weight, _)| *weight > 0.0);
     likeliest(weighed)
+}
+
+/// A tripod settles, is kicked or is set level again by so much at most; farther, somebody has lifted it on purpose.
+const SETTLES: Length = Length::from_hundredths_of_a_foot(50);
+
+/// A laser that moved explains a miss of any size, so that it comes behind each slip of just this size; on a set-up that was
+/// proven before, a small miss is the laser's first.
+fn moved(missed: &Misclosure) -> Option<(f64, Slip)> {
+    let reads = missed.backsight - missed.residual - missed.rod.bracket;
+    if reads < Length::ZERO || reads > missed.rod.length {
+        return None;
+    }
+    let weight = match (missed.residual.abs() <= SETTLES, missed.proven) {
+        (true, true) => 0.30,
+        (true, false) => 0.06,
+        (false, _) => 0.02,
+    };
+    let shoot = missed.backsight_on.to_owned();
+    Some((weight, Slip::LaserMoved { shoot, reads }))
 }
 
 /// Backsight or check on another benchmark than booked. The backsight comes first: it is made once, in a hurry.
@@ -156,7 +192,9 @@ fn typed_otherwise(missed: &Misclosure) -> Vec<(f64, Slip)> {
         }
         for (feet, inches) in inches_as_tenths(typed, rod) {
             let perhaps = feet_and_inches(feet, inches);
-            let weight = 0.12 * missed.fit((typed - perhaps) * sign);
+            // Whoever types 7.10 for 7 ft 10 3/8 in leaves the eighths out.
+            let fits = missed.fit_within((typed - perhaps) * sign, missed.doubt + HALF_AN_INCH);
+            let weight = 0.12 * fits;
             weighed.push((weight, Slip::InchesAsTenths { typed, perhaps }));
         }
     }
@@ -213,8 +251,17 @@ mod tests {
             backsight: ft(backsight),
             foresight: ft(foresight),
             rod: &rod,
+            proven: false,
             doubt: ft(4),
         })
+    }
+
+    /// The laser was moved, and BM-1 now reads so many hundredths.
+    fn moved(reads: i64) -> Slip {
+        Slip::LaserMoved {
+            shoot: "BM-1".into(),
+            reads: ft(reads),
+        }
     }
 
     /// Invented, demo: BM-1 was booked, the rod stood on BM-2.
@@ -231,15 +278,17 @@ mod tests {
 
     #[test]
     fn each_slip_is_found_by_its_size() {
+        // The backsight of 5.55, less what it misses by, is what BM-1 reads once the laser has moved.
         for (residual, slip) in [
             (100, Slip::WholeFoot),
             (-100, Slip::WholeFoot),
             (-11, Slip::Tenth),
             (-480, Slip::RodSection),
         ] {
-            assert_eq!(explain(residual, 555, 444, 0), [slip], "{residual}");
+            let behind = moved(555 - residual);
+            assert_eq!(explain(residual, 555, 444, 0), [slip, behind], "{residual}");
         }
-        assert_eq!(explain(50, 555, 444, 50), [Slip::Bracket]);
+        assert_eq!(explain(50, 555, 444, 50), [Slip::Bracket, moved(455)]);
     }
 
     #[test]
@@ -248,8 +297,8 @@ mod tests {
             typed: ft(typed),
             perhaps: ft(perhaps),
         };
-        assert_eq!(explain(-27, 558, 444, 0), [swap(558, 585)]);
-        assert_eq!(explain(27, 444, 558, 0), [swap(558, 585)]);
+        assert_eq!(explain(-27, 558, 444, 0), [swap(558, 585), moved(585)]);
+        assert_eq!(explain(27, 444, 558, 0), [swap(558, 585), moved(417)]);
     }
 
     #[test]
@@ -259,12 +308,37 @@ mod tests {
             typed: ft(710),
             perhaps: Length::from_sixteenths_of_an_inch(94 * 16),
         };
-        assert_eq!(slips, [inches]);
+        assert_eq!(slips, [inches, moved(371)]);
     }
 
     #[test]
-    fn a_miss_within_the_doubt_or_of_no_known_size_has_no_explanation() {
+    fn a_miss_within_the_doubt_has_no_explanation_and_one_of_no_known_size_is_a_laser_that_moved() {
         assert_eq!(explain(4, 555, 444, 0), []);
-        assert_eq!(explain(-317, 555, 444, 0), []);
+        assert_eq!(explain(-317, 555, 444, 0), [moved(872)]);
+        // Lifted by more than the rod on BM-1 could show: it can't have been.
+        assert_eq!(explain(-917, 555, 444, 0), []);
+        assert_eq!(explain(617, 555, 444, 0), []);
+    }
+
+    /// Common practice: once two benchmarks have agreed, a tenth is the tripod before it is the rod.
+    #[test]
+    fn on_a_set_up_that_was_proven_a_small_miss_is_the_lasers_first() {
+        let rod = rod(RodUnit::FeetHundredths);
+        let explain = |proven, residual| {
+            explain_misclosure(&Misclosure {
+                residual: ft(residual),
+                backsight_on: "BM-1",
+                checked_on: "BM-3",
+                benchmarks: &benchmarks(),
+                backsight: ft(555),
+                foresight: ft(444),
+                rod: &rod,
+                proven,
+                doubt: ft(4),
+            })
+        };
+        assert_eq!(explain(true, 10), [moved(545), Slip::Tenth]);
+        assert_eq!(explain(false, 10), [Slip::Tenth, moved(545)]);
+        assert_eq!(explain(true, -100), [Slip::WholeFoot, moved(655)]);
     }
 }

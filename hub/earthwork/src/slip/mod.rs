@@ -2,16 +2,18 @@
 //!
 //! Everything here is asked, never applied: a wrong guess that is applied silently is worse than the slip.
 
+mod candidate;
 mod learned;
 mod misclosure;
 mod perhaps;
 mod reading;
 mod typed;
 
+pub use candidate::{Candidate, Earlier, Mode, Neighbour};
 pub use learned::{HALVES_AFTER, Hypothesis, Learned};
 pub use misclosure::{Misclosure, Slip, explain_misclosure};
 pub use perhaps::Perhaps;
-pub use reading::{Candidate, Doubt, Earlier, Mode, Neighbour, doubt};
+pub use reading::{Doubt, doubt};
 
 /// No more are asked about at once: a third suggestion is a guess, and takes longer to read than to shoot again.
 const ASKED: usize = 2;

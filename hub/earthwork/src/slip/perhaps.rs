@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use super::reading::{Candidate, FAR, FITS, Mode, NEAR_BY};
+use super::candidate::{Candidate, FAR, FITS, Mode, NEAR_BY};
 use super::typed::{digits_swapped, feet_and_inches, inches_as_tenths};
 use super::{Hypothesis, fit, likeliest};
 use crate::length::Length;

@@ -11,6 +11,7 @@ mod inputs;
 mod judging;
 mod laying_out;
 mod levelling;
+mod machines;
 mod measuring;
 mod placing;
 mod proving;
@@ -158,8 +159,10 @@ const COMPUTATIONS: &[(&str, Computation)] = &[
     ("level_line", levelling::level_line),
     ("lifts", accounting::lifts),
     ("loads", accounting::loads),
+    ("machine_zone", machines::machine_zone),
     ("no_cross_line", laying_out::no_cross_line),
     ("offset_hub", laying_out::offset_hub),
+    ("overhead_line", machines::overhead_line),
     ("owed_at_depth", cutting::owed_at_depth),
     ("owed_slope", cutting::owed_slope),
     ("pace", accounting::pace),
@@ -180,6 +183,7 @@ const COMPUTATIONS: &[(&str, Computation)] = &[
     ("second_levelling", levelling::second_levelling),
     ("site_frame", grading::site_frame),
     ("slant_from_differences", levelling::slant_from_differences),
+    ("slope_line", machines::slope_line),
     ("slope_tape", laying_out::slope_tape),
     ("slough", cutting::slough),
     ("soil", cutting::soil),
@@ -196,8 +200,10 @@ const COMPUTATIONS: &[(&str, Computation)] = &[
     ("trench", grading::trench),
     ("trench_volume", measuring::trench_volume),
     ("triangles", placing::triangles),
+    ("truck_side", machines::truck_side),
     ("trucks", accounting::trucks),
     ("turned_axis", proving::turned_axis),
+    ("two_machines", machines::two_machines),
     ("two_peg", levelling::two_peg),
     ("verdict", judging::verdict),
     ("vertical_part", cutting::vertical_part),

@@ -203,12 +203,8 @@ impl Player {
                 self.link(&row.who);
                 Ok(())
             }
-            _ if !row.parts.is_empty() => Ok(()),
-            _ => {
-                let why = row.later().unwrap_or_default();
-                info!("row {} is left out ({why}): {}", row.number, row.note);
-                Ok(())
-            }
+            // Its presses are parts.
+            _ => Ok(()),
         }
     }
 

@@ -1,4 +1,4 @@
-//! The story as it is played: rows that are commands, rows that are screens coming and going, rows that come later.
+//! The story as it is played: rows that are commands and rows that are screens coming and going.
 
 use day::asked::{Command, Role};
 use earthwork::words::Language;
@@ -8,17 +8,6 @@ use super::DemoError;
 
 /// Made by `fixtures/demo-day/make.py`.
 const ROWS: &str = include_str!("../../../../fixtures/demo-day/rows.jsonl");
-
-/// Kinds of rows that no command exists for yet, with what they belong to. They are skipped by name.
-pub(super) const LATER: &[(&str, &str)] = &[
-    ("agree_slew", "two machines near each other"),
-    ("close_day", "closing and signing the day"),
-    ("inspect", "inspections"),
-    ("low_battery", "the battery of a phone"),
-    ("ready_day", "start checks"),
-    ("sign_day", "closing and signing the day"),
-    ("visit", "visitors"),
-];
 
 /// One row of the story.
 #[derive(Clone, Debug, Deserialize)]
@@ -31,7 +20,7 @@ pub(super) struct Row {
     at: String,
     /// Who; `hub` for what the hub does by itself, `nobody` for what nobody notices.
     pub(super) who: String,
-    /// What: the kind of a command, `join`, `lose_screen`, or what comes later.
+    /// What: the kind of a command, `join`, `lose_screen`, or what the hub does.
     pub(super) what: String,
     /// The command.
     #[serde(default)]
@@ -58,8 +47,8 @@ pub(super) struct Row {
     #[serde(default)]
     made_at: Option<String>,
     /// A word about it.
-    #[serde(default)]
-    pub(super) note: String,
+    #[serde(default, rename = "note")]
+    _note: String,
 }
 
 /// One press of a row that is several.
@@ -137,12 +126,6 @@ impl Step<'_> {
 }
 
 impl Row {
-    /// What this row waits for, when it is skipped.
-    pub(super) fn later(&self) -> Option<&'static str> {
-        let found = LATER.iter().find(|(what, _)| *what == self.what);
-        found.map(|(_, why)| *why)
-    }
-
     /// When it was made, in milliseconds since midnight, when that is not when it is sent.
     pub(super) fn made_at(&self) -> Option<i64> {
         self.made_at.as_deref().and_then(ms_of_day)
@@ -161,7 +144,6 @@ impl Row {
                 "join" | "lose_screen" | "lose_link" | "find_link"
             )
             || self.is_nobodys()
-            || self.later().is_some()
     }
 }
 
@@ -228,38 +210,15 @@ mod tests {
     #[test]
     fn every_row_is_a_command_or_known_by_name() {
         let rows = rows().unwrap();
-        // Numbers stay a row's name for ever: one that came later stands in its time with the next free number.
+        // Numbers stay a row's name for ever: one that came later stands in its time with a free number.
         let mut numbers: Vec<u32> = rows.iter().map(|row| row.number).collect();
         numbers.sort_unstable();
-        assert!(
-            (1..)
-                .zip(&numbers)
-                .all(|(wanted, number)| wanted == *number)
-        );
+        assert!(numbers.windows(2).all(|pair| pair[0] < pair[1]));
         for row in &rows {
             if let Some(command) = &row.command {
                 let kind = serde_json::to_value(command).unwrap()["kind"].clone();
                 assert_eq!(kind, row.what.as_str(), "row {}", row.number);
             }
-        }
-    }
-
-    #[test]
-    fn what_is_skipped_has_no_command_yet() {
-        for (what, _) in LATER {
-            let asked = serde_json::json!({ "kind": what });
-            let error = serde_json::from_value::<Command>(asked).unwrap_err();
-            assert!(
-                error.to_string().contains("unknown variant"),
-                "{what} can be said now ({error}): play its rows, and compare their answers"
-            );
-        }
-        let rows = rows().unwrap();
-        for (what, _) in LATER {
-            assert!(
-                rows.iter().any(|row| row.what == *what),
-                "no row of the story is {what}"
-            );
         }
     }
 

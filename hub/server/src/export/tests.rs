@@ -7,6 +7,7 @@ use day::chain::{GENESIS, seal};
 use day::entry::Body;
 use day::said::day::DayOpened;
 use day::said::join::CodesRenewed;
+use day::time::Time;
 
 use crate::store;
 
@@ -18,7 +19,7 @@ fn folder() -> tempfile::TempDir {
     let mut seq = 0;
     for day in ["2030-05-14", "2030-05-15"] {
         let bodies = [
-            Body::DayOpened(DayOpened { day: day.into() }),
+            Body::DayOpened(DayOpened::of(day)),
             Body::CodesRenewed(CodesRenewed { generation: 1 }),
             Body::CodesRenewed(CodesRenewed { generation: 2 }),
         ];

@@ -33,6 +33,21 @@ impl Known {
         &self.phone.by
     }
 
+    /// Lets the crew through: a visitor sees what was chosen for them on their own page.
+    ///
+    /// # Errors
+    /// A problem for a visitor.
+    pub fn of_the_crew(&self) -> Result<(), Problem> {
+        if self.by().roles == [Role::Visitor] {
+            return Err(Problem::not_allowed(&[
+                Role::Ground,
+                Role::Operator,
+                Role::Supervisor,
+            ]));
+        }
+        Ok(())
+    }
+
     /// Lets a supervisor through.
     ///
     /// # Errors

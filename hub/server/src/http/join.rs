@@ -75,7 +75,7 @@ pub struct Me {
 }
 
 impl Me {
-    fn of(hub: &Hub, phone: &Phone) -> Self {
+    pub(super) fn of(hub: &Hub, phone: &Phone) -> Self {
         let board = hub.publish.known();
         Self {
             device: phone.by.device.clone(),
@@ -224,7 +224,7 @@ pub(crate) async fn own_link(
         .finish())
 }
 
-async fn let_in(hub: &Hub, phone: Phone) -> Result<(Phone, String), Problem> {
+pub(super) async fn let_in(hub: &Hub, phone: Phone) -> Result<(Phone, String), Problem> {
     let fresh = || token().map_err(|error| Problem::of_store(&error));
     let (token, name) = (fresh()?, fresh()?);
     let device = format!("d-{}", &name[..12]);

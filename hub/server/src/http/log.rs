@@ -14,14 +14,15 @@ use crate::past::{LogEntry, LogPage, Past, Sought};
 #[utoipa::path(
     context_path = "/api",
     params(Sought),
-    responses((status = 200, body = LogPage), (status = 401, body = Problem), (status = 503, body = Problem))
+    responses((status = 200, body = LogPage), (status = 401, body = Problem), (status = 403, body = Problem), (status = 503, body = Problem))
 )]
 #[get("/log")]
 pub(crate) async fn log_page(
     hub: Data<Hub>,
-    _: Known,
+    known: Known,
     sought: Query<Sought>,
 ) -> Result<Json<LogPage>, Problem> {
+    known.of_the_crew()?;
     let head = hub.past.head().await;
     let page = read(&hub, move |past| past.page(&sought, head)).await??;
     Ok(Json(page))
@@ -31,14 +32,15 @@ pub(crate) async fn log_page(
 #[utoipa::path(
     context_path = "/api",
     params(("seq" = u64, Path, description = "The entry's number")),
-    responses((status = 200, body = LogEntry), (status = 401, body = Problem), (status = 404, body = Problem))
+    responses((status = 200, body = LogEntry), (status = 401, body = Problem), (status = 403, body = Problem), (status = 404, body = Problem))
 )]
 #[get("/log/{seq}")]
 pub(crate) async fn log_entry(
     hub: Data<Hub>,
-    _: Known,
+    known: Known,
     seq: Path<u64>,
 ) -> Result<Json<LogEntry>, Problem> {
+    known.of_the_crew()?;
     let seq = *seq;
     hub.past.head().await;
     let found = read(&hub, move |past| past.entry(seq)).await??;
@@ -53,10 +55,11 @@ pub(crate) async fn log_entry(
 /// The log as a table.
 #[utoipa::path(
     context_path = "/api",
-    responses((status = 200, body = String, content_type = "text/csv"), (status = 401, body = Problem))
+    responses((status = 200, body = String, content_type = "text/csv"), (status = 401, body = Problem), (status = 403, body = Problem))
 )]
 #[get("/log.csv")]
-pub(crate) async fn log_table(hub: Data<Hub>, _: Known) -> Result<HttpResponse, Problem> {
+pub(crate) async fn log_table(hub: Data<Hub>, known: Known) -> Result<HttpResponse, Problem> {
+    known.of_the_crew()?;
     // Spreadsheets take a table for UTF-8 by this mark.
     let mut bytes = "\u{feff}".as_bytes().to_vec();
     let bytes = read(&hub, move |past| {
@@ -89,7 +92,7 @@ pub(crate) async fn whole_log(hub: Data<Hub>, known: Known) -> Result<HttpRespon
 }
 
 /// Reads away from the workers: the disk may take its time.
-async fn read<T: Send + 'static>(
+pub(super) async fn read<T: Send + 'static>(
     hub: &Hub,
     read: impl FnOnce(&Past) -> T + Send + 'static,
 ) -> Result<T, Problem> {
@@ -104,7 +107,7 @@ fn of_export(error: ExportError) -> Problem {
     Problem::of_store(&error)
 }
 
-fn download(kind: &str, name: &str, bytes: Vec<u8>) -> HttpResponse {
+pub(super) fn download(kind: &str, name: &str, bytes: Vec<u8>) -> HttpResponse {
     HttpResponse::Ok()
         .insert_header((CONTENT_TYPE, kind))
         .insert_header((

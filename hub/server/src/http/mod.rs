@@ -3,6 +3,7 @@
 pub mod auth;
 pub mod codes;
 pub mod compute;
+pub mod day;
 pub mod import;
 pub mod join;
 pub mod log;
@@ -10,8 +11,10 @@ pub mod openapi;
 pub mod pages;
 pub mod pocket;
 pub mod problem;
+pub mod review;
 pub mod say;
 pub mod site;
+pub mod which;
 
 use actix_web::middleware::DefaultHeaders;
 use actix_web::web::{
@@ -48,9 +51,17 @@ pub fn routes(hub: Hub) -> impl FnOnce(&mut ServiceConfig) + Clone {
                     .service(log::log_entry)
                     .service(log::whole_log)
                     .service(pocket::pocket_sheet)
+                    .service(review::day_names)
+                    .service(review::review_of_day)
+                    .service(review::replay)
+                    .service(review::who_told)
+                    .service(review::who_told_sheet)
+                    .service(review::report_sheet)
+                    .service(review::day_table)
                     .service(compute::compute)
                     .service(codes::day_codes)
                     .service(codes::choose_address)
+                    .service(day::open_next_day)
                     .service(
                         web::scope("/import")
                             .app_data(PayloadConfig::new(import::LARGEST_UPLOAD))

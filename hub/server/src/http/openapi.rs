@@ -3,7 +3,7 @@
 use actix_web::{HttpResponse, get};
 use utoipa::OpenApi;
 
-use super::{codes, compute, import, join, log, pages, pocket, say, site};
+use super::{codes, compute, day, import, join, log, pages, pocket, review, say, site};
 use crate::socket;
 
 /// Everything that the hub answers.
@@ -24,9 +24,17 @@ use crate::socket;
         log::log_table,
         log::whole_log,
         pocket::pocket_sheet,
+        review::day_names,
+        review::review_of_day,
+        review::replay,
+        review::who_told,
+        review::who_told_sheet,
+        review::report_sheet,
+        review::day_table,
         compute::compute,
         codes::day_codes,
         codes::choose_address,
+        day::open_next_day,
         import::import_preview,
         site::site_form,
         site::site_draft,

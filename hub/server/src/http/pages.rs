@@ -3,7 +3,7 @@
 use actix_web::http::Method;
 use actix_web::http::header::{
     ACCEPT_ENCODING, CACHE_CONTROL, CONTENT_ENCODING, CONTENT_SECURITY_POLICY, CONTENT_TYPE, ETAG,
-    HOST, IF_NONE_MATCH, VARY,
+    HOST, IF_NONE_MATCH, VARY, X_FRAME_OPTIONS,
 };
 use actix_web::web::Data;
 use actix_web::{HttpRequest, HttpResponse, get};
@@ -95,6 +95,8 @@ fn serve(request: &HttpRequest, asset: Asset) -> HttpResponse {
     } else {
         PAGE_LIFE
     };
+    // The review paints screens of the day in frames of its own; nobody else may frame a page.
+    let framed = request.path().starts_with("/replayed/");
     let known = header(IF_NONE_MATCH).contains(&asset.etag);
     let mut answer = if known {
         HttpResponse::NotModified()
@@ -106,7 +108,10 @@ fn serve(request: &HttpRequest, asset: Asset) -> HttpResponse {
         .insert_header((CACHE_CONTROL, life))
         .insert_header((VARY, "Accept-Encoding"))
         .insert_header((CONTENT_TYPE, asset.content_type))
-        .insert_header((CONTENT_SECURITY_POLICY, policy(header(HOST))));
+        .insert_header((CONTENT_SECURITY_POLICY, policy(header(HOST), framed)));
+    if framed {
+        answer.insert_header((X_FRAME_OPTIONS, "SAMEORIGIN"));
+    }
     match asset.gzip {
         _ if known => answer.finish(),
         Some(gzip) if header(ACCEPT_ENCODING).contains("gzip") => answer
@@ -117,7 +122,8 @@ fn serve(request: &HttpRequest, asset: Asset) -> HttpResponse {
 }
 
 /// What the page may load: its own files alone. Older browsers do not take `'self'` for the socket too, so it is named.
-fn policy(host: &str) -> String {
+fn policy(host: &str, framed: bool) -> String {
+    let by = if framed { "'self'" } else { "'none'" };
     let plain = host
         .chars()
         .all(|c| c.is_ascii_alphanumeric() || matches!(c, '.' | ':' | '-' | '[' | ']'));
@@ -127,6 +133,6 @@ fn policy(host: &str) -> String {
         String::new()
     };
     format!(
-        "default-src 'self'; img-src 'self' data: blob:; media-src 'self' data: blob: mediastream:; connect-src 'self'{socket}; object-src 'none'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'"
+        "default-src 'self'; img-src 'self' data: blob:; media-src 'self' data: blob: mediastream:; connect-src 'self'{socket}; object-src 'none'; base-uri 'none'; form-action 'self'; frame-ancestors {by}"
     )
 }

@@ -11,6 +11,7 @@ use earthwork::words::Language;
 use serde::Serialize;
 use utoipa::ToSchema;
 
+use crate::days::DayError;
 use crate::store::StoreError;
 use crate::writer::NotDone;
 
@@ -183,6 +184,19 @@ impl From<NotDone> for Problem {
                 &english,
                 "El sistema se está cerrando. Se enviará otra vez cuando vuelva.",
             ),
+        }
+    }
+}
+
+impl From<DayError> for Problem {
+    fn from(error: DayError) -> Self {
+        match error {
+            DayError::NoSuchDay { day, known } => Self::new(
+                StatusCode::NOT_FOUND,
+                &format!("The log has no day {day}. It has: {known}."),
+                &format!("El registro no tiene el día {day}. Tiene: {known}."),
+            ),
+            DayError::Store(_) | DayError::Nothing(_) => Self::of_store(&error),
         }
     }
 }

@@ -118,6 +118,11 @@ impl Secret {
         to_hex(&self.sign(&format!("own|{day}"))[..16])
     }
 
+    /// A name of the log in this folder, which tells nothing of the secret.
+    pub fn log(&self) -> String {
+        to_hex(&self.sign("log")[..8])
+    }
+
     /// Everything that a code of this day can let in.
     pub fn offers(board: &Board) -> Vec<Admits> {
         let whole = |roles: &[Role]| Admits {

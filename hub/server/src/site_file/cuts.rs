@@ -1,7 +1,7 @@
 //! Faces, footings behind them, buried lines, locate tickets, and whose rules hold.
 
 use day::cuts::plan::{
-    Cuts, FaceZone, SoilLayer, Structure, Ticket, ToeCorner, Utility, UtilityKind,
+    Cuts, FaceZone, OverheadLine, SoilLayer, Structure, Ticket, ToeCorner, Utility, UtilityKind,
 };
 use earthwork::buried::Marked;
 use earthwork::face::ExcavationRules;
@@ -38,6 +38,7 @@ pub(super) fn cuts(notes: &mut Notes, top: &Fields<'_, '_>, files: &Files<'_>) -
         structures: top.each(notes, "structure", "structures", structure),
         utilities: top.each(notes, "utility", "utilities", utility),
         tickets: top.each(notes, "ticket", "tickets", ticket),
+        overheads: top.each(notes, "overhead", "overheads", overhead),
         clearance: clearance?,
     })
 }
@@ -91,7 +92,7 @@ fn face(notes: &mut Notes, fields: &Fields<'_, '_>, files: &Files<'_>) -> Option
     } else {
         Some(None)
     };
-    let pipe_crown = maybe_length(notes, fields, "pipe_crown");
+    let pipe_crown = fields.length_if(notes, "pipe_crown");
     let toe = toe?
         .into_iter()
         .map(|(at, elevation)| ToeCorner { at, elevation })
@@ -118,18 +119,8 @@ fn face(notes: &mut Notes, fields: &Fields<'_, '_>, files: &Files<'_>) -> Option
     })
 }
 
-/// A length that may be left out.
-#[expect(clippy::option_option, reason = "faulty, left out, given")]
-fn maybe_length(notes: &mut Notes, fields: &Fields<'_, '_>, key: &str) -> Option<Option<Length>> {
-    if fields.has(key) {
-        fields.length(notes, key).map(Some)
-    } else {
-        Some(None)
-    }
-}
-
 fn layer(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<SoilLayer> {
-    let top = maybe_length(notes, fields, "top");
+    let top = fields.length_if(notes, "top");
     let class = fields.word(notes, "class");
     Some(SoilLayer {
         top: top?,
@@ -167,6 +158,27 @@ fn utility(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Utility> {
         outside: outside?,
         zone: zone?,
         marked: marked?,
+        call,
+    })
+}
+
+fn overhead(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<OverheadLine> {
+    let id = fields.text(notes, "id");
+    let points = fields.points(notes, "points");
+    let height = fields.length(notes, "height");
+    let kilovolts = if fields.has("kilovolts") {
+        fields.number_or(notes, "kilovolts", 0.0).map(Some)
+    } else {
+        Some(None)
+    };
+    let clearance = fields.length_if(notes, "clearance");
+    let call = fields.note(notes, "call");
+    Some(OverheadLine {
+        id: id?,
+        points: points?,
+        height: height?,
+        kilovolts: kilovolts?,
+        clearance: clearance?,
         call,
     })
 }

@@ -10,8 +10,9 @@ use utoipa::ToSchema;
 
 use super::fields::Fields;
 use super::form::FormOf;
+use super::forms::called;
 use super::notes::Notes;
-use super::written::{Lines, Written};
+use super::written::{self, Lines, Written};
 use super::{Fault, marks, shapes, targets, things, write};
 
 /// A thing as somebody has typed it.
@@ -216,11 +217,27 @@ fn placed(
         let number: usize = number.parse().unwrap_or_default();
         (own.get(number).copied(), field)
     };
+    let Some(key) = &fault.missing else {
+        return DraftFault {
+            draft,
+            field: field.to_owned(),
+            english: fault.message,
+            spanish,
+            warning: fault.warning,
+        };
+    };
+    // What is not there has no place of its own: it is said at the field where it belongs, by the field's name.
+    let field = written::join(field, key);
+    let name = draft
+        .and_then(|number| drafts.get(number))
+        .and_then(|draft| called(draft.of, &field));
     DraftFault {
         draft,
-        field: field.to_owned(),
-        english: fault.message,
-        spanish,
+        field,
+        english: name.map_or(fault.message, |name| {
+            format!("{}: not there yet. Give it.", name.english)
+        }),
+        spanish: name.map_or(spanish, |name| format!("{}: falta. Póngalo.", name.spanish)),
         warning: fault.warning,
     }
 }

@@ -40,6 +40,11 @@ impl<'a, 't> Fields<'a, 't> {
         self.find(key).map_or(self.at, |value| value.span().start)
     }
 
+    /// Where the table itself stands.
+    pub(super) fn start(&self) -> usize {
+        self.at
+    }
+
     /// Whether the key is there.
     pub(super) fn has(&self, key: &str) -> bool {
         self.find(key).is_some()
@@ -56,8 +61,9 @@ impl<'a, 't> Fields<'a, 't> {
     fn needed(&self, notes: &mut Notes, key: &str) -> Option<&'a Spanned<DeValue<'t>>> {
         let found = self.find(key);
         if found.is_none() {
-            notes.said_at(
+            notes.missing_at(
                 self.at,
+                key,
                 Said::new(
                     format!("{} has no `{key}`. Add it.", self.what),
                     format!("Falta `{key}`. Agréguelo."),
@@ -242,6 +248,16 @@ impl<'a, 't> Fields<'a, 't> {
             Some((Point { x: x?, y: y? }, elevation?))
         });
         each.collect()
+    }
+
+    /// A length that may be left out.
+    #[expect(clippy::option_option, reason = "faulty, left out, given")]
+    pub(super) fn length_if(&self, notes: &mut Notes, key: &str) -> Option<Option<Length>> {
+        if self.has(key) {
+            self.length(notes, key).map(Some)
+        } else {
+            Some(None)
+        }
     }
 
     /// Lengths in order; none when left out.

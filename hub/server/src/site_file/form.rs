@@ -4,8 +4,6 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use super::{form_target, form_things as things};
-
 /// What a form is of.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, ToSchema)]
 #[serde(rename_all = "snake_case")]
@@ -212,40 +210,4 @@ pub(super) fn units() -> Takes {
         ),
         ("metre", "metres", "metros"),
     ])
-}
-
-/// Every form, in the order in which a site is set up.
-pub fn form() -> Vec<Form> {
-    let form = |of: FormOf, english, spanish, fields| Form {
-        of,
-        name: name(english, spanish),
-        once: of.once(),
-        fields,
-    };
-    vec![
-        form(FormOf::Target, "Targets", "Rasantes", form_target::fields()),
-        form(FormOf::Mark, "Marks", "Marcas", things::mark()),
-        form(FormOf::Line, "Lines", "Líneas", things::line()),
-        form(
-            FormOf::Benchmark,
-            "Benchmarks",
-            "Bancos de nivel",
-            things::benchmark(),
-        ),
-        form(FormOf::Machine, "Machines", "Máquinas", things::machine()),
-        form(FormOf::Rod, "Rods", "Estadales", things::rod()),
-        form(FormOf::Laser, "Lasers", "Láseres", things::laser()),
-        form(
-            FormOf::Rules,
-            "Rules and forms",
-            "Reglas y cimbra",
-            things::rules(),
-        ),
-        form(
-            FormOf::Frame,
-            "The plan's frame",
-            "Marco del plano",
-            things::frame(),
-        ),
-    ]
 }

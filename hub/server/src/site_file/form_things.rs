@@ -133,6 +133,31 @@ pub(super) fn machine() -> Vec<Field> {
             Takes::Length,
         ),
         may(
+            "class",
+            "Class, such as 14 t",
+            "Clase, como 14 t",
+            Takes::Text,
+        ),
+        may("dig_depth", "Digs so deep", "Cava hasta", Takes::Length),
+        may(
+            "dump_height",
+            "Empties its bucket so high",
+            "Vacía el cucharón a",
+            Takes::Length,
+        ),
+        may(
+            "boom_height",
+            "Its boom comes so high",
+            "Su pluma llega a",
+            Takes::Length,
+        ),
+        may(
+            "buckets",
+            "Widths of its buckets",
+            "Anchos de sus cucharones",
+            Takes::Lengths,
+        ),
+        may(
             "works_on",
             "Works on",
             "Trabaja en",
@@ -236,6 +261,12 @@ pub(super) fn rules() -> Vec<Field> {
             "level_closure",
             "Levels may miss by this × √set-ups",
             "Una nivelación puede errar esto × √puestas",
+            Takes::Length,
+        ),
+        may(
+            "truck_side",
+            "A truck's side is so high",
+            "El lado de un camión mide",
             Takes::Length,
         ),
         may(

@@ -8,7 +8,7 @@
 //! | targets with their stack; their shapes | `targets`, `shapes` |
 //! | marks in the file, and from a table | `marks`, `marks_csv` |
 //! | faces, buried lines, tickets, whose rules hold | `cuts` |
-//! | a site back into what is written, as TOML too | `write`, `write_target`, `written` |
+//! | a site back into what is written, as TOML too | `write`, `write_target`, `values`, `written` |
 //! | the form that a phone shows for each thing, and reading its draft | `form`, `draft` |
 
 mod cuts;
@@ -17,6 +17,7 @@ mod fields;
 mod form;
 mod form_target;
 mod form_things;
+mod forms;
 mod marks;
 mod marks_csv;
 mod notes;
@@ -24,6 +25,7 @@ mod prices;
 mod shapes;
 mod targets;
 mod things;
+mod values;
 mod write;
 mod write_cuts;
 mod write_prices;
@@ -39,9 +41,10 @@ use toml::de::DeTable;
 use crate::{bounded, import};
 pub use draft::{Draft, DraftFault, read as read_draft, written};
 use fields::Fields;
-pub use form::{Form, form};
+pub use form::Form;
+pub use forms::form;
 use notes::Notes;
-pub use write::exact;
+pub use values::exact;
 pub use written::Written;
 
 /// The version of the format that this hub reads.
@@ -60,6 +63,8 @@ pub struct Fault {
     pub spanish: Option<String>,
     /// Odd, but the site can be used.
     pub warning: bool,
+    /// The key that should stand in the table there, when it is what is wrong that it does not.
+    pub missing: Option<String>,
 }
 
 impl std::fmt::Display for Fault {

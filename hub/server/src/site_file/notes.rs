@@ -68,7 +68,16 @@ impl Notes {
             message: said.english,
             spanish: Some(said.spanish),
             warning: false,
+            missing: None,
         });
+    }
+
+    /// A key that should stand in the table at a byte of the file.
+    pub(super) fn missing_at(&mut self, at: usize, key: &str, said: Said) {
+        self.said_at(at, said);
+        if let Some(last) = self.faults.last_mut() {
+            last.missing = Some(key.to_owned());
+        }
     }
 
     /// A fault at a line of any file.
@@ -79,6 +88,7 @@ impl Notes {
             message,
             spanish: None,
             warning: false,
+            missing: None,
         });
     }
 
@@ -111,6 +121,7 @@ impl Notes {
             message,
             spanish: None,
             warning,
+            missing: None,
         });
     }
 

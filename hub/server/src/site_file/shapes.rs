@@ -54,13 +54,14 @@ pub(super) fn shape(
         .filter(|shape| fields.has(shape))
         .collect();
     let [shape] = given.as_slice() else {
-        notes.said_at(
-            fields.at(given.last().unwrap_or(&"id")),
-            Said::new(
-                format!("Give a target exactly one shape: {}.", SHAPES.join(", ")),
-                "Dé a la rasante una sola forma.",
-            ),
+        let said = Said::new(
+            format!("Give a target exactly one shape: {}.", SHAPES.join(", ")),
+            "Dé a la rasante una sola forma.",
         );
+        match given.last() {
+            Some(one_too_many) => notes.said_at(fields.at(one_too_many), said),
+            None => notes.missing_at(fields.start(), "shape", said),
+        }
         return None;
     };
     let inner = fields.table(notes, shape)?;

@@ -44,8 +44,9 @@ pub(super) fn target(
         None if fields.has("tolerance") => None,
         None => {
             if usual.is_none() {
-                notes.said_at(
-                    fields.at("id"),
+                notes.missing_at(
+                    fields.start(),
+                    "tolerance",
                     Said::new(
                         "This target has no tolerance, and the site has no default. Add tolerance = { high = \"0.10 ft\", low = \"0.20 ft\" } or a [tolerance] table.",
                         "Esta rasante no tiene tolerancia. Agregue cuánto alto y cuánto bajo se permite, como 0.10 ft y 0.20 ft.",
@@ -84,8 +85,9 @@ fn surface(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<String> {
     if fields.has("surface") {
         return fields.text(notes, "surface");
     }
-    notes.said_at(
-        fields.at("id"),
+    notes.missing_at(
+        fields.start(),
+        "surface",
         Said::new(
             "Say which surface this target's elevation is of: surface = \"top of footing\". A bare number could be any of them.",
             "Diga de qué superficie es la cota, como «corona de zapata». Un número solo puede ser de cualquiera.",

@@ -4,6 +4,7 @@ use day::site::{Benchmark, CheckCosts, FormsAtHand, FoundPin, Frame, Laser, Line
 use earthwork::keep_out::Reach;
 use earthwork::length::Length;
 use earthwork::level::CheckLimits;
+use earthwork::machine::Geometry;
 use earthwork::rod::Rod;
 
 use super::fields::Fields;
@@ -58,6 +59,7 @@ pub(super) fn machine(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Mach
     let reach_at_ground = fields.length(notes, "reach_at_ground");
     let tail_radius = fields.length(notes, "tail_radius");
     let track_width = fields.length(notes, "track_width");
+    let geometry = geometry(notes, fields);
     let works_on = fields.names(notes, "works_on");
     let direction = fields.note(notes, "direction");
     Some(Machine {
@@ -68,8 +70,25 @@ pub(super) fn machine(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Mach
             tail_radius: tail_radius?,
             track_width: track_width?,
         },
+        geometry: geometry?,
         works_on: works_on?,
         direction,
+    })
+}
+
+/// What else a machine can do, as far as somebody has said it.
+fn geometry(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Geometry> {
+    let class = fields.note(notes, "class");
+    let dig_depth = fields.length_if(notes, "dig_depth");
+    let dump_height = fields.length_if(notes, "dump_height");
+    let boom_height = fields.length_if(notes, "boom_height");
+    let buckets = fields.lengths(notes, "buckets");
+    Some(Geometry {
+        class,
+        dig_depth: dig_depth?,
+        dump_height: dump_height?,
+        boom_height: boom_height?,
+        buckets: buckets?,
     })
 }
 
@@ -111,6 +130,7 @@ pub(super) fn rules(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Rules>
         None => Some(None),
     };
     let closure = fields.length_or(notes, "level_closure", usual.closure);
+    let truck_side = fields.length_if(notes, "truck_side");
     let check_costs = check_costs(notes, fields, usual.check_costs);
     fields.done(notes);
     let (good, warn) = (good?, warn?);
@@ -129,6 +149,7 @@ pub(super) fn rules(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Rules>
         forms: forms?,
         check_costs,
         closure: closure?,
+        truck_side: truck_side?,
     })
 }
 

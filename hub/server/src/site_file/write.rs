@@ -3,20 +3,15 @@
 
 use day::site::{Benchmark, FormsAtHand, Frame, Laser, Line, Machine, Mark, Rules, Site};
 use earthwork::alignment::StationOffset;
-use earthwork::length::{Form, Length, parse};
-use earthwork::point::Point;
+use earthwork::length::Length;
 use earthwork::rod::Rod;
-use earthwork::target::KeptNet;
 use indexmap::IndexMap;
-use serde::Serialize;
 
+use super::values::{Nets, exact, length, number, point, points, text, unless_zero, word};
 use super::write_cuts;
 use super::write_prices::prices;
 use super::write_target::target;
 use super::written::Written;
-
-/// How triangles are named, by their target or face: an export writes them to a file, a draft keeps those of the target itself.
-pub(super) type Nets<'a> = &'a dyn Fn(&str, &KeptNet) -> Vec<(&'static str, Written)>;
 
 /// A whole site.
 pub(super) fn site(site: &Site, nets: Nets<'_>) -> IndexMap<String, Written> {
@@ -48,55 +43,6 @@ pub(super) fn site(site: &Site, nets: Nets<'_>) -> IndexMap<String, Written> {
         Written::Table(entries) => entries,
         _ => IndexMap::new(),
     }
-}
-
-/// A length as somebody would write it, exact: feet, else inches, else metres.
-pub fn exact(length: Length) -> String {
-    let feet = length.to_string();
-    let small = length.abs() < Length::from_hundredths_of_a_foot(200);
-    let inches = if small {
-        length.show(Form::Inches { parts: 64 })
-    } else {
-        length.show(Form::FeetInches { parts: 64 })
-    };
-    let metres = length.show(Form::Metres { places: 7 });
-    [feet, inches]
-        .into_iter()
-        .find(|text| parse(text) == Ok(length))
-        .unwrap_or(metres)
-}
-
-pub(super) fn text(text: &str) -> Written {
-    Written::Text(text.to_owned())
-}
-
-pub(super) fn length(value: impl Into<Option<Length>>) -> Option<Written> {
-    value.into().map(|value| Written::Text(exact(value)))
-}
-
-/// A length, unless it is zero, which is what is read when nothing is written.
-pub(super) fn unless_zero(value: Length) -> Option<Written> {
-    (value != Length::ZERO).then(|| Written::Text(exact(value)))
-}
-
-pub(super) fn point(at: Point) -> Written {
-    Written::List(vec![text(&exact(at.x)), text(&exact(at.y))])
-}
-
-pub(super) fn points(corners: &[Point]) -> Written {
-    Written::List(corners.iter().copied().map(point).collect())
-}
-
-/// A word of a fixed list, as its own name is written.
-pub(super) fn word(of: impl Serialize) -> Option<Written> {
-    match serde_json::to_value(of) {
-        Ok(serde_json::Value::String(word)) => Some(Written::Text(word)),
-        _ => None,
-    }
-}
-
-pub(super) fn number(value: impl Into<Option<f64>>) -> Option<Written> {
-    value.into().map(|value| Written::Text(value.to_string()))
 }
 
 fn benchmark(one: &Benchmark) -> Written {
@@ -150,6 +96,20 @@ fn machine(one: &Machine) -> Written {
         ("reach_at_ground", length(one.reach.reach_at_ground)),
         ("tail_radius", length(one.reach.tail_radius)),
         ("track_width", length(one.reach.track_width)),
+        ("class", Written::note(&one.geometry.class)),
+        ("dig_depth", length(one.geometry.dig_depth)),
+        ("dump_height", length(one.geometry.dump_height)),
+        ("boom_height", length(one.geometry.boom_height)),
+        (
+            "buckets",
+            Written::some(
+                one.geometry
+                    .buckets
+                    .iter()
+                    .map(|width| text(&exact(*width)))
+                    .collect(),
+            ),
+        ),
         (
             "works_on",
             Some(Written::List(
@@ -184,6 +144,7 @@ fn rules(rules: &Rules) -> Written {
         ("check_warn", length(rules.checks.warn)),
         ("unsettled_high", word(rules.unsettled_high)),
         ("level_closure", length(rules.closure)),
+        ("truck_side", length(rules.truck_side)),
         ("check_cost", number(rules.check_costs.check)),
         (
             "undetected_hour_cost",

@@ -1,16 +1,16 @@
 //! Faces, footings behind them, buried lines and tickets back into what is written. Rules of another country come from a
 //! file of their own, which is named and not written.
 
-use day::cuts::plan::{Cuts, FaceZone, SoilLayer, Structure, Ticket, Utility};
+use day::cuts::plan::{Cuts, FaceZone, OverheadLine, SoilLayer, Structure, Ticket, Utility};
 
-use super::write::{Nets, length, point, points, text, unless_zero, word};
+use super::values::{Nets, length, number, point, points, text, unless_zero, word};
 use super::write_target::shape;
 use super::written::Written;
 
 /// The file of other rules, as an export names it.
 pub(super) const RULES_FILE: &str = "excavation-rules.toml";
 
-pub(super) fn entries(cuts: &Cuts, nets: Nets<'_>) -> [(&'static str, Option<Written>); 5] {
+pub(super) fn entries(cuts: &Cuts, nets: Nets<'_>) -> [(&'static str, Option<Written>); 6] {
     let usual = Cuts::default();
     let excavation = Written::table([
         ("rules", cuts.rules.as_ref().map(|_| text(RULES_FILE))),
@@ -35,6 +35,10 @@ pub(super) fn entries(cuts: &Cuts, nets: Nets<'_>) -> [(&'static str, Option<Wri
             list(cuts.utilities.iter().map(utility).collect()),
         ),
         ("ticket", list(cuts.tickets.iter().map(ticket).collect())),
+        (
+            "overhead",
+            list(cuts.overheads.iter().map(overhead).collect()),
+        ),
     ]
 }
 
@@ -90,6 +94,17 @@ fn utility(one: &Utility) -> Written {
         ("outside", unless_zero(one.outside)),
         ("zone", length(one.zone)),
         ("marked", word(one.marked)),
+        ("call", Written::note(&one.call)),
+    ])
+}
+
+fn overhead(one: &OverheadLine) -> Written {
+    Written::table([
+        ("id", Some(text(&one.id))),
+        ("points", Some(points(&one.points))),
+        ("height", length(one.height)),
+        ("kilovolts", number(one.kilovolts)),
+        ("clearance", length(one.clearance)),
         ("call", Written::note(&one.call)),
     ])
 }

@@ -4,7 +4,7 @@ use day::prices::{AimPrices, Bed, Gravel, MachineRate, Material, Prices};
 use earthwork::haul::Truck;
 use earthwork::soil::density::Wanted;
 
-use super::write::{length, number, text};
+use super::values::{length, number, text};
 use super::written::Written;
 
 pub(super) fn prices(prices: &Prices) -> Written {

@@ -7,7 +7,7 @@ use earthwork::length::Length;
 use earthwork::point::Point;
 use earthwork::target::{self, Along, Axis, CutFace, KeptNet, PipeTrench, Run, Shape, Undercut};
 
-use super::write::{Nets, length, number, point, points, text, unless_zero, word};
+use super::values::{Nets, length, number, point, points, text, unless_zero, word};
 use super::written::Written;
 
 /// A rise as a percentage where that is the same number, else as a share.

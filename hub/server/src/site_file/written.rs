@@ -109,7 +109,7 @@ impl Lines {
     }
 }
 
-fn join(path: &str, key: &str) -> String {
+pub(super) fn join(path: &str, key: &str) -> String {
     if path.is_empty() {
         key.to_owned()
     } else {

@@ -11,13 +11,14 @@ use actix_ws::{AggregatedMessage, AggregatedMessageStream, CloseCode, CloseReaso
 use bytestring::ByteString;
 use day::asked::{Asked, Command, Role};
 use day::said::receipt::Delivered;
+use day::said::signature::ChainHead;
 use tokio::sync::watch;
 use tokio::time::{MissedTickBehavior, interval, timeout};
 
 use crate::http::auth::{Known, OwnPage};
 use crate::hub::Hub;
 use crate::publish::{Board, Gone, Phone, Topic};
-use crate::screens;
+use crate::{lookout, witness};
 use words::{FromHub, FromPhone, Why};
 
 /// Between two heartbeats, in the world's time whatever the hub's clock does.
@@ -57,6 +58,7 @@ pub(crate) async fn live(
         heard: Instant::now(),
         beats: 0,
         words: 0,
+        witnessed: false,
     };
     rt::spawn(talk.run(stream.aggregate_continuations()));
     Ok(answer)
@@ -71,6 +73,7 @@ struct Talk {
     heard: Instant,
     beats: u32,
     words: u32,
+    witnessed: bool,
 }
 
 /// The socket is of no more use.
@@ -130,6 +133,7 @@ impl Talk {
         let hello = FromHub::Hello {
             build: web_ui::build_id().to_owned(),
             device: self.phone.by.device.clone(),
+            log: self.hub.secret.log(),
             at: self.hub.clock.now(),
             speed: self.hub.clock.speed(),
         };
@@ -150,6 +154,7 @@ impl Talk {
             at: self.hub.clock.now(),
             speed: self.hub.clock.speed(),
             head: pulse.head,
+            hash: pulse.hash,
             halted: pulse.halted.is_some(),
         };
         self.send(&beat).await
@@ -207,10 +212,18 @@ impl Talk {
             FromPhone::Visible { visible } if is_cab => {
                 self.hub.screens.visible(&device, visible);
                 let hub = self.hub.clone();
-                rt::spawn(async move { screens::look(&hub).await });
+                rt::spawn(async move { lookout::look(&hub).await });
             }
             FromPhone::Have { call } if is_cab => self.delivered(call),
-            FromPhone::Have { .. } | FromPhone::Visible { .. } | FromPhone::Alive => {}
+            FromPhone::Saw { seq, hash } if !self.witnessed => {
+                // Once for each time that it comes.
+                self.witnessed = true;
+                witness::compare(&self.hub, &self.phone.by.person, ChainHead { seq, hash });
+            }
+            FromPhone::Have { .. }
+            | FromPhone::Saw { .. }
+            | FromPhone::Visible { .. }
+            | FromPhone::Alive => {}
         }
         Ok(())
     }
@@ -250,7 +263,12 @@ fn topics(phone: &Phone) -> BTreeSet<Topic> {
     if let (true, Some(machine)) = (phone.by.is(Role::Operator), &phone.by.machine) {
         topics.insert(Topic::Operator(machine.clone()));
     }
-    // Everybody has the plan, and what stands on it.
+    if phone.by.roles == [Role::Visitor] {
+        // What a supervisor chose for them, nothing else.
+        topics.insert(Topic::Visitor(phone.by.person.clone()));
+        return topics;
+    }
+    // The crew has the plan, and what stands on it.
     topics.insert(Topic::Ground);
     topics.insert(Topic::Sheet);
     if phone.by.is(Role::Supervisor) {

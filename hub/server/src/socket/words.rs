@@ -19,6 +19,8 @@ pub enum FromHub {
         build: String,
         /// The phone's own device name.
         device: String,
+        /// A name of this log that outlives its days: what a phone remembers of another log says nothing of this one.
+        log: String,
         /// The hub's clock.
         at: Time,
         /// Hub seconds in a second.
@@ -41,6 +43,8 @@ pub enum FromHub {
         speed: f64,
         /// The last entry of the log.
         head: u64,
+        /// Its hash: the phone keeps the newest that it has seen.
+        hash: String,
         /// True when nothing is kept any more: use hand signals.
         halted: bool,
     },
@@ -70,6 +74,8 @@ pub enum TopicWord {
     Supervisor,
     /// What stays put.
     Sheet,
+    /// A visitor's page.
+    Visitor,
 }
 
 /// A view, by its topic.
@@ -84,6 +90,8 @@ pub enum View {
     Supervisor(views::supervisor::Supervisor),
     /// What stays put.
     Sheet(views::sheet::Sheet),
+    /// A visitor's.
+    Visitor(views::visitor::Visitor),
 }
 
 /// Why the hub closes a socket.
@@ -118,6 +126,13 @@ pub enum FromPhone {
     Have {
         /// Which.
         call: u64,
+    },
+    /// The newest end of this log that the phone remembers: first of all, when it comes again.
+    Saw {
+        /// The entry.
+        seq: u64,
+        /// Its hash.
+        hash: String,
     },
     /// After each beat: the page's script runs.
     Alive,

@@ -15,7 +15,7 @@ use day::entry::{Body, Entry};
 use day::tell::tell;
 use sled::{Batch, Db, IVec};
 
-use super::log::{Located, Location};
+use super::day_file::{Located, Location};
 use super::{Head, LOCK_PATIENCE, LOCK_PAUSE, StoreError};
 
 /// sled's own cache; its default of a gibibyte is a whole small laptop.

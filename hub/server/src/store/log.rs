@@ -1,49 +1,16 @@
-//! The day files: JSON Lines, one entry a line, hash-chained within and across days, on the disk before anything is answered.
+//! The log: JSON Lines, one entry a line, hash-chained within and across days, on the disk before anything is answered.
 //!
-//! A file is named after its first entry and its day, `0000000001-2030-05-14.jsonl`, so that names sort as the chain runs.
 //! A line that ends in a blank is followed by another entry of the same request: a request is kept whole or not at all.
 
 use std::fs::File;
 use std::io::{BufRead as _, BufReader, Write as _};
 use std::path::{Path, PathBuf};
 
-use day::chain::{GENESIS, Hash, Walk, open};
-use day::entry::{Body, Entry};
+use day::chain::{GENESIS, Walk, open};
+use day::entry::Body;
 
+use super::day_file::{DayFile, Located, Location, day_files, sync_folder};
 use super::{Head, Kept, StoreError, tail};
-
-/// Where an entry's line stands.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Location {
-    /// The first entry of its file.
-    pub file: u64,
-    /// The file's name.
-    pub name: String,
-    /// Its first byte.
-    pub offset: u64,
-    /// Its length without blank and newline.
-    pub length: u32,
-}
-
-/// An entry of the log with its place in the chain and on the disk.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Located {
-    /// The entry.
-    pub entry: Entry,
-    /// The hash that it follows.
-    pub prev: Hash,
-    /// Its hash.
-    pub hash: Hash,
-    /// Where its line stands.
-    pub location: Location,
-}
-
-/// One day's file.
-#[derive(Clone, Debug)]
-pub(super) struct DayFile {
-    pub(super) first: u64,
-    pub(super) name: String,
-}
 
 /// The log, open for appending.
 #[derive(Debug)]
@@ -228,24 +195,6 @@ pub fn prove(folder: &Path) -> Result<(Head, usize), StoreError> {
     Ok((head, days.len()))
 }
 
-/// The day files in the order of the chain.
-pub(super) fn day_files(folder: &Path) -> Result<Vec<DayFile>, StoreError> {
-    let mut days = Vec::new();
-    for item in std::fs::read_dir(folder).map_err(StoreError::folder(folder))? {
-        let item = item.map_err(StoreError::folder(folder))?;
-        let name = item.file_name().to_string_lossy().into_owned();
-        let first = name
-            .strip_suffix(".jsonl")
-            .and_then(|stem| stem.split_once('-'))
-            .and_then(|(first, _)| first.parse().ok());
-        if let Some(first) = first {
-            days.push(DayFile { first, name });
-        }
-    }
-    days.sort_by_key(|day| day.first);
-    Ok(days)
-}
-
 /// The paths of the day files in the order of the chain: for export.
 ///
 /// # Errors
@@ -317,11 +266,4 @@ fn open_for_appending(path: &Path) -> Result<File, StoreError> {
         .append(true)
         .open(path)
         .map_err(StoreError::folder(path))
-}
-
-/// Makes a new name in a folder durable.
-pub(super) fn sync_folder(folder: &Path) -> Result<(), StoreError> {
-    File::open(folder)
-        .and_then(|folder| folder.sync_all())
-        .map_err(StoreError::folder(folder))
 }

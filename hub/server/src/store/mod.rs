@@ -2,10 +2,12 @@
 //!
 //! | to learn | read |
 //! |---|---|
-//! | the day files: durable appends, torn tails, proofs | `log`, `tail` |
+//! | the files of the days and where an entry stands in them | `day_file` |
+//! | durable appends, torn tails, proofs | `log`, `tail` |
 //! | the index over them (the only file that names sled) | `index` |
 //! | what happens when the two disagree | `rebuild` |
 
+pub mod day_file;
 pub mod index;
 pub mod log;
 mod rebuild;
@@ -19,8 +21,9 @@ use day::chain::{ChainError, Hash, Sealed};
 use day::entry::Entry;
 use thiserror::Error;
 
+use day_file::Located;
 use index::Index;
-use log::{Located, Log};
+use log::Log;
 
 /// How long a killed process's lock may linger before it counts as held.
 const LOCK_PATIENCE: Duration = Duration::from_secs(5);

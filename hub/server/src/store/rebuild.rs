@@ -2,8 +2,9 @@
 
 use std::path::{Path, PathBuf};
 
+use super::day_file::Located;
 use super::index::Index;
-use super::log::{Located, Log};
+use super::log::Log;
 use super::{Head, StoreError};
 
 /// Entries that are taken into the index at once when it is made anew.

@@ -36,9 +36,7 @@ fn kept(days: u64) -> Vec<Vec<Kept>> {
     let renewed = |generation| Body::CodesRenewed(CodesRenewed { generation });
     (1..=days)
         .flat_map(|day| {
-            let opened = Body::DayOpened(DayOpened {
-                day: format!("day {day}"),
-            });
+            let opened = Body::DayOpened(DayOpened::of(&format!("day {day}")));
             let key = format!("request-{day}");
             [
                 vec![kept(opened, false, "")],

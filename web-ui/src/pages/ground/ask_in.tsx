@@ -5,7 +5,7 @@ import { HoldKey, Key } from "../../parts/keys";
 import { Shape } from "../../parts/shape";
 import { ago } from "../../show";
 import { allowSound, play } from "../../sound";
-import { now } from "../../state";
+import { ground, me, now } from "../../state";
 import type { MachineCard, SheetMark } from "../../wire";
 import { t } from "../../words";
 import { type Mine, mine, newVisit, pressed, staysOutside, within } from "./way_in";
@@ -143,10 +143,12 @@ function OutKey({ one }: { one: Mine }) {
   );
 }
 
-/** Stands over the page while its person is in. */
+/** Stands over the page while its person is in, or spots for a machine. */
 export function InBar() {
   const words = t().wayIn;
   const inside = mine.value.filter((one) => one.visit.stage === "in");
+  const cards = ground.value?.machines ?? [];
+  const spotted = cards.filter((card) => card.spotter && card.spotter.device === me.value?.device);
   return (
     <>
       {inside.map((one) => (
@@ -154,6 +156,11 @@ export function InBar() {
           <strong>{words.youAreIn(one.card.id, ago(now.value - one.visit.since))}</strong>
           <OutKey one={one} />
         </div>
+      ))}
+      {spotted.map((card) => (
+        <p class="in-bar spots" key={card.id} role="status">
+          <strong>{t().crew.youSpot(card.id)}</strong>
+        </p>
       ))}
     </>
   );

@@ -88,6 +88,8 @@ function slipWords(slip: Slip): string {
       return words.other_benchmark(slip.used, slip.perhaps);
     case "digits_swapped":
       return words.digits_swapped(read(slip.typed), read(slip.perhaps));
+    case "laser_moved":
+      return words.laser_moved(slip.shoot, read(slip.reads));
     case "inches_as_tenths":
       return words.inches_as_tenths(read(slip.typed), read(slip.perhaps));
     default:

@@ -3,7 +3,9 @@ import { useState } from "preact/hooks";
 import { rodText } from "../../grade";
 import { say } from "../../hub";
 import { HoldKey, Key } from "../../parts/keys";
+import { Panel } from "../../parts/panel";
 import { SetUpFacts } from "../../parts/set_up";
+import { StartChecks, startLine } from "../../parts/start_checks";
 import { Suspects } from "../../parts/suspects";
 import { ground, sheet } from "../../state";
 import type { SetUpCard } from "../../wire";
@@ -14,6 +16,7 @@ import { LevelPanel } from "./level_again";
 import { SetUpPanel } from "./set_up";
 
 type Open =
+  | { what: "start" }
   | { what: "set_up" }
   | { what: "check"; card: SetUpCard }
   | { what: "restate"; card: SetUpCard }
@@ -26,6 +29,11 @@ export function LaserPage() {
   const standing = ground.value?.set_ups ?? [];
   return (
     <div class="laser">
+      {ground.value && (
+        <Key kind="wide start-line" onPress={() => setOpen({ what: "start" })}>
+          {startLine(ground.value.start)}
+        </Key>
+      )}
       {standing.length === 0 && <p>{words.noSetUp.replace(words.laser, words.setUpNew)}</p>}
       {standing.map((card) => (
         <section class="card" key={card.id} aria-label={card.id}>
@@ -38,6 +46,11 @@ export function LaserPage() {
       <Key kind="wide" onPress={() => setOpen({ what: "set_up" })}>
         {words.setUpNew}
       </Key>
+      {open?.what === "start" && ground.value && (
+        <Panel title={words.crew.start.title} onClose={close}>
+          <StartChecks start={ground.value.start} />
+        </Panel>
+      )}
       {open?.what === "set_up" && (
         <SetUpPanel
           onClose={close}

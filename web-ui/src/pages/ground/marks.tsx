@@ -2,9 +2,10 @@
 import { useState } from "preact/hooks";
 import { Key } from "../../parts/keys";
 import { Plan } from "../../parts/plan";
+import { Profile } from "../../parts/profile";
 import { feet, signed, timeOfDay } from "../../show";
 import { ground, sheet } from "../../state";
-import type { SheetMark } from "../../wire";
+import type { Sheet, SheetMark } from "../../wire";
 import { t } from "../../words";
 import { chooseMark, digTo, mark } from "./at";
 import { FacePanel } from "./face";
@@ -12,6 +13,7 @@ import { nearest } from "./near";
 import { PaintPanel, paintWords } from "./paint";
 import { PipesPanel } from "./pipes";
 import { SumsPanel } from "./sums";
+import { TiesFirst, TiesPanel } from "./ties";
 
 interface MarksProps {
   onChosen: () => void;
@@ -25,10 +27,12 @@ export function MarksPage({ onChosen, onWork }: MarksProps) {
   const [paint, setPaint] = useState(false);
   const [plan, setPlan] = useState(false);
   const [sums, setSums] = useState(false);
+  const [ties, setTies] = useState<string | null>(null);
   const [open, setOpen] = useState<"face" | "pipes" | null>(null);
   const cuts = ground.value?.cuts;
   const all = sheet.value?.marks ?? [];
   const here = mark.value;
+  const tied = all.find((one) => one.id === ties);
   const ordered = near && here ? nearest(all, here.place) : all;
   const found = ordered.filter((one) => one.id.toLowerCase().includes(search.trim().toLowerCase()));
   return (
@@ -74,12 +78,19 @@ export function MarksPage({ onChosen, onWork }: MarksProps) {
           </Key>
         )}
       </div>
+      <TiesFirst onTies={setTies} />
+      {tied && <TiesPanel of={tied} onClose={() => setTies(null)} />}
       {open === "face" && <FacePanel onClose={() => setOpen(null)} />}
       {open === "pipes" && <PipesPanel onClose={() => setOpen(null)} />}
       {sums && <SumsPanel onClose={() => setSums(false)} />}
       {paint && <PaintPanel onClose={() => setPaint(false)} />}
       {plan && sheet.value && (
-        <Plan sheet={sheet.value} ground={ground.value} chosen={here?.id ?? null} onChoose={chooseMark} />
+        <>
+          <Plan sheet={sheet.value} ground={ground.value} chosen={here?.id ?? null} onChoose={chooseMark} />
+          {sheet.value.targets.map((target) => (
+            <Profile key={target.id} target={target} sheet={sheet.value as Sheet} ground={ground.value} />
+          ))}
+        </>
       )}
       {!plan && found.length === 0 && <p>{words.noMarkFound}</p>}
       <ul class="mark-list" hidden={plan}>

@@ -10,8 +10,9 @@ import { sheet } from "../../state";
 import type { Paint, SheetMark } from "../../wire";
 import { t } from "../../words";
 import { mark } from "./at";
+import { TiesPanel, tiesWords } from "./ties";
 
-const PARENTS = ["hub", "string", "control"] as const;
+const PARENTS = ["hub", "string", "control", "ties"] as const;
 
 /** How a mark stands on the ground, in a word: `laid 2`. */
 export function paintWords(paint: Paint | null | undefined): string {
@@ -24,8 +25,10 @@ export function PaintPanel({ onClose }: { onClose: () => void }) {
   const words = t();
   const [whole, setWhole] = useState<"one" | "all">("one");
   const [checking, setChecking] = useState(false);
+  const [tying, setTying] = useState(false);
   const here = mark.value;
   if (!here) return null;
+  if (tying) return <TiesPanel of={here} onClose={onClose} />;
   const all = (sheet.value?.marks ?? []).filter((one: SheetMark) => one.target === here.target);
   const marks = whole === "all" && here.target ? all.map((one) => one.id) : [here.id];
   const lay = (kind: (typeof PARENTS)[number]) => {
@@ -39,6 +42,7 @@ export function PaintPanel({ onClose }: { onClose: () => void }) {
   return (
     <Panel title={words.paintOf(here.id)} onClose={onClose} closeWord={words.cancel}>
       <p>{paintWords(here.paint)}</p>
+      {here.ties && <p>{tiesWords(here.ties.ties)}</p>}
       {here.target && (
         <Choice
           title={words.whichMarks}
@@ -56,12 +60,18 @@ export function PaintPanel({ onClose }: { onClose: () => void }) {
         <>
           <Choice
             title={words.laidFrom}
-            options={PARENTS.map((id) => ({ id, name: words.parents[id] }))}
+            options={PARENTS.filter((id) => id !== "ties" || here.ties).map((id) => ({
+              id,
+              name: words.parents[id],
+            }))}
             onChoose={lay}
           />
           <div class="tiles">
             <Key kind="tile" onPress={() => setChecking(true)}>
               {words.checkMark}
+            </Key>
+            <Key kind="tile" onPress={() => setTying(true)}>
+              {words.ties}
             </Key>
             <Key kind="tile" onPress={gone}>
               {words.paintGone}

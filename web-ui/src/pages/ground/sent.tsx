@@ -86,7 +86,13 @@ function Came({ outcome }: { outcome: Outcome }) {
       return (
         <Plain
           title={mark.value?.id ?? ""}
-          text={outcome.why.kind === "too_old" ? words.outcome.tooOld : words.outcome.late(outcome.why.by)}
+          text={
+            outcome.why.kind === "newer_reading"
+              ? words.outcome.late(outcome.why.by)
+              : outcome.why.kind === "day_closed"
+                ? words.outcome.dayClosed
+                : words.outcome.tooOld
+          }
         />
       );
     default:

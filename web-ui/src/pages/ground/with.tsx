@@ -5,7 +5,7 @@ import { Key } from "../../parts/keys";
 import { callLine, troubles } from "../../parts/machine";
 import { Panel } from "../../parts/panel";
 import { ago } from "../../show";
-import { ground, now, sheet } from "../../state";
+import { ground, me, now, sheet } from "../../state";
 import type { Care, MachineCard } from "../../wire";
 import { t } from "../../words";
 import { choose, chosen, machine, mark, rod, setUp } from "./at";
@@ -89,7 +89,21 @@ function MachineFacts({ card }: { card: MachineCard }) {
         <Key kind="tile" onPress={() => void say({ kind: "say_moved", machine: card.id })}>
           {words.moved(card.id)}
         </Key>
+        <SpotKey card={card} />
       </div>
     </section>
+  );
+}
+
+/** To watch a machine is to do nothing else: the cab names who does. */
+function SpotKey({ card }: { card: MachineCard }) {
+  const words = t().crew;
+  const mine = card.spotter?.device === me.value?.device;
+  const kind = mine ? "end_spotter" : "be_spotter";
+  return (
+    <Key kind="tile" onPress={() => void say({ kind, machine: card.id })}>
+      {mine ? words.spotNoMore(card.id) : words.spotFor(card.id)}
+      {card.spotter && !mine && <small>{words.spotter(card.spotter.person)}</small>}
+    </Key>
   );
 }

@@ -1,8 +1,9 @@
-/** CAN'T: what is in the way. */
+/** CAN'T: what is in the way, what the machine waits for, and a battery that runs low. */
 import { say } from "../../hub";
 import { Choice } from "../../parts/choice";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
+import { operator } from "../../state";
 import type { CantReason } from "../../wire";
 import { t } from "../../words";
 
@@ -11,6 +12,7 @@ const REASONS: readonly CantReason[] = ["hard_ground", "water", "pipe", "line", 
 const WAITS = ["truck", "attachment", "broken", "parked"] as const;
 
 export function CantPanel({ onClose }: { onClose: () => void }) {
+  const low = operator.value?.battery_low != null;
   const choose = (why: CantReason) => {
     void say({ kind: "say_cant", why });
     onClose();
@@ -40,6 +42,15 @@ export function CantPanel({ onClose }: { onClose: () => void }) {
           }}
         >
           {t().account.again}
+        </Key>
+        <Key
+          pressed={low}
+          onPress={() => {
+            void say({ kind: "low_battery", charging: low });
+            onClose();
+          }}
+        >
+          {low ? t().crew.batteryCharges : t().crew.batteryLow}
         </Key>
       </div>
     </Panel>

@@ -4,8 +4,9 @@ import { alarmWhy } from "../../parts/face_facts";
 import { Key } from "../../parts/keys";
 import { ago, feet } from "../../show";
 import { now } from "../../state";
-import type { CabScreen, Crossing, DepthWarning, Operator } from "../../wire";
+import type { CabScreen, Crossing, DepthWarning, Operator, SpotterCard } from "../../wire";
 import { t } from "../../words";
+import { NearStrips } from "./near";
 
 /** Whole screen: the machine may be under a face that is left. */
 export function LeaveFace({ screen }: { screen: Extract<CabScreen, { kind: "leave_face" }> }) {
@@ -38,9 +39,22 @@ export function GroundStrips({ view, byHand }: { view: Operator; byHand: boolean
           <span>{words.leaveStrip(face.name, String(Math.ceil(face.strip / 3_048_000)))}</span>
         </p>
       ))}
+      <NearStrips view={view} />
+      {view.spotter && <SpotterStrip spotter={view.spotter} />}
       {byHand &&
         view.hand_dig.map((one) => <HandDigStrip key={`${one.utility}${one.by_hand.from}`} one={one} />)}
     </>
+  );
+}
+
+/** Who watches for this machine; one whose phone is silent may not be there. */
+function SpotterStrip({ spotter }: { spotter: SpotterCard }) {
+  const words = t().crew;
+  const lost = spotter.lost != null;
+  return (
+    <p class={`ground-strip spotter ${lost ? "left" : ""}`} role={lost ? "alert" : "note"}>
+      <strong>{lost ? words.spotterLost(spotter.person) : words.spotter(spotter.person)}</strong>
+    </p>
   );
 }
 

@@ -56,6 +56,8 @@ const view: Operator = {
   screen: { kind: "call", call },
   faces_left: [],
   hand_dig: [],
+  near: [],
+  slews: [],
   way_in: { phase: "working", people: [] },
 };
 

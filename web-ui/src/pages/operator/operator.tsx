@@ -8,7 +8,7 @@ import { Key, StopKey } from "../../parts/keys";
 import { Settings } from "../../parts/settings";
 import { Shape } from "../../parts/shape";
 import { allowSound, audible } from "../../sound";
-import { beats, bye, halted, linked, me, now, operator } from "../../state";
+import { beats, bye, halted, linked, me, now, operator, replays } from "../../state";
 import type { CabScreen, CallView, Operator } from "../../wire";
 import { t } from "../../words";
 import { CantPanel } from "./cant";
@@ -117,7 +117,7 @@ function NoLink({ armed, away, inside }: { armed: string; away: string | null; i
 function Start() {
   const place = useRef<HTMLDivElement>(null);
   const wake = () => {
-    if (place.current) void keepAwake(place.current);
+    if (place.current && !replays) void keepAwake(place.current);
   };
   // The press that joined may still count; if not, the key below asks for another.
   useEffect(wake, []);

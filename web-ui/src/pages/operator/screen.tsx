@@ -4,7 +4,7 @@ import { say } from "../../hub";
 import { labelWords } from "../../parts/call";
 import { HoldKey, Key } from "../../parts/keys";
 import { ago } from "../../show";
-import { now } from "../../state";
+import { now, replays } from "../../state";
 import type { CabScreen, CallView, Operator, Reminder } from "../../wire";
 import { t } from "../../words";
 import { DepthWarnings, HandDigPlate, LeaveFace } from "./ground_strips";
@@ -129,7 +129,7 @@ function Call({ call }: { call: CallView }) {
       {call.reminder ? <Strip reminder={call.reminder} /> : <p class="nobody">{t().wayIn.nobody}</p>}
       <Section call={call} />
       {call.labels.includes("hand_dig") && <HandDigPlate />}
-      {call.reminder?.loud && <Loud reminder={call.reminder} />}
+      {call.reminder?.loud && <Loud reminder={call.reminder} since={call.sent_at} />}
     </div>
   );
 }
@@ -141,10 +141,15 @@ function Strip({ reminder }: { reminder: Reminder }) {
       <strong>{t().look}</strong>
       <span>{t().inKeepOut(reminder.who, reminder.mark)}</span>
       <small>
-        {place(reminder)} {t().cautionShort}
+        {zone(reminder)} {place(reminder)} {t().cautionShort}
       </small>
     </div>
   );
+}
+
+/** In which part of the keep-out: the tail's swing is hot also with the bucket down. */
+function zone(reminder: Reminder): string {
+  return reminder.zone ? t().crew.zones[reminder.zone] : "";
 }
 
 function place(reminder: Reminder): string {
@@ -155,18 +160,22 @@ function place(reminder: Reminder): string {
 /** The loud form gives way by itself: no press is needed to go on. */
 const LOUD_FOR = 6_000;
 
-function Loud({ reminder }: { reminder: Reminder }) {
+function Loud({ reminder, since }: { reminder: Reminder; since: number }) {
   const [open, setOpen] = useState(true);
   useEffect(() => {
+    if (replays) return undefined;
     const timer = setTimeout(() => setOpen(false), LOUD_FOR);
     return () => clearTimeout(timer);
   }, []);
-  if (!open) return null;
+  // In a replay its six seconds are those of that day.
+  if (!open || (replays && now.value - since > LOUD_FOR)) return null;
   return (
     <div class="loud" role="alert">
       <p class="stop-word">{t().look}</p>
       <p class="loud-who">{t().inKeepOut(reminder.who, reminder.mark)}</p>
-      <p>{place(reminder)}</p>
+      <p>
+        {zone(reminder)} {place(reminder)}
+      </p>
       <p>{t().caution}</p>
       <Key kind="large" onPress={() => setOpen(false)}>
         {t().seenIt}

@@ -7,7 +7,9 @@ import type { ExceptionKind, Supervisor } from "../../wire";
 import { UndercutPanel } from "./account/soil";
 import { cutsWords } from "./cuts_exceptions";
 import { SawOutPanel } from "./inside";
+import { NearMissPanel } from "./near_miss";
 import { DifferencePanel, LiftPanel, RulePanel } from "./panels";
+import { SlewPanel } from "./slew";
 import { t } from "./words";
 
 /** More than this at once helps nobody; the rest follow as these go. */
@@ -31,7 +33,11 @@ export function Exceptions({ view }: { view: Supervisor }) {
           </li>
         ))}
       </ol>
-      {open?.kind === "stopped" && <LiftPanel machine={open.machine} onClose={close} />}
+      {open?.kind === "stopped" && (
+        <LiftPanel machine={open.machine} stopped={stopped(view)} onClose={close} />
+      )}
+      {open?.kind === "near_miss" && <NearMissPanel view={view} number={open.number} onClose={close} />}
+      {open?.kind === "can_meet" && <SlewPanel {...open} onClose={close} />}
       {open?.kind === "in_without_link" && <SawOutPanel {...open} onClose={close} />}
       {open?.kind === "needs_ruling" && <RulePanel mark={open.mark} onClose={close} />}
       {open?.kind === "undercut_waits" && <UndercutPanel undercut={open.undercut} onClose={close} />}
@@ -42,7 +48,12 @@ export function Exceptions({ view }: { view: Supervisor }) {
   );
 }
 
-/** Most exceptions need somebody on the ground; four can be settled here. */
+/** The machines that stand still by a STOP. */
+function stopped(view: Supervisor): string[] {
+  return view.machines.filter((card) => card.stop).map((card) => card.id);
+}
+
+/** Most exceptions need somebody on the ground; some can be settled here. */
 function Act({ what, onOpen }: { what: ExceptionKind; onOpen: (what: ExceptionKind) => void }) {
   const words = t();
   const name = {
@@ -51,7 +62,18 @@ function Act({ what, onOpen }: { what: ExceptionKind; onOpen: (what: ExceptionKi
     site_changed: words.showDifference,
     undercut_waits: words.account.confirmUndercut,
     in_without_link: words.wayIn.sawOut,
-  }[what.kind as "stopped" | "needs_ruling" | "site_changed" | "undercut_waits" | "in_without_link"];
+    near_miss: words.nearMiss.act,
+    can_meet: words.slew.act,
+  }[
+    what.kind as
+      | "stopped"
+      | "needs_ruling"
+      | "site_changed"
+      | "undercut_waits"
+      | "in_without_link"
+      | "near_miss"
+      | "can_meet"
+  ];
   if (!name) return null;
   const about =
     "person" in what ? what.person : "machine" in what ? what.machine : "mark" in what ? what.mark : "";
@@ -90,6 +112,8 @@ function exceptionWords(what: ExceptionKind): string {
       return words.exception.site_changed;
     case "target_not_seen":
       return words.exception.target_not_seen(what.machine, what.target);
+    case "ties_first":
+      return words.exception.ties_first(what.machine, what.marks.join(", "));
     case "look_asked":
       return words.exception.look_asked(what.machine);
     case "face_left":
@@ -113,6 +137,20 @@ function exceptionWords(what: ExceptionKind): string {
       return words.wayIn.needsLink(what.person, what.machine);
     case "entry_not_answered":
       return words.wayIn.needsAnswer(what.person, what.machine);
+    case "not_ready":
+      return words.startDay.needs(what.said, what.of);
+    case "can_meet":
+      return words.slew.canMeet(what.machine, what.other, feet(what.apart, 1), feet(what.needs, 1));
+    case "spotter_needed":
+      return words.slew.spotterNeeded(what.machine, what.line);
+    case "on_slope":
+      return words.slew.onSlope(what.machine, what.zone, feet(what.inside, 1));
+    case "near_miss":
+      return words.nearMiss.needsWords(what.number, what.by, what.why);
+    case "log_cut":
+      return words.record.logCut(what.person, what.entry);
+    case "query_waits":
+      return words.record.queryWaits(what.query, what.on.join(", "));
     case "target_typed_apart":
       return words.exception.target_typed_apart(what.target, bothTyped(what.differs));
   }

@@ -4,13 +4,14 @@ import { entry, type LogQuery, log } from "../../hub";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
 import { timeOfDay } from "../../show";
-import { head, language } from "../../state";
+import { head, language, now } from "../../state";
 import type { LogLine } from "../../wire";
+import { DAY, momentTyped } from "./review/told";
 import { t } from "./words";
 
 const PAGE = 60;
-type Filter = Required<Pick<LogQuery, "mark" | "person" | "machine" | "kind">>;
-const NO_FILTER: Filter = { mark: "", person: "", machine: "", kind: "" };
+type Filter = Required<Pick<LogQuery, "mark" | "person" | "machine" | "kind">> & { from: string; to: string };
+const NO_FILTER: Filter = { mark: "", person: "", machine: "", kind: "", from: "", to: "" };
 
 export function LogPage() {
   const words = t();
@@ -20,7 +21,8 @@ export function LogPage() {
   const [open, setOpen] = useState<number | null>(null);
   const newest = head.value;
   const load = async (before: number, keep: LogLine[]) => {
-    const got = await log({ ...filter, before, limit: PAGE });
+    const { from, to, ...names } = filter;
+    const got = await log({ ...names, ...between(from, to), before, limit: PAGE });
     setTrouble(got.ok ? "" : got.text);
     if (got.ok) setLines(merged(keep, got.value.lines));
   };
@@ -57,6 +59,17 @@ export function LogPage() {
   );
 }
 
+/** Times of day of today, or of yesterday when they lie ahead; the last minute whole. What is no time of day is left out. */
+function between(from: string, to: string): { from?: number; to?: number } {
+  const midnight = new Date(now.value).setHours(0, 0, 0, 0);
+  const [first, last] = [momentTyped(from, midnight), momentTyped(to, midnight)];
+  const back = first !== null && first > now.value ? DAY : 0;
+  return {
+    ...(first === null ? {} : { from: first - back }),
+    ...(last === null ? {} : { to: last - back + 59_999 }),
+  };
+}
+
 /** Newest first, each line once. */
 export function merged(a: readonly LogLine[], b: readonly LogLine[]): LogLine[] {
   const all = new Map([...a, ...b].map((line) => [line.seq, line]));
@@ -70,6 +83,8 @@ function Filters({ filter, onFilter }: { filter: Filter; onFilter: (filter: Filt
     ["person", words.person],
     ["machine", words.machine],
     ["kind", words.kind],
+    ["from", words.review.from],
+    ["to", words.review.to],
   ];
   return (
     <fieldset class="filters">

@@ -11,7 +11,9 @@ import { me } from "../../state";
 import type { Supervisor } from "../../wire";
 import { Exceptions } from "./exceptions";
 import { Inside } from "./inside";
+import { NearMisses } from "./near_miss";
 import { DifferencePanel, RulePanel } from "./panels";
+import { Start } from "./start";
 import { t } from "./words";
 
 export function NowPage({ view }: { view: Supervisor }) {
@@ -31,6 +33,11 @@ export function NowPage({ view }: { view: Supervisor }) {
       <section aria-label={words.wayIn.inside}>
         <h2>{words.wayIn.inside}</h2>
         <Inside view={view} />
+      </section>
+      <NearMisses view={view} />
+      <section aria-label={words.crew.start.title}>
+        <h2>{words.crew.start.title}</h2>
+        <Start start={view.start} />
       </section>
       <section aria-label={words.lasers}>
         <h2>{words.lasers}</h2>

@@ -47,16 +47,38 @@ export function WhyPanel({ title, ask, act, command, onClose, children }: WhyPro
   );
 }
 
-export function LiftPanel({ machine, onClose }: { machine: string; onClose: () => void }) {
+interface LiftProps {
+  machine: string;
+  /** Every machine that stands still. */
+  stopped: string[];
+  onClose: () => void;
+}
+
+/** This machine, unless every one is chosen. */
+export function LiftPanel({ machine, stopped, onClose }: LiftProps) {
   const words = t();
+  const [all, setAll] = useState(false);
+  const which = all ? {} : { machine };
   return (
     <WhyPanel
       title={`${words.lift}: ${machine}`}
       ask={words.liftWhy}
       act={words.lift}
-      command={(why) => ({ kind: "lift_stop", machine, why })}
+      command={(why) => ({ kind: "lift_stop", ...which, why })}
       onClose={onClose}
-    />
+    >
+      {stopped.length > 1 && (
+        <Choice
+          title={words.lift}
+          options={[
+            { id: "one", name: words.liftOne(machine) },
+            { id: "all", name: words.liftAll(stopped.join(", ")) },
+          ]}
+          chosen={all ? "all" : "one"}
+          onChoose={(id: "one" | "all") => setAll(id === "all")}
+        />
+      )}
+    </WhyPanel>
   );
 }
 

@@ -1,4 +1,4 @@
-/** The supervisor's page: NOW, LOG, CODES, TARGETS, ACCOUNT, FACES, SITE. */
+/** The supervisor's page: NOW, LOG, CODES, TARGETS, ACCOUNT, FACES, REVIEW, SITE, DAY. */
 import { useState } from "preact/hooks";
 import { Frame } from "../../parts/frame";
 import { unbroken } from "../../show";
@@ -8,11 +8,23 @@ import { CodesPage } from "./codes";
 import { FacesPage } from "./faces";
 import { LogPage } from "./log";
 import { NowPage } from "./now";
+import { RecordPage } from "./record/record";
+import { ReviewPage } from "./review/review";
 import { SitePage } from "./site/site";
 import { TargetsPage } from "./targets";
 import { t } from "./words";
 
-type Tab = "now" | "log" | "codes" | "targets" | "faces" | "account" | "site" | "ground";
+type Tab =
+  | "now"
+  | "log"
+  | "codes"
+  | "targets"
+  | "faces"
+  | "account"
+  | "review"
+  | "site"
+  | "record"
+  | "ground";
 
 /** `onGround` is there when this phone is the ground person's too. */
 export function SupervisorPage({ onGround }: { onGround?: (() => void) | undefined }) {
@@ -28,7 +40,9 @@ export function SupervisorPage({ onGround }: { onGround?: (() => void) | undefin
     { id: "targets", name: words.targetsTab },
     { id: "account", name: words.account.tab },
     ...(view && view.cuts.rules !== "" ? [{ id: "faces", name: words.cuts.tab }] : []),
+    { id: "review", name: words.review.tab },
     { id: "site", name: words.siteTab },
+    { id: "record", name: words.record.tab },
   ];
   const turn = (id: string) => {
     setRevises(null);
@@ -45,6 +59,8 @@ export function SupervisorPage({ onGround }: { onGround?: (() => void) | undefin
     >
       {tab === "log" ? (
         <LogPage />
+      ) : tab === "review" ? (
+        <ReviewPage />
       ) : tab === "codes" ? (
         <CodesPage />
       ) : tab === "site" ? (
@@ -63,6 +79,8 @@ export function SupervisorPage({ onGround }: { onGround?: (() => void) | undefin
         <AccountPage view={view} />
       ) : tab === "faces" ? (
         <FacesPage view={view} />
+      ) : tab === "record" ? (
+        <RecordPage view={view} />
       ) : (
         <NowPage view={view} />
       )}

@@ -1,8 +1,11 @@
 /** English words of the supervisor's pages alone: they come with those pages, not with a phone in the cut. */
 import type { AnsweredKind, Ruling } from "../kinds";
 import { accountOfficeEn } from "./account_en";
+import { recordEn } from "./record_en";
+import { reviewEn } from "./review_en";
 
 export const officeEn = {
+  review: reviewEn,
   yes: "YES",
   shapes: {
     fold: "planes folded",
@@ -65,6 +68,43 @@ export const officeEn = {
   removeAsk: (who: string) => `Remove the phone of ${who}? It must scan a code again.`,
   lift: "LIFT STOP",
   liftWhy: "What did you see before lifting it?",
+  liftOne: (machine: string) => `${machine} ALONE`,
+  liftAll: (machines: string) => `ALL: ${machines}`,
+  slew: {
+    act: "AGREE SLEW",
+    title: (one: string, other: string) => `${one} and ${other}`,
+    why: "Their booms can meet. Both operators press AGREED; it is void as soon as one moves.",
+    keepsOut: (machine: string) => `${machine} keeps out of the`,
+    note: "A word about it",
+    propose: "SHOW IT TO BOTH CABS",
+    canMeet: (one: string, other: string, apart: string, needs: string) =>
+      `${one} and ${other} can meet: ${apart} ft apart, ${needs} needed`,
+    spotterNeeded: (machine: string, line: string) =>
+      `${machine} can come too near to ${line} overhead: it needs a spotter`,
+    onSlope: (machine: string, zone: string, inside: string) =>
+      `${machine}: tracks ${inside} ft inside the slope of ${zone}, the competent person rules`,
+  },
+  startDay: {
+    ready: "DAY IS READY",
+    whyWithout: "These have no value. Why does the day begin without them?",
+    needs: (said: number, of: number) => `Day not ready: ${said} of ${of} start checks`,
+  },
+  nearMiss: {
+    title: "Near misses",
+    name: (n: number) => `NM-${n}`,
+    act: "NEAR MISS",
+    ask: "What happened, and what was done about it?",
+    add: "ADD WORDS",
+    close: "CLOSE IT",
+    knew: "What the hub knew then: as last said, nothing senses it",
+    said: "Said",
+    stood: (east: string, north: string, by: string, at: string) => `at E ${east} N ${north} (${by}, ${at})`,
+    noPlace: "nobody had said where",
+    face: (zone: string, feet: string) => `${zone} ${feet} ft away`,
+    facesLeft: (zones: string) => `Left then: ${zones}`,
+    needsWords: (n: number, by: string, why: string) =>
+      `NM-${n}: ${by} pressed ALL STOP${why ? `: ${why}` : ""}. Say what happened.`,
+  },
   rulings: {
     leave: "LEAVE IT",
     patch: "PATCH",
@@ -80,6 +120,8 @@ export const officeEn = {
     screen_not_showing: (machine: string) => `${machine}: nothing shows in the cab. Hands.`,
     site_changed: "The site file has changed",
     target_not_seen: (machine: string, target: string) => `${machine} has not seen the new ${target}`,
+    ties_first: (machine: string, marks: string) =>
+      `${machine} is about to take ${marks}, laid from another mark and without ties: tie first`,
     look_asked: (machine: string) => `${machine} asks for a look`,
     target_typed_apart: (target: string, apart: string) => `${target} was typed twice and differs: ${apart}`,
   },
@@ -111,6 +153,7 @@ export const officeEn = {
   exportTable: "Table",
   emptyLog: "No line fits.",
   account: accountOfficeEn,
+  record: recordEn,
   cuts: {
     tab: "FACES",
     noFaces: "The site file names no face and no trench.",

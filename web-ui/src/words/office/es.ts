@@ -1,8 +1,11 @@
 /** Spanish words of the supervisor's pages alone: they come with those pages, not with a phone in the cut. */
 import { accountOfficeEs } from "./account_es";
 import type { officeEn } from "./en";
+import { recordEs } from "./record_es";
+import { reviewEs } from "./review_es";
 
 export const officeEs: typeof officeEn = {
+  review: reviewEs,
   yes: "SÍ",
   shapes: {
     fold: "planos doblados",
@@ -64,6 +67,43 @@ export const officeEs: typeof officeEn = {
   removeAsk: (who) => `¿Quitar el teléfono de ${who}? Tendrá que escanear otra vez.`,
   lift: "LEVANTAR PARE",
   liftWhy: "¿Qué vio antes de levantarlo?",
+  liftOne: (machine: string) => `SOLO ${machine}`,
+  liftAll: (machines: string) => `TODAS: ${machines}`,
+  slew: {
+    act: "ACORDAR GIRO",
+    title: (one: string, other: string) => `${one} y ${other}`,
+    why: "Sus plumas pueden topar. Los dos operadores aprietan DE ACUERDO; ya no vale en cuanto una se mueve.",
+    keepsOut: (machine: string) => `${machine} no gira al`,
+    note: "Una palabra al respecto",
+    propose: "MOSTRARLO EN LAS DOS CABINAS",
+    canMeet: (one: string, other: string, apart: string, needs: string) =>
+      `${one} y ${other} pueden topar: a ${apart} pies, se necesitan ${needs}`,
+    spotterNeeded: (machine: string, line: string) =>
+      `${machine} puede acercarse demasiado a ${line} arriba: necesita señalero`,
+    onSlope: (machine: string, zone: string, inside: string) =>
+      `${machine}: orugas ${inside} pies dentro de la pendiente de ${zone}, decide la persona competente`,
+  },
+  startDay: {
+    ready: "EL DÍA ESTÁ LISTO",
+    whyWithout: "Estas no tienen valor. ¿Por qué se empieza sin ellas?",
+    needs: (said: number, of: number) => `Día no listo: ${said} de ${of} revisiones`,
+  },
+  nearMiss: {
+    title: "Casi accidentes",
+    name: (n: number) => `NM-${n}`,
+    act: "CASI ACCIDENTE",
+    ask: "¿Qué pasó y qué se hizo?",
+    add: "AGREGAR",
+    close: "CERRAR EL CASO",
+    knew: "Lo que el servidor sabía entonces: lo último dicho, nada lo mide",
+    said: "Dicho",
+    stood: (east: string, north: string, by: string, at: string) => `en E ${east} N ${north} (${by}, ${at})`,
+    noPlace: "nadie había dicho dónde",
+    face: (zone: string, feet: string) => `${zone} a ${feet} pies`,
+    facesLeft: (zones: string) => `Dejados entonces: ${zones}`,
+    needsWords: (n: number, by: string, why: string) =>
+      `NM-${n}: ${by} apretó PAREN TODOS${why ? `: ${why}` : ""}. Diga qué pasó.`,
+  },
   rulings: { leave: "DEJARLO", patch: "PARCHAR", trim: "RASPAR" },
   exception: {
     stopped: (machine, by, why) => `${machine} parada por ${by}${why ? `: ${why}` : ""}`,
@@ -73,6 +113,8 @@ export const officeEs: typeof officeEn = {
     screen_not_showing: (machine) => `${machine}: nada se ve en la cabina. Manos.`,
     site_changed: "Cambió el archivo de la obra",
     target_not_seen: (machine, target) => `${machine} no ha visto ${target} nuevo`,
+    ties_first: (machine, marks) =>
+      `${machine} va a borrar ${marks}, puestas desde otra marca y sin amarres: amarre primero`,
     look_asked: (machine) => `${machine} pide revisión`,
     target_typed_apart: (target, apart) => `${target} se escribió dos veces y difiere: ${apart}`,
   },
@@ -103,6 +145,7 @@ export const officeEs: typeof officeEn = {
   exportTable: "Tabla",
   emptyLog: "Ninguna línea coincide.",
   account: accountOfficeEs,
+  record: recordEs,
   cuts: {
     tab: "TALUDES",
     noFaces: "El archivo de obra no nombra talud ni zanja.",

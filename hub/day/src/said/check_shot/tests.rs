@@ -29,6 +29,30 @@ fn a_second_benchmark_proves_a_set_up_and_the_first_again_does_not() {
     assert!(crew.state.set_up("S1").unwrap().usable());
 }
 
+/// Between the two shots somebody set the tripod up again, 0.25 higher: 5.25 on BM-1 tells it from a misread foot or tenth.
+#[test]
+fn a_laser_lifted_between_the_two_shots_is_asked_about_with_the_shot_that_tells_and_is_never_put_right_by_itself()
+ {
+    let mut crew = Crew::opened();
+    crew.set_up("BM-1", "5.00");
+    let answer = crew.check("S1", "BM-2", "3.73").unwrap();
+    let moved = Slip::LaserMoved {
+        shoot: "BM-1".into(),
+        reads: len("5.25 ft"),
+    };
+    assert_eq!(slips(&answer.outcome).first(), Some(&moved));
+    let tells = crew.check("S1", "BM-1", "5.25").unwrap();
+    assert!(matches!(
+        tells.outcome,
+        Outcome::Checked { residual, usable: false, .. } if residual == len("-0.25 ft")
+    ));
+    let set_up = crew.state.set_up("S1").unwrap();
+    assert_eq!(
+        (set_up.height(), set_up.usable()),
+        (len("105.00 ft"), false)
+    );
+}
+
 #[test]
 fn the_wrong_benchmark_is_asked_about_first_and_never_put_right_by_itself() {
     let mut crew = Crew::opened();

@@ -31,6 +31,8 @@ pub enum LateReason {
         /// How many milliseconds.
         ms: i64,
     },
+    /// The day was closed before it came.
+    DayClosed,
 }
 
 /// The oldest that a reading may be when it arrives and still be shown.
@@ -42,6 +44,9 @@ pub(super) fn late(
     when: When,
     corrected: Option<u64>,
 ) -> Option<LateReason> {
+    if state.record.closed.is_some() {
+        return Some(LateReason::DayClosed);
+    }
     let newer = state
         .marks
         .get(&asked.mark)

@@ -200,6 +200,8 @@ pub enum SpotReason {
     PaintGone,
     /// The trench crosses a buried line too near.
     CrossingTooNear,
+    /// The engineer was asked; the work there waits for the answer.
+    QueryOpen,
 }
 
 /// A reading was asked about: not judged, not shown.
@@ -279,7 +281,10 @@ fn weigh(state: &State, by: &By, asked: &TakeReading, when: When) -> Result<Vec<
     // Without a target or a machine there is no call to hold back.
     let held = || {
         shot.target.and(shot.machine)?;
-        held::at(state, shot.mark.place, shot.mark.target.as_deref()).map(|held| held.spot())
+        let target = shot.mark.target.as_deref();
+        let held = held::at(state, shot.mark.place, target);
+        let held = held.or_else(|| held::by_query(state, &shot.mark.id, target));
+        held.map(|held| held.spot())
     };
     if let Some(why) = shot.spot_reason().or_else(held) {
         let reading = shot.reading(asked, None);

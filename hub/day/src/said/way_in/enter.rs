@@ -4,10 +4,11 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use super::ask::who;
-use super::{entered, known, named, refused};
+use super::{entered, named, refused};
 use crate::asked::By;
 use crate::entry::Body;
 use crate::refusal::Refusal;
+use crate::said::machine::known;
 use crate::state::State;
 use crate::way_in::rules::Visiting;
 

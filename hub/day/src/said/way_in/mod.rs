@@ -7,7 +7,7 @@ pub mod notice;
 
 use crate::decide::When;
 use crate::entry::{Body, Entry};
-use crate::refusal::{Refusal, Thing};
+use crate::refusal::Refusal;
 use crate::state::State;
 use crate::way_in::Step;
 use crate::way_in::rules::No;
@@ -16,18 +16,6 @@ use crate::way_in::rules::No;
 const NAME_MIN: usize = 8;
 /// And not longer than is good for the log.
 const NAME_MAX: usize = 64;
-
-/// The machine is on the site.
-fn known(state: &State, machine: &str) -> Result<(), Refusal> {
-    let site = state.site().ok_or(Refusal::NoSite)?;
-    match site.machine(machine) {
-        Some(_) => Ok(()),
-        None => Err(Refusal::Unknown {
-            what: Thing::Machine,
-            name: machine.to_owned(),
-        }),
-    }
-}
 
 /// A visit's name has the form that phones give it.
 fn named(visit: &str) -> Result<(), Refusal> {

@@ -5,6 +5,7 @@ use utoipa::ToSchema;
 
 use super::entered;
 use crate::entry::Body;
+use crate::said::spotter;
 use crate::state::State;
 use crate::time::Time;
 
@@ -24,7 +25,12 @@ pub struct NoticeLink {
 pub struct NoticeRestart {}
 
 pub(crate) fn link(state: &State, asked: &NoticeLink) -> Vec<Body> {
-    entered(state.way_in.link(&asked.device, asked.lost))
+    let visits = entered(state.way_in.link(&asked.device, asked.lost));
+    if visits.is_empty() {
+        // One entry tells of both: who visits a machine and spots for one has one phone.
+        return spotter::link(state, asked).into_iter().collect();
+    }
+    visits
 }
 
 pub(crate) fn restart(state: &State) -> Vec<Body> {

@@ -81,7 +81,8 @@ fn dug(state: &State, machine: &str, mark: &str) -> Vec<Dug> {
         .collect()
 }
 
-fn arrival(state: &State, machine: &str) -> Option<ArrivalCard> {
+/// When the bottom under a machine arrives.
+pub(crate) fn arrival(state: &State, machine: &str) -> Option<ArrivalCard> {
     let mark = state.cabs.get(machine)?.last_mark.clone()?;
     let (_, taken) = state.last_reading(&mark)?;
     let judged = taken.reading.judged.as_ref()?;

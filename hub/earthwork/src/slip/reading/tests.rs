@@ -1,8 +1,9 @@
 //! Tests: does the reading fit: four rules that ask once, each with its reason.
 
 use super::*;
-use crate::rod::RodUnit;
 use crate::rod::tests::rod;
+use crate::rod::{Rod, RodUnit};
+use crate::slip::{Earlier, Learned, Neighbour};
 
 fn ft(hundredths: i64) -> Length {
     Length::from_hundredths_of_a_foot(hundredths)

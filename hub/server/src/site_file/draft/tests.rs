@@ -1,8 +1,8 @@
 //! Drafts: what is written of a site is read as the same site, faults stand at their fields, the form knows every field.
 
 use super::*;
-use crate::site_file::form::{Field, Takes, form};
-use crate::site_file::{SiteFileError, read as read_file, read_text};
+use crate::site_file::form::{Field, Takes};
+use crate::site_file::{SiteFileError, form, read as read_file, read_text};
 use day::site::Target;
 use proptest::prelude::*;
 use std::path::Path;
@@ -97,12 +97,40 @@ fn a_fault_stands_at_its_field_in_both_languages() {
         (2, "elevation"),
         (1, "run.start.1"),
         (1, "run.steps.1.from"),
-        (1, "run"),
-        (1, ""),
+        (1, "run.length"),
+        (1, "name"),
+        (1, "surface"),
+        (1, "tolerance"),
     ] {
         assert!(at(draft, field), "{draft} {field}: {faults:?}");
     }
     assert!(faults.iter().all(|one| one.draft != Some(0)), "{faults:?}");
+}
+
+#[test]
+fn what_is_not_there_is_said_at_its_field_by_the_name_that_the_form_gives_it() {
+    let typed = table(&[("id", text("NEW")), ("plane", table(&[]))]);
+    let drafts = [
+        (FormOf::Target, typed),
+        (FormOf::Target, table(&[("id", text("BARE"))])),
+    ]
+    .map(|(of, typed)| Draft { of, typed });
+    let faults = read(&drafts, &Site::default(), &nothing).unwrap_err();
+    let said = |draft: usize, field: &str| {
+        let mut own = faults
+            .iter()
+            .filter(|one| (one.draft, one.field.as_str()) == (Some(draft), field));
+        let fault = own.next().unwrap_or_else(|| panic!("{field}: {faults:?}"));
+        (fault.english.clone(), fault.spanish.clone())
+    };
+    let (english, spanish) = said(0, "plane.rise_east");
+    assert_eq!(english, "Rise to the east: not there yet. Give it.");
+    assert_eq!(spanish, "Sube hacia el este: falta. Póngalo.");
+    for field in ["name", "surface", "tolerance", "shape"] {
+        let (english, spanish) = said(1, field);
+        assert!(!english.contains(['`', '[', '=']), "{english}");
+        assert_ne!(english, spanish);
+    }
 }
 
 #[test]

@@ -57,6 +57,7 @@ export function Effect({ would, onChange }: EffectProps) {
 /** The sheet as it would be. */
 export function withPut(now: Sheet, would: WouldChange): Sheet {
   const next = { ...now };
+  for (const one of would.drawn) next.drawn = placed(next.drawn, one);
   for (const one of would.put) {
     switch (one.list) {
       case "target":

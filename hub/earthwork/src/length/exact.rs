@@ -11,7 +11,7 @@ use std::ops::{Add, AddAssign, Mul, Neg, Sub, SubAssign};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-pub use crate::length_text::{LengthError, parse};
+use super::error::LengthError;
 
 /// Counts in a foot.
 pub(crate) const FOOT: i64 = 3_048_000;

@@ -1,0 +1,123 @@
+//! What is near a machine: invented places on the yard of the tests.
+
+use super::*;
+use crate::cuts::plan::Structure;
+use crate::given::{Crew, at, flat_zone, ground, len, site};
+use crate::views::exceptions::ExceptionKind;
+use crate::views::{operator, supervisor};
+
+/// A face 12 ft high along y = 100, its bank to the north; a wall at x = 200; a line over y = -50, 24 ft high.
+fn yard(kind: CutKind) -> Crew {
+    let mut site = site();
+    site.cuts.faces = vec![flat_zone(kind)];
+    site.cuts.structures = vec![Structure {
+        id: "SHED".into(),
+        points: vec![at("200 ft", "0 ft"), at("200 ft", "60 ft")],
+        bottom: len("98 ft"),
+    }];
+    site.cuts.overheads = vec![OverheadLine {
+        id: "STREET".into(),
+        points: vec![at("0 ft", "-50 ft"), at("300 ft", "-50 ft")],
+        height: len("24 ft"),
+        kilovolts: Some(12.5),
+        clearance: None,
+        call: String::new(),
+    }];
+    site.machines[0].geometry.boom_height = Some(len("19 ft"));
+    Crew::digging_on(site)
+}
+
+fn around(crew: &mut Crew, x: &str, y: &str) -> Vec<Near> {
+    crew.place("EX-1", x, y);
+    near(&crew.state, "EX-1")
+}
+
+#[test]
+fn a_tail_at_a_face_a_wall_or_a_machine_is_said_when_the_machine_is_placed() {
+    let mut crew = yard(CutKind::Face);
+    // 7 ft of tail and 3 ft round it.
+    assert!(matches!(
+        &around(&mut crew, "40 ft", "90.01 ft")[..],
+        [Near::TailAtFace { zone, .. }] if zone == "F"
+    ));
+    assert_eq!(around(&mut crew, "40 ft", "90 ft"), []);
+    assert!(matches!(
+        &around(&mut crew, "191 ft", "30 ft")[..],
+        [Near::TailAtWall { structure, .. }] if structure == "SHED"
+    ));
+    crew.place("EX-2", "400 ft", "30 ft");
+    let kinds = around(&mut crew, "416 ft", "30 ft");
+    assert!(matches!(
+        &kinds[..],
+        [Near::TailAtMachine { needs, .. }, Near::CanMeet { .. }] if *needs == len("17 ft")
+    ));
+    let entry = crew.log.last().unwrap();
+    let crate::entry::Body::NearFound(found) = &entry.body else {
+        panic!("{entry:?}");
+    };
+    assert_eq!(found.near, kinds, "what was said is in the log");
+    // A trench is straddled: no tail against its face.
+    assert_eq!(around(&mut yard(CutKind::Trench), "40 ft", "95 ft"), []);
+}
+
+#[test]
+fn tracks_inside_the_line_of_the_slope_are_for_the_competent_person_and_weaker_soil_moves_it() {
+    let mut crew = yard(CutKind::Face);
+    // Nobody has picked a class: C, 1.5 to 1, 18 ft out at 12 ft; half the tracks are 4.1 ft.
+    let inside = |crew: &mut Crew, y: &str| match &around(crew, "40 ft", y)[..] {
+        [Near::OnSlope { inside, class, .. }] => Some((*inside, *class)),
+        [] => None,
+        other => panic!("{other:?}"),
+    };
+    assert_eq!(
+        inside(&mut crew, "118 ft"),
+        Some((len("4.1 ft"), SoilClass::C))
+    );
+    assert_eq!(inside(&mut crew, "122.1 ft"), None);
+    crew.state.cuts.face_mut("F").picked = Some(SoilClass::B);
+    crew.state.cuts.face_mut("F").counted = Some(SoilClass::B);
+    assert_eq!(inside(&mut crew, "118 ft"), None);
+    assert_eq!(
+        inside(&mut crew, "116 ft"),
+        Some((len("0.1 ft"), SoilClass::B))
+    );
+}
+
+#[test]
+fn a_line_overhead_within_reach_asks_for_a_spotter_until_somebody_spots() {
+    let mut crew = yard(CutKind::Face);
+    let needed = |crew: &Crew| {
+        let view = supervisor::view(&crew.state).unwrap();
+        let mut kinds = view.exceptions.into_iter().map(|one| one.what);
+        kinds.any(|kind| matches!(kind, ExceptionKind::SpotterNeeded { .. }))
+    };
+    // 27.8 ft of reach and 10 ft of clearance.
+    assert_eq!(around(&mut crew, "40 ft", "-12.2 ft"), []);
+    assert!(!needed(&crew));
+    assert!(matches!(
+        &around(&mut crew, "40 ft", "-12.3 ft")[..],
+        [Near::Overhead { line, .. }] if line == "STREET"
+    ));
+    assert!(needed(&crew));
+    assert_eq!(operator::view(&crew.state, "EX-1").unwrap().near.len(), 1);
+    let spots = crate::asked::Command::BeSpotter(crate::said::spotter::BeSpotter {
+        machine: "EX-1".into(),
+    });
+    crew.says(&ground(), spots).unwrap();
+    assert!(!needed(&crew));
+    let silent = crate::said::way_in::notice::NoticeLink {
+        device: "g1".into(),
+        lost: true,
+    };
+    let silent = crate::asked::Command::NoticeLink(silent);
+    crew.says(&crate::asked::By::hub(), silent).unwrap();
+    assert!(
+        needed(&crew),
+        "a spotter whose phone is silent may not be there"
+    );
+    // 13.9 ft of boom and 10 ft are below 24 ft.
+    crew.state.site.as_mut().unwrap().site.machines[0]
+        .geometry
+        .boom_height = Some(len("13.9 ft"));
+    assert_eq!(near(&crew.state, "EX-1"), []);
+}

@@ -1,0 +1,299 @@
+//! Visitors, inspections, queries, photos, and phones that remember an end of the log.
+
+use super::signing::opens_next;
+use super::{closes, drawn, folded, visitor};
+use crate::asked::{By, Command};
+use crate::entry::Body;
+use crate::given::{Crew, ground, supervisor};
+use crate::record::missing::{CloseMissing, LeftOpen, missing, open};
+
+use crate::said::head::MissHead;
+use crate::said::inspection::{
+    AskInspection, Inspect, InspectedItem, InspectionResult, SignInspection,
+};
+
+use crate::said::photo::{AddPhoto, PromisePhoto};
+use crate::said::query::{AnswerQuery, AskQuery};
+use crate::said::reading::SpotReason;
+
+use crate::said::signature::ChainHead;
+use crate::said::visit::{ShowRuns, Visit};
+
+use crate::tell;
+
+fn asks(on: &[&str], stop: bool) -> Command {
+    Command::AskQuery(AskQuery {
+        question: "old slab below the footing: leave or break out?".into(),
+        of: "engineer".into(),
+        on: on.iter().map(|name| (*name).to_owned()).collect(),
+        stop,
+        photo: None,
+    })
+}
+
+fn answers(query: &str, target: Option<&str>) -> Command {
+    Command::AnswerQuery(AnswerQuery {
+        query: query.into(),
+        answer: "break out".into(),
+        answered_by: "engineer, by mail".into(),
+        target: target.map(Into::into),
+    })
+}
+
+#[test]
+fn a_query_that_stops_ends_the_call_there_and_holds_the_next_back_until_it_is_answered() {
+    let mut crew = Crew::digging();
+    crew.reads("P-1", "4.70").unwrap();
+    assert!(crew.says(&ground(), asks(&["NOWHERE"], true)).is_err());
+    assert!(crew.says(&ground(), asks(&[], true)).is_err());
+    crew.says(&ground(), asks(&["P-1"], true)).unwrap();
+    assert!(crew.state.live_call("EX-1").is_none());
+    let spot = |crew: &Crew| match &crew.log.last().unwrap().body {
+        Body::ReadingTaken(taken) => taken.spot,
+        _ => None,
+    };
+    crew.reads("P-1", "4.70").unwrap();
+    assert_eq!(spot(&crew), Some(SpotReason::QueryOpen));
+    // By eye neither, and not on a supervisor's word in place of the answer.
+    let quick = crate::said::quick_call::QuickCall {
+        machine: "EX-1".into(),
+        mark: Some("P-1".into()),
+        word: earthwork::words::QuickWord::More,
+    };
+    let refused = crew.says(&ground(), Command::QuickCall(quick)).unwrap_err();
+    assert!(
+        refused.to_string().contains("Q1 is not answered"),
+        "{refused}"
+    );
+    let allow = crate::said::allow_dig::AllowDig {
+        held: crate::cuts::held::HeldBy::Query { query: "Q1".into() },
+        why: "hurry".into(),
+    };
+    assert!(crew.says(&supervisor(), Command::AllowDig(allow)).is_err());
+    // Elsewhere work carries on.
+    crew.reads("P-2", "4.70").unwrap();
+    assert_eq!(
+        crew.state.live_call("EX-1").unwrap().1.sent.mark.as_deref(),
+        Some("P-2")
+    );
+    crew.says(&supervisor(), answers("Q1", Some("PAD")))
+        .unwrap();
+    crew.reads("P-1", "4.71").unwrap();
+    assert_eq!(
+        crew.state.live_call("EX-1").unwrap().1.sent.mark.as_deref(),
+        Some("P-1")
+    );
+    let answered = &crew.state.record.queries["Q1"].answers[0].said;
+    assert_eq!(answered.revision.as_ref().unwrap().revision, 1);
+}
+
+#[test]
+fn a_query_to_carry_on_with_holds_nothing_and_outlives_the_day() {
+    let mut crew = Crew::digging();
+    crew.says(&ground(), asks(&["RUN"], false)).unwrap();
+    crew.reads("R-1", "6.70").unwrap();
+    assert!(crew.state.live_call("EX-2").is_some());
+    crew.check("S1", "BM-2", "3.48").unwrap();
+    let item = LeftOpen::Query { query: "Q1".into() };
+    assert_eq!(open(&crew.state), std::slice::from_ref(&item));
+    crew.says(&supervisor(), closes(&[])).unwrap();
+    // The answer may come after the close.
+    opens_next(&mut crew, "2030-05-15").unwrap();
+    assert_eq!(open(&crew.state), [item]);
+    crew.says(&supervisor(), answers("Q1", None)).unwrap();
+    assert!(open(&crew.state).is_empty());
+    crew.says(&ground(), asks(&["P-1"], true)).unwrap();
+    assert!(crew.state.record.queries.contains_key("Q2"));
+    assert!(crew.says(&supervisor(), answers("Q7", None)).is_err());
+}
+
+#[test]
+fn a_visitor_is_counted_on_site_until_they_say_off_or_a_supervisor_has_seen_it() {
+    let mut crew = Crew::digging();
+    let here = |on_site| {
+        Command::Visit(Visit {
+            on_site,
+            person: None,
+        })
+    };
+    crew.says(&visitor("HF"), here(true)).unwrap();
+    crew.says(&visitor("HF"), here(true)).unwrap();
+    let comings = crew
+        .log
+        .iter()
+        .filter(|entry| matches!(entry.body, Body::VisitorNoticed(_)));
+    assert_eq!(comings.count(), 1);
+    let on_site = CloseMissing::VisitorOnSite {
+        person: "HF".into(),
+    };
+    assert_eq!(missing(&crew.state), [on_site]);
+    assert!(crew.says(&ground(), here(true)).is_err());
+    let seen = |person: &str| {
+        Command::Visit(Visit {
+            on_site: false,
+            person: Some(person.into()),
+        })
+    };
+    assert!(crew.says(&visitor("XY"), seen("HF")).is_err());
+    assert!(crew.says(&supervisor(), seen("ZZ")).is_err());
+    crew.says(&supervisor(), seen("HF")).unwrap();
+    assert!(missing(&crew.state).is_empty());
+    let told = tell::tell(crew.log.last().unwrap());
+    assert!(told.english.contains("as PN has seen"), "{}", told.english);
+    let shows = |targets: &[&str]| {
+        Command::ShowRuns(ShowRuns {
+            person: "HF".into(),
+            targets: targets.iter().map(|name| (*name).to_owned()).collect(),
+        })
+    };
+    assert!(crew.says(&supervisor(), shows(&["NONE"])).is_err());
+    assert!(crew.says(&visitor("HF"), shows(&["RUN"])).is_err());
+    crew.says(&supervisor(), shows(&["RUN"])).unwrap();
+    assert_eq!(crew.state.record.visitors["HF"].shown, ["RUN"]);
+}
+
+fn inspects(asked: Option<u64>) -> Inspect {
+    Inspect {
+        asked,
+        what: String::new(),
+        inspector: "HF".into(),
+        items: vec![InspectedItem {
+            what: "R-1..R-4".into(),
+            found: "on grade".into(),
+        }],
+        result: InspectionResult::InPart,
+        words: "east part may be formed".into(),
+        conditions: "west part waits for the retest".into(),
+        signature: None,
+    }
+}
+
+#[test]
+fn an_inspection_is_asked_for_made_and_signed_by_whoever_made_it() {
+    let mut crew = Crew::digging();
+    let ask = Command::AskInspection(AskInspection {
+        what: "footing trench".into(),
+        of: "county".into(),
+        targets: vec!["RUN".into()],
+    });
+    crew.says(&supervisor(), ask).unwrap();
+    let id = crew.state.seq;
+    let waits = LeftOpen::Inspection {
+        what: "footing trench".into(),
+    };
+    assert_eq!(open(&crew.state), [waits]);
+    let here = Command::Visit(Visit {
+        on_site: true,
+        person: None,
+    });
+    crew.says(&visitor("HF"), here).unwrap();
+    let bad = [
+        Inspect {
+            items: vec![],
+            ..inspects(Some(id))
+        },
+        Inspect {
+            words: " ".into(),
+            ..inspects(Some(id))
+        },
+        Inspect {
+            conditions: String::new(),
+            ..inspects(Some(id))
+        },
+        Inspect {
+            inspector: String::new(),
+            ..inspects(Some(id))
+        },
+        inspects(None),
+        inspects(Some(id + 1)),
+    ];
+    for one in bad {
+        assert!(
+            crew.says(&supervisor(), Command::Inspect(one.clone()))
+                .is_err(),
+            "{one:?}"
+        );
+    }
+    crew.says(&supervisor(), Command::Inspect(inspects(Some(id))))
+        .unwrap();
+    assert!(open(&crew.state).is_empty());
+    let made = crew.state.record.inspections[&id].made.as_ref().unwrap();
+    assert_eq!(made.said.what, "footing trench");
+    assert!(made.said.arrived.is_some());
+    let sign = || {
+        Command::SignInspection(SignInspection {
+            inspection: id,
+            signature: drawn("H. F."),
+        })
+    };
+    assert!(crew.says(&visitor("XY"), sign()).is_err());
+    crew.says(&visitor("HF"), sign()).unwrap();
+    assert!(crew.says(&visitor("HF"), sign()).is_err());
+    assert!(
+        crew.says(&supervisor(), Command::Inspect(inspects(Some(id))))
+            .is_err()
+    );
+    assert_eq!(folded(&crew), crew.state);
+}
+
+#[test]
+fn a_photo_is_owed_until_its_bytes_have_come() {
+    let mut crew = Crew::digging();
+    let promises = |photo: &str| {
+        Command::PromisePhoto(PromisePhoto {
+            photo: photo.into(),
+            mark: Some("P-1".into()),
+            entry: Some(3),
+            words: "scarp".into(),
+        })
+    };
+    for bad in ["short", "../../../etc/passwd", "with a blank"] {
+        assert!(crew.says(&ground(), promises(bad)).is_err(), "{bad}");
+    }
+    crew.says(&ground(), promises("photo-0001")).unwrap();
+    crew.says(&ground(), promises("photo-0001")).unwrap();
+    let owed = LeftOpen::PhotoOwed {
+        person: "RT".into(),
+    };
+    assert_eq!(open(&crew.state), [owed]);
+    let adds = |photo: &str, sha256: &str| {
+        Command::AddPhoto(AddPhoto {
+            photo: photo.into(),
+            sha256: sha256.into(),
+            bytes: 1_200,
+        })
+    };
+    // Only the hub, which has them on its disk, says so.
+    assert!(crew.says(&ground(), adds("photo-0001", "aa")).is_err());
+    assert!(crew.says(&By::hub(), adds("photo-0002", "aa")).is_err());
+    crew.says(&By::hub(), adds("photo-0001", "aa")).unwrap();
+    crew.says(&By::hub(), adds("photo-0001", "aa")).unwrap();
+    assert!(crew.says(&By::hub(), adds("photo-0001", "bb")).is_err());
+    assert!(open(&crew.state).is_empty());
+    let Some(Body::PhotoAdded(added)) = crew.log.last().map(|entry| &entry.body) else {
+        panic!("not added");
+    };
+    assert_eq!((added.taken_by.as_str(), added.entry), ("RT", Some(3)));
+}
+
+#[test]
+fn an_end_of_the_chain_that_is_missed_is_told_once() {
+    let mut crew = Crew::digging();
+    let miss = || {
+        Command::MissHead(MissHead {
+            person: "RT".into(),
+            remembered: ChainHead {
+                seq: 121,
+                hash: "ab".into(),
+            },
+            has: None,
+            log_ends: 120,
+        })
+    };
+    assert!(crew.says(&ground(), miss()).is_err());
+    crew.says(&By::hub(), miss()).unwrap();
+    crew.says(&By::hub(), miss()).unwrap();
+    assert_eq!(crew.state.record.mismatches.len(), 1);
+    let told = tell::tell(crew.log.last().unwrap());
+    assert!(told.english.contains("entry 121"), "{}", told.english);
+}

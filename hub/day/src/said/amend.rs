@@ -1,0 +1,73 @@
+//! A signed day is not changed: an amendment is a new entry that names the one it amends, under a second signature.
+
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+use crate::entry::Body;
+use crate::refusal::Refusal;
+use crate::said::signature::{ChainHead, Signature};
+use crate::state::State;
+
+/// A supervisor amends a signed day.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct AmendDay {
+    /// The entry that is amended.
+    pub entry: u64,
+    /// What is to be read with it.
+    pub words: String,
+    /// The second signature.
+    pub signature: Signature,
+}
+
+/// A signed day was amended.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct DayAmended {
+    /// The day whose entry it is.
+    pub day: String,
+    /// The entry that is amended.
+    pub entry: u64,
+    /// What is to be read with it.
+    pub words: String,
+    /// The signature.
+    pub signature: Signature,
+    /// The end of the chain as it stood.
+    pub head: ChainHead,
+}
+
+/// `head` is the hash of the last entry.
+pub(crate) fn amend(state: &State, asked: &AmendDay, head: &str) -> Result<Vec<Body>, Refusal> {
+    let open = state.day.as_ref().ok_or(Refusal::NoDay)?;
+    let words = asked.words.trim();
+    if words.is_empty() {
+        return Err(Refusal::SayWhy {
+            what: "what is to be read with the entry".into(),
+        });
+    }
+    if asked.entry == 0 || asked.entry > state.seq {
+        return Err(Refusal::of_the_record(
+            format!("The log has no entry {}.", asked.entry),
+            format!("El registro no tiene la entrada {}.", asked.entry),
+        ));
+    }
+    if !state.record.is_signed(asked.entry, open.first) {
+        return Err(Refusal::of_the_record(
+            "That day is not signed. Write a note on it; an amendment stands under a signed day.",
+            "Ese día no está firmado. Escriba una nota; la enmienda va bajo un día firmado.",
+        ));
+    }
+    let past = state.record.days.iter();
+    let past = past
+        .into_iter()
+        .rfind(|day| day.first <= asked.entry && asked.entry <= day.last);
+    Ok(vec![Body::DayAmended(DayAmended {
+        day: past.map_or(&open.id, |day| &day.day).clone(),
+        entry: asked.entry,
+        words: words.to_owned(),
+        signature: asked.signature.checked()?,
+        head: ChainHead {
+            seq: state.seq,
+            hash: head.to_owned(),
+        },
+    })])
+}

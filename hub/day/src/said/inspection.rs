@@ -1,0 +1,275 @@
+//! An inspection: asked for, made with what was shown and what came of it, signed by whoever inspected.
+
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+use crate::asked::{By, Role};
+use crate::decide::When;
+use crate::entry::{Body, Entry};
+use crate::record::{Dated, Inspection};
+use crate::refusal::{Refusal, Thing};
+pub use crate::said::signature::Signature;
+use crate::state::State;
+use crate::time::Time;
+
+/// A supervisor asks for an inspection.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct AskInspection {
+    /// What is to be inspected, such as `footing trench`.
+    pub what: String,
+    /// Who is asked: an office or a name.
+    pub of: String,
+    /// The targets that it is about.
+    #[serde(default)]
+    pub targets: Vec<String>,
+}
+
+/// An inspection was asked for.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct InspectionAsked {
+    /// What is to be inspected.
+    pub what: String,
+    /// Who is asked.
+    pub of: String,
+    /// The targets that it is about.
+    pub targets: Vec<String>,
+}
+
+/// An inspection was made; a supervisor writes down what came of it.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Inspect {
+    /// The entry that asked for it; none when nobody had.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub asked: Option<u64>,
+    /// What was inspected; as asked for when left out.
+    #[serde(default)]
+    pub what: String,
+    /// Who inspected.
+    pub inspector: String,
+    /// What was shown, and what was found of each.
+    pub items: Vec<InspectedItem>,
+    /// What came of it.
+    pub result: InspectionResult,
+    /// In the inspector's words.
+    pub words: String,
+    /// On which conditions; empty for none.
+    #[serde(default)]
+    pub conditions: String,
+    /// The inspector's signature, when it was drawn on this phone.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub signature: Option<Signature>,
+}
+
+/// Something that was shown at an inspection.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct InspectedItem {
+    /// What: a target, marks, a record.
+    pub what: String,
+    /// What was found: a value or words.
+    pub found: String,
+}
+
+/// What came of an inspection.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum InspectionResult {
+    /// Work goes on.
+    Passed,
+    /// It goes on in part, or on conditions.
+    InPart,
+    /// It does not go on.
+    Failed,
+}
+
+/// An inspection was made.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct Inspected {
+    /// The entry that asked for it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub asked: Option<u64>,
+    /// What was inspected.
+    pub what: String,
+    /// Who inspected.
+    pub inspector: String,
+    /// Since when the inspector had been on site, as their own phone said.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub arrived: Option<Time>,
+    /// When it was made.
+    pub made_at: Time,
+    /// What was shown, and what was found of each.
+    pub items: Vec<InspectedItem>,
+    /// What came of it.
+    pub result: InspectionResult,
+    /// In the inspector's words.
+    pub words: String,
+    /// On which conditions.
+    pub conditions: String,
+    /// The inspector's signature, when it was drawn with it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub signature: Option<Signature>,
+}
+
+/// Whoever inspected signs on their own phone.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct SignInspection {
+    /// The inspection: its number in the view.
+    pub inspection: u64,
+    /// The signature.
+    pub signature: Signature,
+}
+
+/// An inspection was signed by whoever made it.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct InspectionSigned {
+    /// Which.
+    pub inspection: u64,
+    /// The signature.
+    pub signature: Signature,
+}
+
+pub(crate) fn ask(state: &State, asked: &AskInspection) -> Result<Vec<Body>, Refusal> {
+    let site = state.site().ok_or(Refusal::NoSite)?;
+    let (what, of) = (asked.what.trim(), asked.of.trim());
+    if what.is_empty() || of.is_empty() {
+        return Err(Refusal::SayWhy {
+            what: "what is to be inspected, and who is asked".into(),
+        });
+    }
+    if let Some(target) = asked.targets.iter().find(|id| site.target(id).is_none()) {
+        return Err(Refusal::Unknown {
+            what: Thing::Target,
+            name: target.clone(),
+        });
+    }
+    Ok(vec![Body::InspectionAsked(InspectionAsked {
+        what: what.to_owned(),
+        of: of.to_owned(),
+        targets: asked.targets.clone(),
+    })])
+}
+
+pub(crate) fn inspect(state: &State, asked: &Inspect, when: When) -> Result<Vec<Body>, Refusal> {
+    let earlier = match asked.asked {
+        None => None,
+        Some(id) => {
+            let waits = state.record.inspections.get(&id);
+            let waits = waits.filter(|inspection| inspection.made.is_none());
+            Some(waits.ok_or_else(|| Refusal::Unknown {
+                what: Thing::Inspection,
+                name: id.to_string(),
+            })?)
+        }
+    };
+    let asked_for = earlier.and_then(|inspection| inspection.asked.as_ref());
+    let what = match asked.what.trim() {
+        "" => asked_for.map(|asked| asked.said.what.clone()),
+        what => Some(what.to_owned()),
+    };
+    let inspector = asked.inspector.trim();
+    let items: Vec<InspectedItem> = asked.items.iter().map(trimmed).collect();
+    let said = items
+        .iter()
+        .all(|item| !item.what.is_empty() && !item.found.is_empty());
+    let (Some(what), false, true) = (what, inspector.is_empty() || items.is_empty(), said) else {
+        return Err(Refusal::SayWhy {
+            what: "what was inspected, by whom, what was shown and what was found".into(),
+        });
+    };
+    let (words, conditions) = (asked.words.trim(), asked.conditions.trim());
+    if words.is_empty() {
+        return Err(Refusal::SayWhy {
+            what: "what the inspector said".into(),
+        });
+    }
+    if asked.result == InspectionResult::InPart && conditions.is_empty() {
+        return Err(Refusal::SayWhy {
+            what: "what may go on and what waits".into(),
+        });
+    }
+    let visitor = state.record.visitors.get(inspector);
+    Ok(vec![Body::Inspected(Inspected {
+        asked: asked.asked,
+        what,
+        inspector: inspector.to_owned(),
+        arrived: visitor.and_then(|visitor| visitor.here),
+        made_at: when.made_at,
+        items,
+        result: asked.result,
+        words: words.to_owned(),
+        conditions: conditions.to_owned(),
+        signature: asked
+            .signature
+            .as_ref()
+            .map(Signature::checked)
+            .transpose()?,
+    })])
+}
+
+fn trimmed(item: &InspectedItem) -> InspectedItem {
+    InspectedItem {
+        what: item.what.trim().to_owned(),
+        found: item.found.trim().to_owned(),
+    }
+}
+
+/// Signed once, by the inspector: on a visitor's own phone only by the one who is named.
+pub(crate) fn sign(state: &State, by: &By, asked: &SignInspection) -> Result<Vec<Body>, Refusal> {
+    let inspection = state.record.inspections.get(&asked.inspection);
+    let made = inspection.and_then(|inspection| inspection.made.as_ref());
+    let (Some(inspection), Some(made)) = (inspection, made) else {
+        return Err(Refusal::Unknown {
+            what: Thing::Inspection,
+            name: asked.inspection.to_string(),
+        });
+    };
+    if inspection.signed.is_some() {
+        return Err(Refusal::of_the_record(
+            "That inspection is signed. What is to be said now is a note.",
+            "Esa inspección ya está firmada. Lo que falte decir es una nota.",
+        ));
+    }
+    let own = by.is(Role::Supervisor) || by.person == made.said.inspector;
+    if !own {
+        let inspector = &made.said.inspector;
+        return Err(Refusal::of_the_record(
+            format!("{inspector} made this inspection and signs it."),
+            format!("{inspector} hizo esta inspección y la firma."),
+        ));
+    }
+    Ok(vec![Body::InspectionSigned(InspectionSigned {
+        inspection: asked.inspection,
+        signature: asked.signature.checked()?,
+    })])
+}
+
+pub(crate) fn apply_asked(state: &mut State, entry: &Entry, body: &InspectionAsked) {
+    let asked = Inspection {
+        asked: Some(Dated::of(entry, body)),
+        made: None,
+        signed: None,
+    };
+    state.record.inspections.insert(entry.seq, asked);
+}
+
+pub(crate) fn apply_made(state: &mut State, entry: &Entry, body: &Inspected) {
+    let id = body.asked.unwrap_or(entry.seq);
+    let inspections = &mut state.record.inspections;
+    let inspection = inspections.entry(id).or_insert_with(|| Inspection {
+        asked: None,
+        made: None,
+        signed: None,
+    });
+    inspection.made = Some(Dated::of(entry, body));
+    let signature = body.signature.as_ref();
+    inspection.signed = signature.map(|signature| Dated::of(entry, signature));
+}
+
+pub(crate) fn apply_signed(state: &mut State, entry: &Entry, body: &InspectionSigned) {
+    if let Some(inspection) = state.record.inspections.get_mut(&body.inspection) {
+        inspection.signed = Some(Dated::of(entry, &body.signature));
+    }
+}

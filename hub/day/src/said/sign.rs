@@ -1,0 +1,66 @@
+//! The supervisor signs a closed day: a name, a drawn signature, and the end of the chain as it stood.
+
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+use crate::entry::Body;
+use crate::refusal::Refusal;
+use crate::said::signature::{ChainHead, Signature};
+use crate::state::State;
+
+/// A supervisor signs the day.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct SignDay {
+    /// The signature.
+    pub signature: Signature,
+    /// A word with it; may be empty.
+    #[serde(default)]
+    pub words: String,
+}
+
+/// The day was signed. What comes after is an amendment.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct DaySigned {
+    /// Which.
+    pub day: String,
+    /// The signature.
+    pub signature: Signature,
+    /// The end of the chain as it stood: everything up to there is signed.
+    pub head: ChainHead,
+    /// Nothing was read and nothing was called on it: the signature is under an empty day.
+    pub empty: bool,
+    /// It was closed without a check behind its last readings.
+    pub unproven: bool,
+    /// A word with it.
+    pub words: String,
+}
+
+/// `head` is the hash of the last entry.
+pub(crate) fn sign(state: &State, asked: &SignDay, head: &str) -> Result<Vec<Body>, Refusal> {
+    let day = state.day.as_ref().ok_or(Refusal::NoDay)?;
+    let Some(closed) = &state.record.closed else {
+        return Err(Refusal::of_the_record(
+            "Close the day first; then sign it.",
+            "Primero cierre el día; después fírmelo.",
+        ));
+    };
+    if let Some(signed) = &state.record.signed {
+        let name = &signed.said.signature.name;
+        return Err(Refusal::of_the_record(
+            format!("{name} has signed this day. What is to be said now is an amendment."),
+            format!("{name} ya firmó este día. Lo que falte decir es una enmienda."),
+        ));
+    }
+    Ok(vec![Body::DaySigned(DaySigned {
+        day: day.id.clone(),
+        signature: asked.signature.checked()?,
+        head: ChainHead {
+            seq: state.seq,
+            hash: head.to_owned(),
+        },
+        empty: closed.said.empty,
+        unproven: !closed.said.unproven.is_empty(),
+        words: asked.words.trim().to_owned(),
+    })])
+}

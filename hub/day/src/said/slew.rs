@@ -1,0 +1,331 @@
+//! Two machines whose booms can meet: a supervisor proposes which side each keeps out of, both operators press AGREED.
+//! The agreement is void as soon as either machine moves.
+
+use earthwork::words::Language;
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+use crate::asked::By;
+use crate::entry::{Body, Entry};
+use crate::refusal::Refusal;
+use crate::said::call::own_machine;
+use crate::said::machine;
+use crate::state::State;
+use crate::time::Time;
+
+/// A side of the compass.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+#[expect(missing_docs, reason = "the sides of the compass")]
+pub enum Compass {
+    North,
+    NorthEast,
+    East,
+    SouthEast,
+    South,
+    SouthWest,
+    West,
+    NorthWest,
+}
+
+impl Compass {
+    /// Its word.
+    pub fn word(self, language: Language) -> &'static str {
+        let (english, spanish) = match self {
+            Self::North => ("north", "norte"),
+            Self::NorthEast => ("north-east", "noreste"),
+            Self::East => ("east", "este"),
+            Self::SouthEast => ("south-east", "sureste"),
+            Self::South => ("south", "sur"),
+            Self::SouthWest => ("south-west", "suroeste"),
+            Self::West => ("west", "oeste"),
+            Self::NorthWest => ("north-west", "noroeste"),
+        };
+        match language {
+            Language::English => english,
+            Language::Spanish => spanish,
+        }
+    }
+}
+
+/// What one machine keeps out of.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct SlewSide {
+    /// Which machine.
+    pub machine: String,
+    /// The side that its boom does not swing to.
+    pub keeps_out_of: Compass,
+}
+
+/// A supervisor proposes which side each of two machines keeps out of.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct AgreeSlew {
+    /// The two machines.
+    pub sides: [SlewSide; 2],
+    /// A word about it, such as from where to where it holds.
+    #[serde(default)]
+    pub note: String,
+}
+
+/// An agreement waits for both operators.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct SlewProposed {
+    /// The two machines.
+    pub sides: [SlewSide; 2],
+    /// A word about it.
+    pub note: String,
+}
+
+/// The operator agrees.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct SayAgreed {
+    /// With which other machine.
+    pub with: String,
+    /// What the screen said that the own machine keeps out of.
+    pub keeps_out_of: Compass,
+}
+
+/// An operator has agreed.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct SlewAgreed {
+    /// Whose machine.
+    pub machine: String,
+    /// With which other machine.
+    pub with: String,
+}
+
+/// An agreement holds no more.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct SlewVoided {
+    /// The machine that moved.
+    pub machine: String,
+    /// The other.
+    pub with: String,
+}
+
+/// An agreement between two machines.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct SlewCard {
+    /// The two machines.
+    pub sides: [SlewSide; 2],
+    /// A word about it.
+    pub note: String,
+    /// Since when it was proposed.
+    pub since: Time,
+    /// The machines whose operators have pressed AGREED; it holds with both.
+    pub agreed: Vec<String>,
+}
+
+impl SlewCard {
+    /// Whether it is about that machine.
+    pub fn names(&self, machine: &str) -> bool {
+        self.sides.iter().any(|side| side.machine == machine)
+    }
+
+    /// Whether both have agreed.
+    pub fn holds(&self) -> bool {
+        self.sides
+            .iter()
+            .all(|side| self.agreed.contains(&side.machine))
+    }
+
+    /// Whether it is between these two.
+    pub fn between(&self, one: &str, other: &str) -> bool {
+        one != other && self.names(one) && self.names(other)
+    }
+}
+
+pub(crate) fn agree(state: &State, asked: &AgreeSlew) -> Result<Vec<Body>, Refusal> {
+    let [one, other] = &asked.sides;
+    machine::known(state, &one.machine)?;
+    machine::known(state, &other.machine)?;
+    let placed = |side: &SlewSide| {
+        let cab = state.cabs.get(&side.machine);
+        cab.is_some_and(|cab| cab.place.is_some())
+    };
+    if one.machine == other.machine || !placed(one) || !placed(other) {
+        return Err(Refusal::HeldBack {
+            english: "It takes two machines, and somebody has to say where each stands.".into(),
+            spanish: "Se necesitan dos máquinas, y que alguien diga dónde está cada una.".into(),
+        });
+    }
+    Ok(vec![Body::SlewProposed(SlewProposed {
+        sides: asked.sides.clone(),
+        note: asked.note.trim().to_owned(),
+    })])
+}
+
+pub(crate) fn say_agreed(state: &State, by: &By, asked: &SayAgreed) -> Result<Vec<Body>, Refusal> {
+    let machine = own_machine(by)?;
+    let found = state
+        .slews
+        .iter()
+        .find(|one| one.between(&machine, &asked.with));
+    let own = SlewSide {
+        machine: machine.clone(),
+        keeps_out_of: asked.keeps_out_of,
+    };
+    let Some(slew) = found.filter(|slew| slew.sides.contains(&own)) else {
+        return Err(Refusal::HeldBack {
+            english: "That is not proposed any more. Look at the screen.".into(),
+            spanish: "Eso ya no está propuesto. Mire la pantalla.".into(),
+        });
+    };
+    if slew.agreed.contains(&machine) {
+        return Ok(vec![]);
+    }
+    Ok(vec![Body::SlewAgreed(SlewAgreed {
+        machine,
+        with: asked.with.clone(),
+    })])
+}
+
+/// What is void once a machine moves.
+pub(crate) fn voided(state: &State, machine: &str) -> Vec<Body> {
+    let own = state.slews.iter().filter(|slew| slew.names(machine));
+    let others = own.flat_map(|slew| slew.sides.iter().filter(|side| side.machine != machine));
+    others
+        .map(|other| {
+            Body::SlewVoided(SlewVoided {
+                machine: machine.to_owned(),
+                with: other.machine.clone(),
+            })
+        })
+        .collect()
+}
+
+pub(crate) fn apply_proposed(state: &mut State, entry: &Entry, body: &SlewProposed) {
+    let [one, other] = &body.sides;
+    state
+        .slews
+        .retain(|slew| !slew.between(&one.machine, &other.machine));
+    state.slews.push(SlewCard {
+        sides: body.sides.clone(),
+        note: body.note.clone(),
+        since: entry.at,
+        agreed: vec![],
+    });
+}
+
+pub(crate) fn apply_agreed(state: &mut State, body: &SlewAgreed) {
+    let mut slews = state.slews.iter_mut();
+    if let Some(slew) = slews.find(|one| one.between(&body.machine, &body.with)) {
+        slew.agreed.push(body.machine.clone());
+    }
+}
+
+pub(crate) fn apply_voided(state: &mut State, body: &SlewVoided) {
+    state
+        .slews
+        .retain(|slew| !slew.between(&body.machine, &body.with));
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::asked::Command;
+    use crate::given::{Crew, ground, operator, supervisor};
+    use crate::said::machine::SayMoved;
+    use crate::views::exceptions::ExceptionKind;
+    use crate::views::supervisor;
+
+    fn side(machine: &str, keeps_out_of: Compass) -> SlewSide {
+        SlewSide {
+            machine: machine.into(),
+            keeps_out_of,
+        }
+    }
+
+    fn propose() -> Command {
+        Command::AgreeSlew(AgreeSlew {
+            sides: [side("EX-1", Compass::East), side("EX-2", Compass::West)],
+            note: "while EX-2 is north of y = 60".into(),
+        })
+    }
+
+    fn agreed(with: &str, keeps_out_of: Compass) -> Command {
+        Command::SayAgreed(SayAgreed {
+            with: with.into(),
+            keeps_out_of,
+        })
+    }
+
+    fn both_near() -> Crew {
+        let mut crew = Crew::digging();
+        crew.place("EX-1", "70 ft", "82 ft");
+        crew.place("EX-2", "86.75 ft", "72 ft");
+        crew
+    }
+
+    /// Whether the supervisor is told that two booms can meet without an agreement.
+    fn waits(crew: &Crew) -> bool {
+        let view = supervisor::view(&crew.state).unwrap();
+        let mut kinds = view.exceptions.into_iter().map(|one| one.what);
+        kinds.any(|kind| matches!(kind, ExceptionKind::CanMeet { .. }))
+    }
+
+    #[test]
+    fn two_booms_that_can_meet_wait_until_both_operators_agree_and_again_when_one_moves() {
+        let mut crew = both_near();
+        assert!(waits(&crew));
+        assert!(
+            crew.says(&ground(), propose()).is_err(),
+            "a supervisor proposes"
+        );
+        crew.says(&supervisor(), propose()).unwrap();
+        let one = agreed("EX-2", Compass::East);
+        crew.says(&operator("EX-1"), one.clone()).unwrap();
+        assert!(waits(&crew), "one is not both");
+        let entries = crew.log.len();
+        crew.says(&operator("EX-1"), one).unwrap();
+        assert_eq!(crew.log.len(), entries, "agreed once");
+        crew.says(&operator("EX-2"), agreed("EX-1", Compass::West))
+            .unwrap();
+        assert!(crew.state.slews[0].holds() && !waits(&crew));
+        let moved = SayMoved {
+            machine: "EX-2".into(),
+        };
+        crew.says(&ground(), Command::SayMoved(moved)).unwrap();
+        assert_eq!(crew.state.slews, []);
+        crew.place("EX-2", "86.75 ft", "72 ft");
+        assert!(
+            waits(&crew),
+            "what was agreed before does not hold in the new place"
+        );
+    }
+
+    #[test]
+    fn an_operator_agrees_to_what_the_screen_said_alone() {
+        let mut crew = both_near();
+        let early = crew.says(&operator("EX-1"), agreed("EX-2", Compass::East));
+        assert!(matches!(early, Err(Refusal::HeldBack { .. })));
+        crew.says(&supervisor(), propose()).unwrap();
+        let other = crew.says(&operator("EX-1"), agreed("EX-2", Compass::North));
+        assert!(matches!(other, Err(Refusal::HeldBack { .. })));
+        crew.says(&operator("EX-1"), agreed("EX-2", Compass::East))
+            .unwrap();
+        // Proposed anew, what was pressed before is gone; placed anew where it stands, nothing is.
+        crew.place("EX-1", "70 ft", "82 ft");
+        assert_eq!(crew.state.slews[0].agreed, ["EX-1"]);
+        crew.says(&supervisor(), propose()).unwrap();
+        assert_eq!(crew.state.slews[0].agreed, Vec::<String>::new());
+    }
+
+    #[test]
+    fn an_agreement_takes_two_machines_whose_places_are_known() {
+        let mut crew = both_near();
+        let twice = Command::AgreeSlew(AgreeSlew {
+            sides: [side("EX-1", Compass::East), side("EX-1", Compass::West)],
+            note: String::new(),
+        });
+        assert!(crew.says(&supervisor(), twice).is_err());
+        let moved = SayMoved {
+            machine: "EX-1".into(),
+        };
+        crew.says(&ground(), Command::SayMoved(moved)).unwrap();
+        assert!(crew.says(&supervisor(), propose()).is_err());
+    }
+}

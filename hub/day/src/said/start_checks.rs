@@ -1,0 +1,391 @@
+//! Before a day begins: what is looked at, each with what was seen, and READY with all of them or a named reason.
+//!
+//! The seven are common practice. A day that is not READY is shown as not ready; nothing is held back by it.
+
+use std::collections::BTreeMap;
+
+use earthwork::words::Language;
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+use crate::entry::{Body, Entry};
+use crate::refusal::Refusal;
+use crate::state::State;
+use crate::time::Time;
+
+/// What is looked at before a day begins.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum StartCheck {
+    /// Hat and vest on everybody: who was looked at.
+    HatAndVest,
+    /// Which hand signals were agreed with the operators.
+    HandSignals,
+    /// Where first aid is, and the way to it.
+    FirstAid,
+    /// Which lines hang over the site.
+    OverheadLines,
+    /// The locate tickets: which, until when.
+    LocateTickets,
+    /// The laser, rods and receiver: when they were last tested.
+    Laser,
+    /// Ladders, ramps and barricades: where they stand.
+    WaysOut,
+}
+
+/// All of them, in the order in which they are gone through.
+pub const START_CHECKS: [StartCheck; 7] = [
+    StartCheck::HatAndVest,
+    StartCheck::HandSignals,
+    StartCheck::FirstAid,
+    StartCheck::OverheadLines,
+    StartCheck::LocateTickets,
+    StartCheck::Laser,
+    StartCheck::WaysOut,
+];
+
+impl StartCheck {
+    /// Its name on the page.
+    pub fn name(self, language: Language) -> &'static str {
+        let (english, spanish) = match self {
+            Self::HatAndVest => ("hat and vest", "casco y chaleco"),
+            Self::HandSignals => ("hand signals", "señas"),
+            Self::FirstAid => ("first aid", "primeros auxilios"),
+            Self::OverheadLines => ("overhead lines", "líneas aéreas"),
+            Self::LocateTickets => ("locate tickets", "boletos de localización"),
+            Self::Laser => ("laser and rods", "láser y estadales"),
+            Self::WaysOut => ("ladders and barricades", "escaleras y barreras"),
+        };
+        match language {
+            Language::English => english,
+            Language::Spanish => spanish,
+        }
+    }
+}
+
+/// A signal by hand (common practice; the crew's own sheet draws them).
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum HandSignal {
+    /// Stand still.
+    Stop,
+    /// Bucket down.
+    Lower,
+    /// Bucket up.
+    Raise,
+    /// Swing to the side of the arm.
+    Swing,
+    /// Travel.
+    Travel,
+    /// So much more: between the palms.
+    SoMuch,
+    /// At grade.
+    Grade,
+}
+
+impl HandSignal {
+    /// Its word.
+    pub fn word(self, language: Language) -> &'static str {
+        let (english, spanish) = match self {
+            Self::Stop => ("STOP", "PARE"),
+            Self::Lower => ("LOWER", "BAJE"),
+            Self::Raise => ("RAISE", "SUBA"),
+            Self::Swing => ("SWING", "GIRE"),
+            Self::Travel => ("TRAVEL", "AVANCE"),
+            Self::SoMuch => ("SO MUCH", "TANTO"),
+            Self::Grade => ("GRADE", "A NIVEL"),
+        };
+        match language {
+            Language::English => english,
+            Language::Spanish => spanish,
+        }
+    }
+}
+
+/// Somebody says what they saw.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct SayStartCheck {
+    /// What was looked at.
+    pub check: StartCheck,
+    /// What was seen: a value, not a tick.
+    #[serde(default)]
+    pub value: String,
+    /// The signals that were agreed, for the hand signals.
+    #[serde(default)]
+    pub signals: Vec<HandSignal>,
+}
+
+/// A start check has its value.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct StartCheckSaid {
+    /// What was looked at.
+    pub check: StartCheck,
+    /// What was seen.
+    pub value: String,
+    /// The signals that were agreed.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub signals: Vec<HandSignal>,
+}
+
+/// A supervisor says that the day is READY.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct ReadyDay {
+    /// Checks that have no value, each with why the day begins all the same.
+    #[serde(default)]
+    pub overrides: Vec<StartOverride>,
+}
+
+/// A check without a value, and why the day begins all the same.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct StartOverride {
+    /// Which.
+    pub check: StartCheck,
+    /// Why.
+    pub why: String,
+}
+
+/// The day is READY.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct DayReady {
+    /// Checks that have a value.
+    pub said: Vec<StartCheck>,
+    /// Those that have none, with why.
+    pub overrides: Vec<StartOverride>,
+}
+
+/// The start of the day that is open.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+pub struct StartNow {
+    /// What was seen.
+    pub said: BTreeMap<StartCheck, CheckSaid>,
+    /// By whom and when it was declared READY.
+    pub ready: Option<ReadyBy>,
+}
+
+/// What was seen, by whom, when.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct CheckSaid {
+    /// What.
+    pub value: String,
+    /// The signals that were agreed.
+    pub signals: Vec<HandSignal>,
+    /// By whom.
+    pub by: String,
+    /// When.
+    pub at: Time,
+}
+
+/// Who declared the day READY.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct ReadyBy {
+    /// Who.
+    pub by: String,
+    /// When.
+    pub at: Time,
+    /// Checks that had no value then, with why.
+    pub overrides: Vec<StartOverride>,
+}
+
+/// Words that are a tick and no value, in either language.
+const TICKS: [&str; 12] = [
+    "ok", "okay", "yes", "y", "x", "done", "good", "si", "sí", "bien", "listo", "hecho",
+];
+
+/// Whether something is said that could be wrong: a bare tick could not.
+fn is_value(text: &str) -> bool {
+    let plain = text.trim().trim_matches(|c: char| !c.is_alphanumeric());
+    plain.chars().count() > 1 && !TICKS.contains(&plain.to_lowercase().as_str())
+}
+
+pub(crate) fn say(state: &State, asked: &SayStartCheck) -> Result<Vec<Body>, Refusal> {
+    state.day.as_ref().ok_or(Refusal::NoDay)?;
+    let mut signals = asked.signals.clone();
+    signals.sort_unstable();
+    signals.dedup();
+    if asked.check == StartCheck::HandSignals {
+        if !signals.contains(&HandSignal::Stop) {
+            return Err(Refusal::HeldBack {
+                english: "Name the signals that were agreed. STOP is one of them.".into(),
+                spanish: "Diga qué señas se acordaron. PARE es una de ellas.".into(),
+            });
+        }
+    } else if !is_value(&asked.value) {
+        return Err(Refusal::HeldBack {
+            english: "Say what you saw: a tick alone says nothing tomorrow.".into(),
+            spanish: "Diga qué vio: una palomita sola no dice nada mañana.".into(),
+        });
+    } else {
+        signals.clear();
+    }
+    Ok(vec![Body::StartCheckSaid(StartCheckSaid {
+        check: asked.check,
+        value: asked.value.trim().to_owned(),
+        signals,
+    })])
+}
+
+pub(crate) fn ready(state: &State, asked: &ReadyDay) -> Result<Vec<Body>, Refusal> {
+    state.day.as_ref().ok_or(Refusal::NoDay)?;
+    let said = &state.start.said;
+    let named = |check: &StartCheck| {
+        let mut overrides = asked.overrides.iter();
+        overrides.any(|one| one.check == *check && is_value(&one.why))
+    };
+    let left: Vec<StartCheck> = START_CHECKS
+        .into_iter()
+        .filter(|check| !said.contains_key(check) && !named(check))
+        .collect();
+    if !left.is_empty() {
+        let names = |language| {
+            let names: Vec<&str> = left.iter().map(|check| check.name(language)).collect();
+            names.join(", ")
+        };
+        return Err(Refusal::HeldBack {
+            english: format!(
+                "Not ready: {} has no value. Say what was seen, or why the day begins without it.",
+                names(Language::English)
+            ),
+            spanish: format!(
+                "No está listo: falta {}. Diga qué se vio, o por qué se empieza sin eso.",
+                names(Language::Spanish)
+            ),
+        });
+    }
+    let overrides = asked
+        .overrides
+        .iter()
+        .filter(|one| !said.contains_key(&one.check))
+        .map(|one| StartOverride {
+            check: one.check,
+            why: one.why.trim().to_owned(),
+        });
+    Ok(vec![Body::DayReady(DayReady {
+        said: said.keys().copied().collect(),
+        overrides: overrides.collect(),
+    })])
+}
+
+pub(crate) fn apply_said(state: &mut State, entry: &Entry, body: &StartCheckSaid) {
+    let said = CheckSaid {
+        value: body.value.clone(),
+        signals: body.signals.clone(),
+        by: entry.by.person.clone(),
+        at: entry.made_at,
+    };
+    state.start.said.insert(body.check, said);
+}
+
+pub(crate) fn apply_ready(state: &mut State, entry: &Entry, body: &DayReady) {
+    state.start.ready = Some(ReadyBy {
+        by: entry.by.person.clone(),
+        at: entry.at,
+        overrides: body.overrides.clone(),
+    });
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::asked::{By, Command};
+    use crate::given::{Crew, ground, operator, supervisor};
+    use crate::said::day::OpenDay;
+
+    fn says(check: StartCheck, value: &str) -> Command {
+        Command::SayStartCheck(SayStartCheck {
+            check,
+            value: value.into(),
+            signals: vec![],
+        })
+    }
+
+    fn ready(overrides: &[(StartCheck, &str)]) -> Command {
+        let overrides = overrides.iter().map(|(check, why)| StartOverride {
+            check: *check,
+            why: (*why).into(),
+        });
+        Command::ReadyDay(ReadyDay {
+            overrides: overrides.collect(),
+        })
+    }
+
+    #[test]
+    fn a_start_check_takes_a_value_and_no_tick() {
+        let mut crew = Crew::digging();
+        for tick in ["", " ", "ok", "OK.", "✓", "x", "sí", "Listo!"] {
+            let said = crew.says(&ground(), says(StartCheck::FirstAid, tick));
+            assert!(matches!(said, Err(Refusal::HeldBack { .. })), "{tick:?}");
+        }
+        let value = "box in the truck, hospital 4 miles by the county road";
+        crew.says(&ground(), says(StartCheck::FirstAid, value))
+            .unwrap();
+        assert_eq!(crew.state.start.said[&StartCheck::FirstAid].value, value);
+        assert_eq!(crew.state.start.said[&StartCheck::FirstAid].by, "RT");
+        let no = crew.says(&operator("EX-1"), says(StartCheck::Laser, "tested"));
+        assert!(matches!(no, Err(Refusal::NotAllowed { .. })));
+    }
+
+    #[test]
+    fn hand_signals_are_named_and_stop_is_among_them() {
+        let mut crew = Crew::digging();
+        let signals = |signals: &[HandSignal]| {
+            Command::SayStartCheck(SayStartCheck {
+                check: StartCheck::HandSignals,
+                value: String::new(),
+                signals: signals.to_vec(),
+            })
+        };
+        let without = crew.says(&ground(), signals(&[HandSignal::Lower]));
+        assert!(matches!(without, Err(Refusal::HeldBack { .. })));
+        let with = [HandSignal::Grade, HandSignal::Stop, HandSignal::Stop];
+        crew.says(&ground(), signals(&with)).unwrap();
+        let said = &crew.state.start.said[&StartCheck::HandSignals];
+        assert_eq!(said.signals, [HandSignal::Stop, HandSignal::Grade]);
+    }
+
+    #[test]
+    fn a_day_is_ready_with_every_check_or_a_named_reason_and_begins_anew_tomorrow() {
+        let mut crew = Crew::digging();
+        let Err(Refusal::HeldBack { english, .. }) = crew.says(&supervisor(), ready(&[])) else {
+            panic!("nothing was looked at");
+        };
+        assert!(
+            english.contains("hat and vest") && english.contains("ladders"),
+            "{english}"
+        );
+        for check in START_CHECKS {
+            if check != StartCheck::HandSignals && check != StartCheck::WaysOut {
+                crew.says(&ground(), says(check, "seen at the truck"))
+                    .unwrap();
+            }
+        }
+        let why = "no cut is 4 ft deep yet";
+        let one = crew.says(&supervisor(), ready(&[(StartCheck::WaysOut, why)]));
+        assert!(
+            matches!(one, Err(Refusal::HeldBack { .. })),
+            "signals are left"
+        );
+        let tick = [(StartCheck::WaysOut, why), (StartCheck::HandSignals, "ok")];
+        assert!(crew.says(&supervisor(), ready(&tick)).is_err());
+        let both = [
+            (StartCheck::WaysOut, why),
+            (StartCheck::HandSignals, "operators come at 8, agreed then"),
+            // It has a value: a reason for it is not needed, and not kept.
+            (StartCheck::Laser, "whatever else"),
+        ];
+        assert!(
+            crew.says(&ground(), ready(&both)).is_err(),
+            "a supervisor says it"
+        );
+        crew.says(&supervisor(), ready(&both)).unwrap();
+        let kept = crew.state.start.ready.clone().unwrap();
+        assert_eq!((kept.by.as_str(), kept.overrides.len()), ("PN", 2));
+        let day = OpenDay {
+            day: "2030-05-15".into(),
+        };
+        crew.says(&By::hub(), Command::OpenDay(day)).unwrap();
+        assert_eq!(crew.state.start, StartNow::default());
+    }
+}

@@ -1,0 +1,83 @@
+//! Days that are over, from the terminal: sheets and tables, from the log alone; a hub may run meanwhile.
+
+use std::path::Path;
+
+use earthwork::words::Language;
+
+use crate::days::{DayError, KeptDay};
+use crate::error::StartError;
+use crate::export;
+use crate::report::{self, Kind};
+use crate::terminal::say;
+
+impl From<DayError> for StartError {
+    fn from(error: DayError) -> Self {
+        match error {
+            DayError::Store(error) => Self::Store(error),
+            DayError::NoSuchDay { .. } | DayError::Nothing(_) => Self::Asked(error.to_string()),
+        }
+    }
+}
+
+/// A day, after its whole log has proven itself.
+fn proven(data: &Path, day: Option<&str>) -> Result<KeptDay, StartError> {
+    export::verify(data)?;
+    Ok(KeptDay::read(data, day, u64::MAX, |_, _| None)?)
+}
+
+fn no_site(data: &Path) -> StartError {
+    StartError::Asked(format!(
+        "{} holds no site on that day. Start the hub with a site file first.",
+        data.display()
+    ))
+}
+
+/// Writes a sheet.
+pub(super) fn report(
+    data: &Path,
+    day: Option<&str>,
+    kind: Kind,
+    language: &str,
+    out: Option<&Path>,
+) -> Result<(), StartError> {
+    let language = match language {
+        "en" => Language::English,
+        "es" => Language::Spanish,
+        other => {
+            return Err(StartError::Asked(format!(
+                "--language {other}: give en or es."
+            )));
+        }
+    };
+    let day = proven(data, day)?;
+    let text = report::sheet(&day, kind, language).ok_or_else(|| no_site(data))?;
+    super::write(out, |out| {
+        out.write_all(text.as_bytes())
+            .map_err(|source| export::ExportError::File {
+                path: data.to_owned(),
+                source,
+            })
+    })
+}
+
+/// Writes every table of a day into a folder.
+pub(super) fn tables(data: &Path, day: Option<&str>, out: &Path) -> Result<(), StartError> {
+    let day = proven(data, day)?;
+    std::fs::create_dir_all(out).map_err(|source| StartError::Write {
+        path: out.to_owned(),
+        source,
+    })?;
+    for name in report::tables::FILES {
+        let text = report::tables::file(&day, name).ok_or_else(|| no_site(data))?;
+        let path = out.join(name);
+        super::write(Some(&path), |file| {
+            file.write_all(text.as_bytes())
+                .map_err(|source| export::ExportError::File {
+                    path: path.clone(),
+                    source,
+                })
+        })?;
+        say(&format!("{}: written.", path.display()));
+    }
+    Ok(())
+}

@@ -1,0 +1,222 @@
+//! Days that are over, and the one that runs: their review, any moment of them, who told whom, sheets and tables.
+
+use actix_web::http::header::{CONTENT_SECURITY_POLICY, CONTENT_TYPE};
+use actix_web::web::{Data, Json, Path, Query};
+use actix_web::{HttpResponse, get};
+use day::review::moment::{Moment, moment};
+use day::review::told::{ToldPage, told};
+use day::review::{Review, review};
+use day::time::Time;
+use earthwork::words::Language;
+
+use super::auth::Known;
+use super::log::{download, read};
+use super::problem::Problem;
+use super::which::{WhichDay, WhichMoment, WhichSheet, WhoToldQuery};
+use crate::days::{self, KeptDay};
+use crate::hub::Hub;
+use crate::report::{self, Kind, tables};
+
+/// A sheet brings its own style and nothing else.
+const SHEET_POLICY: &str = "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'";
+
+/// Looks at a day away from the workers; only a supervisor looks back.
+async fn look<T: Send + 'static>(
+    hub: &Hub,
+    known: &Known,
+    day: Option<String>,
+    see: impl FnOnce(&KeptDay) -> Option<T> + Send + 'static,
+) -> Result<T, Problem> {
+    known.supervises()?;
+    let seen = read(hub, move |past| past.look(day.as_deref(), see)).await??;
+    seen.ok_or_else(|| {
+        Problem::unavailable(
+            "There is no site on that day: nothing to look back at.",
+            "Ese día no tiene obra: no hay qué revisar.",
+        )
+    })
+}
+
+fn paper(text: String) -> HttpResponse {
+    HttpResponse::Ok()
+        .insert_header((CONTENT_TYPE, "text/html; charset=utf-8"))
+        .insert_header((CONTENT_SECURITY_POLICY, SHEET_POLICY))
+        .body(text)
+}
+
+/// The days of the log, oldest first.
+#[utoipa::path(
+    context_path = "/api",
+    responses((status = 200, body = Vec<String>), (status = 401, body = Problem), (status = 403, body = Problem))
+)]
+#[get("/days")]
+pub(crate) async fn day_names(hub: Data<Hub>, known: Known) -> Result<Json<Vec<String>>, Problem> {
+    known.supervises()?;
+    let names = read(&hub, |past| days::names(past.folder())).await??;
+    Ok(Json(names))
+}
+
+/// A day afterwards.
+#[utoipa::path(
+    context_path = "/api",
+    params(WhichDay),
+    responses(
+        (status = 200, body = Review),
+        (status = 401, body = Problem),
+        (status = 403, body = Problem),
+        (status = 404, body = Problem, description = "No such day")
+    )
+)]
+#[get("/review")]
+pub(crate) async fn review_of_day(
+    hub: Data<Hub>,
+    known: Known,
+    which: Query<WhichDay>,
+) -> Result<Json<Review>, Problem> {
+    let day = which.into_inner().day;
+    look(&hub, &known, day, |day| review(&day.folded()))
+        .await
+        .map(Json)
+}
+
+/// What every screen showed at a moment, from the log alone.
+#[utoipa::path(
+    context_path = "/api",
+    params(WhichMoment),
+    responses(
+        (status = 200, body = Moment),
+        (status = 401, body = Problem),
+        (status = 403, body = Problem),
+        (status = 404, body = Problem, description = "No such day or entry")
+    )
+)]
+#[get("/replay")]
+pub(crate) async fn replay(
+    hub: Data<Hub>,
+    known: Known,
+    which: Query<WhichMoment>,
+) -> Result<Json<Moment>, Problem> {
+    let WhichMoment { day, seq, at } = which.into_inner();
+    let seen = look(&hub, &known, day, move |day| {
+        let seq = match (seq, at) {
+            (Some(seq), _) => seq,
+            (None, Some(at)) => day.seq_at(Time(at)),
+            (None, None) => day.head().seq,
+        };
+        let shown = day.at(seq).map(|(entry, state)| moment(&state, entry));
+        Some(shown.ok_or(seq))
+    })
+    .await?;
+    seen.map(Json).map_err(Problem::no_such_entry)
+}
+
+/// Who told a machine to dig near a place.
+#[utoipa::path(
+    context_path = "/api",
+    params(WhoToldQuery),
+    responses(
+        (status = 200, body = ToldPage),
+        (status = 401, body = Problem),
+        (status = 403, body = Problem),
+        (status = 404, body = Problem, description = "No such day")
+    )
+)]
+#[get("/who-told")]
+pub(crate) async fn who_told(
+    hub: Data<Hub>,
+    known: Known,
+    query: Query<WhoToldQuery>,
+) -> Result<Json<ToldPage>, Problem> {
+    let (asked, day) = (query.asked(), query.into_inner().day);
+    look(&hub, &known, day, move |day| told(&day.folded(), &asked))
+        .await
+        .map(Json)
+}
+
+/// The same as a sheet that prints.
+#[utoipa::path(
+    context_path = "/api",
+    params(WhoToldQuery),
+    responses(
+        (status = 200, body = String, content_type = "text/html"),
+        (status = 401, body = Problem),
+        (status = 403, body = Problem),
+        (status = 404, body = Problem, description = "No such day")
+    )
+)]
+#[get("/report/who-told")]
+pub(crate) async fn who_told_sheet(
+    hub: Data<Hub>,
+    known: Known,
+    query: Query<WhoToldQuery>,
+) -> Result<HttpResponse, Problem> {
+    let (asked, query) = (query.asked(), query.into_inner());
+    let language = query.language.unwrap_or(Language::English);
+    let text = look(&hub, &known, query.day, move |day| {
+        let page = told(&day.folded(), &asked)?;
+        Some(report::who_told(day, &page, language))
+    });
+    text.await.map(paper)
+}
+
+/// A sheet that prints: the day, as built, or each run for the next crew.
+#[utoipa::path(
+    context_path = "/api",
+    params(("kind" = inline(Kind), Path, description = "Which sheet"), WhichSheet),
+    responses(
+        (status = 200, body = String, content_type = "text/html"),
+        (status = 401, body = Problem),
+        (status = 403, body = Problem),
+        (status = 404, body = Problem, description = "No such day or sheet")
+    )
+)]
+#[get("/report/{kind}")]
+pub(crate) async fn report_sheet(
+    hub: Data<Hub>,
+    known: Known,
+    kind: Path<Kind>,
+    which: Query<WhichSheet>,
+) -> Result<HttpResponse, Problem> {
+    let (kind, which) = (kind.into_inner(), which.into_inner());
+    let language = which.language.unwrap_or(Language::English);
+    let text = look(&hub, &known, which.day, move |day| {
+        report::sheet(day, kind, language)
+    });
+    text.await.map(paper)
+}
+
+/// A day as a table, or its as-built points as `LandXML`.
+#[utoipa::path(
+    context_path = "/api",
+    params(("name" = String, Path, description = "Such as as-built.csv, readings.csv, as-built.xml"), WhichDay),
+    responses(
+        (status = 200, body = String, content_type = "text/csv"),
+        (status = 401, body = Problem),
+        (status = 403, body = Problem),
+        (status = 404, body = Problem, description = "No such day or table")
+    )
+)]
+#[get("/table/{name}")]
+pub(crate) async fn day_table(
+    hub: Data<Hub>,
+    known: Known,
+    name: Path<String>,
+    which: Query<WhichDay>,
+) -> Result<HttpResponse, Problem> {
+    known.supervises()?;
+    let name = name.into_inner();
+    if !tables::FILES.contains(&name.as_str()) {
+        return Err(Problem::no_such_page());
+    }
+    let (wanted, day) = (name.clone(), which.into_inner().day);
+    let text = look(&hub, &known, day, move |day| tables::file(day, &wanted)).await?;
+    if std::path::Path::new(&name)
+        .extension()
+        .is_some_and(|end| end == "xml")
+    {
+        return Ok(download("application/xml", &name, text.into_bytes()));
+    }
+    // Spreadsheets take a table for UTF-8 by this mark.
+    let bytes = [b"\xef\xbb\xbf".as_slice(), text.as_bytes()].concat();
+    Ok(download("text/csv; charset=utf-8", &name, bytes))
+}

@@ -1,0 +1,59 @@
+//! Reports on paper: self-contained pages that open without the hub, print black and white on A4 or letter, and carry the
+//! head of the chain, so that paper and log prove each other.
+//!
+//! | sheet | file |
+//! |---|---|
+//! | the day: open things first, people, machines, readings, lasers, calls, soil, gravel | `day_sheet` |
+//! | as built, by target | `as_built` |
+//! | each run for the next crew | `hand_over` |
+//! | who told a machine to dig near a place | `who_told` |
+//! | the same as tables and as `LandXML`, for programs | `tables` |
+
+mod as_built;
+mod day_sheet;
+mod hand_over;
+mod paper;
+mod profile;
+pub mod tables;
+mod who_told;
+
+use clap::ValueEnum;
+use day::review::hand_over::hand_over;
+use day::review::review;
+use day::review::told::ToldPage;
+use earthwork::words::Language;
+use serde::Deserialize;
+use utoipa::ToSchema;
+
+use crate::days::KeptDay;
+use paper::Paper;
+
+/// Which sheet.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum, Deserialize, ToSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum Kind {
+    /// The day.
+    Day,
+    /// Where each mark stands.
+    AsBuilt,
+    /// Each run for the next crew.
+    HandOver,
+}
+
+/// A sheet as HTML; none while the day has no site.
+pub fn sheet(day: &KeptDay, kind: Kind, language: Language) -> Option<String> {
+    let folded = day.folded();
+    let review = review(&folded)?;
+    let paper = Paper::new(language, &review.site, &review.day, day.head());
+    Some(match kind {
+        Kind::Day => day_sheet::sheet(&paper, &folded, &review),
+        Kind::AsBuilt => as_built::sheet(&paper, &review),
+        Kind::HandOver => hand_over::sheet(&paper, &hand_over(&folded)),
+    })
+}
+
+/// The answer to who told a machine to dig, as HTML.
+pub fn who_told(day: &KeptDay, page: &ToldPage, language: Language) -> String {
+    let paper = Paper::new(language, &page.site, &page.day, day.head());
+    who_told::sheet(&paper, page)
+}

@@ -1,0 +1,288 @@
+//! A day as tables for a spreadsheet, and its as-built points as `LandXML`. Feet as numbers, exact; moments in the laptop's zone.
+
+use day::entry::Body;
+use day::review::{Review, review};
+use earthwork::length::{Form, Length};
+use serde::Serialize;
+
+use crate::days::KeptDay;
+use crate::export::harmless;
+use crate::site_export::points;
+use crate::when::in_full;
+
+/// The names of the files.
+pub const FILES: [&str; 7] = [
+    "as-built.csv",
+    "readings.csv",
+    "calls.csv",
+    "checks.csv",
+    "hours.csv",
+    "open.csv",
+    "as-built.xml",
+];
+
+/// The text of one of the files; none for another name, or before there is a site.
+pub fn file(day: &KeptDay, name: &str) -> Option<String> {
+    let folded = day.folded();
+    let review = review(&folded)?;
+    match name {
+        "as-built.csv" => as_built(&review),
+        "readings.csv" => readings(day),
+        "calls.csv" => calls(&review),
+        "checks.csv" => checks(&review),
+        "hours.csv" => hours(&review),
+        "open.csv" => open(&review),
+        "as-built.xml" => Some(as_built_points(&review)),
+        _ => None,
+    }
+}
+
+fn as_built(review: &Review) -> Option<String> {
+    let columns = [
+        "mark",
+        "target",
+        "revision",
+        "x_ft",
+        "y_ft",
+        "dig_to_ft",
+        "elevation_ft",
+        "difference_ft",
+        "mean_ft",
+        "guard_ft",
+        "verdict",
+        "at",
+        "by",
+        "set_up",
+        "readings",
+        "reading",
+        "standing",
+        "standing_es",
+    ];
+    let rows = review.built.iter().map(|one| {
+        vec![
+            one.mark.clone(),
+            one.target.clone().unwrap_or_default(),
+            number(one.revision),
+            feet(one.place.map(|place| place.x)),
+            feet(one.place.map(|place| place.y)),
+            feet(one.dig_to),
+            feet(Some(one.elevation)),
+            feet(one.dev),
+            feet(one.mean),
+            feet(one.guard),
+            word(one.verdict),
+            in_full(one.at),
+            one.by.clone(),
+            one.set_up.clone(),
+            one.readings.to_string(),
+            one.reading.to_string(),
+            one.english.clone(),
+            one.spanish.clone(),
+        ]
+    });
+    table(&columns, rows)
+}
+
+fn calls(review: &Review) -> Option<String> {
+    let columns = [
+        "call",
+        "machine",
+        "mark",
+        "target",
+        "revision",
+        "set_up",
+        "by",
+        "english",
+        "spanish",
+        "painted",
+        "made_at",
+        "sent_at",
+        "delivered_at",
+        "shown_at",
+        "got_at",
+        "witness",
+        "ended_at",
+        "how",
+    ];
+    let moment = |at: Option<day::time::Time>| at.map(in_full).unwrap_or_default();
+    let rows = review.calls.iter().map(|one| {
+        vec![
+            one.call.to_string(),
+            one.machine.clone(),
+            one.mark.clone().unwrap_or_default(),
+            one.target.clone().unwrap_or_default(),
+            number(one.revision),
+            one.set_up.clone().unwrap_or_default(),
+            one.by.clone(),
+            one.english.clone(),
+            one.spanish.clone(),
+            one.shown_text.clone().unwrap_or_default(),
+            in_full(one.made_at),
+            in_full(one.sent_at),
+            moment(one.delivered_at),
+            moment(one.shown_at),
+            moment(one.got_at),
+            one.witness.clone().unwrap_or_default(),
+            moment(one.ended_at),
+            word(one.how),
+        ]
+    });
+    table(&columns, rows)
+}
+
+fn checks(review: &Review) -> Option<String> {
+    let columns = [
+        "set_up",
+        "laser",
+        "at",
+        "by",
+        "benchmark",
+        "rod",
+        "off_by_ft",
+        "check",
+    ];
+    let rows = review.set_ups.iter().flat_map(|set_up| {
+        set_up.checks.iter().map(|one| {
+            vec![
+                set_up.set_up.clone(),
+                set_up.laser.clone(),
+                in_full(one.at),
+                one.by.clone(),
+                one.benchmark.clone(),
+                one.text.clone(),
+                feet(Some(one.residual)),
+                word(Some(one.check)),
+            ]
+        })
+    });
+    table(&columns, rows)
+}
+
+fn hours(review: &Review) -> Option<String> {
+    let columns = ["machine", "doing", "from", "to"];
+    let rows = review.account.hours.iter().flat_map(|machine| {
+        machine.spans.iter().map(|span| {
+            vec![
+                machine.machine.clone(),
+                word(Some(span.doing)),
+                in_full(span.from),
+                in_full(span.to),
+            ]
+        })
+    });
+    table(&columns, rows)
+}
+
+fn open(review: &Review) -> Option<String> {
+    let columns = ["kind", "on", "english", "spanish"];
+    let rows = review.open.iter().map(|one| {
+        vec![
+            word(Some(one.kind)),
+            one.on.clone(),
+            one.english.clone(),
+            one.spanish.clone(),
+        ]
+    });
+    table(&columns, rows)
+}
+
+fn as_built_points(review: &Review) -> String {
+    points(review.built.iter().filter_map(|one| {
+        let target = one.target.as_deref().unwrap_or_default();
+        let note = format!("{target} {}", one.english);
+        let elevation = Some(one.elevation);
+        Some((
+            one.mark.clone(),
+            one.place?,
+            elevation,
+            note.trim().to_owned(),
+        ))
+    }))
+}
+
+fn readings(day: &KeptDay) -> Option<String> {
+    let columns = [
+        "entry",
+        "at",
+        "by",
+        "became",
+        "mark",
+        "machine",
+        "set_up",
+        "height_ft",
+        "rod",
+        "text",
+        "elevation_ft",
+        "target",
+        "revision",
+        "dig_to_ft",
+        "difference_ft",
+        "mean_ft",
+        "guard_ft",
+        "verdict",
+    ];
+    let rows = day.entries().iter().filter_map(|entry| {
+        let (became, reading) = match &entry.body {
+            Body::ReadingTaken(b) => ("taken", &b.reading),
+            Body::ReadingAsked(b) => ("asked", &b.reading),
+            Body::ReadingLate(b) => ("late", &b.reading),
+            _ => return None,
+        };
+        let judged = reading.judged.as_ref();
+        Some(vec![
+            entry.seq.to_string(),
+            in_full(entry.made_at),
+            entry.by.person.clone(),
+            became.to_owned(),
+            reading.mark.clone(),
+            reading.machine.clone().unwrap_or_default(),
+            reading.set_up.clone(),
+            feet(Some(reading.height)),
+            reading.rod.clone(),
+            reading.text.clone(),
+            feet(Some(reading.elevation)),
+            judged.map(|one| one.target.clone()).unwrap_or_default(),
+            number(judged.map(|one| one.revision)),
+            feet(judged.map(|one| one.dig_to)),
+            feet(judged.map(|one| one.dev)),
+            feet(judged.map(|one| one.mean)),
+            feet(judged.map(|one| one.guard)),
+            word(judged.map(|one| one.verdict)),
+        ])
+    });
+    table(&columns, rows)
+}
+
+fn table(columns: &[&str], rows: impl Iterator<Item = Vec<String>>) -> Option<String> {
+    let mut table = csv::Writer::from_writer(Vec::new());
+    table.write_record(columns).ok()?;
+    for row in rows {
+        // A number keeps its sign; anything else is kept from being taken for a formula.
+        let cells = row.iter().map(|cell| match cell.parse::<f64>() {
+            Ok(_) => cell.clone(),
+            Err(_) => harmless(cell),
+        });
+        table.write_record(cells).ok()?;
+    }
+    String::from_utf8(table.into_inner().ok()?).ok()
+}
+
+fn feet(length: Option<Length>) -> String {
+    length.map_or_else(String::new, |length| {
+        let text = length.show(Form::DecimalFeet { places: 7 });
+        text.trim_end_matches(" ft").to_owned()
+    })
+}
+
+fn number(number: Option<u32>) -> String {
+    number.map(|number| number.to_string()).unwrap_or_default()
+}
+
+/// A word of the wire, such as `too_close_low`.
+fn word(value: Option<impl Serialize>) -> String {
+    let value = value.and_then(|value| serde_json::to_value(value).ok());
+    match value {
+        Some(serde_json::Value::String(word)) => word,
+        _ => String::new(),
+    }
+}

@@ -1,0 +1,80 @@
+/** Looking back: the replay paints the cab as it was, dark screens too, and adds nothing to the log; who told is answered. */
+import { call, expect, sendsReading, test } from "./crew.ts";
+
+const SIZES = [
+  { width: 360, height: 740 },
+  { width: 390, height: 844 },
+  { width: 1366, height: 850 },
+];
+
+test("a replay shows what the cab's page showed, and says nothing to the hub", async ({ crew }) => {
+  const { ground, cab } = await crew.digs();
+  await sendsReading(ground.page, "4.70");
+  await expect(call(cab.page, "DOWN 3")).toBeVisible();
+  await cab.page.getByRole("button", { name: "GOT IT", exact: true }).click();
+  await expect(ground.page.getByText("HE PRESSED GOT IT", { exact: true })).toBeVisible();
+  cab.link.cut();
+  await expect
+    .poll(async () => (await crew.hub.get("/api/replay")).ground.machines[0].screen.kind)
+    .toBe("lost");
+  const { page } = await crew.joins("SUPERVISOR", "PN");
+  const press = (name: string) => page.getByRole("button", { name, exact: true }).click();
+  await press("REVIEW");
+  await expect(page.getByRole("heading", { name: "Out of the ordinary" })).toBeVisible();
+  const before = (await crew.hub.get("/healthz")).head;
+  await press("REPLAY");
+  const { calls, to } = await crew.hub.get("/api/review");
+  const slider = page.getByLabel("Time of the replay");
+  // The nearest quarter of a second that lies behind the press.
+  const { from } = await crew.hub.get("/api/review");
+  const grain = 250;
+  const at = (moment: number) => String(from + Math.ceil((moment - from) / grain) * grain);
+  await slider.fill(at(calls[0].got_at));
+  const painted = page.frameLocator('iframe[src="/replayed/operator"]').first();
+  await expect(painted.getByRole("status", { name: /^DOWN 3\./ })).toBeVisible();
+  await expect(painted.getByText("GOT IT ✓").or(painted.locator(".got.done"))).toBeVisible();
+  const groundThen = page.frameLocator('iframe[src="/replayed/ground"]').first();
+  await expect(groundThen.getByText("HE PRESSED GOT IT").first()).toBeVisible();
+  // At the end of the day the cab had no link: the number had hidden itself, and so it does here.
+  await slider.fill(at(to));
+  await expect(page.getByText(/^EX-1 OW · HAD NO LINK$/)).toBeVisible();
+  await expect(painted.getByText("NO LINK")).toBeVisible();
+  await expect(painted.getByRole("status", { name: /^DOWN 3\./ })).toBeHidden();
+  expect((await crew.hub.get("/healthz")).head, "a replay adds nothing to the log").toBe(before);
+});
+
+test("who told it to dig is answered from the log, and the sheet opens", async ({ crew }) => {
+  const { ground, cab } = await crew.digs();
+  await sendsReading(ground.page, "4.70");
+  await expect(call(cab.page, "DOWN 3")).toBeVisible();
+  const { page } = await crew.joins("SUPERVISOR", "PN");
+  const press = (name: string) => page.getByRole("button", { name, exact: true }).click();
+  await press("REVIEW");
+  await press("WHO TOLD");
+  await page.getByLabel("Near the mark").selectOption("P-1");
+  await press("WHO TOLD IT TO DIG?");
+  await expect(page.getByText("RT told EX-1: P-1 DOWN 3. No call asked for a bottom below 100.00 ft.")).toBeVisible();
+  await expect(page.getByText("P-1: nobody said from what it was laid.")).toBeVisible();
+  const opened = page.waitForEvent("popup");
+  await page.getByRole("link", { name: "THE WHOLE SHEET, WITH ITS PROOF" }).click();
+  const sheet = await opened;
+  await expect(sheet.getByText("Head of the chain at entry")).toBeVisible();
+});
+
+test("no part of the review runs off a phone's edge", async ({ crew }) => {
+  const { ground } = await crew.digs();
+  await sendsReading(ground.page, "4.70");
+  await expect(ground.page.getByText("ON HIS SCREEN", { exact: true })).toBeVisible();
+  const { page } = await crew.joins("SUPERVISOR", "PN");
+  await page.getByRole("button", { name: "REVIEW", exact: true }).click();
+  for (const part of ["THE DAY", "REPLAY", "PICTURES", "HISTORIES", "WHO TOLD", "PAPER"]) {
+    const key = page.getByRole("button", { name: part, exact: true });
+    await key.click();
+    await expect(key).toHaveAttribute("aria-pressed", "true");
+    for (const size of SIZES) {
+      await page.setViewportSize(size);
+      const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect(over, `${part} at ${size.width} px`).toBeLessThanOrEqual(0);
+    }
+  }
+});

@@ -1,0 +1,282 @@
+//! Looking back: a replayed day is the day lived, sheets and tables come from the log alone, an import reports the same.
+
+use std::collections::BTreeSet;
+use std::fs;
+use std::path::Path;
+
+use rodcall::days::KeptDay;
+use serde_json::{Value, json};
+
+use crate::harness::phone::Phone;
+use crate::harness::socket::Socket;
+use crate::harness::yard::{FOOT, Yard, prove_laser, reading};
+use crate::harness::{Hub, folder, rodcall, words};
+
+/// Every view that a screen was sent, beside what the replay has at the same entry.
+fn replays(truck: &Phone, screen: &Socket, machine: Option<&str>) -> usize {
+    let views = screen.heard.iter().filter(|heard| heard["kind"] == "view");
+    let mut compared = 0;
+    for heard in views {
+        let (topic, seq) = (heard["topic"].as_str().expect("a topic"), &heard["seq"]);
+        let moment = truck.json(&format!("/api/replay?seq={seq}"));
+        assert_eq!(&moment["said"]["seq"], seq);
+        let replayed = match (topic, machine) {
+            ("operator", Some(machine)) => &moment["operators"][machine],
+            (topic, _) => &moment[topic],
+        };
+        assert_eq!(replayed, &heard["view"], "{topic} at entry {seq}");
+        compared += 1;
+    }
+    compared
+}
+
+/// A beat that has seen the newest entry: every view up to it has come before the next one.
+fn settled(yard: &Yard, screen: &mut Socket) {
+    let seq = yard.hub_head();
+    let newest = |value: &Value| value["head"].as_u64() >= Some(seq);
+    screen.until("a beat", newest);
+    screen.until("the next beat", newest);
+}
+
+#[test]
+fn a_replayed_day_is_the_day_lived_view_by_view() {
+    let yard = Yard::open();
+    let (ground, cab) = (yard.ground(), yard.cab("EX-1"));
+    let mut screens = [yard.truck.socket(), ground.socket(), cab.socket()];
+    screens[2].shows();
+    prove_laser(&ground);
+    ground.says(&reading("P-1", "4.70"));
+    let shown = screens[2].view("operator", |view| view["screen"]["kind"] == "call");
+    let call = shown["screen"]["call"]["id"].clone();
+    cab.says(&json!({ "kind": "got_it", "call": call }));
+    ground.says(&json!({ "kind": "stop_all", "why": "a child at the fence" }));
+    yard.truck
+        .says(&json!({ "kind": "lift_stop", "why": "gone" }));
+    ground.says(&reading("P-2", "5.02"));
+    ground.says(&json!({ "kind": "say_bumped", "set_up": "S1" }));
+    // The cab's page is hidden, as when a phone is locked: the replay has that too.
+    screens[2].says(&json!({ "kind": "visible", "visible": false }));
+    screens[1].view("ground", |view| {
+        view["machines"][0]["screen"]["kind"] == "hidden"
+    });
+    for screen in &mut screens {
+        settled(&yard, screen);
+    }
+    let [truck, ground, cab] = &screens;
+    let compared = [
+        replays(&yard.truck, truck, None),
+        replays(&yard.truck, ground, None),
+        replays(&yard.truck, cab, Some("EX-1")),
+    ];
+    assert!(compared.iter().all(|many| *many >= 8), "{compared:?}");
+    let last = yard.truck.json("/api/replay");
+    assert_eq!(last["ground"]["machines"][0]["screen"]["kind"], "hidden");
+    assert_eq!(last["operators"]["EX-1"]["screen"]["kind"], "pause");
+}
+
+#[test]
+fn any_moment_of_the_demo_day_is_a_short_fold_away_and_the_same() {
+    let data = folder();
+    let hub = Hub::start(&["demo", "--speed", "step"], data.path());
+    let laptop = hub.laptop();
+    let mut screen = laptop.socket();
+    let mut topics = BTreeSet::new();
+    // What the supervisor's and the ground person's pages were sent while the day was played.
+    while !hub.said().contains("story is over") {
+        let view = screen.until("something", |_| true);
+        if let Some(topic) = view["topic"].as_str() {
+            topics.insert(topic.to_owned());
+        }
+    }
+    assert_eq!(topics.len(), 3, "{topics:?}");
+    let views: Vec<Value> = screen
+        .heard
+        .iter()
+        .filter(|heard| heard["kind"] == "view")
+        .cloned()
+        .collect();
+    assert!(hub.stop().success(), "the hub stops cleanly");
+    let day = KeptDay::read(data.path(), None, u64::MAX, |_, _| None).expect("a day");
+    let mut lived = day::state::State::default();
+    for entry in day.entries() {
+        day::apply(&mut lived, entry);
+        let (at, state) = day.at(entry.seq).expect("an entry");
+        assert_eq!(at, entry);
+        assert_eq!(state, lived, "entry {}", entry.seq);
+        assert_eq!(day.seq_at(entry.at).max(entry.seq), day.seq_at(entry.at));
+    }
+    assert!(views.len() > 100, "{} views", views.len());
+    for heard in &views {
+        let seq = heard["seq"].as_u64().expect("a number");
+        let (entry, state) = day.at(seq).expect("an entry");
+        let moment = json!(day::review::moment::moment(&state, entry));
+        let topic = heard["topic"].as_str().expect("a topic");
+        assert_eq!(moment[topic], heard["view"], "{topic} at entry {seq}");
+    }
+    the_import_reports_the_same(data.path());
+}
+
+/// Byte for byte, in both languages, and the log proves itself there too.
+fn the_import_reports_the_same(data: &Path) {
+    let elsewhere = folder();
+    let (file, copy) = (
+        elsewhere.path().join("log.jsonl"),
+        elsewhere.path().join("copy"),
+    );
+    let run = |arguments: &[&Path]| {
+        let output = rodcall(arguments);
+        assert!(output.status.success(), "{}", words(&output));
+        output.stdout
+    };
+    let p = Path::new;
+    run(&[p("export"), p("--data"), data, &file]);
+    run(&[p("import"), &file, p("--data"), &copy]);
+    for kind in ["day", "as-built", "hand-over"] {
+        for language in ["en", "es"] {
+            let report = |folder: &Path| {
+                run(&[
+                    p("report"),
+                    p("--kind"),
+                    p(kind),
+                    p("--language"),
+                    p(language),
+                    p("--data"),
+                    folder,
+                ])
+            };
+            let here = report(data);
+            assert_eq!(here, report(&copy), "{kind} {language}");
+            let text = String::from_utf8(here).expect("text");
+            let head = run(&[p("verify"), data]);
+            let head = String::from_utf8(head).expect("text");
+            let head = head
+                .trim()
+                .trim_end_matches('.')
+                .rsplit(' ')
+                .next()
+                .expect("a hash")
+                .to_owned();
+            assert!(text.contains(&head), "the sheet carries the head {head}");
+            assert!(
+                !text.contains("<script")
+                    && !text.contains("http://")
+                    && !text.contains("https://")
+            );
+            for word in ["SAFE", "CLEAR", "SEGURO"] {
+                assert!(
+                    !text
+                        .to_uppercase()
+                        .split(|c: char| !c.is_alphabetic())
+                        .any(|one| one == word),
+                    "{word}"
+                );
+            }
+        }
+    }
+    let (one, other) = (elsewhere.path().join("one"), elsewhere.path().join("other"));
+    run(&[p("tables"), p("--data"), data, &one]);
+    run(&[p("tables"), p("--data"), &copy, &other]);
+    for name in rodcall::report::tables::FILES {
+        let text = fs::read_to_string(one.join(name)).expect(name);
+        assert_eq!(
+            text,
+            fs::read_to_string(other.join(name)).expect(name),
+            "{name}"
+        );
+        assert!(text.lines().count() > 3, "{name}: {text}");
+    }
+    // Nothing is overwritten.
+    let again = rodcall(&[p("tables"), p("--data"), data, &one]);
+    assert!(!again.status.success());
+}
+
+#[test]
+fn a_supervisor_looks_back_and_nobody_else() {
+    let yard = Yard::open();
+    let ground = yard.ground();
+    prove_laser(&ground);
+    ground.says(&reading("P-1", "4.70"));
+    let truck = &yard.truck;
+    let day = truck.json("/api/days")[0]
+        .as_str()
+        .expect("a day")
+        .to_owned();
+    let review = truck.json("/api/review");
+    assert_eq!(review["day"], day.as_str());
+    assert_eq!(review["built"][0]["mark"], "P-1");
+    assert_eq!(review, truck.json(&format!("/api/review?day={day}")));
+    // The log is found by when it was made, too.
+    let made = review["built"][0]["at"].as_i64().expect("a moment");
+    let found = |query: String| {
+        let page = truck.json(&format!("/api/log?{query}"));
+        let lines = page["lines"].as_array().expect("lines").clone();
+        lines
+            .into_iter()
+            .filter(|line| line["kind"] == "reading_taken")
+            .count()
+    };
+    assert_eq!(found(format!("from={made}&to={made}")), 1);
+    assert_eq!(found(format!("mark=P-1&from={made}")), 1);
+    assert_eq!(found(format!("to={}", made - 1)), 0);
+    // What is said afterwards is in the next look.
+    ground.says(&reading("P-2", "5.02"));
+    let again = truck.json("/api/review");
+    assert_eq!(again["built"][1]["mark"], "P-2");
+    let question = format!(
+        "machine=EX-1&x={}&y={}&from=0&to={}",
+        30 * FOOT,
+        20 * FOOT,
+        i64::MAX
+    );
+    let told = truck.json(&format!("/api/who-told?{question}"));
+    assert_eq!(told["calls"][0]["mark"], "P-1");
+    let sheet = truck.text(&format!("/api/report/who-told?{question}&language=spanish"));
+    assert!(sheet.contains("RT dijo a EX-1: P-1 BAJE 3."), "{sheet}");
+    assert!(
+        truck
+            .text("/api/report/day")
+            .contains("P-1 stands HIGH by +0.30 ft")
+    );
+    assert!(
+        truck
+            .text("/api/table/as-built.csv")
+            .contains("P-2,PAD,1,40.0000000")
+    );
+    for path in [
+        "/api/days",
+        "/api/review",
+        "/api/replay",
+        "/api/report/day",
+        "/api/table/open.csv",
+        &format!("/api/who-told?{question}"),
+    ] {
+        assert_eq!(ground.get(path).status, 403, "{path}");
+        assert_eq!(
+            Phone::stranger(&yard.hub.base).get(path).status,
+            401,
+            "{path}"
+        );
+    }
+    for path in [
+        "/api/review?day=1999-01-01",
+        "/api/replay?seq=999999",
+        "/api/table/other.csv",
+    ] {
+        assert_eq!(truck.get(path).status, 404, "{path}");
+    }
+    assert_eq!(truck.get("/api/report/other").status, 400);
+    let malformed = truck.get("/api/replay?at=noon");
+    assert_eq!(malformed.status, 400, "{}", malformed.text);
+}
+
+/// A name from a stranger's phone stays text on paper.
+#[test]
+fn a_sheet_shows_what_was_said_and_runs_none_of_it() {
+    let yard = Yard::open();
+    let evil = yard.truck.lets_in("<b>RT</b>", &["ground"], None);
+    prove_laser(&evil);
+    evil.says(&reading("P-1", "4.70"));
+    let sheet = yard.truck.text("/api/report/day");
+    assert!(sheet.contains("&lt;b&gt;RT&lt;/b&gt;"), "escaped");
+    assert!(!sheet.contains("<b>RT"), "not markup");
+}

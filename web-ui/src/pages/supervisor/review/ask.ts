@@ -1,0 +1,31 @@
+/** What the review asks the hub for. */
+import { type Got, get } from "../../../hub";
+import type { Moment, Review, ToldPage } from "../../../wire";
+
+/** Which day; the newest when empty. */
+function query(day: string, more: Record<string, string | number> = {}): string {
+  const asked = new URLSearchParams(day ? { day } : {});
+  for (const [name, value] of Object.entries(more)) asked.set(name, String(value));
+  return `?${asked}`;
+}
+
+export const days = (): Promise<Got<string[]>> => get("/api/days");
+export const review = (day: string): Promise<Got<Review>> => get(`/api/review${query(day)}`);
+export const moment = (day: string, at: number): Promise<Got<Moment>> =>
+  get(`/api/replay${query(day, { at: Math.round(at) })}`);
+
+export interface WhoTold {
+  machine: string;
+  x: number;
+  y: number;
+  from: number;
+  to: number;
+}
+
+export const whoTold = (day: string, asked: WhoTold): Promise<Got<ToldPage>> =>
+  get(`/api/who-told${query(day, { ...asked })}`);
+export const whoToldSheet = (day: string, asked: WhoTold, language: string): string =>
+  `/api/report/who-told${query(day, { ...asked, language })}`;
+export const sheet = (kind: string, day: string, language: string): string =>
+  `/api/report/${kind}${query(day, { language })}`;
+export const table = (name: string, day: string): string => `/api/table/${name}${query(day)}`;

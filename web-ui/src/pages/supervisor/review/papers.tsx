@@ -1,0 +1,47 @@
+/** PAPER: sheets that print and open without the hub, and tables for programs. */
+import { language } from "../../../state";
+import type { Review } from "../../../wire";
+import { t } from "../words";
+import { sheet, table } from "./ask";
+
+const SHEETS = ["day", "as-built", "hand-over"] as const;
+const TABLES: readonly string[] = [
+  "as-built.csv",
+  "readings.csv",
+  "calls.csv",
+  "checks.csv",
+  "hours.csv",
+  "open.csv",
+  "as-built.xml",
+];
+
+export function Papers({ review }: { review: Review }) {
+  const words = t().review;
+  return (
+    <>
+      <h2>{words.sheets}</h2>
+      <div class="row wrap">
+        {SHEETS.map((kind) => (
+          <a
+            key={kind}
+            class="key"
+            href={sheet(kind, review.day, language.value)}
+            target="_blank"
+            rel="noreferrer"
+          >
+            {words.sheetNames[kind]}
+          </a>
+        ))}
+      </div>
+      <p>{words.sheetsNote}</p>
+      <h2>{words.tables}</h2>
+      <div class="row wrap">
+        {TABLES.map((name) => (
+          <a key={name} class="key" href={table(name, review.day)} download>
+            {name}
+          </a>
+        ))}
+      </div>
+    </>
+  );
+}

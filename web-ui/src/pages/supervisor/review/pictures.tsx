@@ -1,0 +1,89 @@
+/** Pictures of a day: plan with differences, runs with band and doubt, final differences, depth over time, how calls travelled. */
+import { useEffect, useState } from "preact/hooks";
+import { Plan } from "../../../parts/plan";
+import { Profile } from "../../../parts/profile";
+import { feet, signed } from "../../../show";
+import type { Moment, Review } from "../../../wire";
+import { t } from "../words";
+import { moment } from "./ask";
+import { Delays, Depth, Differences } from "./charts";
+
+export function Pictures({ review }: { review: Review }) {
+  const words = t().review;
+  const [end, setEnd] = useState<Moment | null>(null);
+  const [trouble, setTrouble] = useState("");
+  useEffect(() => {
+    void moment(review.day, review.to).then((answer) => {
+      setTrouble(answer.ok ? "" : answer.text);
+      if (answer.ok) setEnd(answer.value);
+    });
+  }, [review.day, review.last]);
+  const notes = new Map(
+    review.built.flatMap((one) => (one.mean == null ? [] : [[one.mark, signed(one.mean)] as const])),
+  );
+  const guards = new Map(
+    review.built.flatMap((one) => (one.guard == null ? [] : [[one.mark, one.guard] as const])),
+  );
+  const sheet = end?.sheet ?? null;
+  const dug = review.marks.filter((one) => one.readings.filter((read) => read.dev != null).length > 1);
+  const [mark, setMark] = useState("");
+  const chosen = dug.find((one) => one.mark === mark) ?? dug[0];
+  return (
+    <div class="pictures">
+      {trouble && <p class="warning">{trouble}</p>}
+      <section>
+        <h2>{words.planDifferences}</h2>
+        {sheet && <Plan sheet={sheet} ground={end?.ground ?? null} notes={notes} />}
+      </section>
+      <section>
+        <h2>{words.runs}</h2>
+        {sheet?.targets.map((target) => (
+          <Profile
+            key={target.id}
+            target={target}
+            sheet={sheet}
+            ground={end?.ground ?? null}
+            guards={guards}
+          />
+        ))}
+        <ul class="lines">
+          {review.coverage.map((run) => (
+            <li key={run.target}>
+              {run.name}:{" "}
+              {words.notProven(
+                feet(run.unproven_length),
+                run.unproven.map((gap) => `${feet(gap.from)}–${feet(gap.to)}`).join(", "),
+              )}
+            </li>
+          ))}
+        </ul>
+      </section>
+      <section>
+        <h2>{words.differences}</h2>
+        <Differences review={review} />
+      </section>
+      <section>
+        <h2>{words.depth}</h2>
+        {chosen ? (
+          <>
+            <label class="field no-print">
+              <span>{t().mark}</span>
+              <select value={chosen.mark} onChange={(event) => setMark(event.currentTarget.value)}>
+                {dug.map((one) => (
+                  <option key={one.mark}>{one.mark}</option>
+                ))}
+              </select>
+            </label>
+            <Depth mark={chosen} sheet={sheet} />
+          </>
+        ) : (
+          <p>{words.none}</p>
+        )}
+      </section>
+      <section>
+        <h2>{words.delays}</h2>
+        <Delays review={review} />
+      </section>
+    </div>
+  );
+}

@@ -1,0 +1,130 @@
+/** Each call, mark and set-up with its whole history. */
+import { useState } from "preact/hooks";
+import { Choice } from "../../../parts/choice";
+import { feet, signed, timeOfDay } from "../../../show";
+import { language } from "../../../state";
+import type { MarkHistory, Review, Sentence, SetUpHistory } from "../../../wire";
+import { t } from "../words";
+
+type Of = "calls" | "marks" | "setUps";
+const KINDS: readonly Of[] = ["calls", "marks", "setUps"];
+
+export function Tables({ review, onReplay }: { review: Review; onReplay: (at: number) => void }) {
+  const words = t().review;
+  const [of, setOf] = useState<Of>("calls");
+  const [only, setOnly] = useState("");
+  const fits = (...names: (string | null | undefined)[]) =>
+    only === "" || names.some((name) => name?.toLowerCase().includes(only.toLowerCase()));
+  return (
+    <>
+      <div class="no-print">
+        <Choice
+          title={words.historyOf}
+          options={KINDS.map((id) => ({ id, name: words.histories[id] }))}
+          chosen={of}
+          onChoose={setOf}
+        />
+        <label class="field">
+          <span>{words.only}</span>
+          <input type="search" value={only} onInput={(event) => setOnly(event.currentTarget.value.trim())} />
+        </label>
+      </div>
+      {of === "calls" ? (
+        <Calls
+          calls={review.calls.filter((one) => fits(one.machine, one.mark, one.by))}
+          onReplay={onReplay}
+        />
+      ) : of === "marks" ? (
+        review.marks.filter((one) => fits(one.mark)).map((one) => <OneMark key={one.mark} mark={one} />)
+      ) : (
+        review.set_ups
+          .filter((one) => fits(one.set_up, one.laser))
+          .map((one) => <OneSetUp key={one.set_up} setUp={one} />)
+      )}
+    </>
+  );
+}
+
+function Calls({ calls, onReplay }: { calls: Review["calls"]; onReplay: (at: number) => void }) {
+  const words = t().review;
+  const seconds = (at: number | null | undefined, sent: number) =>
+    at == null ? "–" : ((at - sent) / 1_000).toFixed(1);
+  return (
+    <div class="wide-table">
+      <table>
+        <thead>
+          <tr>
+            {words.callColumns.map((name) => (
+              <th key={name}>{name}</th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {calls.map((call) => (
+            <tr key={call.call}>
+              <td>
+                <button type="button" class="line" onClick={() => onReplay(call.sent_at)}>
+                  {timeOfDay(call.sent_at, true)}
+                </button>
+              </td>
+              <td>{call.by}</td>
+              <td>{call.machine}</td>
+              <td>{call.mark ?? ""}</td>
+              <td>{call.shown_text ?? (language.value === "spanish" ? call.spanish : call.english)}</td>
+              <td>{seconds(call.delivered_at, call.sent_at)}</td>
+              <td>{seconds(call.shown_at, call.sent_at)}</td>
+              <td>{seconds(call.got_at, call.sent_at)}</td>
+              <td>{call.how ? t().endings[call.how] : ""}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+export function Sentences({ said }: { said: readonly Sentence[] }) {
+  if (said.length === 0) return <p>{t().review.none}</p>;
+  return (
+    <ul class="lines">
+      {said.map((one) => (
+        <li key={one.seq}>
+          <span>
+            {timeOfDay(one.at)} <strong>{one.by}</strong>{" "}
+            {language.value === "spanish" ? one.spanish : one.english}
+          </span>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function OneMark({ mark }: { mark: MarkHistory }) {
+  return (
+    <section>
+      <h3>{mark.mark}</h3>
+      <Sentences said={mark.said} />
+    </section>
+  );
+}
+
+function OneSetUp({ setUp }: { setUp: SetUpHistory }) {
+  const words = t().review;
+  return (
+    <section>
+      <h3>
+        {setUp.set_up} · {setUp.laser}
+      </h3>
+      <p>
+        {setUp.basis.map((one) => `${one.benchmark} ${one.text}, HI ${feet(one.height)} ft`).join("; ")}.{" "}
+        {words.readingsOn(setUp.readings)}
+      </p>
+      <p>
+        {setUp.checks
+          .map((one) => `${timeOfDay(one.at)} ${one.benchmark} ${signed(one.residual)}`)
+          .join(" · ")}
+      </p>
+      <Sentences said={setUp.said} />
+    </section>
+  );
+}

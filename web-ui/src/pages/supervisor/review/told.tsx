@@ -1,0 +1,131 @@
+/** WHO TOLD: a machine, a place or a mark, two moments; the answer, its gaps, and the sheet that prints. */
+import { useEffect, useState } from "preact/hooks";
+import { feet, timeOfDay } from "../../../show";
+import { language } from "../../../state";
+import type { Moment, Review, ToldPage } from "../../../wire";
+import { feetTyped } from "../feet_typed";
+import { t } from "../words";
+import { moment, type WhoTold, whoTold, whoToldSheet } from "./ask";
+
+export const DAY = 86_400_000;
+
+/** A time of day on the review's day: `10:05`; null when it is none. */
+export function momentTyped(text: string, from: number): number | null {
+  const match = /^(\d{1,2}):(\d{2})$/.exec(text.trim());
+  if (!match || Number(match[1]) > 23 || Number(match[2]) > 59) return null;
+  const at = new Date(from);
+  at.setHours(Number(match[1]), Number(match[2]), 0, 0);
+  // A day that goes on past midnight has its small hours behind its evening.
+  return at.getTime() < from - 60_000 ? at.getTime() + DAY : at.getTime();
+}
+
+export function Told({ review }: { review: Review }) {
+  const words = t().review;
+  const [end, setEnd] = useState<Moment | null>(null);
+  const [machine, setMachine] = useState("");
+  const [mark, setMark] = useState("");
+  const [east, setEast] = useState("");
+  const [north, setNorth] = useState("");
+  const [from, setFrom] = useState(timeOfDay(review.from));
+  const [to, setTo] = useState(timeOfDay(review.to));
+  const [page, setPage] = useState<ToldPage | null>(null);
+  const [trouble, setTrouble] = useState("");
+  useEffect(() => {
+    void moment(review.day, review.to).then((answer) => answer.ok && setEnd(answer.value));
+  }, [review.day]);
+  const machines = end?.ground?.machines.map((one) => one.id) ?? [];
+  const marks = end?.sheet?.marks ?? [];
+  const place = marks.find((one) => one.id === mark)?.place;
+  const x = place?.x ?? feetTyped(east);
+  const y = place?.y ?? feetTyped(north);
+  const first = momentTyped(from, review.from);
+  const last = momentTyped(to, review.from);
+  const asked: WhoTold | null =
+    x === null || y === null || first === null || last === null || !(machine || machines[0])
+      ? null
+      : { machine: machine || (machines[0] ?? ""), x, y, from: first, to: last + 59_999 };
+  const ask = async () => {
+    if (!asked) return;
+    const answer = await whoTold(review.day, asked);
+    setTrouble(answer.ok ? "" : answer.text);
+    setPage(answer.ok ? answer.value : null);
+  };
+  return (
+    <>
+      <form
+        class="form no-print"
+        onSubmit={(event) => {
+          event.preventDefault();
+          void ask();
+        }}
+      >
+        <label class="field">
+          <span>{t().machine}</span>
+          <select value={machine} onChange={(event) => setMachine(event.currentTarget.value)}>
+            {machines.map((one) => (
+              <option key={one}>{one}</option>
+            ))}
+          </select>
+        </label>
+        <label class="field">
+          <span>{words.atMark}</span>
+          <select value={mark} onChange={(event) => setMark(event.currentTarget.value)}>
+            <option value="">{words.atPlace}</option>
+            {marks.map((one) => (
+              <option key={one.id}>{one.id}</option>
+            ))}
+          </select>
+        </label>
+        {mark === "" && <Text title={`${t().east}, ft`} value={east} onValue={setEast} />}
+        {mark === "" && <Text title={`${t().north}, ft`} value={north} onValue={setNorth} />}
+        <Text title={words.from} value={from} onValue={setFrom} />
+        <Text title={words.to} value={to} onValue={setTo} />
+        <button type="submit" class="key send" disabled={!asked}>
+          {words.ask}
+        </button>
+      </form>
+      {trouble && <p class="warning">{trouble}</p>}
+      {page && asked && <Answer page={page} sheet={whoToldSheet(review.day, asked, language.value)} />}
+    </>
+  );
+}
+
+interface TextProps {
+  title: string;
+  value: string;
+  onValue: (value: string) => void;
+}
+
+function Text({ title, value, onValue }: TextProps) {
+  return (
+    <label class="field">
+      <span>{title}</span>
+      <input value={value} onInput={(event) => onValue(event.currentTarget.value)} />
+    </label>
+  );
+}
+
+function Answer({ page, sheet }: { page: ToldPage; sheet: string }) {
+  const words = t().review;
+  const own = (one: { english: string; spanish: string }) =>
+    language.value === "spanish" ? one.spanish : one.english;
+  return (
+    <section>
+      <p class="told-line">{own(page)}</p>
+      <h3>{words.gaps}</h3>
+      {page.gaps.length === 0 && <p>{words.noGaps}</p>}
+      <ul class="lines">
+        {page.gaps.map((gap) => (
+          <li key={`${gap.english}${gap.from ?? ""}`}>
+            {gap.from != null && gap.to != null && `${timeOfDay(gap.from)}–${timeOfDay(gap.to)}: `}
+            {own(gap)}
+          </li>
+        ))}
+      </ul>
+      <p>{words.marksThere(page.marks.map((one) => `${one.mark} (${feet(one.away)} ft)`).join(", "))}</p>
+      <a class="key wide" href={sheet} target="_blank" rel="noreferrer">
+        {words.wholeSheet}
+      </a>
+    </section>
+  );
+}

@@ -1,0 +1,95 @@
+/** How the day begins: each check with what was seen, on the ground page and the supervisor's. */
+import { useState } from "preact/hooks";
+import { say } from "../hub";
+import { timeOfDay } from "../show";
+import type { HandSignal, StartCard, StartCheckCard } from "../wire";
+import { t } from "../words";
+import { Field } from "./field";
+import { Key } from "./keys";
+import { Panel } from "./panel";
+
+/** One line: READY since when, or how many checks have a value. */
+export function startLine(start: StartCard): string {
+  const words = t().crew.start;
+  if (start.ready) return words.ready(start.ready.by, timeOfDay(start.ready.at));
+  const said = start.checks.filter((one) => one.said).length;
+  return words.notReady(said, start.checks.length);
+}
+
+/** Each check with its value; press it to say or correct one. */
+export function StartChecks({ start }: { start: StartCard }) {
+  const words = t().crew.start;
+  const [open, setOpen] = useState<StartCheckCard | null>(null);
+  return (
+    <>
+      <ul class="lines">
+        {start.checks.map((one) => (
+          <li key={one.check}>
+            <span>
+              <strong>{words.checks[one.check]}</strong> {saidOf(one, start)}
+            </span>
+            <Key kind="small" label={`${words.say} ${words.checks[one.check]}`} onPress={() => setOpen(one)}>
+              {words.say}
+            </Key>
+          </li>
+        ))}
+      </ul>
+      {open && <SayPanel one={open} onClose={() => setOpen(null)} />}
+    </>
+  );
+}
+
+function saidOf(one: StartCheckCard, start: StartCard): string {
+  const words = t().crew.start;
+  if (one.said) {
+    const signals = one.said.signals.map((signal) => words.signals[signal]).join(", ");
+    const value = [signals, one.said.value].filter(Boolean).join(" · ");
+    return `${value} · ${one.said.by} ${timeOfDay(one.said.at)}`;
+  }
+  const why = start.ready?.overrides.find((other) => other.check === one.check)?.why;
+  return why ? words.without(why) : "–";
+}
+
+function SayPanel({ one, onClose }: { one: StartCheckCard; onClose: () => void }) {
+  const words = t().crew.start;
+  const [value, setValue] = useState(one.said?.value ?? "");
+  const [signals, setSignals] = useState<readonly HandSignal[]>(one.said?.signals ?? []);
+  const bySign = one.check === "hand_signals";
+  const send = () => {
+    void say({ kind: "say_start_check", check: one.check, value: value.trim(), signals });
+    onClose();
+  };
+  return (
+    <Panel title={words.checks[one.check]} onClose={onClose} closeWord={t().cancel}>
+      {bySign && <Signals chosen={signals} onChosen={setSignals} />}
+      <Field name={words.asks[one.check]} value={value} onValue={setValue} text />
+      <Key kind="send" disabled={bySign ? !signals.includes("stop") : value.trim() === ""} onPress={send}>
+        {t().send}
+      </Key>
+    </Panel>
+  );
+}
+
+interface SignalsProps {
+  chosen: readonly HandSignal[];
+  onChosen: (signals: readonly HandSignal[]) => void;
+}
+
+function Signals({ chosen, onChosen }: SignalsProps) {
+  const words = t().crew.start;
+  const all = Object.keys(words.signals) as HandSignal[];
+  const turn = (one: HandSignal) =>
+    onChosen(chosen.includes(one) ? chosen.filter((other) => other !== one) : [...chosen, one]);
+  return (
+    <fieldset class="choice">
+      <legend>{words.signalsAsk}</legend>
+      <div class="tiles">
+        {all.map((one) => (
+          <Key key={one} kind="tile" pressed={chosen.includes(one)} onPress={() => turn(one)}>
+            {words.signals[one]}
+          </Key>
+        ))}
+      </div>
+    </fieldset>
+  );
+}

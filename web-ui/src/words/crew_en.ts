@@ -1,0 +1,78 @@
+/** English for how a day begins, what is near a machine, spotters, and the battery in the cab. */
+import type { Compass, HandSignal, StartCheck, Zone } from "./kinds";
+
+export const crewEn = {
+  start: {
+    title: "START CHECKS",
+    notReady: (said: number, of: number) => `DAY NOT READY · START CHECKS ${said} OF ${of}`,
+    ready: (by: string, time: string) => `DAY READY · ${by} ${time}`,
+    without: (why: string) => `without it: ${why}`,
+    say: "SAY",
+    checks: {
+      hat_and_vest: "HAT AND VEST",
+      hand_signals: "HAND SIGNALS",
+      first_aid: "FIRST AID",
+      overhead_lines: "OVERHEAD LINES",
+      locate_tickets: "LOCATE TICKETS",
+      laser: "LASER AND RODS",
+      ways_out: "LADDERS AND BARRICADES",
+    } satisfies Record<StartCheck, string>,
+    asks: {
+      hat_and_vest: "Who was looked at?",
+      hand_signals: "Shown with whom?",
+      first_aid: "Where is it, and which is the way to it?",
+      overhead_lines: "Which hang over the site, and how low?",
+      locate_tickets: "Which, until when?",
+      laser: "When were they last tested?",
+      ways_out: "Where do they stand?",
+    } satisfies Record<StartCheck, string>,
+    signalsAsk: "Agreed with the operators",
+    signals: {
+      stop: "STOP",
+      lower: "LOWER",
+      raise: "RAISE",
+      swing: "SWING",
+      travel: "TRAVEL",
+      so_much: "SO MUCH",
+      grade: "GRADE",
+    } satisfies Record<HandSignal, string>,
+  },
+  near: {
+    can_meet: (other: string, apart: string, needs: string) =>
+      `${other} ${apart} FT AWAY – BOOMS CAN MEET UNDER ${needs}`,
+    tail: (at: string, apart: string) => `TAIL PINCHES AT ${at} – ${apart} FT`,
+    on_slope: (zone: string, inside: string) =>
+      `TRACKS ${inside} FT INSIDE THE SLOPE OF ${zone} – ASK THE COMPETENT PERSON`,
+    overhead: (line: string, clearance: string) => `LINE OVERHEAD: ${line} – STAY ${clearance} FT OFF`,
+    spotterNeeded: "SPOTTER NEEDED",
+  },
+  overheadLine: "OVERHEAD",
+  zones: {
+    pinch: "BETWEEN HOUSE AND TRACKS",
+    tail: "IN THE TAIL SWING",
+    reach: "IN YOUR REACH",
+    margin: "NEXT TO YOUR REACH",
+  } satisfies Record<Zone, string>,
+  keepOutOf: (side: string, other: string) => `KEEP OUT OF THE ${side} – ${other}`,
+  agree: "AGREED",
+  agreedWith: (side: string, other: string) => `AGREED WITH ${other} – KEEP OUT OF THE ${side}`,
+  waitsFor: (other: string, side: string) => `KEEP OUT OF THE ${side} – ${other} HAS NOT AGREED YET`,
+  compass: {
+    north: "NORTH",
+    north_east: "NORTH-EAST",
+    east: "EAST",
+    south_east: "SOUTH-EAST",
+    south: "SOUTH",
+    south_west: "SOUTH-WEST",
+    west: "WEST",
+    north_west: "NORTH-WEST",
+  } satisfies Record<Compass, string>,
+  spotter: (who: string) => `SPOTTER ${who}`,
+  spotterLost: (who: string) => `SPOTTER ${who} – NO LINK – STAND STILL, GET EYES`,
+  spotFor: (machine: string) => `I SPOT FOR ${machine}`,
+  spotNoMore: (machine: string) => `I SPOT FOR ${machine} NO MORE`,
+  youSpot: (machine: string) => `YOU SPOT FOR ${machine} – NOTHING ELSE`,
+  batteryLow: "BATTERY LOW",
+  batteryCharges: "BATTERY CHARGES",
+  batteryTold: (machine: string) => `${machine} BATTERY LOW – HANDS SOON`,
+};

@@ -1,0 +1,78 @@
+/** Spanish for how a day begins, what is near a machine, spotters, and the battery in the cab. */
+import type { crewEn } from "./crew_en";
+
+export const crewEs: typeof crewEn = {
+  start: {
+    title: "REVISIONES AL EMPEZAR",
+    notReady: (said: number, of: number) => `DÍA NO LISTO · REVISIONES ${said} DE ${of}`,
+    ready: (by: string, time: string) => `DÍA LISTO · ${by} ${time}`,
+    without: (why: string) => `sin eso: ${why}`,
+    say: "DIGA",
+    checks: {
+      hat_and_vest: "CASCO Y CHALECO",
+      hand_signals: "SEÑAS",
+      first_aid: "PRIMEROS AUXILIOS",
+      overhead_lines: "LÍNEAS AÉREAS",
+      locate_tickets: "BOLETOS DE LOCALIZACIÓN",
+      laser: "LÁSER Y ESTADALES",
+      ways_out: "ESCALERAS Y BARRERAS",
+    },
+    asks: {
+      hat_and_vest: "¿A quiénes se les vio?",
+      hand_signals: "¿Con quién se mostraron?",
+      first_aid: "¿Dónde están y por dónde se llega?",
+      overhead_lines: "¿Cuáles cuelgan y a qué altura?",
+      locate_tickets: "¿Cuáles, hasta cuándo?",
+      laser: "¿Cuándo se probaron?",
+      ways_out: "¿Dónde están?",
+    },
+    signalsAsk: "Acordadas con los operadores",
+    signals: {
+      stop: "PARE",
+      lower: "BAJE",
+      raise: "SUBA",
+      swing: "GIRE",
+      travel: "AVANCE",
+      so_much: "TANTO",
+      grade: "A NIVEL",
+    },
+  },
+  near: {
+    can_meet: (other: string, apart: string, needs: string) =>
+      `${other} A ${apart} PIES – LAS PLUMAS TOPAN BAJO ${needs}`,
+    tail: (at: string, apart: string) => `LA COLA APRISIONA EN ${at} – ${apart} PIES`,
+    on_slope: (zone: string, inside: string) =>
+      `ORUGAS ${inside} PIES DENTRO DE LA PENDIENTE DE ${zone} – DECIDE LA PERSONA COMPETENTE`,
+    overhead: (line: string, clearance: string) => `LÍNEA ARRIBA: ${line} – QUEDE A ${clearance} PIES`,
+    spotterNeeded: "FALTA SEÑALERO",
+  },
+  overheadLine: "AÉREA",
+  zones: {
+    pinch: "ENTRE CASETA Y ORUGAS",
+    tail: "EN EL GIRO DE LA COLA",
+    reach: "EN SU ALCANCE",
+    margin: "JUNTO A SU ALCANCE",
+  },
+  keepOutOf: (side: string, other: string) => `NO GIRE AL ${side} – ${other}`,
+  agree: "DE ACUERDO",
+  agreedWith: (side: string, other: string) => `DE ACUERDO CON ${other} – NO GIRE AL ${side}`,
+  waitsFor: (other: string, side: string) => `NO GIRE AL ${side} – ${other} AÚN NO ESTÁ DE ACUERDO`,
+  compass: {
+    north: "NORTE",
+    north_east: "NORESTE",
+    east: "ESTE",
+    south_east: "SURESTE",
+    south: "SUR",
+    south_west: "SUROESTE",
+    west: "OESTE",
+    north_west: "NOROESTE",
+  },
+  spotter: (who: string) => `SEÑALERO ${who}`,
+  spotterLost: (who: string) => `SEÑALERO ${who} – SIN ENLACE – NO SE MUEVA, BUSQUE SUS OJOS`,
+  spotFor: (machine: string) => `YO VIGILO A ${machine}`,
+  spotNoMore: (machine: string) => `YA NO VIGILO A ${machine}`,
+  youSpot: (machine: string) => `USTED VIGILA A ${machine} – NADA MÁS`,
+  batteryLow: "BATERÍA BAJA",
+  batteryCharges: "BATERÍA CARGANDO",
+  batteryTold: (machine: string) => `${machine} BATERÍA BAJA – PRONTO SEÑAS`,
+};

@@ -1,0 +1,43 @@
+/** English words of the visitors' page alone: they come with that page. */
+import type { InspectionResult, TestStanding } from "../kinds";
+
+export const visitEn = {
+  here: (since: string) => `You are ON SITE since ${since}.`,
+  notHere: "You have not said that you are on site.",
+  onSite: "I AM ON SITE",
+  offSite: "I AM OFF SITE",
+  nothingShown: "The supervisor chooses what you see here. Tell them what you came for.",
+  readOnly: "Nothing here can be changed from this phone.",
+  allowed: (high: string, low: string) => `Allowed: ${high} ft high, ${low} ft low`,
+  revision: (revision: number) => `Revision ${revision}`,
+  proven: "PROVEN",
+  notProven: "NOT PROVEN",
+  unproven: (feet: string, of: string, gaps: string) => `Not proven: ${feet} of ${of} ft (${gaps})`,
+  allProven: "A proven reading lies within reach of every station.",
+  lasers: "Laser proof",
+  noReading: "No reading yet.",
+  doubt: "IN DOUBT",
+  goodAt: (at: string) => `found good at ${at}`,
+  neverGood: "never found good",
+  lastCheck: (benchmark: string, off: string, at: string) => `last check on ${benchmark}: ${off} ft at ${at}`,
+  down: "taken down",
+  tests: "Soil tests",
+  noTests: "No test at its marks.",
+  standing: { passes: "PASS", fails: "FAIL", void: "VOID" } satisfies Record<TestStanding, string>,
+  byTester: (mark: string, tester: string, at: string) => `${mark} by ${tester} ${at}`,
+  bearing: (stated: string, asked: string) => `${stated} of ${asked} lb/ft²`,
+  photos: "Photos",
+  inspections: "Your inspections",
+  results: {
+    passed: "PASSED",
+    in_part: "IN PART",
+    failed: "NOT PASSED",
+  } satisfies Record<InspectionResult, string>,
+  sign: "SIGN THE RESULT",
+  signed: "Signed.",
+  signature: {
+    signer: "Name of whoever signs",
+    draw: "Sign here with a finger",
+    wipe: "WIPE",
+  },
+};
