@@ -44,7 +44,7 @@ pub(super) fn tables(paper: &Paper, review: &Review) -> Markup {
 fn table(paper: &Paper, marks: &[&BuiltMark]) -> Markup {
     let columns = [
         paper.t("mark", "marca"),
-        paper.t("#dig to, ft", "#nivel, ft"),
+        paper.t("#dig to, ft", "#cavar a, ft"),
         paper.t("#got, ft", "#quedó, ft"),
         paper.t("#difference", "#diferencia"),
         paper.t("#doubt ±", "#duda ±"),

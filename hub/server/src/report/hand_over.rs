@@ -51,7 +51,7 @@ fn stations(paper: &Paper, run: &HandOver) -> Markup {
     let columns = [
         paper.t("#station", "#estación"),
         paper.t("mark", "marca"),
-        paper.t("#dig to, ft", "#nivel, ft"),
+        paper.t("#dig to, ft", "#cavar a, ft"),
         paper.t("#got, ft", "#quedó, ft"),
         paper.t("#difference", "#diferencia"),
         paper.t("*standing", "*cómo está"),
@@ -100,8 +100,8 @@ fn steps(paper: &Paper, run: &HandOver) -> Markup {
     let columns = [
         paper.t("#station of the face", "#estación de la cara"),
         paper.t("#may be off, ft", "#puede variar, ft"),
-        paper.t("#dig to before, ft", "#nivel antes, ft"),
-        paper.t("#dig to after, ft", "#nivel después, ft"),
+        paper.t("#dig to before, ft", "#cavar antes a, ft"),
+        paper.t("#dig to after, ft", "#cavar después a, ft"),
     ];
     let rows: Vec<Vec<String>> = run
         .steps

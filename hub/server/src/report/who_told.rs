@@ -39,7 +39,7 @@ pub(super) fn sheet(paper: &Paper, page: &ToldPage) -> String {
         (lasers(paper, page))
         h2 { (paper.t("Lines that nobody may cross", "Líneas que nadie cruza")) }
         (lines(paper, page))
-        h2 { (paper.t("Targets and marks", "Niveles y marcas")) }
+        h2 { (paper.t("Targets and marks", "Rasantes y marcas")) }
         (targets(paper, page))
         h2 { (paper.t("Notes, photos, queries", "Notas, fotos, consultas")) }
         (sentences(paper, &page.papers))
@@ -77,7 +77,7 @@ fn calls(paper: &Paper, page: &ToldPage) -> Markup {
         paper.t("painted", "mostrada"),
         paper.t("GOT IT", "ENTENDIDO"),
         paper.t("laser", "láser"),
-        paper.t("target", "nivel"),
+        paper.t("target", "rasante"),
     ];
     let rows: Vec<Vec<String>> = page
         .calls
@@ -162,7 +162,7 @@ fn targets(paper: &Paper, page: &ToldPage) -> Markup {
             @for mark in &page.marks {
                 li {
                     (mark.mark) ", " (feet(mark.away)) " ft"
-                    @if let Some(dig_to) = mark.dig_to { "; " (paper.t("dig to ", "nivel ")) (feet(dig_to)) " ft" }
+                    @if let Some(dig_to) = mark.dig_to { "; " (paper.t("dig to ", "cavar a ")) (feet(dig_to)) " ft" }
                     @if let Some(paint) = &mark.paint {
                         "; " (paper.t("laid ", "puesta ")) (paint.generation) "×, " (paper.t("last by ", "la última por ")) (paint.by) " " (to_the_minute(paint.at))
                         @if paint.state == PaintState::Checked { ", " (paper.t("checked", "comprobada")) }

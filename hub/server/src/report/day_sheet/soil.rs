@@ -198,7 +198,7 @@ pub(super) fn doing(paper: &Paper, doing: Doing) -> &'static str {
         Doing::Look => ("waits for a look", "espera una lectura"),
         Doing::Stopped => ("stopped", "parada"),
         Doing::LaserHold => ("laser in doubt", "láser en duda"),
-        Doing::TargetHold => ("a changed target to see", "nivel cambiado por ver"),
+        Doing::TargetHold => ("a changed target to see", "rasante cambiada por ver"),
         Doing::Cant => ("can't go on", "no puede seguir"),
         Doing::Truck => ("waits for trucks", "espera camiones"),
         Doing::Attachment => ("changes an attachment", "cambia de equipo"),
