@@ -12,7 +12,7 @@ export interface Phone {
 }
 
 /** A foot in tenth-micrometres (NIST Handbook 44: 1 ft = 0.3048 m exactly). */
-const FOOT = 3_048_000;
+export const FOOT = 3_048_000;
 
 export type Role = "GROUND" | "OPERATOR" | "SUPERVISOR" | "VISITOR";
 

@@ -2,7 +2,7 @@
 import { createRequire } from "node:module";
 import { readFileSync } from "node:fs";
 import type { Page } from "@playwright/test";
-import { call, type Crew, expect, type Phone, sendsReading, test, typeRod } from "./crew.ts";
+import { call, type Crew, expect, FOOT, type Phone, sendsReading, test, typeRod } from "./crew.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
@@ -166,6 +166,29 @@ test("the cab's page", async ({ crew }) => {
   await cabStates(crew, await crew.digs());
 });
 
+test("the cab's page beside another machine", async ({ crew }) => {
+  const { cab } = await crew.digs();
+  const other = await crew.joins("OPERATOR", "LG", "EX-2");
+  await crew.hub.say({ kind: "place_machine", machine: "EX-2", at: { x: 310 * FOOT, y: 300 * FOOT } });
+  await expect(cab.page.getByText("EX-2 10 FT AWAY – BOOMS CAN MEET", { exact: false })).toBeVisible();
+  await passes(cab.page, "booms that can meet");
+  await crew.hub.say({
+    kind: "agree_slew",
+    sides: [
+      { machine: "EX-1", keeps_out_of: "east" },
+      { machine: "EX-2", keeps_out_of: "west" },
+    ],
+  });
+  await expect(cab.page.getByText("KEEP OUT OF THE EAST – EX-2")).toBeVisible();
+  await passes(cab.page, "a slew to agree");
+  await press(cab.page, "AGREED");
+  await press(other.page, "AGREED");
+  await expect(cab.page.getByText("AGREED WITH EX-2 – KEEP OUT OF THE EAST")).toBeVisible();
+  await passes(cab.page, "a slew that is agreed");
+  await press(cab.page, "SCREEN", "Español", "CERRAR");
+  await passes(cab.page, "a slew that is agreed, in Spanish");
+});
+
 test("no unit and no language cuts a figure off the cab's screen", async ({ crew }) => {
   const { ground, cab } = await crew.digs();
   const shows = async (unit: string, language: string) => {
@@ -210,6 +233,8 @@ test("the supervisor's pages", async ({ crew }) => {
   await passes(page, "CODES");
   await press(page, "TARGETS");
   await passes(page, "TARGETS");
+  await press(page, "SCREEN", "Español", "CERRAR", "RASANTES");
+  await passes(page, "TARGETS in Spanish");
 });
 
 test("keys for wet gloves are large and apart", async ({ crew }) => {

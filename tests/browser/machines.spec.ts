@@ -1,5 +1,5 @@
 /** Machines and the people round them, on three pages at once: the start of the day, a spotter, a battery. */
-import { expect, test } from "./crew.ts";
+import { expect, FOOT, test } from "./crew.ts";
 
 test("the start checks take values from the ground and READY from the supervisor, with a reason for what is left", async ({
   crew,
@@ -69,9 +69,6 @@ test("a low battery in the cab is told on the ground and to the supervisor", asy
   await cab.page.getByRole("button", { name: "BATTERY CHARGES" }).click();
   await expect(ground.page.getByText("EX-1 BATTERY LOW – HANDS SOON")).toHaveCount(0);
 });
-
-/** A foot in tenth-micrometres (NIST Handbook 44: 1 ft = 0.3048 m exactly). */
-const FOOT = 3_048_000;
 
 test("two booms that can meet: the supervisor proposes, both cabs agree, a machine that moves voids it", async ({
   crew,
