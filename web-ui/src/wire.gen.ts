@@ -5844,7 +5844,7 @@ export interface components {
             look_asked_at?: components["schemas"]["Time"] | null;
             /** @description The machine. */
             machine: string;
-            /** @description What is near it, from where it was last said to stand. */
+            /** @description What is near it and not settled, from where it was last said to stand. */
             near: components["schemas"]["Near"][];
             /** @description What fills the screen. */
             screen: components["schemas"]["CabScreen"];

@@ -85,6 +85,29 @@ pub(crate) fn near(state: &State, machine: &str) -> Vec<Near> {
     }
 }
 
+/// What is near a machine and not settled: booms whose operators have not agreed, a line overhead that nobody watches.
+pub(crate) fn unsettled(state: &State, machine: &str) -> Vec<Near> {
+    let mut found = near(state, machine);
+    found.retain(|one| match one {
+        Near::CanMeet { other, .. } => !state
+            .slews
+            .iter()
+            .any(|slew| slew.between(machine, other) && slew.holds()),
+        Near::Overhead { .. } => !spotted(state, machine),
+        Near::TailAtMachine { .. }
+        | Near::TailAtFace { .. }
+        | Near::TailAtWall { .. }
+        | Near::OnSlope { .. } => true,
+    });
+    found
+}
+
+/// Whether somebody spots for it whose phone is heard.
+fn spotted(state: &State, machine: &str) -> bool {
+    let spotter = state.cabs.get(machine).and_then(|cab| cab.spotter.as_ref());
+    spotter.is_some_and(|spotter| spotter.lost.is_none())
+}
+
 /// What would be near a machine that stands there.
 pub(crate) fn near_at(state: &State, machine: &str, at: Point) -> Vec<Near> {
     let Some((site, here)) = state

@@ -4,7 +4,7 @@ import { now } from "../state";
 import type { MachineCard } from "../wire";
 import { t } from "../words";
 import { stateWords, textOf } from "./call";
-import { unsettled } from "./near";
+import { nearWords } from "./near";
 import { Shape } from "./shape";
 
 /** What is wrong with a machine or its screen, gravest first. */
@@ -22,7 +22,7 @@ export function troubles(card: MachineCard): string[] {
   if (card.cant) found.push(words.cantSaid(card.id, words.cant[card.cant.why]));
   if (card.battery_low != null) found.push(words.crew.batteryTold(card.id));
   if (card.spotter?.lost != null) found.push(words.crew.spotterLost(card.spotter.person));
-  found.push(...unsettled(card.id, card).map((line) => `${card.id}: ${line}`));
+  found.push(...card.near.map((near) => `${card.id}: ${nearWords(near)}`));
   if (card.screen.kind === "none") found.push(words.noScreen(card.id));
   if (card.screen.kind === "hidden") found.push(words.screenHidden(card.id));
   if (card.screen.kind === "lost") found.push(words.screenLost(card.id));

@@ -42,7 +42,7 @@ pub(crate) fn machines(state: &State) -> Vec<MachineCard> {
                     .as_ref()
                     .map(|place| place.since.plus_ms(PLACE_TOO_OLD_MS)),
                 way_in: way_in::card(&state.way_in.gate(&machine.id)),
-                near: near::near(state, &machine.id),
+                near: near::unsettled(state, &machine.id),
                 slews: state
                     .slews
                     .iter()

@@ -462,24 +462,16 @@ fn of_near(card: &MachineCard, near: &Near) -> Option<ExceptionKind> {
             other,
             apart,
             needs,
-        } => {
-            let mut slews = card.slews.iter();
-            let agreed = slews.any(|one| one.between(&machine, other) && one.holds());
-            (!agreed && machine < *other).then(|| ExceptionKind::CanMeet {
-                machine,
-                other: other.clone(),
-                apart: *apart,
-                needs: *needs,
-            })
-        }
-        Near::Overhead { line, .. } => {
-            let spotter = card.spotter.as_ref();
-            let watched = spotter.is_some_and(|spotter| spotter.lost.is_none());
-            (!watched).then(|| ExceptionKind::SpotterNeeded {
-                machine,
-                line: line.clone(),
-            })
-        }
+        } => (machine < *other).then(|| ExceptionKind::CanMeet {
+            machine,
+            other: other.clone(),
+            apart: *apart,
+            needs: *needs,
+        }),
+        Near::Overhead { line, .. } => Some(ExceptionKind::SpotterNeeded {
+            machine,
+            line: line.clone(),
+        }),
         Near::OnSlope { zone, inside, .. } => Some(ExceptionKind::OnSlope {
             machine,
             zone: zone.clone(),

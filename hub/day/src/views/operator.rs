@@ -50,7 +50,7 @@ pub struct Operator {
     pub hand_dig: Vec<Crossing>,
     /// Who asks to come in and who is in.
     pub way_in: WayInCard,
-    /// What is near it, from where it was last said to stand.
+    /// What is near it and not settled, from where it was last said to stand.
     pub near: Vec<Near>,
     /// What was proposed or agreed with other machines.
     pub slews: Vec<SlewCard>,
@@ -168,7 +168,7 @@ pub fn view(state: &State, machine: &str) -> Option<Operator> {
         faces_left: faces_left(state, site),
         hand_dig: hand_dig(state, here, cab),
         way_in: way_in::card(&gate),
-        near: near::near(state, machine),
+        near: near::unsettled(state, machine),
         slews: state
             .slews
             .iter()

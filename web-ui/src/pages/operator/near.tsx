@@ -1,22 +1,19 @@
 /** What is near the machine, as strips over whatever is on its screen; silent, and gone when it is settled or the machine moves. */
 import { say } from "../../hub";
 import { Key } from "../../parts/keys";
-import { unsettled } from "../../parts/near";
+import { nearWords } from "../../parts/near";
 import type { Operator, SlewCard } from "../../wire";
 import { t } from "../../words";
 
 export function NearStrips({ view }: { view: Operator }) {
   const proposed = view.slews.map((slew) => slew.sides.find((side) => side.machine !== view.machine));
-  const left = unsettled(view.machine, {
-    ...view,
-    // A proposal says itself what it is about.
-    near: view.near.filter(
-      (near) => near.kind !== "can_meet" || !proposed.some((side) => side?.machine === near.other),
-    ),
-  });
+  // A proposal says itself what it is about.
+  const left = view.near.filter(
+    (near) => near.kind !== "can_meet" || !proposed.some((side) => side?.machine === near.other),
+  );
   return (
     <>
-      {left.map((line) => (
+      {left.map(nearWords).map((line) => (
         <p class="ground-strip near" role="note" key={line}>
           <strong>{line}</strong>
         </p>
