@@ -14,5 +14,6 @@ mod chance;
 mod crew;
 mod disk;
 mod kill;
+mod photo;
 mod power_cut;
 mod shim;

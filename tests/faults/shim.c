@@ -1,8 +1,9 @@
 /**
- * Preloaded under the real hub: fails what it writes to the day files of the log, or records it.
+ * Preloaded under the real hub: fails what it writes to the day files of the log or to a photo, or records the log's.
  *
  * RODCALL_FAULT names a file whose first letter says what fails: n a write finds no space, e a write meets an error of
- * the disk, s a write takes half and the next finds no space, y fdatasync meets an error; anything else fails nothing.
+ * the disk, s a write takes half and the next finds no space, y fdatasync meets an error, p a photo finds no space; anything
+ * else fails nothing.
  * RODCALL_RECORD names a file that gets a line for each thing that was done: W COUNT bytes were written, S they were
  * synced, D the folder was synced.
  */
@@ -16,7 +17,7 @@
 #include <string.h>
 #include <unistd.h>
 
-enum place { ELSEWHERE, DAY_FILE, LOG_FOLDER };
+enum place { ELSEWHERE, DAY_FILE, LOG_FOLDER, PHOTO };
 
 static int ends(const char *text, const char *end) {
   size_t length = strlen(text), tail = strlen(end);
@@ -33,6 +34,9 @@ static enum place place_of(int fd) {
   path[length] = '\0';
   if (ends(path, "/data/log")) {
     return LOG_FOLDER;
+  }
+  if (strstr(path, "/data/photos/")) {
+    return PHOTO;
   }
   return strstr(path, "/data/log/") && ends(path, ".jsonl") ? DAY_FILE : ELSEWHERE;
 }
@@ -76,7 +80,12 @@ static void record(const char *line) {
 
 ssize_t write(int fd, const void *bytes, size_t count) {
   static int halved;
-  if (place_of(fd) != DAY_FILE) {
+  enum place place = place_of(fd);
+  if (place == PHOTO && fault() == 'p') {
+    errno = ENOSPC;
+    return -1;
+  }
+  if (place != DAY_FILE) {
     return real_write(fd, bytes, count);
   }
   char letter = fault();
@@ -108,7 +117,7 @@ static int sync_file(const char *name, int fd) {
     return -1;
   }
   int done = real_sync(name, fd);
-  if (done == 0 && place != ELSEWHERE) {
+  if (done == 0 && (place == DAY_FILE || place == LOG_FOLDER)) {
     record(place == DAY_FILE ? "S\n" : "D\n");
   }
   return done;

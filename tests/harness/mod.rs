@@ -5,9 +5,11 @@
 //! | a phone that joins, says, reads, listens | `phone`, `socket` |
 //! | a network that breaks | `link` |
 //! | a small site whose numbers can be worked out by hand | `yard` |
+//! | photos as a phone makes them | `photo` |
 
 pub(crate) mod link;
 pub(crate) mod phone;
+pub(crate) mod photo;
 pub(crate) mod socket;
 pub(crate) mod yard;
 

@@ -183,7 +183,9 @@ fn the_import_reports_the_same(data: &Path) {
             fs::read_to_string(other.join(name)).expect(name),
             "{name}"
         );
-        assert!(text.lines().count() > 3, "{name}: {text}");
+        // Nobody takes a photo in the story.
+        let few = if name == "photos.csv" { 0 } else { 3 };
+        assert!(text.lines().count() > few, "{name}: {text}");
     }
     // Nothing is overwritten.
     let again = rodcall(&[p("tables"), p("--data"), data, &one]);

@@ -92,7 +92,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** The whole log as JSON Lines: proves itself, and can be imported. */
+        /** The whole log as JSON Lines, its photos behind it: proves itself, and can be imported. */
         get: operations["whole_log"];
         put?: never;
         post?: never;
@@ -247,6 +247,40 @@ export interface paths {
         };
         /** This document; for everyone. */
         get: operations["document"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/photos/{photo}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /** Brings the bytes of a photo that was promised by `promise_photo`. The same again is answered in the same way. */
+        put: operations["bring_photo"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/photos/{sha256}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A photo, by the hash of its bytes. The crew sees all, a visitor those of the runs that were chosen for them. */
+        get: operations["photo_file"];
         put?: never;
         post?: never;
         delete?: never;
@@ -6248,10 +6282,19 @@ export interface components {
              * @description The entry that it goes with.
              */
             entry?: number | null;
+            /** @description The face that it is of. */
+            face?: string | null;
             /** @description The mark that it is of. */
             mark?: string | null;
+            /** @description SHA-256 of the file from which it was reduced, as the phone says. */
+            original?: string | null;
             /** @description The phone's name for it. */
             photo: string;
+            /**
+             * Format: int64
+             * @description The entry that promised it.
+             */
+            seq: number;
             /** @description Its file, by the hash of its bytes; none while it is promised and has not come. */
             sha256?: string | null;
             /** @description A word about it. */
@@ -6264,10 +6307,16 @@ export interface components {
              * @description The entry that it goes with.
              */
             entry?: number | null;
+            /** @description The face that it is of. */
+            face?: string | null;
             /** @description The mark that it is of. */
             mark?: string | null;
+            /** @description SHA-256 of the file from which it was reduced, as the phone says. */
+            original?: string | null;
             /** @description Its name. */
             photo: string;
+            /** @description SHA-256 of the bytes that are to come; none in the oldest logs. */
+            sha256?: string | null;
             /** @description A word about it. */
             words: string;
         };
@@ -6593,10 +6642,16 @@ export interface components {
              * @description The entry that it goes with.
              */
             entry?: number | null;
+            /** @description The face that it is of. */
+            face?: string | null;
             /** @description The mark that it is of. */
             mark?: string | null;
+            /** @description SHA-256 of the file from which it was reduced. */
+            original?: string | null;
             /** @description The phone's own name for it, 8 to 64 letters, digits, `-` or `_`. */
             photo: string;
+            /** @description SHA-256 of the bytes that follow, in lower-case hex. */
+            sha256: string;
             /** @description A word about it; may be empty. */
             words?: string;
         };
@@ -6912,7 +6967,7 @@ export interface components {
             notes: components["schemas"]["NoteCard"][];
             /** @description What is open. */
             open: components["schemas"]["LeftOpen"][];
-            /** @description Photos of the job, oldest first. */
+            /** @description Photos of the day, and older ones that have not come; oldest first. */
             photos: components["schemas"]["PhotoCard"][];
             /** @description Queries of the job, oldest first. */
             queries: components["schemas"]["QueryCard"][];
@@ -7290,6 +7345,8 @@ export interface components {
             marks: components["schemas"]["MarkHistory"][];
             /** @description What is open. */
             open: components["schemas"]["OpenItem"][];
+            /** @description Photos of the day, and older ones that have not come; oldest first. */
+            photos: components["schemas"]["PhotoCard"][];
             /** @description The close and its signature, amendments, visitors, inspections, queries, notes, photos. */
             record: components["schemas"]["Sentence"][];
             /** @description Each set-up with its readings, checks and doubts. */
@@ -9339,6 +9396,8 @@ export interface components {
             marks: components["schemas"]["NearMark"][];
             /** @description Notes, photos, queries and inspections of these marks, whenever on the day. */
             papers: components["schemas"]["Sentence"][];
+            /** @description Photos of these marks that have come, of whatever day. */
+            photos: components["schemas"]["PhotoCard"][];
             /** @description What the operator pressed, and what was said to this machine: looks, can't, stops. */
             presses: components["schemas"]["Sentence"][];
             /** @description Readings there by anyone: taken, asked about, late. */
@@ -10439,6 +10498,171 @@ export interface operations {
                 };
                 content: {
                     "application/json": string;
+                };
+            };
+        };
+    };
+    bring_photo: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The phone's name for it, as promised */
+                photo: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "image/jpeg": number[];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Answer"];
+                };
+            };
+            /** @description Not in */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A visitor */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It came too slowly: send it again */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not promised, or other bytes than those that were promised */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too large */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No JPEG picture */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not whole, too many dots, or it carries more than the picture */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many at once: send it again */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Busy or halted: send it again */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The disk is all but full: send it again later */
+            507: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    photo_file: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description SHA-256 of its bytes, in lower-case hex */
+                sha256: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/jpeg": number[];
+                };
+            };
+            /** @description Not in */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The log names no such photo, or not for this visitor */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Its file is missing or was touched */
+            410: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
                 };
             };
         };

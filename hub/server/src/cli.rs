@@ -61,7 +61,7 @@ enum Verb {
         /// The site file.
         file: PathBuf,
     },
-    /// Prove that a data folder or an export is untouched.
+    /// Prove that a data folder or an export is untouched, with its photos.
     Verify {
         /// The data folder, or the exported file.
         path: PathBuf,
@@ -356,25 +356,39 @@ fn verify(path: &Path) -> Result<(), StartError> {
         ));
     }
     say(&format!(
-        "{}: untouched. Entries {} to {}, head {}.",
+        "{}: untouched. Entries {} to {}, head {}.{}",
         path.display(),
         proof.first,
         proof.head.seq,
-        proof.head.hash
+        proof.head.hash,
+        photos(proof.photos)
     ));
     Ok(())
 }
 
+/// A word about photos, where there are any.
+fn photos(many: usize) -> String {
+    match many {
+        0 => String::new(),
+        1 => " 1 photo.".to_owned(),
+        many => format!(" {many} photos."),
+    }
+}
+
 fn import(file: &Path, data: &Path) -> Result<(), StartError> {
     let folder = DataFolder::take(data)?;
-    let head = export::import(file, &folder)?;
+    let imported = export::import(file, &folder)?;
     store::rebuild(&folder)?;
     say(&format!(
-        "Imported {} entries into {}, head {}.",
-        head.seq,
+        "Imported {} entries into {}, head {}.{}",
+        imported.head.seq,
         data.display(),
-        head.hash
+        imported.head.hash,
+        photos(imported.photos)
     ));
+    if let Some(missing) = imported.missing {
+        say(&format!("Not every photo came with it. {missing}."));
+    }
     Ok(())
 }
 

@@ -14,6 +14,7 @@ use day::time::Time;
 use thiserror::Error;
 
 use crate::bounded;
+use crate::store::photos::Photos;
 use crate::store::{Head, StoreError, log};
 
 /// Entries between two states that are kept along a day.
@@ -184,6 +185,13 @@ impl KeptDay {
             seq: self.walk.seq,
             hash: self.walk.hash.clone(),
         }
+    }
+
+    /// The photos of its data folder.
+    pub fn photos(&self) -> Photos {
+        // A day's file stands in the folder's `log`.
+        let data = self.path.parent().and_then(Path::parent);
+        Photos::of(data.unwrap_or(&self.path))
     }
 
     /// Its entries.

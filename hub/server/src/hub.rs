@@ -2,6 +2,8 @@
 
 use std::sync::Arc;
 
+use tokio::sync::Semaphore;
+
 use crate::clock::Clock;
 use crate::desk::Desk;
 use crate::join::address::Addresses;
@@ -10,6 +12,7 @@ use crate::limits::Limits;
 use crate::past::Past;
 use crate::publish::Publish;
 use crate::screens::Screens;
+use crate::store::photos::Photos;
 use crate::writer::Writer;
 
 /// Wrong codes from one address: a handful at once, then one every ten seconds.
@@ -18,6 +21,8 @@ const GUESSES: (f64, f64) = (10.0, 0.1);
 const ALL_GUESSES: (f64, f64) = (100.0, 1.0);
 /// Requests of one phone: a phone that comes back after an hour sends what it kept at once.
 const REQUESTS: (f64, f64) = (300.0, 100.0);
+/// Photos on their way in at once, each held in memory until it is known to be one.
+const UPLOADS: usize = 6;
 
 /// The running hub; clones share it.
 #[derive(Clone, Debug)]
@@ -30,6 +35,8 @@ pub struct Hub {
     pub publish: Publish,
     /// What was said before.
     pub past: Past,
+    /// The photos of the data folder.
+    pub photos: Photos,
     /// Which operators' pages can be seen.
     pub screens: Arc<Screens>,
     /// The secret behind the codes.
@@ -68,6 +75,8 @@ pub struct Allowances {
     pub all_guesses: Limits,
     /// Requests, by phone.
     pub requests: Limits,
+    /// Photos on their way in.
+    pub uploads: Semaphore,
 }
 
 impl Default for Allowances {
@@ -77,6 +86,7 @@ impl Default for Allowances {
             guesses: of(GUESSES),
             all_guesses: of(ALL_GUESSES),
             requests: of(REQUESTS),
+            uploads: Semaphore::new(UPLOADS),
         }
     }
 }

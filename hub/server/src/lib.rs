@@ -10,6 +10,7 @@
 //! | the site file | [`site_file`] |
 //! | files of others | [`import`] |
 //! | the log in files | [`past`], [`export`] |
+//! | what a photo must be, where its bytes are | [`jpeg`], [`store::photos`] |
 //! | days that are over: any moment of them, and on paper | [`days`], [`report`] |
 //! | the command line | [`cli`], [`examples`], [`compute`] |
 
@@ -28,6 +29,7 @@ pub mod http;
 pub mod hub;
 pub mod import;
 pub mod join;
+pub mod jpeg;
 pub mod limits;
 mod lookout;
 mod new_day;

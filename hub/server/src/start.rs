@@ -6,6 +6,7 @@ use std::thread::JoinHandle;
 
 use day::answer::Answer;
 use day::asked::{Asked, By, Command};
+use day::said::photo::{self, AddPhoto};
 use day::said::site::ReadSite;
 use day::said::way_in::notice::NoticeRestart;
 use day::time::Time;
@@ -19,6 +20,7 @@ use crate::join::code::Secret;
 use crate::past::Past;
 use crate::publish::Publish;
 use crate::screens::Screens;
+use crate::store::photos::Photos;
 use crate::store::{self, DataFolder};
 use crate::writer::{NotDone, Writer};
 use crate::{Started, new_day, opening, terminal};
@@ -40,6 +42,8 @@ pub(crate) async fn open(config: &Config, listen: SocketAddr) -> Result<Opened, 
         terminal::say(note);
     }
     let state = opening::state(&mut opened)?;
+    let photos = Photos::of(&config.data);
+    photos.sweep()?;
     let clock = clock(&config.pace, state.at);
     if clock.ahead_ms() > 0 {
         terminal::say(&format!(
@@ -56,6 +60,7 @@ pub(crate) async fn open(config: &Config, listen: SocketAddr) -> Result<Opened, 
         writer,
         publish,
         past,
+        photos,
         screens: Arc::new(Screens::default()),
         secret,
         addresses,
@@ -80,10 +85,22 @@ async fn begin(hub: &Hub, config: &Config, day: String) -> Result<(), NotDone> {
             "The site file differs from the site in force. The supervisor's page shows the differences; until they are confirmed there, the old site counts.",
         );
     }
+    adopt_photos(hub).await?;
     // Whoever had asked to come in was not answered by a hub that did not run.
     ask(hub, Command::NoticeRestart(NoticeRestart {})).await?;
     for odd in &config.site.odd {
         terminal::say(&odd.to_string());
+    }
+    Ok(())
+}
+
+/// A hub that died between a photo's file and its entry has the bytes and does not say so: it says so now.
+async fn adopt_photos(hub: &Hub) -> Result<(), NotDone> {
+    for owed in hub.writer.look(photo::owed).await? {
+        if let Ok(bytes) = hub.photos.read(&owed.sha256) {
+            let bytes = bytes.len() as u64;
+            ask(hub, Command::AddPhoto(AddPhoto { bytes, ..owed })).await?;
+        }
     }
     Ok(())
 }

@@ -17,11 +17,11 @@ pub(super) fn of_the_record() -> Vec<(Value, Vec<&'static str>)> {
             not_visitors.clone(),
         ),
         (
-            json!({ "kind": "promise_photo", "photo": "photo-of-roles" }),
+            json!({ "kind": "promise_photo", "photo": "photo-of-roles", "sha256": "0".repeat(64) }),
             not_visitors,
         ),
         (
-            json!({ "kind": "add_photo", "photo": "photo-of-roles", "sha256": "00", "bytes": 1 }),
+            json!({ "kind": "add_photo", "photo": "photo-of-roles", "sha256": "0".repeat(64), "bytes": 1 }),
             vec![],
         ),
         (

@@ -39,6 +39,7 @@ use crate::tell::tell;
 use crate::time::Time;
 use crate::views::account::{self, Account, next};
 use crate::views::coverage::{self, RunCoverage};
+use crate::views::record::{PhotoCard, photos_of_the_day};
 use built::BuiltMark;
 use calls::CallHistory;
 use exceptions::Noted;
@@ -162,6 +163,8 @@ pub struct Review {
     pub changes: Vec<Sentence>,
     /// The close and its signature, amendments, visitors, inspections, queries, notes, photos.
     pub record: Vec<Sentence>,
+    /// Photos of the day, and older ones that have not come; oldest first.
+    pub photos: Vec<PhotoCard>,
     /// What of each run is not proven.
     pub coverage: Vec<RunCoverage>,
     /// Hours, cost, loads, gravel, tests, where passes land.
@@ -188,6 +191,7 @@ pub fn review(day: &Day<'_>) -> Option<Review> {
         lanes: day.lanes.clone(),
         changes: exceptions::changes(day.entries),
         record: exceptions::record(day.entries),
+        photos: photos_of_the_day(state),
         coverage: coverage::coverage(state),
         account: Box::new(account::account(state)),
     })

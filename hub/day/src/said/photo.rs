@@ -1,4 +1,8 @@
-//! A photo: the phone promises it with what it is of, its bytes follow and are named by their own hash.
+//! A photo: the phone promises it with what it is of and with the hash of its bytes; the bytes follow, and no others are taken.
+//!
+//! The promise names two hashes. That of the reduced photo binds the phone before it has sent anything: what comes later, from
+//! whatever phone, is that picture or is refused. That of the file from which it was reduced proves, should its owner still
+//! have it and give it to somebody, that it is the one; the hub never sees it.
 
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -6,7 +10,7 @@ use utoipa::ToSchema;
 use crate::entry::{Body, Entry};
 use crate::record::{Dated, Photo};
 use crate::refusal::{Refusal, Thing};
-use crate::said::note;
+use crate::said::{face_seen, note};
 use crate::state::State;
 
 /// Somebody has taken a photo; its bytes follow.
@@ -16,9 +20,18 @@ pub struct PromisePhoto {
     /// The phone's own name for it, 8 to 64 letters, digits, `-` or `_`.
     #[schema(min_length = 8, max_length = 64)]
     pub photo: String,
+    /// SHA-256 of the bytes that follow, in lower-case hex.
+    #[schema(min_length = 64, max_length = 64)]
+    pub sha256: String,
+    /// SHA-256 of the file from which it was reduced.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub original: Option<String>,
     /// The mark that it is of.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub mark: Option<String>,
+    /// The face that it is of.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub face: Option<String>,
     /// The entry that it goes with.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub entry: Option<u64>,
@@ -32,9 +45,18 @@ pub struct PromisePhoto {
 pub struct PhotoPromised {
     /// Its name.
     pub photo: String,
+    /// SHA-256 of the bytes that are to come; none in the oldest logs.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub sha256: Option<String>,
+    /// SHA-256 of the file from which it was reduced, as the phone says.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub original: Option<String>,
     /// The mark that it is of.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub mark: Option<String>,
+    /// The face that it is of.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub face: Option<String>,
     /// The entry that it goes with.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub entry: Option<u64>,
@@ -76,6 +98,9 @@ pub struct PhotoAdded {
 /// The shortest and the longest name of a photo.
 const NAME: std::ops::RangeInclusive<usize> = 8..=64;
 
+/// Digits of a SHA-256 in hex.
+const HEX: usize = 64;
+
 /// The same promise again is no second photo.
 pub(crate) fn promise(state: &State, asked: &PromisePhoto) -> Result<Vec<Body>, Refusal> {
     let plain = |c: char| c.is_ascii_alphanumeric() || matches!(c, '-' | '_');
@@ -85,16 +110,44 @@ pub(crate) fn promise(state: &State, asked: &PromisePhoto) -> Result<Vec<Body>, 
             "Esa foto no tiene nombre válido. Abra la página otra vez y tómela de nuevo.",
         ));
     }
+    if !is_hash(&asked.sha256) || !asked.original.as_deref().is_none_or(is_hash) {
+        return Err(Refusal::of_the_record(
+            "That photo has no proper hash: SHA-256 in 64 lower-case hex digits. Open the page again and take it anew.",
+            "Esa foto no tiene huella válida: SHA-256 en 64 dígitos hexadecimales. Abra la página otra vez y tómela de nuevo.",
+        ));
+    }
     note::about(state, asked.mark.as_deref(), asked.entry)?;
-    if state.record.photos.contains_key(&asked.photo) {
-        return Ok(vec![]);
+    if let Some(face) = &asked.face {
+        face_seen::zone(state, face)?;
+    }
+    if let Some(known) = state.record.photos.get(&asked.photo) {
+        return if known.promised.said.sha256.as_ref() == Some(&asked.sha256) {
+            Ok(vec![])
+        } else {
+            Err(other_bytes())
+        };
     }
     Ok(vec![Body::PhotoPromised(PhotoPromised {
         photo: asked.photo.clone(),
+        sha256: Some(asked.sha256.clone()),
+        original: asked.original.clone(),
         mark: asked.mark.clone(),
+        face: asked.face.clone(),
         entry: asked.entry,
         words: asked.words.trim().to_owned(),
     })])
+}
+
+fn is_hash(text: &str) -> bool {
+    let hex = |c: char| c.is_ascii_digit() || ('a'..='f').contains(&c);
+    text.len() == HEX && text.chars().all(hex)
+}
+
+fn other_bytes() -> Refusal {
+    Refusal::of_the_record(
+        "Those are not the bytes that were promised for this photo: its hash differs. Take a new one.",
+        "Ese no es el contenido que se anunció para esta foto: su huella es otra. Tome una nueva.",
+    )
 }
 
 pub(crate) fn add(state: &State, asked: &AddPhoto) -> Result<Vec<Body>, Refusal> {
@@ -103,17 +156,13 @@ pub(crate) fn add(state: &State, asked: &AddPhoto) -> Result<Vec<Body>, Refusal>
         what: Thing::Photo,
         name: asked.photo.clone(),
     })?;
-    match &photo.added {
-        Some(added) if added.said.sha256 == asked.sha256 => return Ok(vec![]),
-        Some(_) => {
-            return Err(Refusal::of_the_record(
-                "That photo has come already, with other bytes. Take a new one.",
-                "Esa foto ya llegó, con otro contenido. Tome una nueva.",
-            ));
-        }
-        None => {}
-    }
     let promised = &photo.promised;
+    let added = photo.added.as_ref().map(|added| &added.said.sha256);
+    match added.or(promised.said.sha256.as_ref()) {
+        Some(sha256) if *sha256 != asked.sha256 => return Err(other_bytes()),
+        _ if added.is_some() => return Ok(vec![]),
+        _ => {}
+    }
     Ok(vec![Body::PhotoAdded(PhotoAdded {
         photo: asked.photo.clone(),
         sha256: asked.sha256.clone(),
@@ -122,6 +171,29 @@ pub(crate) fn add(state: &State, asked: &AddPhoto) -> Result<Vec<Body>, Refusal>
         entry: promised.said.entry,
         taken_by: promised.by.clone(),
     })])
+}
+
+/// Whether the hub still wants these bytes: they were promised and have not come.
+///
+/// # Errors
+/// [`Refusal`] when nobody promised them.
+pub fn wants(state: &State, bytes: &AddPhoto) -> Result<bool, Refusal> {
+    Ok(!add(state, bytes)?.is_empty())
+}
+
+/// Photos whose bytes have not come, by the hash that was promised; how many bytes it will be nobody knows yet.
+pub fn owed(state: &State) -> Vec<AddPhoto> {
+    let photos = state.record.photos.iter();
+    let photos = photos.filter(|(_, photo)| photo.added.is_none());
+    photos
+        .filter_map(|(name, photo)| {
+            Some(AddPhoto {
+                photo: name.clone(),
+                sha256: photo.promised.said.sha256.clone()?,
+                bytes: 0,
+            })
+        })
+        .collect()
 }
 
 pub(crate) fn apply_promised(state: &mut State, entry: &Entry, body: &PhotoPromised) {

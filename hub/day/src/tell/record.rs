@@ -283,14 +283,26 @@ fn answered(b: &QueryAnswered) -> Told {
 
 fn photos(body: &Body) -> Told {
     match body {
-        Body::PhotoPromised(b) => Told::new(
-            format!("Photo taken; its bytes are still on the phone. {}", b.words),
-            format!(
-                "Foto tomada; su contenido sigue en el teléfono. {}",
-                b.words
-            ),
-        )
-        .mark(b.mark.as_deref()),
+        Body::PhotoPromised(b) => {
+            let mut both = Both::default();
+            both.say(
+                "Photo taken; its bytes are still on the phone.",
+                "Foto tomada; su contenido sigue en el teléfono.",
+            );
+            if let Some(face) = &b.face {
+                both.say(format!("Face {face}."), format!("Talud {face}."));
+            }
+            if let Some(entry) = b.entry {
+                both.say(
+                    format!("With entry {entry}."),
+                    format!("Con la entrada {entry}."),
+                );
+            }
+            if !b.words.is_empty() {
+                both.say(&b.words, &b.words);
+            }
+            both.told().mark(b.mark.as_deref())
+        }
         Body::PhotoAdded(b) => Told::new(
             format!(
                 "Photo of {} has come, {} kB.",

@@ -3,6 +3,7 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::asked::{By, Role};
 use crate::record::missing::{CloseMissing, LeftOpen, missing, open};
 use crate::record::{Inspection, PastDay, Photo, Query};
 use crate::said::close::DayClosed;
@@ -14,6 +15,7 @@ use crate::said::signature::Signature;
 use crate::state::State;
 use crate::time::Time;
 use crate::views::exceptions::{Exception, ExceptionKind};
+use crate::views::visitor;
 
 /// Everything that belongs to the record.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -38,7 +40,7 @@ pub struct RecordCard {
     pub inspections: Vec<InspectedCard>,
     /// Queries of the job, oldest first.
     pub queries: Vec<QueryCard>,
-    /// Photos of the job, oldest first.
+    /// Photos of the day, and older ones that have not come; oldest first.
     pub photos: Vec<PhotoCard>,
     /// Phones that remember an end of the log that the log does not hold.
     pub mismatches: Vec<MismatchCard>,
@@ -146,10 +148,16 @@ pub struct QueryCard {
 pub struct PhotoCard {
     /// The phone's name for it.
     pub photo: String,
+    /// The entry that promised it.
+    pub seq: u64,
     /// Its file, by the hash of its bytes; none while it is promised and has not come.
     pub sha256: Option<String>,
+    /// SHA-256 of the file from which it was reduced, as the phone says.
+    pub original: Option<String>,
     /// The mark that it is of.
     pub mark: Option<String>,
+    /// The face that it is of.
+    pub face: Option<String>,
     /// The entry that it goes with.
     pub entry: Option<u64>,
     /// A word about it.
@@ -219,7 +227,7 @@ pub(crate) fn card(state: &State) -> RecordCard {
             .map(|(id, inspection)| inspected_card(*id, inspection))
             .collect(),
         queries: queries(state),
-        photos: photos(state),
+        photos: photos_of_the_day(state),
         mismatches: record
             .mismatches
             .iter()
@@ -233,7 +241,6 @@ pub(crate) fn card(state: &State) -> RecordCard {
 
 /// Whoever has joined as a visitor today or was on site before, by name.
 fn visitors(state: &State) -> Vec<VisitorCard> {
-    use crate::asked::Role;
     let phones = state.devices.values();
     let phones = phones.filter(|device| !device.removed && device.roles.contains(&Role::Visitor));
     let joined: std::collections::BTreeSet<&String> = phones.map(|phone| &phone.person).collect();
@@ -282,16 +289,44 @@ pub(crate) fn queries(state: &State) -> Vec<QueryCard> {
         .collect()
 }
 
-/// All photos, in the order in which they were taken.
-pub(crate) fn photos(state: &State) -> Vec<PhotoCard> {
-    let mut photos: Vec<(&String, &Photo)> = state.record.photos.iter().collect();
+/// All photos of the job, in the order in which they were taken.
+pub fn photos(state: &State) -> Vec<PhotoCard> {
+    cards(state.record.photos.iter())
+}
+
+/// Those that were taken or have come since the day was opened, and those that have not come.
+pub(crate) fn photos_of_the_day(state: &State) -> Vec<PhotoCard> {
+    let first = state.day.as_ref().map_or(0, |day| day.first);
+    let photos = state.record.photos.iter();
+    cards(photos.filter(|(_, photo)| {
+        let added = photo.added.as_ref();
+        added.is_none_or(|added| added.seq >= first)
+    }))
+}
+
+/// Whether somebody may see the photo with this hash: the crew every one, a visitor those of the runs that they are shown.
+pub fn may_see_photo(state: &State, by: &By, sha256: &str) -> bool {
+    let is = |photo: &PhotoCard| photo.sha256.as_deref() == Some(sha256);
+    if by.roles == [Role::Visitor] {
+        let view = visitor::view(state, &by.person);
+        let runs = view.map(|view| view.runs).unwrap_or_default();
+        return runs.iter().flat_map(|run| &run.photos).any(is);
+    }
+    photos(state).iter().any(is)
+}
+
+fn cards<'a>(photos: impl Iterator<Item = (&'a String, &'a Photo)>) -> Vec<PhotoCard> {
+    let mut photos: Vec<(&String, &Photo)> = photos.collect();
     photos.sort_by_key(|(_, photo)| photo.promised.seq);
     photos
         .into_iter()
         .map(|(name, photo)| PhotoCard {
             photo: name.clone(),
+            seq: photo.promised.seq,
             sha256: photo.added.as_ref().map(|added| added.said.sha256.clone()),
+            original: photo.promised.said.original.clone(),
             mark: photo.promised.said.mark.clone(),
+            face: photo.promised.said.face.clone(),
             entry: photo.promised.said.entry,
             words: photo.promised.said.words.clone(),
             by: photo.promised.by.clone(),

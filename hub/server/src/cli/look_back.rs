@@ -21,7 +21,7 @@ impl From<DayError> for StartError {
 
 /// A day, after its whole log has proven itself.
 fn proven(data: &Path, day: Option<&str>) -> Result<KeptDay, StartError> {
-    export::verify(data)?;
+    export::verify_log(data)?;
     Ok(KeptDay::read(data, day, u64::MAX, |_, _| None)?)
 }
 

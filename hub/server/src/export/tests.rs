@@ -66,7 +66,7 @@ fn an_export_comes_in_again_as_it_went_out() {
     std::fs::write(&file, &bytes).unwrap();
     let to = tempfile::tempdir().unwrap();
     let taken = DataFolder::take(to.path()).unwrap();
-    let head = import(&file, &taken).unwrap();
+    let head = import(&file, &taken).unwrap().head;
     assert_eq!(head.seq, 6);
     assert_eq!(exported(to.path()), bytes);
     let files = |folder: &Path| {

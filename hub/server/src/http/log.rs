@@ -2,9 +2,10 @@
 
 use actix_web::http::header::{CONTENT_DISPOSITION, CONTENT_TYPE};
 use actix_web::web::{self, Data, Json, Path, Query};
-use actix_web::{HttpResponse, get};
+use actix_web::{HttpResponse, HttpResponseBuilder, get};
 
 use super::auth::Known;
+use super::flow::flow;
 use super::problem::Problem;
 use crate::export::{self, ExportError};
 use crate::hub::Hub;
@@ -70,7 +71,7 @@ pub(crate) async fn log_table(hub: Data<Hub>, known: Known) -> Result<HttpRespon
     Ok(download("text/csv; charset=utf-8", "log.csv", bytes))
 }
 
-/// The whole log as JSON Lines: proves itself, and can be imported.
+/// The whole log as JSON Lines, its photos behind it: proves itself, and can be imported.
 #[utoipa::path(
     context_path = "/api",
     responses(
@@ -82,13 +83,9 @@ pub(crate) async fn log_table(hub: Data<Hub>, known: Known) -> Result<HttpRespon
 #[get("/export")]
 pub(crate) async fn whole_log(hub: Data<Hub>, known: Known) -> Result<HttpResponse, Problem> {
     known.supervises()?;
-    let bytes = read(&hub, |past| {
-        let mut bytes = Vec::new();
-        export::export(past.folder(), &mut bytes).map(|()| bytes)
-    })
-    .await?
-    .map_err(of_export)?;
-    Ok(download("application/jsonl", "log.jsonl", bytes))
+    let folder = hub.past.folder().to_owned();
+    let body = flow(move |out| export::export(&folder, out));
+    Ok(attachment("application/jsonl", "log.jsonl").streaming(body))
 }
 
 /// Reads away from the workers: the disk may take its time.
@@ -108,11 +105,14 @@ fn of_export(error: ExportError) -> Problem {
 }
 
 pub(super) fn download(kind: &str, name: &str, bytes: Vec<u8>) -> HttpResponse {
-    HttpResponse::Ok()
-        .insert_header((CONTENT_TYPE, kind))
-        .insert_header((
-            CONTENT_DISPOSITION,
-            format!("attachment; filename=\"rodcall-{name}\""),
-        ))
-        .body(bytes)
+    attachment(kind, name).body(bytes)
+}
+
+fn attachment(kind: &str, name: &str) -> HttpResponseBuilder {
+    let mut answer = HttpResponse::Ok();
+    answer.insert_header((CONTENT_TYPE, kind)).insert_header((
+        CONTENT_DISPOSITION,
+        format!("attachment; filename=\"rodcall-{name}\""),
+    ));
+    answer
 }

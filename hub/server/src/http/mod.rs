@@ -4,11 +4,13 @@ pub mod auth;
 pub mod codes;
 pub mod compute;
 pub mod day;
+mod flow;
 pub mod import;
 pub mod join;
 pub mod log;
 pub mod openapi;
 pub mod pages;
+pub mod photos;
 pub mod pocket;
 pub mod problem;
 pub mod review;
@@ -50,6 +52,8 @@ pub fn routes(hub: Hub) -> impl FnOnce(&mut ServiceConfig) + Clone {
                     .service(log::log_table)
                     .service(log::log_entry)
                     .service(log::whole_log)
+                    .service(photos::bring_photo)
+                    .service(photos::photo_file)
                     .service(pocket::pocket_sheet)
                     .service(review::day_names)
                     .service(review::review_of_day)

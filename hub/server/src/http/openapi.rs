@@ -3,7 +3,7 @@
 use actix_web::{HttpResponse, get};
 use utoipa::OpenApi;
 
-use super::{codes, compute, day, import, join, log, pages, pocket, review, say, site};
+use super::{codes, compute, day, import, join, log, pages, photos, pocket, review, say, site};
 use crate::socket;
 
 /// Everything that the hub answers.
@@ -23,6 +23,8 @@ use crate::socket;
         log::log_entry,
         log::log_table,
         log::whole_log,
+        photos::bring_photo,
+        photos::photo_file,
         pocket::pocket_sheet,
         review::day_names,
         review::review_of_day,

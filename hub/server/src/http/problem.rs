@@ -12,7 +12,9 @@ use serde::Serialize;
 use utoipa::ToSchema;
 
 use crate::days::DayError;
+use crate::jpeg::NotAPhoto;
 use crate::store::StoreError;
+use crate::store::photos::PhotoError;
 use crate::writer::NotDone;
 
 /// Why a request came to nothing, in both languages, and what to do.
@@ -120,6 +122,15 @@ impl Problem {
         )
     }
 
+    /// Something large that did not come in time.
+    pub fn too_slow() -> Self {
+        Self::new(
+            StatusCode::REQUEST_TIMEOUT,
+            "It came too slowly and was dropped. It will be sent again; go nearer to the truck.",
+            "Llegó muy despacio y se dejó. Se enviará otra vez; acérquese a la camioneta.",
+        )
+    }
+
     /// Nothing there.
     pub fn no_such_page() -> Self {
         Self::new(
@@ -204,6 +215,41 @@ impl From<DayError> for Problem {
 impl From<StoreError> for Problem {
     fn from(error: StoreError) -> Self {
         Self::of_store(&error)
+    }
+}
+
+impl From<NotAPhoto> for Problem {
+    fn from(error: NotAPhoto) -> Self {
+        let status = match &error {
+            NotAPhoto::TooLarge => StatusCode::PAYLOAD_TOO_LARGE,
+            NotAPhoto::NotJpeg => StatusCode::UNSUPPORTED_MEDIA_TYPE,
+            NotAPhoto::Broken(_) | NotAPhoto::TellsMore(_) | NotAPhoto::TooWide { .. } => {
+                StatusCode::UNPROCESSABLE_ENTITY
+            }
+        };
+        Self::new(status, &error.to_string(), &error.spanish())
+    }
+}
+
+impl From<PhotoError> for Problem {
+    fn from(error: PhotoError) -> Self {
+        tracing::error!("{error}");
+        match error {
+            PhotoError::NoRoom => Self::new(
+                StatusCode::INSUFFICIENT_STORAGE,
+                &error.to_string(),
+                "El disco de la computadora está casi lleno: lo que queda es para el registro. La foto sigue en el teléfono y se envía cuando haya lugar.",
+            ),
+            PhotoError::Missing { .. } | PhotoError::Touched { .. } => Self::new(
+                StatusCode::GONE,
+                "The file of this photo is missing or was touched since it came. The log still names its hash; `rodcall verify` says more.",
+                "El archivo de esta foto falta o lo cambiaron desde que llegó. El registro aún nombra su huella; `rodcall verify` dice más.",
+            ),
+            PhotoError::File { .. } | PhotoError::Folder(_) => Self::unavailable(
+                "The photo can't be kept or read just now. The hub's terminal says why. A photo on a phone stays there.",
+                "Ahora no se puede guardar ni leer la foto. La terminal dice por qué. La foto de un teléfono sigue ahí.",
+            ),
+        }
     }
 }
 

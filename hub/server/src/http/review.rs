@@ -17,8 +17,9 @@ use crate::days::{self, KeptDay};
 use crate::hub::Hub;
 use crate::report::{self, Kind, tables};
 
-/// A sheet brings its own style and nothing else.
-const SHEET_POLICY: &str = "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'";
+/// A sheet brings its own style and photos and nothing else.
+const SHEET_POLICY: &str =
+    "default-src 'none'; style-src 'unsafe-inline'; img-src data:; frame-ancestors 'none'";
 
 /// Looks at a day away from the workers; only a supervisor looks back.
 async fn look<T: Send + 'static>(

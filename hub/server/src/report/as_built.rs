@@ -7,13 +7,14 @@ use day::review::built::BuiltMark;
 use maud::{Markup, html};
 
 use super::paper::{Paper, feet, or_dash, signed};
+use super::photos::figures;
 
 /// A bar of the histogram is half a tenth wide.
 const BAR: f64 = 0.05;
 
 pub(super) fn sheet(paper: &Paper, review: &Review) -> String {
     let body = html! {
-        (tables(paper, review))
+        (tables(paper, review, true))
         h2 { (paper.t("Final differences", "Diferencias finales")) }
         (histogram(paper, &review.built))
         h2 { (paper.t("Not proven", "Sin probar")) }
@@ -22,8 +23,8 @@ pub(super) fn sheet(paper: &Paper, review: &Review) -> String {
     paper.sheet(paper.t("As built", "Cómo quedó"), &body)
 }
 
-/// One table for each target, spot elevations last.
-pub(super) fn tables(paper: &Paper, review: &Review) -> Markup {
+/// One table for each target, spot elevations last; with the day's photos of its marks, where they do not stand elsewhere.
+pub(super) fn tables(paper: &Paper, review: &Review, photos: bool) -> Markup {
     let mut groups: BTreeMap<(bool, &str), Vec<&BuiltMark>> = BTreeMap::new();
     for mark in &review.built {
         let target = mark.target.as_deref();
@@ -37,6 +38,11 @@ pub(super) fn tables(paper: &Paper, review: &Review) -> Markup {
         @for ((spot, target), marks) in groups {
             h3 { @if spot { (paper.t("Spot elevations", "Elevaciones sueltas")) } @else { (target) } }
             (table(paper, &marks))
+            @if photos {
+                (figures(paper, review.photos.iter().filter(|photo| {
+                    marks.iter().any(|one| Some(&one.mark) == photo.mark.as_ref())
+                })))
+            }
         }
     }
 }

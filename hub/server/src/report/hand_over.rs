@@ -2,20 +2,22 @@
 
 use day::review::hand_over::{HandOver, HandOverStation};
 use day::said::marks::PaintState;
+use day::views::record::PhotoCard;
 use maud::{Markup, html};
 
 use super::paper::{Paper, feet, or_dash, signed};
+use super::photos::figures;
 use super::profile;
 
-pub(super) fn sheet(paper: &Paper, runs: &[HandOver]) -> String {
+pub(super) fn sheet(paper: &Paper, runs: &[HandOver], photos: &[PhotoCard]) -> String {
     let body = html! {
         @if runs.is_empty() { p { (paper.t("No run has marks or readings yet.", "Ninguna zanja tiene marcas ni lecturas todavía.")) } }
-        @for run in runs { section.sheet { (one(paper, run)) } }
+        @for run in runs { section.sheet { (one(paper, run, photos)) } }
     };
     paper.sheet(paper.t("Hand-over", "Entrega"), &body)
 }
 
-fn one(paper: &Paper, run: &HandOver) -> Markup {
+fn one(paper: &Paper, run: &HandOver, photos: &[PhotoCard]) -> Markup {
     let layers: Vec<String> = run
         .layers
         .iter()
@@ -36,6 +38,9 @@ fn one(paper: &Paper, run: &HandOver) -> Markup {
             h3 { (paper.t("Step faces", "Caras de escalón")) }
             (steps(paper, run))
         }
+        (figures(paper, photos.iter().filter(|photo| {
+            run.stations.iter().any(|one| Some(&one.mark) == photo.mark.as_ref())
+        })))
         h3 { (paper.t("Hubs outside of the dig", "Estacas fuera de la excavación")) }
         @if run.hubs.is_empty() {
             p { (paper.t("Nobody said from which hubs its marks were laid.", "Nadie dijo de qué estacas se pusieron sus marcas.")) }

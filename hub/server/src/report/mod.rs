@@ -7,12 +7,14 @@
 //! | as built, by target | `as_built` |
 //! | each run for the next crew | `hand_over` |
 //! | who told a machine to dig near a place | `who_told` |
+//! | photos, in whichever of these | `photos` |
 //! | the same as tables and as `LandXML`, for programs | `tables` |
 
 mod as_built;
 mod day_sheet;
 mod hand_over;
 mod paper;
+mod photos;
 mod profile;
 pub mod tables;
 mod who_told;
@@ -21,6 +23,7 @@ use clap::ValueEnum;
 use day::review::hand_over::hand_over;
 use day::review::review;
 use day::review::told::ToldPage;
+use day::views::record::photos;
 use earthwork::words::Language;
 use serde::Deserialize;
 use utoipa::ToSchema;
@@ -44,16 +47,16 @@ pub enum Kind {
 pub fn sheet(day: &KeptDay, kind: Kind, language: Language) -> Option<String> {
     let folded = day.folded();
     let review = review(&folded)?;
-    let paper = Paper::new(language, &review.site, &review.day, day.head());
+    let paper = Paper::new(language, &review.site, &review.day, day);
     Some(match kind {
         Kind::Day => day_sheet::sheet(&paper, &folded, &review),
         Kind::AsBuilt => as_built::sheet(&paper, &review),
-        Kind::HandOver => hand_over::sheet(&paper, &hand_over(&folded)),
+        Kind::HandOver => hand_over::sheet(&paper, &hand_over(&folded), &photos(&folded.state)),
     })
 }
 
 /// The answer to who told a machine to dig, as HTML.
 pub fn who_told(day: &KeptDay, page: &ToldPage, language: Language) -> String {
-    let paper = Paper::new(language, &page.site, &page.day, day.head());
+    let paper = Paper::new(language, &page.site, &page.day, day);
     who_told::sheet(&paper, page)
 }

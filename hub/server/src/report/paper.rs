@@ -5,7 +5,9 @@ use earthwork::length::{Form, Length};
 use earthwork::words::Language;
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 
+use crate::days::KeptDay;
 use crate::store::Head;
+use crate::store::photos::{PhotoError, Photos};
 use crate::when::to_the_minute;
 
 /// Black on white, no hue; a table's head comes again on each page, and no row is torn.
@@ -29,6 +31,11 @@ li { break-inside: avoid; }
 .answer { border: 3px solid #000; padding: .6em .8em; font-size: 12pt; }
 .head { font-family: 'Liberation Mono', monospace; overflow-wrap: anywhere; }
 .foot { margin-top: 2em; border-top: 2px solid #000; padding-top: .4em; font-size: 9pt; break-inside: avoid; }
+.photos { display: grid; grid-template-columns: 1fr 1fr; gap: 4mm; margin: .4em 0 .8em; }
+.photos figure { margin: 0; break-inside: avoid; font-size: 9pt; }
+.photos img { display: block; max-width: 100%; max-height: 80mm; border: 1px solid #000; }
+.photos .head { font-size: 7pt; }
+.owed { border: 2px dashed #000; padding: .6em; margin: 0; font-weight: 700; }
 .sheet + .sheet { break-before: page; }
 svg { width: 100%; height: auto; display: block; }
 @media print { body { padding: 0; max-width: none; } }
@@ -40,16 +47,24 @@ pub(super) struct Paper {
     site: String,
     day: String,
     head: Head,
+    photos: Photos,
 }
 
 impl Paper {
-    pub(super) fn new(language: Language, site: &str, day: &str, head: Head) -> Self {
+    /// `site` and `name` as the sheet calls them.
+    pub(super) fn new(language: Language, site: &str, name: &str, day: &KeptDay) -> Self {
         Self {
             language,
             site: site.to_owned(),
-            day: day.to_owned(),
-            head,
+            day: name.to_owned(),
+            head: day.head(),
+            photos: day.photos(),
         }
+    }
+
+    /// The bytes of a photo, proven.
+    pub(super) fn photo(&self, sha256: &str) -> Result<Vec<u8>, PhotoError> {
+        self.photos.read(sha256)
     }
 
     /// The words in the reader's language.

@@ -11,13 +11,14 @@ use crate::site_export::points;
 use crate::when::in_full;
 
 /// The names of the files.
-pub const FILES: [&str; 7] = [
+pub const FILES: [&str; 8] = [
     "as-built.csv",
     "readings.csv",
     "calls.csv",
     "checks.csv",
     "hours.csv",
     "open.csv",
+    "photos.csv",
     "as-built.xml",
 ];
 
@@ -32,6 +33,7 @@ pub fn file(day: &KeptDay, name: &str) -> Option<String> {
         "checks.csv" => checks(&review),
         "hours.csv" => hours(&review),
         "open.csv" => open(&review),
+        "photos.csv" => photos(&review),
         "as-built.xml" => Some(as_built_points(&review)),
         _ => None,
     }
@@ -186,6 +188,36 @@ fn open(review: &Review) -> Option<String> {
     table(&columns, rows)
 }
 
+fn photos(review: &Review) -> Option<String> {
+    let columns = [
+        "entry",
+        "at",
+        "by",
+        "mark",
+        "face",
+        "with_entry",
+        "words",
+        "photo",
+        "sha256",
+        "original_sha256",
+    ];
+    let rows = review.photos.iter().map(|one| {
+        vec![
+            one.seq.to_string(),
+            in_full(one.at),
+            one.by.clone(),
+            one.mark.clone().unwrap_or_default(),
+            one.face.clone().unwrap_or_default(),
+            number(one.entry),
+            one.words.clone(),
+            one.photo.clone(),
+            one.sha256.clone().unwrap_or_default(),
+            one.original.clone().unwrap_or_default(),
+        ]
+    });
+    table(&columns, rows)
+}
+
 fn as_built_points(review: &Review) -> String {
     points(review.built.iter().filter_map(|one| {
         let target = one.target.as_deref().unwrap_or_default();
@@ -274,7 +306,7 @@ fn feet(length: Option<Length>) -> String {
     })
 }
 
-fn number(number: Option<u32>) -> String {
+fn number(number: Option<impl ToString>) -> String {
     number.map(|number| number.to_string()).unwrap_or_default()
 }
 

@@ -6,6 +6,7 @@ use day::said::marks::PaintState;
 use maud::{Markup, html};
 
 use super::paper::{Paper, feet, or_dash, signed};
+use super::photos::figures;
 use crate::when::{in_full, to_the_minute, to_the_second};
 
 pub(super) fn sheet(paper: &Paper, page: &ToldPage) -> String {
@@ -43,6 +44,7 @@ pub(super) fn sheet(paper: &Paper, page: &ToldPage) -> String {
         (targets(paper, page))
         h2 { (paper.t("Notes, photos, queries", "Notas, fotos, consultas")) }
         (sentences(paper, &page.papers))
+        (figures(paper, &page.photos))
         h2 { (paper.t("Pressed and said for this machine", "Apretado y dicho para esta máquina")) }
         (sentences(paper, &page.presses))
     };

@@ -182,11 +182,11 @@ impl Log {
 ///
 /// # Errors
 /// [`StoreError`] at the first that does not prove itself.
-pub fn prove(folder: &Path) -> Result<(Head, usize), StoreError> {
+pub fn prove(folder: &Path, mut visit: impl FnMut(Located)) -> Result<(Head, usize), StoreError> {
     let days = day_files(folder)?;
     let mut walk = Walk::default();
     for day in &days {
-        walk_day(folder, day, &mut walk, &mut |_| {})?;
+        walk_day(folder, day, &mut walk, &mut visit)?;
     }
     let head = Head {
         seq: walk.seq,

@@ -4,12 +4,14 @@
 //! |---|---|
 //! | the files of the days and where an entry stands in them | `day_file` |
 //! | durable appends, torn tails, proofs | `log`, `tail` |
+//! | photos beside it, named by their hash | `photos` |
 //! | the index over them (the only file that names sled) | `index` |
 //! | what happens when the two disagree | `rebuild` |
 
 pub mod day_file;
 pub mod index;
 pub mod log;
+pub mod photos;
 mod rebuild;
 mod tail;
 

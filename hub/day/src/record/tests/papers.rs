@@ -239,19 +239,40 @@ fn an_inspection_is_asked_for_made_and_signed_by_whoever_made_it() {
 #[test]
 fn a_photo_is_owed_until_its_bytes_have_come() {
     let mut crew = Crew::digging();
-    let promises = |photo: &str| {
-        Command::PromisePhoto(PromisePhoto {
-            photo: photo.into(),
-            mark: Some("P-1".into()),
-            entry: Some(3),
-            words: "scarp".into(),
-        })
+    let (own, other) = ("a".repeat(64), "b".repeat(64));
+    let promises = |photo: &str, sha256: &str| PromisePhoto {
+        photo: photo.into(),
+        sha256: sha256.into(),
+        original: Some("0".repeat(64)),
+        mark: Some("P-1".into()),
+        face: None,
+        entry: Some(3),
+        words: "scarp".into(),
     };
     for bad in ["short", "../../../etc/passwd", "with a blank"] {
-        assert!(crew.says(&ground(), promises(bad)).is_err(), "{bad}");
+        let asked = Command::PromisePhoto(promises(bad, &own));
+        assert!(crew.says(&ground(), asked).is_err(), "{bad}");
     }
-    crew.says(&ground(), promises("photo-0001")).unwrap();
-    crew.says(&ground(), promises("photo-0001")).unwrap();
+    for bad in ["", "ab", &"A".repeat(64), &"/".repeat(64)] {
+        let asked = Command::PromisePhoto(promises("photo-0001", bad));
+        assert!(crew.says(&ground(), asked).is_err(), "{bad}");
+    }
+    let nowhere = PromisePhoto {
+        face: Some("NORTH".into()),
+        ..promises("photo-0001", &own)
+    };
+    assert!(
+        crew.says(&ground(), Command::PromisePhoto(nowhere))
+            .is_err()
+    );
+    // The same again is no second photo; the same name for another picture is refused.
+    let promise = Command::PromisePhoto(promises("photo-0001", &own));
+    crew.says(&ground(), promise.clone()).unwrap();
+    let entries = crew.log.len();
+    crew.says(&ground(), promise).unwrap();
+    assert_eq!(crew.log.len(), entries);
+    let changed = Command::PromisePhoto(promises("photo-0001", &other));
+    assert!(crew.says(&ground(), changed).is_err());
     let owed = LeftOpen::PhotoOwed {
         person: "RT".into(),
     };
@@ -263,17 +284,30 @@ fn a_photo_is_owed_until_its_bytes_have_come() {
             bytes: 1_200,
         })
     };
-    // Only the hub, which has them on its disk, says so.
-    assert!(crew.says(&ground(), adds("photo-0001", "aa")).is_err());
-    assert!(crew.says(&By::hub(), adds("photo-0002", "aa")).is_err());
-    crew.says(&By::hub(), adds("photo-0001", "aa")).unwrap();
-    crew.says(&By::hub(), adds("photo-0001", "aa")).unwrap();
-    assert!(crew.says(&By::hub(), adds("photo-0001", "bb")).is_err());
+    // Only the hub, which has them on its disk, says so; and no other bytes than those that were promised.
+    assert!(crew.says(&ground(), adds("photo-0001", &own)).is_err());
+    assert!(crew.says(&By::hub(), adds("photo-0002", &own)).is_err());
+    assert!(crew.says(&By::hub(), adds("photo-0001", &other)).is_err());
+    crew.says(&By::hub(), adds("photo-0001", &own)).unwrap();
+    crew.says(&By::hub(), adds("photo-0001", &own)).unwrap();
+    assert!(crew.says(&By::hub(), adds("photo-0001", &other)).is_err());
     assert!(open(&crew.state).is_empty());
     let Some(Body::PhotoAdded(added)) = crew.log.last().map(|entry| &entry.body) else {
         panic!("not added");
     };
     assert_eq!((added.taken_by.as_str(), added.entry), ("RT", Some(3)));
+    assert_eq!(crew.log.len(), entries + 1);
+}
+
+/// A log from before the promise named a hash opens, and takes the bytes that come.
+#[test]
+fn a_promise_without_a_hash_still_opens() {
+    let old = r#"{"kind":"photo_promised","photo":"photo-0001","mark":"P-1","words":""}"#;
+    let body: Body = serde_json::from_str(old).unwrap();
+    let Body::PhotoPromised(promised) = body else {
+        panic!("not a promise");
+    };
+    assert_eq!((promised.sha256, promised.face), (None, None));
 }
 
 #[test]

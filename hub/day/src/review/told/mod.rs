@@ -16,6 +16,7 @@ use crate::said::edge;
 use crate::said::marks::{Paint, PaintState};
 use crate::site::Site;
 use crate::time::Time;
+use crate::views::record::{self, PhotoCard};
 
 mod answer;
 mod gaps;
@@ -69,6 +70,8 @@ pub struct ToldPage {
     pub presses: Vec<Sentence>,
     /// Notes, photos, queries and inspections of these marks, whenever on the day.
     pub papers: Vec<Sentence>,
+    /// Photos of these marks that have come, of whatever day.
+    pub photos: Vec<PhotoCard>,
     /// Lines that nobody may cross, within 15 ft.
     pub lines: Vec<NearLine>,
     /// Tapes to them within reach.
@@ -165,6 +168,7 @@ pub fn told(day: &Day<'_>, asked: &WhoTold) -> Option<ToldPage> {
     let lasers = laser::proofs(day, &calls);
     let (english, spanish) = answer::answer(day, asked, &calls, &edges);
     let papers = papers(day.entries, &names);
+    let photos = photos(day, &names);
     let mut page = ToldPage {
         site: site.name.clone(),
         day: state.day.as_ref()?.id.clone(),
@@ -178,6 +182,7 @@ pub fn told(day: &Day<'_>, asked: &WhoTold) -> Option<ToldPage> {
             .map(Sentence::of)
             .collect(),
         papers,
+        photos,
         marks,
         calls,
         readings,
@@ -269,6 +274,15 @@ fn papers(entries: &[Entry], names: &BTreeSet<&str>) -> Vec<Sentence> {
         _ => false,
     });
     of.map(Sentence::of).collect()
+}
+
+fn photos(day: &Day<'_>, names: &BTreeSet<&str>) -> Vec<PhotoCard> {
+    let mut photos = record::photos(&day.state);
+    photos.retain(|photo| {
+        let mark = photo.mark.as_deref();
+        photo.sha256.is_some() && mark.is_some_and(|mark| names.contains(mark))
+    });
+    photos
 }
 
 fn near_lines(site: &Site, near: Point) -> Vec<NearLine> {

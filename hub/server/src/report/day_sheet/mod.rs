@@ -7,6 +7,7 @@ use maud::{Markup, html};
 
 use super::as_built;
 use super::paper::{Paper, feet, hours, or_dash, signed};
+use super::photos::figures;
 use crate::when::{to_the_minute, to_the_second};
 
 mod laser;
@@ -30,12 +31,13 @@ pub(super) fn sheet(paper: &Paper, day: &Day<'_>, review: &Review) -> String {
         (exceptions(paper, review))
         h2 { (paper.t("Put on record", "Asentado")) }
         (said(paper, &review.record))
+        (figures(paper, &review.photos))
         h2 { (paper.t("People", "Gente")) }
         (people(paper, review))
         h2 { (paper.t("Machines and hours", "Máquinas y horas")) }
         (machines(paper, review))
         h2 { (paper.t("As built", "Cómo quedó")) }
-        (as_built::tables(paper, review))
+        (as_built::tables(paper, review, false))
         h3 { (paper.t("Not proven", "Sin probar")) }
         (as_built::coverage(paper, review))
         h2 { (paper.t("Laser proof", "Prueba de los láseres")) }

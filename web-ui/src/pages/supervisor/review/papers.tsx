@@ -12,6 +12,7 @@ const TABLES: readonly string[] = [
   "checks.csv",
   "hours.csv",
   "open.csv",
+  "photos.csv",
   "as-built.xml",
 ];
 

@@ -1,0 +1,67 @@
+//! Photos on paper: each stands in the sheet itself, byte for byte, with its hash under it, so that the sheet alone proves it.
+
+use base64::Engine as _;
+use base64::prelude::BASE64_STANDARD;
+use day::views::record::PhotoCard;
+use maud::{Markup, html};
+
+use super::paper::Paper;
+use crate::store::photos::PhotoError;
+use crate::when::in_full;
+
+/// The photos as figures, two to a row; nothing when there are none.
+pub(super) fn figures<'a>(
+    paper: &Paper,
+    photos: impl IntoIterator<Item = &'a PhotoCard>,
+) -> Markup {
+    let mut photos = photos.into_iter().peekable();
+    html! {
+        @if photos.peek().is_some() {
+            div.photos { @for photo in photos { (figure(paper, photo)) } }
+        }
+    }
+}
+
+fn figure(paper: &Paper, photo: &PhotoCard) -> Markup {
+    html! {
+        figure {
+            @match &photo.sha256 {
+                None => p.owed { (paper.t("Promised and not delivered: still on the phone of ", "Anunciada y no entregada: sigue en el teléfono de ")) (photo.by) "." }
+                Some(sha256) => (picture(paper, photo, sha256))
+            }
+            figcaption {
+                strong { (of(paper, photo)) } " " (photo.words) " "
+                (photo.by) ", " (in_full(photo.at)) "; "
+                (paper.t("entry ", "asiento ")) (photo.seq)
+                @if let Some(entry) = photo.entry { (paper.t(", with entry ", ", con el asiento ")) (entry) }
+                "."
+                @if let Some(sha256) = &photo.sha256 { br; span.head { "SHA-256 " (sha256) } }
+            }
+        }
+    }
+}
+
+fn picture(paper: &Paper, photo: &PhotoCard, sha256: &str) -> Markup {
+    html! {
+        @match paper.photo(sha256) {
+            Ok(bytes) => img src=(format!("data:image/jpeg;base64,{}", BASE64_STANDARD.encode(bytes))) alt=(of(paper, photo));
+            Err(PhotoError::Touched { .. }) => p.owed { (paper.t(
+                "NOT SHOWN: the file of this photo was touched after it came. Its bytes do not give the hash that the log names.",
+                "NO SE MUESTRA: cambiaron el archivo de esta foto después de que llegó. Su contenido no da la huella que nombra el registro.",
+            )) }
+            Err(_) => p.owed { (paper.t(
+                "NOT SHOWN: the file of this photo is missing from the data folder.",
+                "NO SE MUESTRA: falta el archivo de esta foto en la carpeta de datos.",
+            )) }
+        }
+    }
+}
+
+/// What a photo is of.
+fn of(paper: &Paper, photo: &PhotoCard) -> String {
+    match (&photo.mark, &photo.face) {
+        (Some(mark), _) => mark.clone(),
+        (None, Some(face)) => format!("{} {face}", paper.t("face", "talud")),
+        (None, None) => paper.t("photo", "foto").to_owned(),
+    }
+}
