@@ -54,7 +54,8 @@ export async function get<T>(path: string, body?: unknown): Promise<Got<T>> {
   }
 }
 
-async function reason(response: Response): Promise<string> {
+/** The hub's own words why not. */
+export async function reason(response: Response): Promise<string> {
   const text = await response.text();
   try {
     return own(JSON.parse(text));

@@ -3,13 +3,14 @@ import { effect } from "@preact/signals";
 import { render } from "preact";
 import { useState } from "preact/hooks";
 import { connect, whoAmI } from "./hub";
+import { seldom } from "./late";
 import { GroundPage } from "./pages/ground/ground";
 import { codeIn, JoinPage } from "./pages/join/join";
 import { OperatorPage } from "./pages/operator/operator";
-import { fetchSupervisor, SupervisorLate } from "./pages/supervisor/late";
+import { SupervisorLate, supervisorScript } from "./pages/supervisor/late";
 import { VisitorLate } from "./pages/visitor/late";
 import { showReplayed } from "./replayed";
-import { bye, me, replays } from "./state";
+import { bye, linked, me, replays } from "./state";
 import { t } from "./words";
 import "./style.css";
 import "./parts/keys.css";
@@ -68,7 +69,12 @@ async function start(): Promise<void> {
 }
 
 effect(() => {
-  if (me.value?.roles.includes("supervisor")) fetchSupervisor();
+  if (me.value?.roles.includes("supervisor")) supervisorScript.ask();
+});
+
+// It brings the photos that an earlier page left, too.
+effect(() => {
+  if (linked.value) seldom.ask();
 });
 
 effect(() => {

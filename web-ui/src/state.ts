@@ -31,6 +31,23 @@ export const bye = signal<ByeReason | null>(null);
 /** A word to the person that goes away by a press: a refusal, or what became of something. */
 export const notice = signal<string | null>(null);
 
+/** What a photo is of. */
+export interface PhotoAbout {
+  mark?: string;
+  face?: string;
+  entry?: number;
+}
+export interface TakenPhoto {
+  file: File;
+  about: PhotoAbout;
+  /** Hears its name once it is kept. */
+  onKept: ((photo: string) => void) | undefined;
+}
+/** A photo that was just taken and is neither kept nor thrown away. */
+export const takenPhoto = signal<TakenPhoto | null>(null);
+/** Photos whose bytes the hub does not have yet. */
+export const photosWaiting = signal(0);
+
 export type Theme = "sun" | "dusk";
 export const theme = signal<Theme>(remembered("rodcall.theme") === "dusk" ? "dusk" : "sun");
 /** Spoken calls, on request. */

@@ -5681,6 +5681,11 @@ export interface components {
         };
         /** @description An open near miss, as the supervisor sees it. */
         NearMissCard: {
+            /**
+             * Format: int64
+             * @description The entry that opened it; 0 in a state from before it was kept.
+             */
+            entry: number;
             /** @description Since when. */
             since: components["schemas"]["Time"];
             /** @description What the hub knew. */

@@ -4,10 +4,11 @@ import { useEffect, useRef } from "preact/hooks";
 import { notSent } from "../outbox";
 import { ago } from "../show";
 import { play } from "../sound";
-import { beats, ground, halted, linked, notice, now, supervisor, visitor } from "../state";
+import { beats, ground, halted, linked, notice, now, photosWaiting, supervisor, visitor } from "../state";
 import { t } from "../words";
 import { Key, StopKey } from "./keys";
 import { Settings } from "./settings";
+import { TakenPhoto } from "./taken_photo";
 
 const NOTCHES = 12;
 
@@ -33,6 +34,7 @@ export function Warnings() {
       <AllStop />
       {!linked.value && <p class="warning">{t().linkLostDo}</p>}
       {halted.value && <p class="warning">{t().halted}</p>}
+      {photosWaiting.value > 0 && <p class="waits">{t().photosWait(photosWaiting.value)}</p>}
       {(ground.value ?? visitor.value)?.closed && <p class="warning">{t().dayIsClosed}</p>}
     </div>
   );
@@ -122,6 +124,7 @@ export function Frame({ title, tabs, tab, onTab, children, kind = "", lead }: Fr
       </header>
       <Warnings />
       <main class="body">{children}</main>
+      <TakenPhoto />
       <Notice />
       <nav class="row" aria-label={title}>
         {tabs.map((one) => (

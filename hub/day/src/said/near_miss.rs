@@ -107,6 +107,10 @@ pub struct NearMisses {
 /// An open near miss, as the supervisor sees it.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct NearMissCard {
+    /// The entry that opened it; 0 in a state from before it was kept.
+    #[serde(default)]
+    #[schema(required)]
+    pub entry: u64,
     /// Since when.
     pub since: Time,
     /// What the hub knew.
@@ -213,6 +217,7 @@ pub(crate) fn add_voice(state: &mut State, by: &By, at: Time, words: &str) {
 pub(crate) fn apply_opened(state: &mut State, entry: &Entry, body: &NearMissOpened) {
     state.near_misses.count = body.number;
     state.near_misses.open.push(NearMissCard {
+        entry: entry.seq,
         since: entry.at,
         then: body.clone(),
         voices: vec![voice(&entry.by.person, entry.at, &body.why)],

@@ -286,8 +286,8 @@ fn photos(body: &Body) -> Told {
         Body::PhotoPromised(b) => {
             let mut both = Both::default();
             both.say(
-                "Photo taken; its bytes are still on the phone.",
-                "Foto tomada; su contenido sigue en el teléfono.",
+                "Photo taken; its bytes are to follow.",
+                "Foto tomada; su contenido viene después.",
             );
             if let Some(face) = &b.face {
                 both.say(format!("Face {face}."), format!("Talud {face}."));
@@ -305,12 +305,12 @@ fn photos(body: &Body) -> Told {
         }
         Body::PhotoAdded(b) => Told::new(
             format!(
-                "Photo of {} has come, {} kB.",
+                "The photo that {} took has come, {} kB.",
                 b.taken_by,
                 b.bytes.div_ceil(1_000)
             ),
             format!(
-                "Llegó la foto de {}, {} kB.",
+                "Llegó la foto que tomó {}, {} kB.",
                 b.taken_by,
                 b.bytes.div_ceil(1_000)
             ),

@@ -30,7 +30,8 @@ fn figure(paper: &Paper, photo: &PhotoCard) -> Markup {
                 Some(sha256) => (picture(paper, photo, sha256))
             }
             figcaption {
-                strong { (of(paper, photo)) } " " (photo.words) " "
+                strong { (of(paper, photo)) } " "
+                @if !photo.words.is_empty() { "“" (photo.words) "” " }
                 (photo.by) ", " (in_full(photo.at)) "; "
                 (paper.t("entry ", "asiento ")) (photo.seq)
                 @if let Some(entry) = photo.entry { (paper.t(", with entry ", ", con el asiento ")) (entry) }

@@ -7,6 +7,7 @@ import { InspectPanel, Typed } from "../../parts/inspect";
 import { Keypad, textOf } from "../../parts/keypad";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
+import { PhotoKey } from "../../parts/photo_key";
 import { ground, me } from "../../state";
 import type { FaceCard, Sight } from "../../wire";
 import { t } from "../../words";
@@ -83,6 +84,7 @@ function Menu({ card, competent, onStep, onClose }: MenuProps) {
           {words.pins}
         </Key>
       )}
+      <PhotoKey about={{ face: card.id }} />
       {competent && (
         <>
           <Key kind="tile" onPress={() => onStep("inspect")}>

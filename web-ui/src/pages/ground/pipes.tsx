@@ -5,6 +5,7 @@ import { TicketFacts, UtilityFacts } from "../../parts/buried_facts";
 import { Typed } from "../../parts/inspect";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
+import { PhotoKey } from "../../parts/photo_key";
 import { ground } from "../../state";
 import type { UtilityCard } from "../../wire";
 import { t } from "../../words";
@@ -38,6 +39,7 @@ export function PipesPanel({ onClose }: { onClose: () => void }) {
                 {words.bare} <small>{mark.value.id}</small>
               </Key>
             )}
+            <PhotoKey about={mark.value ? { mark: mark.value.id } : {}} />
           </div>
         </div>
       ))}

@@ -3,6 +3,7 @@ import { say } from "../../hub";
 import { notSent, type Settled } from "../../outbox";
 import { labelWords, live, stateWords } from "../../parts/call";
 import { Key } from "../../parts/keys";
+import { PhotoKey } from "../../parts/photo_key";
 import { Shape } from "../../parts/shape";
 import { feet, length, signed } from "../../show";
 import { ground, language, unit } from "../../state";
@@ -54,9 +55,15 @@ export function SentCard({ sent, onSend, onAgain, onRestate }: SentProps) {
           {words.nextMark} ▸
         </Key>
         <Key onPress={onAgain}>{words.readAgain}</Key>
-        <Key disabled={!reading} onPress={() => reading && onRestate(reading)}>
-          {words.restate}
-        </Key>
+        <div class="pair">
+          <Key disabled={!reading} onPress={() => reading && onRestate(reading)}>
+            {words.restate}
+          </Key>
+          <PhotoKey
+            kind=""
+            about={{ ...(mark.value ? { mark: mark.value.id } : {}), ...(reading ? { entry: reading } : {}) }}
+          />
+        </div>
       </div>
     </div>
   );

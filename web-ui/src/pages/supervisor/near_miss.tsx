@@ -4,9 +4,11 @@ import { say } from "../../hub";
 import { Field } from "../../parts/field";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
+import { PhotoKey } from "../../parts/photo_key";
 import { ago, feet, timeOfDay } from "../../show";
 import { language, now } from "../../state";
 import type { MachineThen, NearMissCard, Supervisor } from "../../wire";
+import { Figures } from "./figures";
 import { t } from "./words";
 
 export function NearMisses({ view }: { view: Supervisor }) {
@@ -58,6 +60,8 @@ export function NearMissPanel({ view, number, onClose }: PanelProps) {
   return (
     <Panel title={`${words.name(number)} · ${timeOfDay(one.since)}`} onClose={onClose} closeWord={t().cancel}>
       <Known one={one} />
+      <Figures photos={view.record.photos.filter((photo) => photo.entry === one.entry)} />
+      {one.entry > 0 && <PhotoKey about={{ entry: one.entry }} />}
       <Field name={words.ask} value={said} onValue={setSaid} text />
       <div class="row">
         <Key kind="send" disabled={mute} onPress={() => tell(false)}>

@@ -112,6 +112,7 @@ export const recordEn = {
   answeredBy: (who: string, answer: string) => `${who}: ${answer}`,
   byRevision: (target: string, revision: number) => `carried out by revision ${revision} of ${target}`,
   photos: "Photos",
+  withPhoto: "A photo goes with it.",
   promised: (who: string) => `promised by ${who}, not here yet`,
   photoOf: (mark: string, who: string, at: string) => `${mark} ${who} ${at}`,
   logCut: (who: string, entry: number) =>

@@ -107,6 +107,7 @@ export const recordEs: typeof recordEn = {
   answeredBy: (who, answer) => `${who}: ${answer}`,
   byRevision: (target, revision) => `se cumple con la revisión ${revision} de ${target}`,
   photos: "Fotos",
+  withPhoto: "Lleva una foto.",
   promised: (who) => `prometida por ${who}, aún no llega`,
   photoOf: (mark, who, at) => `${mark} ${who} ${at}`,
   logCut: (who, entry) =>

@@ -3,6 +3,7 @@ import { useState } from "preact/hooks";
 import { say } from "../../../hub";
 import { Key } from "../../../parts/keys";
 import { NextVisits } from "../../../parts/next_visits";
+import { PhotoKey } from "../../../parts/photo_key";
 import { feet, timeOfDay } from "../../../show";
 import type { Ground, PatchCard } from "../../../wire";
 import { t } from "../../../words";
@@ -36,6 +37,7 @@ export function WorkPage({ view }: { view: Ground }) {
             {one.note && <small>{one.note}</small>}
           </Key>
         ))}
+        <PhotoKey about={here ? { mark: here } : {}} />
       </div>
       <section aria-label={words.next}>
         <h2>{words.next}</h2>

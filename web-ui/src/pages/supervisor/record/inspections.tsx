@@ -5,11 +5,13 @@ import { Choice } from "../../../parts/choice";
 import { Field } from "../../../parts/field";
 import { Key } from "../../../parts/keys";
 import { Panel } from "../../../parts/panel";
+import { PhotoKey } from "../../../parts/photo_key";
 import { SignPanel } from "../../../parts/sign";
 import { Drawn } from "../../../parts/signature_pad";
 import { timeOfDay } from "../../../show";
 import { sheet } from "../../../state";
 import type { InspectedCard, InspectionResult, Supervisor } from "../../../wire";
+import { Figures } from "../figures";
 import { t } from "../words";
 import { Pick } from "./pick";
 
@@ -45,6 +47,8 @@ export function Inspections({ view }: { view: Supervisor }) {
               </Key>
             </>
           )}
+          <PhotoKey kind="small" about={{ entry: one.inspection }} />
+          <Figures photos={view.record.photos.filter((photo) => photo.entry === one.inspection)} />
         </div>
       ))}
       <div class="tiles">

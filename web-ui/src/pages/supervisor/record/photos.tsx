@@ -1,6 +1,7 @@
-/** Photos of the job; one that was promised and has not come is shown as owed. */
-import { timeOfDay } from "../../../show";
+/** Photos of the day, and one more of whatever it is. */
+import { PhotoKey } from "../../../parts/photo_key";
 import type { PhotoCard } from "../../../wire";
+import { Figures } from "../figures";
 import { t } from "../words";
 
 export function Photos({ photos }: { photos: PhotoCard[] }) {
@@ -8,24 +9,9 @@ export function Photos({ photos }: { photos: PhotoCard[] }) {
   return (
     <section aria-label={words.photos}>
       <h2>{words.photos}</h2>
-      <div class="photos">
-        {photos.map((one) => {
-          const of = words.photoOf(one.mark ?? "", one.by, timeOfDay(one.at));
-          return (
-            <figure key={one.photo}>
-              {one.sha256 ? (
-                <a href={`/api/photos/${one.sha256}`} target="_blank" rel="noreferrer">
-                  <img src={`/api/photos/${one.sha256}`} alt={`${of} ${one.words}`} loading="lazy" />
-                </a>
-              ) : (
-                <p class="owed">{words.promised(one.by)}</p>
-              )}
-              <figcaption>
-                {of} {one.words}
-              </figcaption>
-            </figure>
-          );
-        })}
+      <Figures photos={photos} />
+      <div class="tiles">
+        <PhotoKey about={{}} />
       </div>
     </section>
   );

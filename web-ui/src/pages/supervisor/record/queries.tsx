@@ -5,9 +5,11 @@ import { Choice } from "../../../parts/choice";
 import { Field } from "../../../parts/field";
 import { Key } from "../../../parts/keys";
 import { Panel } from "../../../parts/panel";
+import { PhotoKey } from "../../../parts/photo_key";
 import { timeOfDay } from "../../../show";
 import { sheet } from "../../../state";
 import type { QueryCard, Supervisor } from "../../../wire";
+import { Figures } from "../figures";
 import { t } from "../words";
 import { Pick } from "./pick";
 
@@ -25,6 +27,7 @@ export function Queries({ view }: { view: Supervisor }) {
             {timeOfDay(one.at)}
           </p>
           <p>{one.asked.question}</p>
+          <Figures photos={view.record.photos.filter((photo) => photo.photo === one.asked.photo)} />
           {one.answers.length === 0 && (
             <p class={one.asked.stop ? "warning" : "quiet"}>
               {one.asked.stop ? words.stopsWork : words.carriesOn}
@@ -57,6 +60,7 @@ function AskPanel({ onClose }: { onClose: () => void }) {
   const [question, setQuestion] = useState("");
   const [of, setOf] = useState("");
   const [on, setOn] = useState<string[]>([]);
+  const [photo, setPhoto] = useState<string | null>(null);
   const [stops, setStops] = useState<"stop" | "go" | null>(null);
   const targets = (sheet.value?.targets ?? []).map(({ id, name }) => ({ id, name: name || id }));
   const marks = (sheet.value?.marks ?? []).map(({ id }) => ({ id, name: id }));
@@ -74,12 +78,20 @@ function AskPanel({ onClose }: { onClose: () => void }) {
         chosen={stops}
         onChoose={setStops}
       />
+      {photo ? <p role="status">{words.withPhoto}</p> : <PhotoKey about={{}} onKept={setPhoto} />}
       <Pick title={words.queryOn} all={[...targets, ...marks]} picked={on} onPick={setOn} />
       <Key
         kind="send"
         disabled={!ready}
         onPress={() => {
-          void say({ kind: "ask_query", question, of, on, stop: stops === "stop" });
+          void say({
+            kind: "ask_query",
+            question,
+            of,
+            on,
+            stop: stops === "stop",
+            ...(photo ? { photo } : {}),
+          });
           onClose();
         }}
       >

@@ -65,7 +65,7 @@ export function RecordPage({ view }: { view: Supervisor }) {
       <Visitors view={view} />
       <Inspections view={view} />
       <Queries view={view} />
-      {record.photos.length > 0 && <Photos photos={record.photos} />}
+      <Photos photos={record.photos} />
       <Papers record={record} />
       {open === "close" && <ClosePanel record={record} onClose={close} />}
       {open === "sign" && <SignDayPanel onClose={close} />}

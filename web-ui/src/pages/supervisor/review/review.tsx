@@ -4,6 +4,7 @@ import { Choice } from "../../../parts/choice";
 import { timeOfDay } from "../../../show";
 import { language } from "../../../state";
 import type { Review } from "../../../wire";
+import { Figures } from "../figures";
 import { t } from "../words";
 import { days, review as fetchReview } from "./ask";
 import { Lanes } from "./lanes";
@@ -93,6 +94,7 @@ function DayPart({ review, onReplay }: { review: Review; onReplay: (at: number) 
               <span class="seq">{timeOfDay(one.said.at)}</span> <strong>{words.kinds[one.kind]}</strong>{" "}
               {own(one.said)}
             </button>
+            <Figures photos={review.photos.filter((photo) => photo.entry === one.said.seq)} />
           </li>
         ))}
       </ul>
@@ -106,7 +108,7 @@ function DayPart({ review, onReplay }: { review: Review; onReplay: (at: number) 
       <h2>{words.lanes}</h2>
       <Lanes review={review} onReplay={onReplay} />
       <h2>{words.record}</h2>
-      <Sentences said={review.record} />
+      <Sentences said={review.record} photos={review.photos} />
       <h2>{words.changes}</h2>
       <Sentences said={review.changes} />
     </>

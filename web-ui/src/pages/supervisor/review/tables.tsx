@@ -3,7 +3,8 @@ import { useState } from "preact/hooks";
 import { Choice } from "../../../parts/choice";
 import { feet, signed, timeOfDay } from "../../../show";
 import { language } from "../../../state";
-import type { MarkHistory, Review, Sentence, SetUpHistory } from "../../../wire";
+import type { MarkHistory, PhotoCard, Review, Sentence, SetUpHistory } from "../../../wire";
+import { Figures, photosAt } from "../figures";
 import { t } from "../words";
 
 type Of = "calls" | "marks" | "setUps";
@@ -35,7 +36,9 @@ export function Tables({ review, onReplay }: { review: Review; onReplay: (at: nu
           onReplay={onReplay}
         />
       ) : of === "marks" ? (
-        review.marks.filter((one) => fits(one.mark)).map((one) => <OneMark key={one.mark} mark={one} />)
+        review.marks
+          .filter((one) => fits(one.mark))
+          .map((one) => <OneMark key={one.mark} mark={one} photos={review.photos} />)
       ) : (
         review.set_ups
           .filter((one) => fits(one.set_up, one.laser))
@@ -83,7 +86,13 @@ function Calls({ calls, onReplay }: { calls: Review["calls"]; onReplay: (at: num
   );
 }
 
-export function Sentences({ said }: { said: readonly Sentence[] }) {
+interface SentencesProps {
+  said: readonly Sentence[];
+  photos?: readonly PhotoCard[];
+}
+
+/** What was said, each with the photos that go with it. */
+export function Sentences({ said, photos = [] }: SentencesProps) {
   if (said.length === 0) return <p>{t().review.none}</p>;
   return (
     <ul class="lines">
@@ -92,6 +101,7 @@ export function Sentences({ said }: { said: readonly Sentence[] }) {
           <span>
             {timeOfDay(one.at)} <strong>{one.by}</strong>{" "}
             {language.value === "spanish" ? one.spanish : one.english}
+            <Figures photos={photosAt(one.seq, said, photos)} />
           </span>
         </li>
       ))}
@@ -99,11 +109,11 @@ export function Sentences({ said }: { said: readonly Sentence[] }) {
   );
 }
 
-function OneMark({ mark }: { mark: MarkHistory }) {
+function OneMark({ mark, photos }: { mark: MarkHistory; photos: readonly PhotoCard[] }) {
   return (
     <section>
       <h3>{mark.mark}</h3>
-      <Sentences said={mark.said} />
+      <Sentences said={mark.said} photos={photos} />
     </section>
   );
 }

@@ -4,6 +4,7 @@ import { feet, timeOfDay } from "../../../show";
 import { language } from "../../../state";
 import type { Moment, Review, ToldPage } from "../../../wire";
 import { feetTyped } from "../feet_typed";
+import { Figures } from "../figures";
 import { t } from "../words";
 import { moment, type WhoTold, whoTold, whoToldSheet } from "./ask";
 
@@ -123,6 +124,7 @@ function Answer({ page, sheet }: { page: ToldPage; sheet: string }) {
         ))}
       </ul>
       <p>{words.marksThere(page.marks.map((one) => `${one.mark} (${feet(one.away)} ft)`).join(", "))}</p>
+      <Figures photos={page.photos} />
       <a class="key wide" href={sheet} target="_blank" rel="noreferrer">
         {words.wholeSheet}
       </a>

@@ -1,0 +1,139 @@
+/**
+ * Photos that were taken on this phone, kept until the hub has their bytes. Each is promised first, as something that is
+ * said; then its bytes go. A reload loses nothing, and the same bytes again are taken once.
+ */
+import { type IDBPDatabase, openDB } from "idb";
+import type { Settled } from "../outbox";
+import type { Command } from "../wire";
+
+export interface KeptPhoto {
+  /** The phone's own name for it. */
+  photo: string;
+  bytes: Uint8Array;
+  /** `promise_photo`, as it is said. */
+  promise: Command;
+  /** The hub has taken the promise: from then on whoever uses this phone may bring the bytes. */
+  promised: boolean;
+  /** Who took it: nobody else promises it in their own name. */
+  person: string;
+  /** Counts up, so that they go out in the order in which they were taken. */
+  order: number;
+}
+
+/** What came of bringing the bytes once. */
+export type Brought = { kind: "kept" } | { kind: "again" } | { kind: "refused"; text: string };
+
+export interface Hub {
+  say(promise: Command): Promise<Settled>;
+  bring(photo: KeptPhoto): Promise<Brought>;
+  person(): string;
+  /** How many wait. */
+  waiting(many: number): void;
+  /** A word to the person: why the hub does not take the bytes, or how many were taken under another name. */
+  refused(text: string): void;
+  dropped(many: number): void;
+}
+
+const DATABASE = "rodcall-photos";
+const TABLE = "photos";
+const FIRST_PAUSE = 1_000;
+const LONGEST_PAUSE = 20_000;
+
+/** A phone without a database keeps them for as long as the page lives. */
+async function open(): Promise<IDBPDatabase | null> {
+  try {
+    return await openDB(DATABASE, 1, {
+      upgrade(db) {
+        db.createObjectStore(TABLE, { keyPath: "photo" });
+      },
+    });
+  } catch {
+    return null;
+  }
+}
+
+export class PhotoQueue {
+  private readonly db = open();
+  private photos: KeptPhoto[] = [];
+  private busy = false;
+  private pause = FIRST_PAUSE;
+  private timer: ReturnType<typeof setTimeout> | undefined;
+
+  constructor(private readonly hub: Hub) {}
+
+  /** Takes up what an earlier page left. What somebody else took and never promised is dropped. */
+  async load(): Promise<void> {
+    const db = await this.db;
+    const kept: KeptPhoto[] = db ? await db.getAll(TABLE) : [];
+    const known = new Set(this.photos.map((one) => one.photo));
+    const found = kept.filter((one) => !known.has(one.photo));
+    const own = found.filter((one) => one.promised || one.person === this.hub.person());
+    for (const one of found) if (!own.includes(one)) await db?.delete(TABLE, one.photo);
+    if (own.length < found.length) this.hub.dropped(found.length - own.length);
+    this.set([...own, ...this.photos].sort((a, b) => a.order - b.order));
+    void this.flush();
+  }
+
+  /** Keeps one more, and sends it when its turn comes. It is in the database when this is done, where there is one. */
+  async keep(photo: Pick<KeptPhoto, "photo" | "bytes" | "promise">): Promise<void> {
+    const order = Math.max(Date.now(), (this.photos.at(-1)?.order ?? 0) + 1);
+    const kept: KeptPhoto = { ...photo, person: this.hub.person(), order, promised: false };
+    this.set([...this.photos, kept]);
+    await this.write(kept);
+    void this.flush();
+  }
+
+  /** The link is back: do not wait for the pause to end. */
+  hurry(): void {
+    this.pause = FIRST_PAUSE;
+    void this.flush();
+  }
+
+  /** Sends what waits, oldest first; stops at the first that the hub can't take now. */
+  async flush(): Promise<void> {
+    if (this.busy) return;
+    this.busy = true;
+    clearTimeout(this.timer);
+    try {
+      for (let next = this.photos[0]; next; next = this.photos[0]) {
+        if (!(await this.attempt(next))) break;
+      }
+    } finally {
+      this.busy = false;
+    }
+  }
+
+  private async attempt(photo: KeptPhoto): Promise<boolean> {
+    if (!photo.promised) {
+      const reply = await this.hub.say(photo.promise);
+      if (reply.kind === "unknown_phone") return false;
+      if (reply.kind === "refused") return this.forget(photo);
+      photo.promised = true;
+      await this.write(photo);
+    }
+    const brought = await this.hub.bring(photo).catch((): Brought => ({ kind: "again" }));
+    if (brought.kind === "again") {
+      this.timer = setTimeout(() => void this.flush(), this.pause * (0.75 + Math.random() / 2));
+      this.pause = Math.min(this.pause * 2, LONGEST_PAUSE);
+      return false;
+    }
+    this.pause = FIRST_PAUSE;
+    if (brought.kind === "refused") this.hub.refused(brought.text);
+    return this.forget(photo);
+  }
+
+  private async forget(photo: KeptPhoto): Promise<true> {
+    this.set(this.photos.filter((one) => one !== photo));
+    await (await this.db)?.delete(TABLE, photo.photo).catch(() => undefined);
+    return true;
+  }
+
+  private async write(photo: KeptPhoto): Promise<void> {
+    await (await this.db)?.put(TABLE, photo).catch(() => undefined);
+  }
+
+  private set(photos: KeptPhoto[]): void {
+    this.photos = photos;
+    this.hub.waiting(photos.length);
+  }
+}

@@ -1,0 +1,3 @@
+/** What a phone in the cut shows seldom or never, in one script that comes after its first page. */
+export { VisitorPage } from "./pages/visitor/visitor";
+export { PhotoPanel } from "./photo/panel";
