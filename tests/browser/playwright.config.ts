@@ -17,7 +17,8 @@ export default defineConfig({
   testMatch: "*.spec.ts",
   testIgnore: "shots.spec.ts",
   outputDir: "test-results",
-  workers: 1,
+  fullyParallel: true,
+  workers: 2,
   // Deadlines for a slow machine; nothing waits for them while it goes well.
   timeout: 180_000,
   expect: { timeout: 30_000 },
