@@ -3094,12 +3094,16 @@ export interface components {
             /** @description Odd, but it can be used. */
             warning: boolean;
         };
-        /** @description A target's line as a page draws it. */
+        /** @description A target as a page draws it. */
         Drawn: {
-            /** @description Where it runs: an arc in short straights. */
+            /** @description Where it ends beside its line, or all around: a surface's outline and holes come back to where they begin. */
+            edges?: components["schemas"]["Point"][][];
+            /** @description Where its line runs: an arc in short straights. Empty when it has no line. */
             line: components["schemas"]["Point"][];
-            /** @description What to dig to along it, up-station; a step stands at one station twice. */
+            /** @description What to dig to along its line, up-station; a step stands at one station twice. Of a face, its toe. */
             profile: components["schemas"]["ProfilePoint"][];
+            /** @description Square to a face's toe, from the toe to the crest; empty when it is no face. */
+            section?: components["schemas"]["SectionPoint"][];
         };
         /** @description A target's line, drawn. */
         DrawnTarget: {
@@ -7658,6 +7662,13 @@ export interface components {
         Section: {
             /** @description The rule. */
             section: string;
+        };
+        /** @description A corner of a face. */
+        SectionPoint: {
+            /** @description Level, outward from the toe. */
+            out: components["schemas"]["Length"];
+            /** @description Above the toe. */
+            up: components["schemas"]["Length"];
         };
         /** @description Somebody sees something at a face. */
         SeeAtFace: {

@@ -1,8 +1,9 @@
 /** The plan's box: the whole at first, nearer and farther within bounds. */
 import { describe, expect, it } from "vitest";
 import { FOOT, runCorners } from "../grade";
-import type { Run } from "../wire";
-import { zoomed } from "./plan";
+import type { Run, Sheet } from "../wire";
+import { around, zoomed } from "./plan";
+import { apart } from "./profile";
 
 const whole = { left: 0, top: 100, width: 100, height: 100 };
 
@@ -16,6 +17,31 @@ describe("the plan", () => {
   it("comes nearer about the chosen mark at first", () => {
     const near = zoomed(whole, whole, 0.5, { x: 10 * FOOT, y: 20 * FOOT });
     expect(near).toEqual({ left: -15, top: 45, width: 50, height: 50 });
+  });
+});
+
+describe("the box round everything", () => {
+  const place = (x: number, y: number) => ({ x: x * FOOT, y: y * FOOT });
+  const sheet = {
+    marks: [{ id: "P-1", place: place(5_010, 5_020) }],
+    lines: [],
+    drawn: [
+      { id: "FG", drawn: { line: [], profile: [], edges: [[place(5_000, 5_000), place(5_100, 5_080)]] } },
+    ],
+    targets: [],
+    benchmarks: [],
+  } as unknown as Sheet;
+
+  it("lies where the site lies, though its numbers begin at 5,000, and holds the edges of a surface", () => {
+    expect(around(sheet, null)).toEqual({ left: 4_994, top: 5_086, width: 112, height: 92 });
+  });
+});
+
+describe("figures along a profile", () => {
+  it("stand at both ends, and between where they have room", () => {
+    expect(apart([0, 1, 5, 9, 10], (one) => one, 3)).toEqual([0, 10, 5]);
+    expect(apart([4], (one) => one, 3)).toEqual([4]);
+    expect(apart([], (one) => one, 3)).toEqual([]);
   });
 });
 

@@ -1,7 +1,7 @@
 /** The plan: lines, targets, marks with their last verdict, machines where they were last said to stand. */
 import { useState } from "preact/hooks";
 import { FOOT, runCorners } from "../grade";
-import type { Ground, Line, MachineCard, Point, Sheet, SheetMark, SiteTarget, Verdict } from "../wire";
+import type { Drawn, Ground, Line, MachineCard, Point, Sheet, SheetMark, SiteTarget, Verdict } from "../wire";
 import { t } from "../words";
 import { Key } from "./keys";
 import { CutLines } from "./plan_cuts";
@@ -57,7 +57,7 @@ export function Plan({ sheet, ground, chosen = null, fresh = null, onChoose, not
           <Outline
             key={target.id}
             target={target}
-            line={sheet.drawn.find((one) => one.id === target.id)?.drawn.line}
+            drawn={sheet.drawn.find((one) => one.id === target.id)?.drawn}
             fresh={target.id === fresh}
           />
         ))}
@@ -122,19 +122,23 @@ export function around(sheet: Sheet, ground: Ground | null): Box {
   const points = [
     ...sheet.marks.map((mark) => mark.place),
     ...sheet.lines.flatMap((line) => line.points),
-    ...sheet.drawn.flatMap((one) => one.drawn.line),
+    ...sheet.drawn.flatMap((one) => [one.drawn.line, ...(one.drawn.edges ?? [])].flat()),
+    ...sheet.targets.flatMap((one) => one.grade.within ?? []),
     ...sheet.benchmarks.flatMap((one) => (one.place ? [one.place] : [])),
     ...(ground?.machines ?? []).flatMap((one) => (one.place ? [one.place.at] : [])),
   ];
   const xs = points.map((point) => point.x / FOOT);
   const ys = points.map((point) => point.y / FOOT);
-  const west = Math.min(0, ...xs);
-  const east = Math.max(1, ...xs);
+  // Reduced and not spread: an edge may have more places than a call has room for.
+  const low = (all: number[]) => (all.length > 0 ? all.reduce((a, b) => Math.min(a, b)) : 0);
+  const high = (all: number[]) => (all.length > 0 ? all.reduce((a, b) => Math.max(a, b)) : 1);
+  const west = low(xs);
+  const east = high(xs);
   const beside = Math.max(MARGIN, (east - west) * SIGN);
   const left = west - beside;
   const right = east + beside;
-  const bottom = Math.min(0, ...ys) - MARGIN;
-  const top = Math.max(1, ...ys) + MARGIN;
+  const bottom = low(ys) - MARGIN;
+  const top = high(ys) + MARGIN;
   return { left, top, width: right - left, height: top - bottom };
 }
 
@@ -169,19 +173,24 @@ function path(points: readonly Point[]): string {
 
 interface OutlineProps {
   target: SiteTarget;
-  /** Where its line runs, when it has one. */
-  line: Point[] | undefined;
+  /** Where its line and its edges run, when it has any. */
+  drawn: Drawn | undefined;
   fresh: boolean;
 }
 
-function Outline({ target, line, fresh }: OutlineProps) {
+function Outline({ target, drawn, fresh }: OutlineProps) {
   const shape = target.grade.shape;
   const corners = target.grade.within ?? (shape.kind === "run" ? runCorners(shape) : null);
-  if (!corners) {
-    if (!line) return null;
-    return <polyline class={`plan-target ${fresh ? "fresh" : ""}`} points={path(line)} />;
-  }
-  return <polygon class={`plan-target ${fresh ? "fresh" : ""}`} points={path(corners)} />;
+  const kind = `plan-target ${fresh ? "fresh" : ""}`;
+  return (
+    <g>
+      {corners && <polygon class={kind} points={path(corners)} />}
+      {drawn && shape.kind !== "run" && <polyline class={kind} points={path(drawn.line)} />}
+      {drawn?.edges?.map((edge) => (
+        <polyline key={path(edge.slice(0, 2))} class={`${kind} edge`} points={path(edge)} />
+      ))}
+    </g>
+  );
 }
 
 function SiteLine({ line, size }: { line: Line; size: number }) {

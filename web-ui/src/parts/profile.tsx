@@ -1,8 +1,9 @@
-/** The profile of a run: what to dig to along the line, what is allowed either way, the last reading on each mark. */
+/** The profile of a run: what to dig to along the line, what is allowed either way, the last reading on each mark; of a face, its
+ * toe, and the section square to it. */
 import { useState } from "preact/hooks";
 import { FOOT } from "../grade";
 import { feet, signed } from "../show";
-import type { Ground, Sheet, SiteTarget } from "../wire";
+import type { Ground, SectionPoint, Sheet, SiteTarget } from "../wire";
 import { t } from "../words";
 import { Key } from "./keys";
 
@@ -29,7 +30,8 @@ interface Shot {
 export function Profile({ target, sheet, ground, guards }: ProfileProps) {
   const words = t();
   const [wide, setWide] = useState(1);
-  const profile = sheet.drawn.find((one) => one.id === target.id)?.drawn.profile ?? [];
+  const drawn = sheet.drawn.find((one) => one.id === target.id)?.drawn;
+  const profile = drawn?.profile ?? [];
   const first = profile[0];
   const end = profile[profile.length - 1];
   if (!first || !end) return null;
@@ -51,9 +53,9 @@ export function Profile({ target, sheet, ground, guards }: ProfileProps) {
   const height = (high - low) * TALLER;
   const path = (off: number) =>
     profile.map((one) => `${one.station / FOOT - from},${y((one.dig_to + off) / FOOT)}`).join(" ");
-  // Along a vertical curve the points lie close: a figure stands only where it differs from the last one.
-  const named = profile.filter((one, i) => i === 0 || one.dig_to !== profile[i - 1]?.dig_to);
-  const every = Math.ceil(named.length / 8);
+  // Figures stand where they have room: along a vertical curve the points lie close.
+  const stations = apart(profile, (one) => one.station / FOOT, size * 4);
+  const heights = apart(profile, (one) => y(one.dig_to / FOOT), size * 1.2);
   return (
     <figure class="profile">
       <div class="plan-keys">
@@ -75,18 +77,22 @@ export function Profile({ target, sheet, ground, guards }: ProfileProps) {
           <polyline class="profile-band" points={path(target.tolerance.high)} />
           <polyline class="profile-band" points={path(-target.tolerance.low)} />
           <polyline class="profile-target" points={path(0)} />
-          {named
-            .filter((_, i) => i % every === 0)
-            .map((one) => (
-              <g key={`${one.station} ${one.dig_to}`}>
-                <text x={-size * 5} y={y(one.dig_to / FOOT) + size * 0.4} font-size={size * 1.1}>
-                  {feet(one.dig_to)}
-                </text>
-                <text x={one.station / FOOT - from} y={height + size * 2} font-size={size * 1.1}>
-                  {feet(one.station, 0)}
-                </text>
-              </g>
-            ))}
+          {heights.map((one) => (
+            <text key={one.dig_to} x={-size * 5} y={y(one.dig_to / FOOT) + size * 0.4} font-size={size * 1.1}>
+              {feet(one.dig_to)}
+            </text>
+          ))}
+          {stations.map((one) => (
+            <text
+              key={one.station}
+              x={one.station / FOOT - from}
+              y={height + size * 2}
+              font-size={size * 1.1}
+              text-anchor={one === end ? "end" : "start"}
+            >
+              {feet(one.station, 0)}
+            </text>
+          ))}
           {shots.map((shot) => (
             <g key={shot.id} transform={`translate(${shot.station - from} ${y(shot.elevation)})`}>
               {guards && <Whisker half={((guards.get(shot.id) ?? 0) / FOOT) * TALLER} wide={size / 3} />}
@@ -99,6 +105,7 @@ export function Profile({ target, sheet, ground, guards }: ProfileProps) {
         </svg>
       </div>
       <figcaption>{words.profileNote(String(TALLER))}</figcaption>
+      {drawn?.section && <Section corners={drawn.section} name={target.name} />}
       <table class="profile-table">
         <tbody>
           {shots.map((shot) => (
@@ -112,6 +119,53 @@ export function Profile({ target, sheet, ground, guards }: ProfileProps) {
         </tbody>
       </table>
     </figure>
+  );
+}
+
+/** The first, the last, and of those between the ones that stand this far from each that is kept. */
+export function apart<T>(all: readonly T[], at: (one: T) => number, gap: number): T[] {
+  const [first, ...rest] = all;
+  const last = rest.pop();
+  if (first === undefined) return [];
+  const kept: T[] = [first];
+  for (const one of last === undefined ? rest : [last, ...rest]) {
+    if (kept.every((other) => Math.abs(at(other) - at(one)) >= gap)) kept.push(one);
+  }
+  return kept;
+}
+
+/** A face square to its toe: its corners with how far out and how far up they stand. */
+function Section({ corners, name }: { corners: readonly SectionPoint[]; name: string }) {
+  const words = t();
+  const wide = Math.max(...corners.map((one) => one.out)) / FOOT;
+  const tall = Math.max(...corners.map((one) => one.up)) / FOOT;
+  const size = Math.max(wide, tall, 1) / 16;
+  const at = (one: SectionPoint) => ({ x: one.out / FOOT, y: tall - one.up / FOOT });
+  return (
+    <>
+      <svg
+        class="section"
+        viewBox={`${-size} ${-size * 2} ${wide + size * 9} ${tall + size * 4}`}
+        role="img"
+        aria-label={words.sectionOf(name)}
+      >
+        <polyline
+          class="profile-target"
+          points={corners.map((one) => `${at(one).x},${at(one).y}`).join(" ")}
+        />
+        {corners.map((one) => (
+          <text
+            key={`${one.out} ${one.up}`}
+            x={at(one).x + size * 0.4}
+            y={at(one).y + size * 1.1}
+            font-size={size}
+          >
+            {feet(one.out)} · {signed(one.up)}
+          </text>
+        ))}
+      </svg>
+      <figcaption>{words.sectionNote}</figcaption>
+    </>
   );
 }
 

@@ -6,6 +6,7 @@
 mod build;
 mod error;
 mod index;
+mod outline;
 mod overlap;
 
 use std::sync::Arc;
@@ -40,6 +41,8 @@ pub struct Surface {
     triangles: Arc<Vec<[u32; 3]>>,
     /// Edges of one triangle alone.
     outline: Vec<[u32; 2]>,
+    /// The outline walked around, for drawing.
+    edges: Vec<Vec<Point>>,
     index: Index,
 }
 
@@ -108,9 +111,10 @@ impl Surface {
                 all[number].swap(1, 2);
             }
         }
-        let outline = outline(&vertices, &triangles)?;
+        let outline = outline::of(&vertices, &triangles)?;
         let surface = Surface {
             index: Index::new(boxes),
+            edges: outline::walked(&vertices, &outline),
             vertices,
             triangles,
             outline,
@@ -144,6 +148,11 @@ impl Surface {
         self.triangles
             .iter()
             .map(|corners| corners.map(|corner| self.corner(corner)))
+    }
+
+    /// Its outline and its holes, each walked around and back to where it begins, as near as a drawing needs.
+    pub fn edges(&self) -> &[Vec<Point>] {
+        &self.edges
     }
 
     /// How long its outline is, holes' edges included, in feet.
@@ -210,25 +219,6 @@ impl Surface {
             None => Err(SurfaceError::NoTriangles),
         }
     }
-}
-
-/// The edges of one triangle alone; an edge walked twice the same way means triangles that lie over each other.
-fn outline(vertices: &[Vertex], triangles: &[[u32; 3]]) -> Result<Vec<[u32; 2]>, SurfaceError> {
-    let mut edges: Vec<([u32; 2], bool)> = triangles
-        .iter()
-        .flat_map(|[a, b, c]| [[*a, *b], [*b, *c], [*c, *a]])
-        .map(|[from, to]| ([from.min(to), from.max(to)], from < to))
-        .collect();
-    edges.sort_unstable();
-    if let Some(twice) = edges.windows(2).find(|pair| pair[0] == pair[1]) {
-        let [from, to] = twice[0].0.map(|corner| vertices[corner as usize].at);
-        return Err(SurfaceError::Overlap { from, to });
-    }
-    Ok(edges
-        .chunk_by(|one, other| one.0 == other.0)
-        .filter(|same| same.len() == 1)
-        .map(|same| same[0].0)
-        .collect())
 }
 
 /// Refuses points that lie too far apart to be worked exactly.

@@ -100,6 +100,11 @@ pub struct OnLine<T> {
 }
 
 impl<T> OnLine<T> {
+    /// The line, and how wide it is to its left and to its right.
+    pub(super) fn sides(&self) -> (&Alignment, Length, Length) {
+        (&self.axis, self.left, self.right)
+    }
+
     /// The station and offset of a place within the widths; a count past the last station is the last station.
     fn on_it(&self, at: Point) -> Result<StationOffset, TargetError> {
         let mut found = self.axis.station_offset(at)?;
@@ -236,6 +241,11 @@ impl OnLine<ToeAndFace> {
     pub(super) fn surface_at(&self, at: Point) -> Result<DigTo, TargetError> {
         let (toe, distance) = self.beside_toe(at)?;
         Ok(self.grade.face.elevation_at(toe, distance)?)
+    }
+
+    /// The toe's elevation at a station; none past its ends.
+    pub(super) fn toe_at(&self, station: Length) -> Option<Length> {
+        self.grade.toe.on_grades(station).ok()
     }
 
     /// How steep the face is at a place, feet per foot; none on a vertical.

@@ -3,7 +3,7 @@
 //! Outside its edges a target is refused, with how far and what to do; nothing is ever extended past an edge.
 
 pub(crate) mod boundary;
-mod drawn;
+pub(crate) mod drawn;
 mod error;
 mod kept;
 mod line;
@@ -20,7 +20,7 @@ use crate::alignment::StationOffset;
 use crate::grade::{Fold, Plane, folded};
 use crate::length::Length;
 use crate::point::Point;
-pub use drawn::{Drawn, ProfilePoint};
+pub use drawn::{Drawn, ProfilePoint, SectionPoint};
 pub use error::TargetError;
 pub use kept::{Drawing, Kept};
 pub use line::{Along, Axis, CutFace, OnLine, PipeTrench, ProfileStep, ToeAndFace};
