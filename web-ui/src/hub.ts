@@ -103,12 +103,12 @@ export interface HowToRead {
 }
 
 /** What a file would give; nothing is changed. A large file takes longer than other questions. */
-export async function previewImport(text: string, how: HowToRead): Promise<Got<ImportPreview>> {
+export async function previewImport(file: Blob, how: HowToRead): Promise<Got<ImportPreview>> {
   const asked = new URLSearchParams();
   for (const [name, value] of Object.entries(how)) asked.set(name, String(value));
   try {
     const headers = { "Content-Type": "text/plain" };
-    const response = await fetch(`/api/import/preview?${asked}`, { method: "POST", body: text, headers });
+    const response = await fetch(`/api/import/preview?${asked}`, { method: "POST", body: file, headers });
     if (response.ok) return { ok: true, value: await response.json() };
     return { ok: false, text: await reason(response) };
   } catch {

@@ -4299,7 +4299,7 @@ export interface components {
             hypotheses: components["schemas"]["Hypothesis"][];
             /** @description What was not understood, or is wrong, with its line. */
             not_understood: components["schemas"]["ImportRemark"][];
-            /** @description The first points, on the site. */
+            /** @description The first points, on the site: no more can be taken at once. */
             points: components["schemas"]["ImportPoint"][];
             /** @description How many triangles the surface has; none when the file is no surface. */
             triangles?: number | null;
@@ -6463,7 +6463,7 @@ export interface components {
          * @description What may have happened to the numbers.
          * @enum {string}
          */
-        PlanSlip: "swapped" | "metres" | "feet" | "ten_times" | "a_tenth";
+        PlanSlip: "swapped" | "metres" | "feet" | "ten_times" | "a_tenth" | "other_foot";
         /**
          * @description What a plan counts in.
          * @enum {string}

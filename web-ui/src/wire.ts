@@ -89,6 +89,7 @@ export type Sentence = Schemas["Sentence"];
 export type SetUpCard = Schemas["SetUpCard"];
 export type SetUpHistory = Schemas["SetUpHistory"];
 export type Sheet = Schemas["SheetView"];
+export type ProfilePoint = Schemas["ProfilePoint"];
 export type SectionPoint = Schemas["SectionPoint"];
 export type SheetMark = Schemas["SheetMark"];
 export type SheetFace = Schemas["SheetFace"];

@@ -103,6 +103,17 @@ impl Frame {
         SiteFrame::new(self.unit, self.origin()?, self.turn)
     }
 
+    /// Each found pin by its name, with its place on the plan; none whose numbers are no plain ones.
+    pub fn named(&self) -> impl Iterator<Item = (String, PlanPoint)> + '_ {
+        self.pins.iter().filter_map(|pin| {
+            let at = PlanPoint {
+                east: PlanNumber::parse(&pin.east).ok()?,
+                north: PlanNumber::parse(&pin.north).ok()?,
+            };
+            Some((pin.id.clone(), at))
+        })
+    }
+
     /// Each found pin by the plan, brought on to the site, and as it was measured.
     ///
     /// # Errors

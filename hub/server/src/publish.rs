@@ -55,7 +55,7 @@ pub struct Board {
     pub machines: Vec<String>,
     /// How the plan's coordinates come on to the site.
     pub frame: Option<Frame>,
-    /// The lot's corners, by the first property line that has three.
+    /// The lot's corners, by the first property line that has three; else the box around what the site knows.
     pub lot: Vec<Point>,
     /// Phones that are in, by the digest of their cookie.
     pub phones: BTreeMap<String, Phone>,
@@ -91,17 +91,35 @@ fn spotters(state: &State) -> impl Iterator<Item = (String, bool)> {
     spotters.map(|one| (one.device.clone(), one.lost.is_some()))
 }
 
-/// The corners of the first property line that goes around something.
+/// The corners of the first property line that goes around something; else of the box around what has a place.
 fn lot(site: &Site) -> Vec<Point> {
     let property = site
         .lines
         .iter()
         .find(|line| line.kind == LineKind::Property && line.points.len() >= 3);
-    let mut corners = property.map_or_else(Vec::new, |line| line.points.clone());
+    let Some(property) = property else {
+        let marks = site.marks.iter().map(|mark| mark.place);
+        let known = site.benchmarks.iter().filter_map(|one| one.place);
+        return boxed(marks.chain(known));
+    };
+    let mut corners = property.points.clone();
     if corners.first() == corners.last() {
         corners.pop();
     }
     corners
+}
+
+/// The corners of the box around places; none when there are none.
+fn boxed(places: impl Iterator<Item = Point> + Clone) -> Vec<Point> {
+    let (xs, ys) = (places.clone().map(|at| at.x), places.map(|at| at.y));
+    let (east, north) = (xs.clone().max(), ys.clone().max());
+    let (Some(west), Some(east), Some(south), Some(north)) = (xs.min(), east, ys.min(), north)
+    else {
+        return vec![];
+    };
+    [(west, south), (east, south), (east, north), (west, north)]
+        .map(|(x, y)| Point { x, y })
+        .to_vec()
 }
 
 impl Board {

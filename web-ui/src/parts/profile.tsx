@@ -3,7 +3,7 @@
 import { useState } from "preact/hooks";
 import { FOOT } from "../grade";
 import { feet, signed } from "../show";
-import type { Ground, SectionPoint, Sheet, SiteTarget } from "../wire";
+import type { Ground, ProfilePoint, SectionPoint, Sheet, SiteTarget } from "../wire";
 import { t } from "../words";
 import { Key } from "./keys";
 
@@ -55,7 +55,14 @@ export function Profile({ target, sheet, ground, guards }: ProfileProps) {
     profile.map((one) => `${one.station / FOOT - from},${y((one.dig_to + off) / FOOT)}`).join(" ");
   // Figures stand where they have room: along a vertical curve the points lie close.
   const stations = apart(profile, (one) => one.station / FOOT, size * 4);
-  const heights = apart(profile, (one) => y(one.dig_to / FOOT), size * 1.2);
+  const heightOf = (one: ProfilePoint) => y(one.dig_to / FOOT);
+  const heights = apart(profile, heightOf, size * 1.2);
+  const shown = new Set(heights.map((one) => one.dig_to));
+  const others = apart(
+    profile.filter((one) => !shown.has(one.dig_to)),
+    heightOf,
+    size * 1.2,
+  );
   return (
     <figure class="profile">
       <div class="plan-keys">
@@ -70,15 +77,20 @@ export function Profile({ target, sheet, ground, guards }: ProfileProps) {
       <div class="profile-window" tabIndex={0}>
         <svg
           style={wide > 1 ? { width: `${wide * 100}%`, maxHeight: "none" } : {}}
-          viewBox={`${-size * 5} ${-size * 2} ${long + size * 7} ${height + size * 5}`}
+          viewBox={`${-size * 5} ${-size * 2} ${long + size * (others.length > 0 ? 11 : 7)} ${height + size * 5}`}
           role="img"
           aria-label={words.profileOf(target.name)}
         >
           <polyline class="profile-band" points={path(target.tolerance.high)} />
           <polyline class="profile-band" points={path(-target.tolerance.low)} />
           <polyline class="profile-target" points={path(0)} />
-          {heights.map((one) => (
-            <text key={one.dig_to} x={-size * 5} y={y(one.dig_to / FOOT) + size * 0.4} font-size={size * 1.1}>
+          {[...heights, ...others].map((one, i) => (
+            <text
+              key={one.dig_to}
+              x={i < heights.length ? -size * 5 : long + size}
+              y={heightOf(one) + size * 0.4}
+              font-size={size * 1.1}
+            >
               {feet(one.dig_to)}
             </text>
           ))}
@@ -145,7 +157,7 @@ function Section({ corners, name }: { corners: readonly SectionPoint[]; name: st
     <>
       <svg
         class="section"
-        viewBox={`${-size} ${-size * 2} ${wide + size * 9} ${tall + size * 4}`}
+        viewBox={`${-size} ${-size} ${wide + size * 8} ${tall + size * 3}`}
         role="img"
         aria-label={words.sectionOf(name)}
       >
@@ -153,16 +165,22 @@ function Section({ corners, name }: { corners: readonly SectionPoint[]; name: st
           class="profile-target"
           points={corners.map((one) => `${at(one).x},${at(one).y}`).join(" ")}
         />
-        {corners.map((one) => (
-          <text
-            key={`${one.out} ${one.up}`}
-            x={at(one).x + size * 0.4}
-            y={at(one).y + size * 1.1}
-            font-size={size}
-          >
-            {feet(one.out)} · {signed(one.up)}
-          </text>
-        ))}
+        {corners.slice(1).map((to, i) => {
+          const from = corners[i] ?? to;
+          const out = to.out > from.out ? `→${feet(to.out - from.out)} ` : "";
+          const up = to.up > from.up ? `↑${feet(to.up - from.up)}` : "";
+          return (
+            <text
+              key={`${to.out} ${to.up}`}
+              x={(at(from).x + at(to).x) / 2 + size * 0.4}
+              y={(at(from).y + at(to).y) / 2 + size * 1.1}
+              font-size={size}
+            >
+              {out}
+              {up}
+            </text>
+          );
+        })}
       </svg>
       <figcaption>{words.sectionNote}</figcaption>
     </>

@@ -203,7 +203,7 @@ export const en = {
   verdictShort: { high: "HIGH", on: "ON", low: "LOW", too_close_high: "?", too_close_low: "?" },
   profileOf: (target: string) => `Profile of ${target}`,
   sectionOf: (target: string) => `Section of ${target}`,
-  sectionNote: "Square to the toe: feet out, feet up.",
+  sectionNote: "Square to the toe: → feet out, ↑ feet up.",
   profileNote: (times: string) => `Stations and elevations in feet; heights drawn ${times} times larger.`,
   shots: { on_the_rod: "ON THE ROD", above_laser: "LASER TOO LOW", rod_too_short: "ROD TOO SHORT" },
   sums: "Sums of layout",

@@ -194,7 +194,7 @@ export const es: typeof en = {
   verdictShort: { high: "ALTO", on: "NIVEL", low: "BAJO", too_close_high: "?", too_close_low: "?" },
   profileOf: (target) => `Perfil de ${target}`,
   sectionOf: (target) => `Sección de ${target}`,
-  sectionNote: "A escuadra del pie: pies hacia afuera, pies hacia arriba.",
+  sectionNote: "A escuadra del pie: → pies hacia afuera, ↑ pies hacia arriba.",
   profileNote: (times) => `Cadenamientos y cotas en pies; las alturas se dibujan ${times} veces más grandes.`,
   shots: { on_the_rod: "EN EL ESTADAL", above_laser: "LÁSER MUY BAJO", rod_too_short: "ESTADAL CORTO" },
   sums: "Cuentas de trazo",

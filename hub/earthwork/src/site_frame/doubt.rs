@@ -12,6 +12,9 @@ use crate::vector::rounded;
 /// Points this far outside the lot are still believed: 200 ft (common practice).
 const MARGIN: Length = Length::from_hundredths_of_a_foot(20_000);
 
+/// A pin found twice is the same within this, in the plan's feet (common practice).
+const SAME_PIN: f64 = 0.05;
+
 /// What may have happened to the numbers.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(rename_all = "snake_case")]
@@ -27,6 +30,8 @@ pub enum Slip {
     TenTimes,
     /// The point slipped one place: they are ten times too small.
     ATenth,
+    /// They count in the other foot, of the international and the US survey foot.
+    OtherFoot,
 }
 
 /// A slip and how many of the stray points it would bring on to the lot.
@@ -77,6 +82,8 @@ pub fn suspicions(
             Slip::Feet => times(0.3048)(at),
             Slip::TenTimes => times(0.1)(at),
             Slip::ATenth => times(10.0)(at),
+            // Four feet in two million bring no stray point home: known points tell it, see `other_foot`.
+            Slip::OtherFoot => at,
         };
         stray.iter().filter(|at| on_lot(undone(**at))).count()
     };
@@ -100,6 +107,42 @@ pub fn suspicions(
     Ok(found)
 }
 
+/// Points that the plan knows by the same name lie off it by what the two feet differ there, 2 parts in 1,000,000 of the
+/// coordinate: how many, of how many that are known. Each pair is the file's place and the plan's, in the plan's unit.
+pub fn other_foot(unit: PlanUnit, pairs: &[(PlanPoint, PlanPoint)]) -> Option<Suspicion> {
+    let (foot, survey) = (PlanUnit::Foot, PlanUnit::SurveyFoot);
+    let other = match unit {
+        PlanUnit::Foot => survey,
+        PlanUnit::SurveyFoot => foot,
+        PlanUnit::Metre => return None,
+    };
+    let apart = |one: PlanPoint, other: PlanPoint| {
+        let (east, north) = (
+            other.east.value() - one.east.value(),
+            other.north.value() - one.north.value(),
+        );
+        east.hypot(north)
+    };
+    let as_other = |at: PlanPoint| PlanPoint {
+        east: other.of(unit, at.east),
+        north: other.of(unit, at.north),
+    };
+    let as_unit = |at: PlanPoint| PlanPoint {
+        east: unit.of(other, at.east),
+        north: unit.of(other, at.north),
+    };
+    let explains = |(file, plan): &&(PlanPoint, PlanPoint)| {
+        let better = apart(as_other(*file), *plan).min(apart(as_unit(*file), *plan));
+        better <= SAME_PIN && apart(*file, *plan) > 2.0 * SAME_PIN
+    };
+    let explains = pairs.iter().filter(explains).count();
+    (explains > 0).then_some(Suspicion {
+        slip: Slip::OtherFoot,
+        explains,
+        of: pairs.len(),
+    })
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -118,6 +161,27 @@ mod tests {
         };
         let lot = [at(0, 0), at(10_000, 0), at(10_000, 12_000), at(0, 12_000)];
         suspicions(PlanUnit::Foot, plan("2000000", "700000"), &lot, points).unwrap()
+    }
+
+    /// NIST Special Publication 811, appendix B: the two feet lie 4.00 ft apart at 2,000,000 and 1.40 ft at 700,000; the pin is invented.
+    #[test]
+    fn the_other_foot_is_suspected_from_a_pin_that_the_plan_knows() {
+        let pin = plan("2000000", "700000");
+        let off = (plan("2000004.000", "700001.400"), pin);
+        let back = (plan("1999996.000", "699998.600"), pin);
+        for unit in [PlanUnit::Foot, PlanUnit::SurveyFoot] {
+            let found = other_foot(unit, &[off, back, (pin, pin)]).unwrap();
+            assert_eq!(
+                (found.slip, found.explains, found.of),
+                (Slip::OtherFoot, 2, 3)
+            );
+        }
+        assert_eq!(
+            other_foot(PlanUnit::Foot, &[(plan("2000004.2", "700001.4"), pin)]),
+            None
+        );
+        assert_eq!(other_foot(PlanUnit::Metre, &[off]), None);
+        assert_eq!(other_foot(PlanUnit::Foot, &[]), None);
     }
 
     /// Invented, demo.

@@ -12,7 +12,7 @@ use thiserror::Error;
 use crate::length::Length;
 use crate::point::Point;
 use crate::vector::Vector;
-pub use doubt::{Slip, Suspicion, suspicions};
+pub use doubt::{Slip, Suspicion, other_foot, suspicions};
 pub use pins::{Fit, FitFinding, Pin, fit_to_pins};
 pub use plan::{PlanNumber, PlanPoint, PlanUnit};
 
@@ -90,6 +90,11 @@ impl SiteFrame {
             origin,
             turn: turn.to_radians(),
         })
+    }
+
+    /// What the plan counts in.
+    pub fn unit(&self) -> PlanUnit {
+        self.unit
     }
 
     /// A plan's place on the site.

@@ -90,6 +90,12 @@ impl PlanUnit {
         }
     }
 
+    /// A number that counts in another unit, in this one, to the seventh decimal.
+    pub fn of(self, other: PlanUnit, number: PlanNumber) -> PlanNumber {
+        let ((over, under), (other_over, other_under)) = (self.counts(), other.counts());
+        PlanNumber(nearest(number.0 * other_over * under, other_under * over))
+    }
+
     /// From one plan number to another, to the nearest count.
     ///
     /// # Errors
@@ -138,6 +144,31 @@ mod tests {
         ] {
             let error = PlanNumber::parse(text).unwrap_err();
             assert!(error.to_string().contains("plain number"), "{text}");
+        }
+    }
+
+    /// NIST Special Publication 811, appendix B: 1 ft = 0.3048 m, a survey foot is 1200/3937 m; 2,000,000 survey feet are 609,601.2192 m
+    /// and 2,000,004.000008 ft.
+    #[test]
+    fn a_number_of_another_unit_is_converted_to_the_seventh_decimal() {
+        let number = |text| PlanNumber::parse(text).unwrap();
+        for (to, from, given, wanted) in [
+            (PlanUnit::Foot, PlanUnit::Metre, "609600", "2000000"),
+            (PlanUnit::Metre, PlanUnit::SurveyFoot, "3937", "1200"),
+            (
+                PlanUnit::Foot,
+                PlanUnit::SurveyFoot,
+                "2000000",
+                "2000004.0000080",
+            ),
+            (
+                PlanUnit::SurveyFoot,
+                PlanUnit::SurveyFoot,
+                "-0.0000001",
+                "-0.0000001",
+            ),
+        ] {
+            assert_eq!(to.of(from, number(given)), number(wanted), "{given}");
         }
     }
 

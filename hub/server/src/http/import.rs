@@ -9,7 +9,7 @@ use super::auth::{Known, OwnPage};
 use super::problem::Problem;
 use crate::hub::Hub;
 use crate::import::Frame;
-use crate::import::preview::{HowToRead, ImportPreview, preview};
+use crate::import::preview::{HowToRead, ImportPreview, Known as KnownSite, preview};
 
 /// A phone's file is no larger than this; a larger one goes beside the site file.
 pub(super) const LARGEST_UPLOAD: usize = 32 * 1024 * 1024;
@@ -42,15 +42,24 @@ pub(crate) async fn import_preview(
     let text = std::str::from_utf8(&file)
         .map(str::to_owned)
         .map_err(|error| {
-            Problem::malformed(&format!(
-                "The file is not UTF-8 text from byte {} on. Export it as CSV or LandXML in UTF-8.",
-                error.valid_up_to()
-            ))
+            let two_bytes = file.starts_with(&[0xff, 0xfe]) || file.starts_with(&[0xfe, 0xff]);
+            Problem::malformed(&if two_bytes {
+                "The file is UTF-16 text. Save it anew as CSV or LandXML in UTF-8.".to_owned()
+            } else {
+                format!(
+                    "The file is not UTF-8 text from byte {} on. Export it as CSV or LandXML in UTF-8.",
+                    error.valid_up_to()
+                )
+            })
         })?;
     let board = hub.publish.known();
     let frame = frame(board.frame.as_ref(), &how)?;
-    let (surface, lot) = (how.surface.clone(), board.lot.clone());
-    let seen = block(move || preview(&text, surface.as_deref(), &frame, &lot)).await;
+    let known = KnownSite {
+        lot: board.lot.clone(),
+        pins: board.frame.iter().flat_map(SiteFrame::named).collect(),
+    };
+    let surface = how.surface.clone();
+    let seen = block(move || preview(&text, surface.as_deref(), &frame, &known)).await;
     seen.map(Json).map_err(|_stopping| Problem::stopping())
 }
 

@@ -5,7 +5,7 @@ use earthwork::point::Point;
 use earthwork::site_frame::{FrameError, PlanNumber, PlanPoint, PlanUnit, SiteFrame};
 use earthwork::surface::{Drawn, Surface, Vertex};
 
-use super::{Remark, Survey};
+use super::{Remark, Survey, SurveyPoint};
 
 /// How a file's numbers come on to the site.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -27,6 +27,23 @@ impl Frame {
         Frame {
             frame: Some((frame, origin)),
             unit,
+        }
+    }
+
+    /// What the plan counts in; none when the numbers are the site's own.
+    pub(super) fn plan_unit(&self) -> Option<PlanUnit> {
+        Some(self.frame?.0.unit())
+    }
+
+    /// A file's point in the plan's own unit; as written when the numbers are the site's.
+    pub(super) fn on_plan(&self, unit: PlanUnit, point: &SurveyPoint) -> PlanPoint {
+        let own = |number| {
+            self.plan_unit()
+                .map_or(number, |plan| plan.of(unit, number))
+        };
+        PlanPoint {
+            east: own(point.east),
+            north: own(point.north),
         }
     }
 
@@ -64,11 +81,7 @@ pub fn onto_site(survey: &Survey, frame: &Frame) -> Result<OntoSite, Remark> {
             line: point.line,
             message: format!("{}: {error}", point.id),
         };
-        let at = place(PlanPoint {
-            east: point.east,
-            north: point.north,
-        })
-        .map_err(about)?;
+        let at = place(frame.on_plan(unit, point)).map_err(about)?;
         let elevation = point
             .elevation
             .map(|elevation| unit.length(zero, elevation))

@@ -22,13 +22,61 @@ enum Column {
 const NAMES: [(Column, &[&str]); 6] = [
     (
         Column::Id,
-        &["id", "mark", "name", "point", "p", "no", "pt"],
+        &[
+            "id",
+            "mark",
+            "name",
+            "point",
+            "p",
+            "no",
+            "pt",
+            "pointno",
+            "ptno",
+            "pointnumber",
+            "pointid",
+            "pointname",
+            "punto",
+        ],
     ),
-    (Column::East, &["x", "easting", "east", "e"]),
-    (Column::North, &["y", "northing", "north", "n"]),
-    (Column::Elevation, &["elevation", "elev", "z"]),
-    (Column::Line, &["line", "string", "breakline"]),
-    (Column::Note, &["note", "description", "desc", "d", "code"]),
+    (Column::East, &["x", "easting", "east", "e", "este"]),
+    (Column::North, &["y", "northing", "north", "n", "norte"]),
+    (
+        Column::Elevation,
+        &["elevation", "elev", "z", "height", "cota"],
+    ),
+    (Column::Line, &["line", "string", "breakline", "línea"]),
+    (
+        Column::Note,
+        &[
+            "note",
+            "description",
+            "desc",
+            "d",
+            "code",
+            "nota",
+            "descripción",
+        ],
+    ),
+];
+
+/// What parts the cells of a row: whichever stands most often in the first one.
+const PARTINGS: [(u8, &str); 4] = [
+    (b',', "commas"),
+    (b';', "semicolons"),
+    (b'\t', "tabs"),
+    (b'|', "bars"),
+];
+
+/// How a column's name may say its unit.
+const UNITS: [(&str, PlanUnit); 8] = [
+    ("ft", PlanUnit::Foot),
+    ("feet", PlanUnit::Foot),
+    ("foot", PlanUnit::Foot),
+    ("sft", PlanUnit::SurveyFoot),
+    ("usft", PlanUnit::SurveyFoot),
+    ("m", PlanUnit::Metre),
+    ("metres", PlanUnit::Metre),
+    ("meters", PlanUnit::Metre),
 ];
 
 /// Where each column stands when the table has no header: the customary order.
@@ -46,7 +94,9 @@ struct Header {
 }
 
 pub(super) fn read(text: &str) -> Result<Survey, Vec<Remark>> {
+    let (parting, parted) = parting(text);
     let mut reader = csv::ReaderBuilder::new()
+        .delimiter(parting)
         .has_headers(false)
         .flexible(true)
         .trim(csv::Trim::All)
@@ -54,6 +104,12 @@ pub(super) fn read(text: &str) -> Result<Survey, Vec<Remark>> {
         .from_reader(text.as_bytes());
     let mut faults = Faults::default();
     let mut survey = Survey::default();
+    if parting != b',' {
+        survey.remarks.push(Remark {
+            line: 1,
+            message: format!("Read as parted by {parted}."),
+        });
+    }
     let mut header: Option<Header> = None;
     let mut lines: BTreeMap<String, Vec<usize>> = BTreeMap::new();
     let mut ids: BTreeMap<String, usize> = BTreeMap::new();
@@ -122,6 +178,39 @@ pub(super) fn read(text: &str) -> Result<Survey, Vec<Remark>> {
     faults.or(survey)
 }
 
+/// What parts the cells, by the first row that says something.
+fn parting(text: &str) -> (u8, &'static str) {
+    let says = |line: &&str| !line.trim().is_empty() && !line.starts_with('#');
+    let first = text.lines().find(says).unwrap_or_default();
+    let count = |parting: u8| first.bytes().filter(|byte| *byte == parting).count();
+    let [commas, others @ ..] = PARTINGS;
+    others.into_iter().fold(commas, |best, other| {
+        if count(other.0) > count(best.0) {
+            other
+        } else {
+            best
+        }
+    })
+}
+
+/// A column's name without its unit and its signs, and the unit.
+fn plain(name: &str) -> (String, Option<PlanUnit>) {
+    let name = name.to_lowercase();
+    let mut words: Vec<&str> = name
+        .split(|letter: char| !letter.is_alphanumeric())
+        .filter(|word| !word.is_empty())
+        .collect();
+    let named = |word: &&str| UNITS.iter().find(|(known, _)| known == word);
+    let unit = match words.as_slice() {
+        [_, .., last] => named(last).map(|(_, unit)| *unit),
+        _ => None,
+    };
+    if unit.is_some() {
+        words.pop();
+    }
+    (words.concat(), unit)
+}
+
 fn line_of(position: &csv::Position) -> usize {
     usize::try_from(position.line()).unwrap_or(usize::MAX)
 }
@@ -177,6 +266,9 @@ impl Header {
         line: usize,
         remarks: &mut Vec<Remark>,
     ) -> Result<(Header, bool), String> {
+        if first.len() == 1 && first.iter().any(|cell| cell.split_whitespace().count() > 2) {
+            return Err("The row is parted by blanks, which may stand inside a description too. Save it with commas, semicolons or tabs between the columns.".to_owned());
+        }
         let numbers = first.iter().filter(|cell| number(cell).is_ok()).count();
         if numbers >= 2 {
             if first.len() < 3 {
@@ -198,16 +290,9 @@ impl Header {
             ));
         }
         let mut columns = BTreeMap::new();
-        let mut units: Vec<&str> = Vec::new();
+        let mut units: Vec<PlanUnit> = Vec::new();
         for (at, name) in first.iter().enumerate() {
-            let plain = name.to_lowercase();
-            let plain = match plain.rsplit_once('_') {
-                Some((stem, unit @ ("ft" | "m"))) => {
-                    units.push(if unit == "m" { "m" } else { "ft" });
-                    stem.to_owned()
-                }
-                _ => plain,
-            };
+            let (plain, unit) = plain(name);
             let Some((column, _)) = NAMES
                 .iter()
                 .find(|(_, known)| known.contains(&plain.as_str()))
@@ -221,6 +306,7 @@ impl Header {
                 });
                 continue;
             };
+            units.extend(unit);
             if columns.insert(*column, at).is_some() {
                 return Err(format!("The column “{name}” stands twice. Remove one."));
             }
@@ -231,11 +317,10 @@ impl Header {
         units.dedup();
         let unit = match units.as_slice() {
             [] => None,
-            ["ft"] => Some(PlanUnit::Foot),
-            ["m"] => Some(PlanUnit::Metre),
+            [unit] => Some(*unit),
             _ => {
                 return Err(
-                    "Columns in feet and in metres stand side by side. Give all in one unit."
+                    "Columns in different units stand side by side. Give all in one unit."
                         .to_owned(),
                 );
             }

@@ -3,14 +3,16 @@
 
 use earthwork::length::Length;
 use earthwork::point::Point;
-use earthwork::site_frame::{PlanNumber, PlanPoint, PlanUnit, Slip, suspicions};
+use earthwork::site_frame::{
+    PlanNumber, PlanPoint, PlanUnit, Slip, Suspicion, other_foot, suspicions,
+};
 use serde::{Deserialize, Serialize};
 use utoipa::{IntoParams, ToSchema};
 
 use super::{Frame, OntoSite, Remark, Survey, onto_site, read};
 
-/// So many points are shown; all are counted.
-const SHOWN: usize = 200;
+/// So many points are shown, and can be taken at once; all are counted.
+const SHOWN: usize = 2_000;
 
 /// How the file is to be read.
 #[derive(Clone, Debug, Deserialize, IntoParams)]
@@ -36,7 +38,7 @@ pub struct ImportPreview {
     pub not_understood: Vec<ImportRemark>,
     /// What may have happened to the numbers; never put right by itself.
     pub hypotheses: Vec<Hypothesis>,
-    /// The first points, on the site.
+    /// The first points, on the site: no more can be taken at once.
     pub points: Vec<ImportPoint>,
     /// How many points there are.
     pub all_points: usize,
@@ -100,8 +102,17 @@ pub struct ImportPoint {
     pub line: usize,
 }
 
-/// What a file would give on this site. `lot` is the lot's outline on the site, for suspicions; none when unknown.
-pub fn preview(text: &str, surface: Option<&str>, frame: &Frame, lot: &[Point]) -> ImportPreview {
+/// What the site knows already, for suspicions.
+#[derive(Clone, Debug, Default)]
+pub struct Known {
+    /// The lot's outline on the site; empty when unknown.
+    pub lot: Vec<Point>,
+    /// Pins by name, with their places on the plan.
+    pub pins: Vec<(String, PlanPoint)>,
+}
+
+/// What a file would give on this site.
+pub fn preview(text: &str, surface: Option<&str>, frame: &Frame, known: &Known) -> ImportPreview {
     let survey = match read(text, surface) {
         Ok(survey) => survey,
         Err(faults) => return refused(faults),
@@ -109,7 +120,7 @@ pub fn preview(text: &str, surface: Option<&str>, frame: &Frame, lot: &[Point]) 
     let remarks = survey.remarks.iter().cloned().map(|one| remark(one, false));
     let mut not_understood: Vec<ImportRemark> = remarks.collect();
     let mut understood = understood(&survey, frame);
-    let hypotheses = hypotheses(&survey, frame, lot);
+    let hypotheses = hypotheses(&survey, frame, known);
     let (mut points, mut triangles) = (Vec::new(), None);
     match onto_site(&survey, frame) {
         Err(wrong) => not_understood.push(remark(wrong, true)),
@@ -164,11 +175,9 @@ fn remark(from: Remark, wrong: bool) -> ImportRemark {
 }
 
 fn understood(survey: &Survey, frame: &Frame) -> Vec<Understood> {
-    let (unit, unidad) = match survey.unit.unwrap_or(frame.unit) {
-        PlanUnit::Foot => ("feet", "pies"),
-        PlanUnit::SurveyFoot => ("US survey feet", "pies de topografía (EE. UU.)"),
-        PlanUnit::Metre => ("metres", "metros"),
-    };
+    let unit = survey.unit.unwrap_or(frame.unit);
+    let other = frame.plan_unit().filter(|plan| *plan != unit);
+    let (unit, unidad) = names(unit);
     let (said, dicho) = if survey.unit.is_some() {
         ("as the file says", "como dice el archivo")
     } else {
@@ -190,6 +199,12 @@ fn understood(survey: &Survey, frame: &Frame) -> Vec<Understood> {
             format!("Contado en {unidad}, {dicho}."),
         ),
     ];
+    if let Some((plan, plano)) = other.map(names) {
+        found.push(Understood::new(
+            format!("The plan counts in {plan}: each coordinate was converted."),
+            format!("El plano cuenta en {plano}: cada coordenada se convirtió."),
+        ));
+    }
     if let Some(name) = &survey.name {
         found.push(Understood::new(
             format!("The surface “{name}”."),
@@ -218,6 +233,14 @@ fn understood(survey: &Survey, frame: &Frame) -> Vec<Understood> {
     found
 }
 
+fn names(unit: PlanUnit) -> (&'static str, &'static str) {
+    match unit {
+        PlanUnit::Foot => ("feet", "pies"),
+        PlanUnit::SurveyFoot => ("US survey feet", "pies de topografía (EE. UU.)"),
+        PlanUnit::Metre => ("metres", "metros"),
+    }
+}
+
 fn shown(survey: &Survey, placed: &OntoSite) -> Vec<ImportPoint> {
     survey
         .points
@@ -234,41 +257,103 @@ fn shown(survey: &Survey, placed: &OntoSite) -> Vec<ImportPoint> {
         .collect()
 }
 
-/// What would bring stray points on to the lot, the best first.
-fn hypotheses(survey: &Survey, frame: &Frame, lot: &[Point]) -> Vec<Hypothesis> {
+/// What would bring stray points on to the lot, the best first; then what the two feet would explain.
+fn hypotheses(survey: &Survey, frame: &Frame, known: &Known) -> Vec<Hypothesis> {
     let origin = frame.origin().unwrap_or(PlanPoint {
         east: PlanNumber::ZERO,
         north: PlanNumber::ZERO,
     });
+    let own = survey.unit.unwrap_or(frame.unit);
     let points: Vec<PlanPoint> = survey
         .points
         .iter()
-        .map(|point| PlanPoint {
-            east: point.east,
-            north: point.north,
-        })
+        .map(|point| frame.on_plan(own, point))
         .collect();
-    let unit = survey.unit.unwrap_or(frame.unit);
-    let found = suspicions(unit, origin, lot, &points).unwrap_or_default();
-    found
+    let unit = frame.plan_unit().unwrap_or(own);
+    let stray = suspicions(unit, origin, &known.lot, &points).unwrap_or_default();
+    let mut found: Vec<Hypothesis> = stray
         .into_iter()
         .map(|one| {
             let (english, spanish) = in_words(one.slip);
-            Hypothesis {
-                slip: one.slip,
-                explains: one.explains,
-                of: one.of,
-                english: format!(
-                    "{} of {} points off the lot would lie on it if {english}. Nothing was changed: ask who made the file.",
+            hypothesis(
+                one,
+                format!(
+                    "{} of {} points off the lot would lie on it if {english}.",
                     one.explains, one.of
                 ),
-                spanish: format!(
-                    "{} de {} puntos fuera del lote quedarían en él si {spanish}. No se cambió nada: pregunte a quien hizo el archivo.",
+                format!(
+                    "{} de {} puntos fuera del lote quedarían en él si {spanish}.",
                     one.explains, one.of
                 ),
-            }
+            )
         })
-        .collect()
+        .collect();
+    found.extend(two_feet(survey, frame, known, &points));
+    found
+}
+
+/// The two feet lie 4 ft apart at 2,000,000: said when the file and the plan differ in them, and when a pin tells it.
+fn two_feet(
+    survey: &Survey,
+    frame: &Frame,
+    known: &Known,
+    points: &[PlanPoint],
+) -> Option<Hypothesis> {
+    let plan = frame.plan_unit()?;
+    let own = survey.unit.unwrap_or(frame.unit);
+    let far = points
+        .first()?
+        .east
+        .value()
+        .abs()
+        .max(points.first()?.north.value().abs());
+    let apart = format!("{:.2}", far * 0.000_002);
+    let (english, spanish) = in_words(Slip::OtherFoot);
+    if own != plan && own != PlanUnit::Metre && plan != PlanUnit::Metre {
+        let all = Suspicion {
+            slip: Slip::OtherFoot,
+            explains: points.len(),
+            of: points.len(),
+        };
+        return Some(hypothesis(
+            all,
+            format!(
+                "The file and the plan name different feet. All would lie up to {apart} ft elsewhere if {english}."
+            ),
+            format!(
+                "El archivo y el plano nombran pies distintos. Todos quedarían hasta {apart} ft en otra parte si {spanish}."
+            ),
+        ));
+    }
+    let named = survey.points.iter().zip(points);
+    let pairs: Vec<(PlanPoint, PlanPoint)> = named
+        .filter_map(|(point, at)| {
+            let (_, pin) = known.pins.iter().find(|(id, _)| *id == point.id)?;
+            Some((*at, *pin))
+        })
+        .collect();
+    let one = other_foot(plan, &pairs)?;
+    Some(hypothesis(
+        one,
+        format!(
+            "{} of {} pins that the site knows lie up to {apart} ft off, and would lie where they were found if {english}.",
+            one.explains, one.of
+        ),
+        format!(
+            "{} de {} puntos que la obra conoce quedan hasta {apart} ft fuera, y quedarían donde se hallaron si {spanish}.",
+            one.explains, one.of
+        ),
+    ))
+}
+
+fn hypothesis(one: Suspicion, english: String, spanish: String) -> Hypothesis {
+    Hypothesis {
+        slip: one.slip,
+        explains: one.explains,
+        of: one.of,
+        english: format!("{english} Nothing was changed: ask who made the file."),
+        spanish: format!("{spanish} No se cambió nada: pregunte a quien hizo el archivo."),
+    }
 }
 
 fn in_words(slip: Slip) -> (&'static str, &'static str) {
@@ -287,5 +372,6 @@ fn in_words(slip: Slip) -> (&'static str, &'static str) {
             "the point had slipped and they were ten times too small",
             "el punto se hubiera corrido y fueran diez veces más chicos",
         ),
+        Slip::OtherFoot => ("they counted in the other foot", "contaran en el otro pie"),
     }
 }

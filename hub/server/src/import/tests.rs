@@ -1,6 +1,6 @@
 //! Files of others: what is read, what is refused, and what is only suspected.
 
-use super::preview::preview;
+use super::preview::{Known, preview};
 use super::*;
 use earthwork::length::parse;
 use earthwork::point::Point;
@@ -29,6 +29,17 @@ fn lot() -> Vec<Point> {
     ]
     .map(|(x, y)| Point { x: ft(x), y: ft(y) })
     .to_vec()
+}
+
+fn known() -> Known {
+    let pin = PlanPoint {
+        east: number("2000100").unwrap(),
+        north: number("700120").unwrap(),
+    };
+    Known {
+        lot: lot(),
+        pins: vec![("NE".to_owned(), pin)],
+    }
 }
 
 fn faults(text: &str) -> String {
@@ -171,26 +182,26 @@ fn landxml_points_and_lines_without_faces_are_read() {
 #[test]
 fn swapped_and_metric_numbers_are_suspected_and_nothing_is_changed() {
     let swapped = "point,easting,northing,elevation\n1,700050,2000050,300\n";
-    let seen = preview(swapped, None, &framed(), &lot());
+    let seen = preview(swapped, None, &framed(), &known());
     assert!(seen.usable);
     assert_eq!(seen.hypotheses[0].slip, Slip::Swapped);
     assert!(seen.hypotheses[0].english.contains("Nothing was changed"));
     assert_eq!(seen.points[0].at.x, parse("-1299950 ft").unwrap());
     let metres = "point,easting,northing\n1,609615.24,213375.24\n";
-    let seen = preview(metres, None, &framed(), &lot());
+    let seen = preview(metres, None, &framed(), &known());
     assert_eq!(seen.hypotheses[0].slip, Slip::Metres);
     let fine = preview(
         "point,easting,northing\n1,2000010,700010\n",
         None,
         &framed(),
-        &lot(),
+        &known(),
     );
     assert_eq!(fine.hypotheses, []);
 }
 
 #[test]
 fn a_preview_names_what_was_understood_and_what_was_not() {
-    let seen = preview(SQUARE, None, &feet(), &lot());
+    let seen = preview(SQUARE, None, &feet(), &known());
     assert_eq!(
         (seen.usable, seen.all_points, seen.triangles),
         (true, 4, Some(2))
@@ -200,10 +211,101 @@ fn a_preview_names_what_was_understood_and_what_was_not() {
             .iter()
             .any(|one| one.english == "1 breaklines.")
     );
-    let seen = preview("id,x,y,z\nA,one,2,3\n", None, &feet(), &lot());
+    let seen = preview("id,x,y,z\nA,one,2,3\n", None, &feet(), &known());
     assert!(!seen.usable);
     assert_eq!(seen.not_understood[0].line, 2);
     let half = SQUARE.replace("B,10,0,0,", "B,10,0,,");
-    let seen = preview(&half, None, &feet(), &lot());
+    let seen = preview(&half, None, &feet(), &known());
     assert!(!seen.usable, "{:?}", seen.not_understood);
+}
+
+/// Whatever parts the cells and in whatever order the columns stand, the same points come in.
+#[test]
+fn a_table_is_read_in_any_order_and_with_any_separator() {
+    let plain = read("id,x,y,z,note\nA,1.5,2,3,peg\n", None).unwrap();
+    for text in [
+        "cota;punto;este;norte;nota\n3;A;1.5;2;peg\n",
+        "Northing\tEasting\tPoint No.\tElev.\tDescription\n2\t1.5\tA\t3\tpeg\n",
+        "N|E|Z|P|D\r\n2|1.5|3|A|peg\r\n",
+        "\u{feff}Point #,Description,Elevation,Easting,Northing\nA,peg,3,1.5,2\n",
+        "A;2;1.5;3;peg\n",
+    ] {
+        let survey = read(text, None).unwrap_or_else(|faults| panic!("{text}: {faults:?}"));
+        let bare = |survey: &Survey| {
+            let point = &survey.points[0];
+            (
+                point.id.clone(),
+                point.east,
+                point.north,
+                point.elevation,
+                point.note.clone(),
+            )
+        };
+        assert_eq!(bare(&survey), bare(&plain), "{text}");
+    }
+    let semicolons = read("id;x;y;z\nA;1;2;3\n", None).unwrap();
+    assert!(
+        semicolons.remarks[0]
+            .message
+            .contains("parted by semicolons")
+    );
+    assert!(faults("id;x;y;z\nA;1,5;2;3\n").contains("“1,5” is not a plan coordinate"));
+    assert!(faults("1 700010 2000020 301 HUB BY ROAD\n").contains("parted by blanks"));
+    for (header, unit) in [
+        ("id,Easting (ft),Northing (ft)", PlanUnit::Foot),
+        ("id,x_m,y_m", PlanUnit::Metre),
+        ("id,E [usft],N [usft]", PlanUnit::SurveyFoot),
+    ] {
+        let survey = read(&format!("{header}\nA,1,2\n"), None).unwrap();
+        assert_eq!(survey.unit, Some(unit), "{header}");
+    }
+    assert!(faults("id,x_m,y_ft\nA,1,2\n").contains("different units"));
+}
+
+/// NIST Special Publication 811, appendix B: 609,600 m are 2,000,000 ft, and 213,360 m are 700,000 ft.
+#[test]
+fn a_file_that_says_another_unit_than_the_plan_is_converted_and_said() {
+    let metres = "id,x_m,y_m,z_m\nA,609603.048,213366.096,91.44\n";
+    let seen = preview(metres, None, &framed(), &known());
+    let at = seen.points[0].at;
+    assert_eq!(
+        (at.x, at.y),
+        (parse("10 ft").unwrap(), parse("20 ft").unwrap())
+    );
+    assert_eq!(seen.points[0].elevation, Some(parse("300 ft").unwrap()));
+    let said: Vec<&str> = seen
+        .understood
+        .iter()
+        .map(|one| one.english.as_str())
+        .collect();
+    assert!(
+        said.iter()
+            .any(|one| one.contains("The plan counts in feet")),
+        "{said:?}"
+    );
+    assert_eq!(seen.hypotheses, []);
+}
+
+/// The two feet lie 4.00 ft apart at 2,000,000 (NIST Special Publication 811, appendix B): told, never put right.
+#[test]
+fn the_other_foot_is_suspected_and_nothing_is_changed() {
+    let named = "id,E (usft),N (usft)\nA,2000010,700020\n";
+    let seen = preview(named, None, &framed(), &known());
+    assert_eq!(seen.hypotheses[0].slip, Slip::OtherFoot);
+    assert!(
+        seen.hypotheses[0].english.contains("4.00 ft elsewhere"),
+        "{:?}",
+        seen.hypotheses
+    );
+    // The pin stands at 2000100, 700120 on the plan; the file has it 4.00 and 1.40 ft off.
+    let slipped = "id,E,N\nNE,2000104.0002,700121.4002\n";
+    let seen = preview(slipped, None, &framed(), &known());
+    assert_eq!(seen.hypotheses[0].slip, Slip::OtherFoot);
+    assert!(
+        seen.hypotheses[0].english.contains("1 of 1 pins"),
+        "{:?}",
+        seen.hypotheses
+    );
+    let off = parse("104.0002 ft").unwrap();
+    assert_eq!(seen.points[0].at.x, off, "it lies where the file has it");
 }

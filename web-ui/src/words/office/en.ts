@@ -59,6 +59,8 @@ export const officeEn = {
   lineNo: (n: number) => `Line ${n}:`,
   becomes: "The points become",
   targetOfMarks: "Target of these marks",
+  onlyFirst: (n: number, all: number) =>
+    `The file has ${all} points; the first ${n} can be taken at once. Divide the file for the rest, or name it in the site file.`,
   leftOut: (n: number) => `${n} points are left out: no name, or no elevation.`,
   exportSite: "Export: three files that belong in one folder",
   siteChanged: "The change is in force and in the log.",

@@ -58,6 +58,8 @@ export const officeEs: typeof officeEn = {
   lineNo: (n) => `Línea ${n}:`,
   becomes: "Los puntos son",
   targetOfMarks: "Rasante de estas marcas",
+  onlyFirst: (n, all) =>
+    `El archivo tiene ${all} puntos; de una vez se toman los primeros ${n}. Divida el archivo para el resto, o nómbrelo en el archivo de obra.`,
   leftOut: (n) => `Quedan fuera ${n} puntos: sin nombre o sin cota.`,
   exportSite: "Exportar: tres archivos que van en una carpeta",
   siteChanged: "El cambio ya vale y está en el registro.",

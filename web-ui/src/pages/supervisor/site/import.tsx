@@ -29,19 +29,18 @@ interface ImportProps {
 
 export function Import({ targets, onDone }: ImportProps) {
   const words = t();
-  const [text, setText] = useState("");
+  const [chosen, setChosen] = useState<Blob | null>(null);
   const [how, setHow] = useState<HowToRead>({});
   const [got, setGot] = useState<ImportPreview | null>(null);
   const [trouble, setTrouble] = useState("");
-  const read = async (file: string, as: HowToRead) => {
-    setText(file);
+  // Its bytes go as they are: only the hub says whether they are a text.
+  const read = async (file: Blob | null | undefined, as: HowToRead) => {
+    if (!file) return;
+    setChosen(file);
     setHow(as);
     const answer = await previewImport(file, as);
     setTrouble(answer.ok ? "" : answer.text);
     setGot(answer.ok ? answer.value : null);
-  };
-  const choose = async (file: File | undefined) => {
-    if (file) await read(await file.text(), how);
   };
   const units = ["foot", "survey_foot", "metre"] as const;
   return (
@@ -55,7 +54,7 @@ export function Import({ targets, onDone }: ImportProps) {
         <input
           type="file"
           accept=".csv,.txt,.xml"
-          onChange={(event) => void choose(event.currentTarget.files?.[0])}
+          onChange={(event) => void read(event.currentTarget.files?.[0], how)}
         />
       </label>
       {trouble && <p class="trouble">{trouble}</p>}
@@ -66,7 +65,7 @@ export function Import({ targets, onDone }: ImportProps) {
             title={words.countsIn}
             options={units.map((id) => ({ id, name: words.planUnits[id] }))}
             chosen={how.unit ?? null}
-            onChoose={(unit) => void read(text, { ...how, unit })}
+            onChoose={(unit) => void read(chosen, { ...how, unit })}
           />
           <Choice
             kind="chips"
@@ -76,9 +75,12 @@ export function Import({ targets, onDone }: ImportProps) {
               { id: "plan", name: words.ofPlan },
             ]}
             chosen={how.on_plan ? "plan" : "site"}
-            onChoose={(id) => void read(text, { ...how, on_plan: id === "plan" })}
+            onChoose={(id) => void read(chosen, { ...how, on_plan: id === "plan" })}
           />
           <Understood got={got} />
+          {got.all_points > got.points.length && got.usable && (
+            <p class="trouble">{words.onlyFirst(got.points.length, got.all_points)}</p>
+          )}
           {got.usable && got.points.length > 0 && (
             <Take points={got.points} targets={targets} onDone={onDone} />
           )}
