@@ -15,12 +15,16 @@ pub(crate) const LINE: u64 = 64 * MEGABYTE;
 /// # Errors
 /// What the system says; [`ErrorKind::FileTooLarge`] when there is more, [`ErrorKind::InvalidData`] when it is no text.
 pub(crate) fn text(path: &Path, most: u64) -> Result<String, Error> {
-    let mut text = String::new();
-    File::open(path)?.take(most + 1).read_to_string(&mut text)?;
-    if text.len() as u64 > most {
+    let mut bytes = Vec::new();
+    File::open(path)?.take(most + 1).read_to_end(&mut bytes)?;
+    if bytes.len() as u64 > most {
         return Err(too_large("the file", most));
     }
-    Ok(text)
+    String::from_utf8(bytes).map_err(|error| {
+        let at = error.utf8_error().valid_up_to();
+        let why = format!("it is not UTF-8 text from byte {at} on: save it anew as UTF-8");
+        Error::new(ErrorKind::InvalidData, why)
+    })
 }
 
 /// The next line without its end, of at most [`LINE`] bytes; `None` after the last.
@@ -68,6 +72,10 @@ mod tests {
         std::fs::write(&path, "12345").unwrap();
         assert_eq!(text(&path, 5).unwrap(), "12345");
         assert_eq!(text(&path, 4).unwrap_err().kind(), ErrorKind::FileTooLarge);
+        std::fs::write(&path, [0xff, 0xfe, b'a', 0]).unwrap();
+        let why = text(&path, 5).unwrap_err();
+        assert_eq!(why.kind(), ErrorKind::InvalidData);
+        assert!(why.to_string().contains("save it anew as UTF-8"), "{why}");
         // A file without end, where the system has one.
         let endless = Path::new("/dev/zero");
         if endless.exists() {

@@ -15,4 +15,4 @@ pub use exact::{Form, Length};
 pub use text::parse;
 
 pub(crate) use exact::{FOOT, INCH, LONGEST, METRE, mixed, nearest, whole};
-pub(crate) use text::{Number, Scan, plain};
+pub(crate) use text::{Number, Scan, plain, short};

@@ -5,6 +5,17 @@
 use super::error::LengthError;
 use super::exact::{FOOT, INCH, LONGEST, Length, METRE, nearest};
 
+/// No length takes so many bytes to write.
+const LONGEST_TEXT: usize = 200;
+
+/// A text as an error repeats it: what is endless is cut short.
+pub(crate) fn short(text: &str) -> String {
+    match text.char_indices().nth(60) {
+        Some((end, _)) => format!("{}…", &text[..end]),
+        None => text.to_owned(),
+    }
+}
+
 /// Reads a length as people write it, with its unit: `98.50 ft`, `98,50 ft`, `5 ft 4 3/8 in`, `5'-4 3/8"`,
 /// `3 1/2 in`, `12 mm`, `1.2 m`, `-0.04 ft`. Decimals and fractions are taken exactly; what falls between
 /// two counts goes to the nearest.
@@ -12,6 +23,9 @@ use super::exact::{FOOT, INCH, LONGEST, Length, METRE, nearest};
 /// # Errors
 /// When the unit is missing, the text is not a length, or could be two.
 pub fn parse(text: &str) -> Result<Length, LengthError> {
+    if text.len() > LONGEST_TEXT {
+        return Err(LengthError::NotANumber { text: short(text) });
+    }
     let plain = plain(text);
     let body = plain.trim();
     if body.is_empty() {

@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use super::FrameError;
-use crate::length::{LONGEST, Length, nearest};
+use crate::length::{LONGEST, Length, nearest, short};
 
 /// Parts of a plan's unit that are kept: seven decimals.
 const PARTS: i128 = 10_000_000;
@@ -45,9 +45,7 @@ impl PlanNumber {
     /// # Errors
     /// When it is anything else.
     pub fn parse(text: &str) -> Result<PlanNumber, FrameError> {
-        let wrong = || FrameError::NotANumber {
-            text: text.to_owned(),
-        };
+        let wrong = || FrameError::NotANumber { text: short(text) };
         let trimmed = text.trim();
         let (sign, digits) = match trimmed.strip_prefix('-') {
             Some(rest) => (-1, rest),
@@ -145,6 +143,11 @@ mod tests {
             let error = PlanNumber::parse(text).unwrap_err();
             assert!(error.to_string().contains("plain number"), "{text}");
         }
+        let endless = PlanNumber::parse(&"9".repeat(1_000_000)).unwrap_err();
+        assert!(
+            endless.to_string().len() < 300,
+            "what is endless is cut short"
+        );
     }
 
     /// NIST Special Publication 811, appendix B: 1 ft = 0.3048 m, a survey foot is 1200/3937 m; 2,000,000 survey feet are 609,601.2192 m

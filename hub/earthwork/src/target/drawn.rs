@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use super::{DigTo, Shape, Target};
+use super::{DigTo, OnLine, Shape, Target};
 use crate::alignment::{Alignment, StationOffset};
 use crate::grade::{Corner, Face};
 use crate::length::Length;
@@ -159,9 +159,9 @@ impl Target {
     /// The edges to the left and to the right of its line; a face's crest.
     fn sides(&self, places: &[Length]) -> Vec<Vec<Point>> {
         let made: Option<Sides<'_>> = match &self.shape {
-            Shape::Along(along) => along.made().ok().map(|one| one.sides()),
-            Shape::Trench(trench) => trench.made().ok().map(|one| one.sides()),
-            Shape::Face(face) => face.made().ok().map(|one| one.sides()),
+            Shape::Along(along) => along.made().ok().map(OnLine::sides),
+            Shape::Trench(trench) => trench.made().ok().map(OnLine::sides),
+            Shape::Face(face) => face.made().ok().map(OnLine::sides),
             _ => None,
         };
         let Some((axis, left, right)) = made else {

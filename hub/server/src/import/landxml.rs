@@ -11,10 +11,20 @@ use super::{Faults, MOST_POINTS, Remark, Survey, SurveyPoint, number};
 /// A million triangles are about five million nodes.
 const MOST_NODES: u32 = 16_000_000;
 
+/// No tag of the format has so many; the parser compares each with each.
+const MOST_ATTRIBUTES: usize = 100;
+
 /// What a surface's parts go by.
 const LINES: [&str; 2] = ["Breaklines", "Boundaries"];
 
 pub(super) fn read(text: &str, surface: Option<&str>) -> Result<Survey, Vec<Remark>> {
+    if let Some(at) = crowded(text) {
+        let line = 1 + text[..at].bytes().filter(|byte| *byte == b'\n').count();
+        let message = format!(
+            "A tag has more than {MOST_ATTRIBUTES} attributes. Export it as plain LandXML 1.2."
+        );
+        return Err(vec![Remark { line, message }]);
+    }
     let options = ParsingOptions {
         nodes_limit: MOST_NODES,
         ..ParsingOptions::default()
@@ -109,6 +119,40 @@ pub(super) fn read(text: &str, surface: Option<&str>) -> Result<Survey, Vec<Rema
         }
     }
     reading.faults.or(reading.survey)
+}
+
+/// Where a tag begins that has too many attributes. What stands between quotes, in comments and in raw text is passed over.
+fn crowded(text: &str) -> Option<usize> {
+    let bytes = text.as_bytes();
+    let after = |from: usize, end: &str| text[from..].find(end).map(|at| from + at + end.len());
+    let mut at = 0;
+    while let Some(start) = text[at..].find('<').map(|found| at + found) {
+        at = match &bytes[start..] {
+            [b'<', b'!', b'-', b'-', ..] => after(start, "-->")?,
+            [b'<', b'!', b'[', ..] => after(start, "]]>")?,
+            [b'<', b'?', ..] => after(start, "?>")?,
+            tag => {
+                let (mut quote, mut attributes, mut end) = (None, 0, tag.len());
+                for (here, byte) in tag.iter().enumerate() {
+                    match (quote, byte) {
+                        (Some(open), byte) if open == byte => quote = None,
+                        (None, b'"' | b'\'') => quote = Some(byte),
+                        (None, b'=') => attributes += 1,
+                        (None, b'>') => {
+                            end = here;
+                            break;
+                        }
+                        _ => {}
+                    }
+                    if attributes > MOST_ATTRIBUTES {
+                        return Some(start);
+                    }
+                }
+                start + end
+            }
+        };
+    }
+    None
 }
 
 fn named<'a, 'i>(under: Node<'a, 'i>, name: &'static str) -> impl Iterator<Item = Node<'a, 'i>> {

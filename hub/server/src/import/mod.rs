@@ -25,6 +25,8 @@ pub const LARGEST_FILE: u64 = 256 * 1024 * 1024;
 pub const MOST_POINTS: usize = 3_000_000;
 /// So many faults are named; the rest is counted.
 const MOST_FAULTS: usize = 40;
+/// So many letters of a fault are said.
+const LONGEST_FAULT: usize = 400;
 
 /// A fault or a remark with its line.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -83,10 +85,13 @@ struct Faults {
 impl Faults {
     fn wrong(&mut self, line: usize, message: impl Into<String>) {
         if self.named.len() < MOST_FAULTS {
-            self.named.push(Remark {
-                line,
-                message: message.into(),
-            });
+            // A name of a million letters is not repeated.
+            let message: String = message.into();
+            let message = match message.char_indices().nth(LONGEST_FAULT) {
+                Some((end, _)) => format!("{}…", &message[..end]),
+                None => message,
+            };
+            self.named.push(Remark { line, message });
         } else {
             self.more += 1;
         }

@@ -147,6 +147,21 @@ fn hostile_xml_is_refused_with_what_it_is() {
     assert!(faults(&unknown).contains("“1 2 9” does not name three points"));
     let cubits = LANDXML.replace("\"foot\"", "\"cubit\"");
     assert!(faults(&cubits).contains("counts in “cubit”"));
+    let crowd = |count: usize| {
+        format!(
+            "<!-- {} -->\n<LandXML {}/>",
+            "a=".repeat(200),
+            "a='>' ".repeat(count)
+        )
+    };
+    assert!(faults(&crowd(200)).contains("2: A tag has more than 100 attributes"));
+    assert!(
+        faults(&crowd(2)).contains("not sound XML"),
+        "one name twice"
+    );
+    assert!(faults("<LandXML a=\"").contains("not sound XML"));
+    let endless = faults(&format!("id,x,y\n{},1,1e9\n", "A".repeat(1_000_000)));
+    assert!(endless.len() < 500, "{}", endless.len());
     let deep = format!("{}{}", "<LandXML>".repeat(2000), "</LandXML>".repeat(2000));
     assert!(read(&deep, None).is_err());
 }

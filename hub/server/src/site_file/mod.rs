@@ -150,14 +150,18 @@ pub fn read_text(
     } else {
         None
     };
+    // What could not be read comes first: that something is not on the site may only follow from it.
+    let read = notes.count();
     if let Some(site) = &site {
         for fault in day::site_faults::faults(site) {
             notes.about(&fault.path, fault.message, fault.warning);
         }
     }
     let mut faults = notes.into_faults();
-    faults
-        .sort_by(|a, b| (a.file != file, &a.file, a.line).cmp(&(b.file != file, &b.file, b.line)));
+    let place = |fault: &Fault| (fault.file != file, fault.file.clone(), fault.line);
+    let (unread, follows) = faults.split_at_mut(read);
+    unread.sort_by_key(place);
+    follows.sort_by_key(place);
     match site {
         Some(site) if faults.iter().all(|fault| fault.warning) => {
             Ok(SiteRead { site, odd: faults })

@@ -125,6 +125,11 @@ impl Notes {
         });
     }
 
+    /// How many faults there are so far.
+    pub(super) fn count(&self) -> usize {
+        self.faults.len()
+    }
+
     pub(super) fn into_faults(self) -> Vec<Fault> {
         self.faults
     }

@@ -75,3 +75,9 @@ fn what_is_not_one_length_is_refused_with_what_to_write() {
         assert!(error.contains(says), "{text}: {error}");
     }
 }
+
+#[test]
+fn what_is_endless_is_refused_and_cut_short() {
+    let said = parse(&"9".repeat(1_000_000)).unwrap_err().to_string();
+    assert!(said.contains('…') && said.len() < 300, "{}", said.len());
+}
