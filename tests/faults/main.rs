@@ -11,6 +11,7 @@
 mod harness;
 
 mod chance;
+mod clock;
 mod crew;
 mod disk;
 mod kill;

@@ -2,7 +2,7 @@
 //!
 //! | bad input | shown by |
 //! |---|---|
-//! | points with east and north swapped; points in metres | `import::tests::swapped_and_metric_numbers_are_suspected_and_nothing_is_changed` |
+//! | points with east and north swapped; in metres; off by the other foot (`fixtures/survey`) | `import::tests::the_bad_lists_of_points_are_suspected_for_what_they_are` |
 //! | a plan's big survey-foot numbers, not truncated | `a_plans_big_numbers_are_noticed`; `site_frame::tests::the_origin_comes_off_before_the_unit` |
 //! | a target elevation of 3020.0 for 302.00 | `a_slipped_decimal_in_a_target_is_noticed` |
 //! | a trench whose outlet lies above its inlet | `a_trench_that_rises_the_way_it_flows_is_refused` |
@@ -19,7 +19,11 @@
 //! | 300 readings in ten seconds | `three_hundred_readings_at_once_are_each_kept_or_told_to_come_again` |
 //! | a name with script tags; a mark named by an emoji | `names_that_are_code_or_pictures_are_names` |
 //! | a day over midnight | `said::day::tests::a_day_that_goes_on_over_midnight_keeps_its_name_and_its_laser` |
-//! | a clock set back an hour | `clock::tests::a_clock_that_is_set_back_goes_on_from_what_was_told` |
+//! | a clock set back an hour in the middle of the day | `faults`: `clock::a_clock_that_is_set_back_an_hour_in_the_middle_of_the_day_changes_nothing` |
+//! | an empty day that is signed | `day::record::tests::signing::an_empty_day_is_signed_as_empty` |
+//!
+//! Site files to look at: `fixtures/site/bad` are refused, `fixtures/site/odd` are in order and odd; each says in its first line
+//! where and why, and `verbs::each_bad_site_file_is_refused_with_its_line_and_the_good_ones_are_in_order` holds `check` to it.
 
 use std::fs;
 use std::path::Path;

@@ -227,6 +227,19 @@ fn each_bad_site_file_is_refused_with_its_line_and_the_good_ones_are_in_order() 
         bad += 1;
     }
     assert!(bad > 10, "{bad} bad site files");
+    let mut odd = 0;
+    for item in fs::read_dir(fixtures("site/odd")).expect("odd site files") {
+        let path = item.expect("a file").path();
+        let text = fs::read_to_string(&path).expect("a file");
+        let first = text.lines().next().expect("a line");
+        let expected = first.strip_prefix("# odd ").expect("what is odd");
+        let (line, says) = expected.split_once(": ").expect("a line and words");
+        let said = works("check", &[path.as_ref()]);
+        let told = |told: &str| told.contains(&format!(":{line}: odd: ")) && told.contains(says);
+        assert!(said.lines().any(told), "{path:?}: {said}");
+        odd += 1;
+    }
+    assert!(odd >= 3, "{odd} odd site files");
     for good in [
         "site/example.toml",
         "site/every-kind.toml",

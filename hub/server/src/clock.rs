@@ -21,10 +21,7 @@ struct Inner {
 
 #[derive(Debug)]
 enum Kind {
-    Real {
-        /// Added to the laptop's clock, so that the hub's neither runs back nor stands still when that is set back.
-        ahead_ms: Mutex<i64>,
-    },
+    Real(Mutex<Running>),
     Fast {
         began: Instant,
         start: Time,
@@ -32,6 +29,32 @@ enum Kind {
         skips: Vec<Skip>,
     },
     Stepped,
+}
+
+/// The world's clock, kept from running back.
+#[derive(Clone, Copy, Debug)]
+struct Running {
+    /// When the laptop's clock was last not behind.
+    since: Instant,
+    /// What was told then: from there the hub's clock runs on, neither back nor standing still, while the laptop's is behind.
+    from: Time,
+    /// How far it runs ahead of the laptop's.
+    ahead_ms: i64,
+}
+
+impl Running {
+    /// What to tell when the laptop's clock says `world`, so long after `since`. A laptop that is set right again is followed.
+    fn tell(&mut self, world: Time, after: Duration) -> Time {
+        let on = self
+            .from
+            .plus_ms(i64::try_from(after.as_millis()).unwrap_or(i64::MAX));
+        if world >= on {
+            (self.since, self.from) = (self.since + after, world);
+        }
+        let told = world.max(on);
+        self.ahead_ms = told.ms_since(world);
+        told
+    }
 }
 
 /// A stretch of a demo's day in which nothing happens: the clock jumps over it.
@@ -56,12 +79,12 @@ impl fmt::Debug for Bell {
 impl Clock {
     /// The world's clock, but never behind `log_ends`: when the laptop's clock was set back, it goes on from there.
     pub fn real(log_ends: Time) -> Self {
-        let clock = Self::of(
-            Kind::Real {
-                ahead_ms: Mutex::new(0),
-            },
-            log_ends,
-        );
+        let running = Running {
+            since: Instant::now(),
+            from: log_ends,
+            ahead_ms: 0,
+        };
+        let clock = Self::of(Kind::Real(Mutex::new(running)), log_ends);
         clock.now();
         clock
     }
@@ -93,11 +116,10 @@ impl Clock {
     /// Now.
     pub fn now(&self) -> Time {
         let told = match &self.0.kind {
-            Kind::Real { ahead_ms } => {
-                let mut ahead = ahead_ms.lock().unwrap_or_else(PoisonError::into_inner);
-                let told = Time(self.0.floor.load(Ordering::SeqCst));
-                *ahead = ahead_of(world(), *ahead, told);
-                world().plus_ms(*ahead)
+            Kind::Real(running) => {
+                let mut running = running.lock().unwrap_or_else(PoisonError::into_inner);
+                let after = running.since.elapsed();
+                running.tell(world(), after)
             }
             Kind::Fast {
                 began,
@@ -113,7 +135,10 @@ impl Clock {
     /// How far it runs ahead of the laptop's own clock, which was set back behind what the log holds; 0 as a rule.
     pub fn ahead_ms(&self) -> i64 {
         match &self.0.kind {
-            Kind::Real { ahead_ms } => *ahead_ms.lock().unwrap_or_else(PoisonError::into_inner),
+            Kind::Real(running) => {
+                let running = running.lock().unwrap_or_else(PoisonError::into_inner);
+                running.ahead_ms
+            }
             Kind::Fast { .. } | Kind::Stepped => 0,
         }
     }
@@ -121,7 +146,7 @@ impl Clock {
     /// How many hub seconds pass in a second of the world; 0 for a stepped clock.
     pub fn speed(&self) -> f64 {
         match &self.0.kind {
-            Kind::Real { .. } => 1.0,
+            Kind::Real(_) => 1.0,
             Kind::Fast { speed, .. } => *speed,
             Kind::Stepped => 0.0,
         }
@@ -137,7 +162,7 @@ impl Clock {
         let ms = moment.ms_since(self.now()).max(0);
         let ms = u64::try_from(ms).unwrap_or(0);
         match &self.0.kind {
-            Kind::Real { .. } => Some(Duration::from_millis(ms)),
+            Kind::Real(_) => Some(Duration::from_millis(ms)),
             Kind::Fast { speed, .. } => Some(Duration::from_millis(ms).div_f64(speed.max(0.001))),
             Kind::Stepped => None,
         }
@@ -167,11 +192,6 @@ fn world() -> Time {
     Time(since.map_or(0, |since| {
         i64::try_from(since.as_millis()).unwrap_or(i64::MAX)
     }))
-}
-
-/// What must be added to the world's clock, so that what was told is not taken back.
-fn ahead_of(world: Time, ahead: i64, told: Time) -> i64 {
-    ahead.max(told.ms_since(world))
 }
 
 #[expect(
@@ -221,12 +241,24 @@ mod tests {
 
     #[test]
     fn a_clock_that_is_set_back_goes_on_from_what_was_told() {
-        let told = Time(10_000);
-        assert_eq!(ahead_of(Time(12_000), 0, told), 0);
-        let ahead = ahead_of(Time(4_000), 0, told);
-        assert_eq!(Time(4_000).plus_ms(ahead), told);
-        // Later it runs on; set forward again, it runs ahead no further than before.
-        assert_eq!(ahead_of(Time(4_500), ahead, told), ahead);
+        let hour = 3_600_000;
+        let ms = Duration::from_millis;
+        let mut running = Running {
+            since: Instant::now(),
+            from: Time(hour),
+            ahead_ms: 0,
+        };
+        assert_eq!(running.tell(Time(hour + 40), ms(30)), Time(hour + 40));
+        // Set back an hour 500 ms later, it runs on, however often it is asked.
+        for after in [500, 501, 2_000] {
+            let world = i64::try_from(after).unwrap() + 40;
+            let told = running.tell(Time(world), ms(after));
+            assert_eq!((told, running.ahead_ms), (Time(hour + world), hour));
+        }
+        // Set right again, it is the laptop's own; and it follows a laptop that slept.
+        let right = running.tell(Time(hour + 3_045), ms(3_000));
+        assert_eq!((right, running.ahead_ms), (Time(hour + 3_045), 0));
+        assert_eq!(running.tell(Time(3 * hour), ms(10)), Time(3 * hour));
         let log_ends = world().plus_ms(3_600_000);
         let clock = Clock::real(log_ends);
         assert!(clock.now() >= log_ends);

@@ -214,6 +214,24 @@ fn swapped_and_metric_numbers_are_suspected_and_nothing_is_changed() {
     assert_eq!(fine.hypotheses, []);
 }
 
+/// Each file of the fixtures says which slip is to be suspected; the site is that of `every-kind.toml`.
+#[test]
+fn the_bad_lists_of_points_are_suspected_for_what_they_are() {
+    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../../fixtures/survey");
+    let mut seen = 0;
+    for item in std::fs::read_dir(folder).unwrap() {
+        let path = item.unwrap().path();
+        let text = std::fs::read_to_string(&path).unwrap();
+        let expected = text.lines().find_map(|line| line.strip_prefix("# expect "));
+        let found = preview(&text, None, &framed(), &known());
+        assert!(found.usable, "{path:?}: {:?}", found.not_understood);
+        let slip = serde_json::to_value(found.hypotheses[0].slip).unwrap();
+        assert_eq!(slip.as_str(), expected, "{path:?}");
+        seen += 1;
+    }
+    assert_eq!(seen, 3);
+}
+
 #[test]
 fn a_preview_names_what_was_understood_and_what_was_not() {
     let seen = preview(SQUARE, None, &feet(), &known());
