@@ -18,30 +18,7 @@ const MOST_ATTRIBUTES: usize = 100;
 const LINES: [&str; 2] = ["Breaklines", "Boundaries"];
 
 pub(super) fn read(text: &str, surface: Option<&str>) -> Result<Survey, Vec<Remark>> {
-    if let Some(at) = crowded(text) {
-        let line = 1 + text[..at].bytes().filter(|byte| *byte == b'\n').count();
-        let message = format!(
-            "A tag has more than {MOST_ATTRIBUTES} attributes. Export it as plain LandXML 1.2."
-        );
-        return Err(vec![Remark { line, message }]);
-    }
-    let options = ParsingOptions {
-        nodes_limit: MOST_NODES,
-        ..ParsingOptions::default()
-    };
-    let document = Document::parse_with_options(text, options).map_err(|error| {
-        let line = usize::try_from(error.pos().row).unwrap_or(1);
-        let message = match error {
-            Error::DtdDetected => {
-                "The file brings its own document type, which could hide anything. Export it without one.".to_owned()
-            }
-            Error::NodesLimitReached => {
-                "The file holds more than 16,000,000 parts. Give a smaller surface.".to_owned()
-            }
-            other => format!("This is not sound XML: {other}. Export it again."),
-        };
-        vec![Remark { line, message }]
-    })?;
+    let document = parsed(text).map_err(|fault| vec![fault])?;
     let root = document.root_element();
     let at = |node: Node<'_, '_>| {
         usize::try_from(document.text_pos_at(node.range().start).row).unwrap_or(1)
@@ -153,6 +130,34 @@ fn crowded(text: &str) -> Option<usize> {
         };
     }
     None
+}
+
+/// The document, or why it is none.
+fn parsed(text: &str) -> Result<Document<'_>, Remark> {
+    if let Some(at) = crowded(text) {
+        let line = 1 + text[..at].bytes().filter(|byte| *byte == b'\n').count();
+        let message = format!(
+            "A tag has more than {MOST_ATTRIBUTES} attributes. Export it as plain LandXML 1.2."
+        );
+        return Err(Remark { line, message });
+    }
+    let options = ParsingOptions {
+        nodes_limit: MOST_NODES,
+        ..ParsingOptions::default()
+    };
+    Document::parse_with_options(text, options).map_err(|error| {
+        let line = usize::try_from(error.pos().row).unwrap_or(1);
+        let message = match error {
+            Error::DtdDetected => {
+                "The file brings its own document type, which could hide anything. Export it without one.".to_owned()
+            }
+            Error::NodesLimitReached => {
+                "The file holds more than 16,000,000 parts. Give a smaller surface.".to_owned()
+            }
+            other => format!("This is not sound XML: {other}. Export it again."),
+        };
+        Remark { line, message }
+    })
 }
 
 fn named<'a, 'i>(under: Node<'a, 'i>, name: &'static str) -> impl Iterator<Item = Node<'a, 'i>> {

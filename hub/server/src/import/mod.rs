@@ -87,6 +87,7 @@ impl Faults {
         if self.named.len() < MOST_FAULTS {
             // A name of a million letters is not repeated.
             let message: String = message.into();
+            let message = message.replace(char::is_control, "\u{fffd}");
             let message = match message.char_indices().nth(LONGEST_FAULT) {
                 Some((end, _)) => format!("{}…", &message[..end]),
                 None => message,
@@ -118,11 +119,19 @@ impl Faults {
 /// Every fault that was found, with its line; then nothing of the file is used.
 pub fn read(text: &str, surface: Option<&str>) -> Result<Survey, Vec<Remark>> {
     let text = text.trim_start_matches('\u{feff}');
-    if text.trim_start().starts_with('<') {
-        landxml::read(text, surface)
+    let mut survey = if text.trim_start().starts_with('<') {
+        landxml::read(text, surface)?
     } else {
-        points_csv::read(text)
+        points_csv::read(text)?
+    };
+    let more = survey.remarks.len().saturating_sub(MOST_FAULTS);
+    if more > 0 {
+        survey.remarks.truncate(MOST_FAULTS);
+        let line = survey.remarks.last().map_or(1, |last| last.line);
+        let message = format!("{more} more remarks like these.");
+        survey.remarks.push(Remark { line, message });
     }
+    Ok(survey)
 }
 
 /// A plan's number; more decimals than seven are cut off, which is less than a tenth of a micrometre of a foot's hair.

@@ -277,11 +277,11 @@ fn hypotheses(survey: &Survey, frame: &Frame, known: &Known) -> Vec<Hypothesis> 
             let (english, spanish) = in_words(one.slip);
             hypothesis(
                 one,
-                format!(
+                &format!(
                     "{} of {} points off the lot would lie on it if {english}.",
                     one.explains, one.of
                 ),
-                format!(
+                &format!(
                     "{} de {} puntos fuera del lote quedarían en él si {spanish}.",
                     one.explains, one.of
                 ),
@@ -317,10 +317,10 @@ fn two_feet(
         };
         return Some(hypothesis(
             all,
-            format!(
+            &format!(
                 "The file and the plan name different feet. All would lie up to {apart} ft elsewhere if {english}."
             ),
-            format!(
+            &format!(
                 "El archivo y el plano nombran pies distintos. Todos quedarían hasta {apart} ft en otra parte si {spanish}."
             ),
         ));
@@ -335,18 +335,18 @@ fn two_feet(
     let one = other_foot(plan, &pairs)?;
     Some(hypothesis(
         one,
-        format!(
+        &format!(
             "{} of {} pins that the site knows lie up to {apart} ft off, and would lie where they were found if {english}.",
             one.explains, one.of
         ),
-        format!(
+        &format!(
             "{} de {} puntos que la obra conoce quedan hasta {apart} ft fuera, y quedarían donde se hallaron si {spanish}.",
             one.explains, one.of
         ),
     ))
 }
 
-fn hypothesis(one: Suspicion, english: String, spanish: String) -> Hypothesis {
+fn hypothesis(one: Suspicion, english: &str, spanish: &str) -> Hypothesis {
     Hypothesis {
         slip: one.slip,
         explains: one.explains,

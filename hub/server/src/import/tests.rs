@@ -172,6 +172,11 @@ fn many_faults_are_counted_and_not_all_kept() {
     let rows = rows.join("\n");
     let found = read(&format!("id,x,y,z\n{rows}"), None).unwrap_err();
     assert_eq!(found.len(), MOST_FAULTS + 1);
+    let twice = "A,1,2,3\n".repeat(1000);
+    let remarks = read(&format!("id,x,y,z\n{twice}"), None).unwrap().remarks;
+    assert_eq!(remarks.len(), MOST_FAULTS + 1);
+    assert!(remarks[MOST_FAULTS].message.contains("959 more remarks"));
+    assert!(faults("id,x,y\nA,1\0,2\n").contains('\u{fffd}'));
     assert!(found[MOST_FAULTS].message.contains("960 more lines"));
 }
 
