@@ -42,7 +42,9 @@ test("a curved wall is drawn on every plan, with its profile for who works to it
   await board.page.getByRole("button", { name: "TARGETS", exact: true }).click();
   await expect(board.page.getByRole("img", { name: "Profile of curved wall" })).toContainText("101.00");
   await cab.page.getByRole("button", { name: "PLAN", exact: true }).click();
-  // EX-1 digs the pad: of what it does not dig, the cab has the line on its plan and no profile.
-  await expect(cab.page.getByRole("img", { name: /^Plan of/ }).locator("polyline.plan-target")).toHaveCount(1);
+  // EX-1 digs the pad: of what it does not dig, the cab has the line and its two edges on its plan, and no profile.
+  const lines = cab.page.getByRole("img", { name: /^Plan of/ }).locator("polyline.plan-target");
+  await expect(lines).toHaveCount(3);
+  await expect(lines.and(cab.page.locator(".edge"))).toHaveCount(2);
   await expect(cab.page.getByRole("img", { name: "Profile of curved wall" })).toHaveCount(0);
 });

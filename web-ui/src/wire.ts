@@ -8,6 +8,7 @@ export type Answer = Schemas["Answer"];
 export type ArrivalCard = Schemas["ArrivalCard"];
 export type CostOf = Schemas["CostOf"];
 export type GroundAccount = Schemas["GroundAccountView"];
+export type LaserTest = Schemas["LaserTest"];
 export type LandingCard = Schemas["LandingCard"];
 export type LoadCard = Schemas["LoadCard"];
 export type MaterialCard = Schemas["MaterialCard"];

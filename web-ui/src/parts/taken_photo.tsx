@@ -1,8 +1,7 @@
 /** What stands over the page from the moment a photo is taken until it is kept or thrown away. */
-import { seldom } from "../late";
 import { takenPhoto } from "../state";
 import { t } from "../words";
-import { Panel } from "./panel";
+import { LatePanel } from "./late_panel";
 
 export function TakenPhoto() {
   const taken = takenPhoto.value;
@@ -10,11 +9,9 @@ export function TakenPhoto() {
   const close = () => {
     takenPhoto.value = null;
   };
-  const script = seldom.script.value;
-  if (script) return <script.PhotoPanel taken={taken} onClose={close} />;
   return (
-    <Panel title={t().photo} onClose={close}>
-      <p>{t().loading}</p>
-    </Panel>
+    <LatePanel title={t().photo} onClose={close}>
+      {(late) => <late.PhotoPanel taken={taken} onClose={close} />}
+    </LatePanel>
   );
 }

@@ -3,6 +3,7 @@ import { useState } from "preact/hooks";
 import { rodText } from "../../grade";
 import { say } from "../../hub";
 import { HoldKey, Key } from "../../parts/keys";
+import { LatePanel } from "../../parts/late_panel";
 import { Panel } from "../../parts/panel";
 import { SetUpFacts } from "../../parts/set_up";
 import { StartChecks, startLine } from "../../parts/start_checks";
@@ -18,6 +19,7 @@ import { SetUpPanel } from "./set_up";
 type Open =
   | { what: "start" }
   | { what: "set_up" }
+  | { what: "control" }
   | { what: "check"; card: SetUpCard }
   | { what: "restate"; card: SetUpCard }
   | { what: "level"; card: SetUpCard };
@@ -46,6 +48,14 @@ export function LaserPage() {
       <Key kind="wide" onPress={() => setOpen({ what: "set_up" })}>
         {words.setUpNew}
       </Key>
+      <Key kind="wide" onPress={() => setOpen({ what: "control" })}>
+        {words.control}
+      </Key>
+      {open?.what === "control" && (
+        <LatePanel title={words.control} onClose={close}>
+          {(late) => <late.ControlPanel onClose={close} />}
+        </LatePanel>
+      )}
       {open?.what === "start" && ground.value && (
         <Panel title={words.crew.start.title} onClose={close}>
           <StartChecks start={ground.value.start} />

@@ -1,6 +1,7 @@
 /** MARKS: in the order of work or by nearness, with dig-to and last reading; a press goes there. */
 import { useState } from "preact/hooks";
 import { Key } from "../../parts/keys";
+import { LatePanel } from "../../parts/late_panel";
 import { Plan } from "../../parts/plan";
 import { Profile } from "../../parts/profile";
 import { feet, signed, timeOfDay } from "../../show";
@@ -12,7 +13,6 @@ import { FacePanel } from "./face";
 import { nearest } from "./near";
 import { PaintPanel, paintWords } from "./paint";
 import { PipesPanel } from "./pipes";
-import { SumsPanel } from "./sums";
 import { TiesFirst, TiesPanel } from "./ties";
 
 interface MarksProps {
@@ -82,7 +82,11 @@ export function MarksPage({ onChosen, onWork }: MarksProps) {
       {tied && <TiesPanel of={tied} onClose={() => setTies(null)} />}
       {open === "face" && <FacePanel onClose={() => setOpen(null)} />}
       {open === "pipes" && <PipesPanel onClose={() => setOpen(null)} />}
-      {sums && <SumsPanel onClose={() => setSums(false)} />}
+      {sums && (
+        <LatePanel title={words.sums} onClose={() => setSums(false)}>
+          {(late) => <late.SumsPanel onClose={() => setSums(false)} />}
+        </LatePanel>
+      )}
       {paint && <PaintPanel onClose={() => setPaint(false)} />}
       {plan && sheet.value && (
         <>

@@ -1,7 +1,7 @@
 /** Where to aim, apart from the target: it changes what is told, never the verdict. */
 import { useState } from "preact/hooks";
+import { feetTyped } from "../../parts/feet_typed";
 import { sheet } from "../../state";
-import { feetTyped } from "./feet_typed";
 import { WhyPanel } from "./panels";
 import { t } from "./words";
 

@@ -2,13 +2,13 @@
 import { useState } from "preact/hooks";
 import { TicketFacts, UtilityFacts } from "../../parts/buried_facts";
 import { DaylightFacts, FaceFacts } from "../../parts/face_facts";
+import { feetTyped } from "../../parts/feet_typed";
 import { InspectPanel, Typed } from "../../parts/inspect";
 import { Key } from "../../parts/keys";
 import { Plan } from "../../parts/plan";
 import { timeOfDay } from "../../show";
 import { ground, me, sheet } from "../../state";
 import type { FaceCard, HeldBy, Supervisor } from "../../wire";
-import { feetTyped } from "./feet_typed";
 import { WhyPanel } from "./panels";
 import { TicketPanel } from "./ticket";
 import { t } from "./words";

@@ -1,6 +1,7 @@
 /** TARGETS: what each asks for, where to aim, and a revision with its reason. */
 import { useState } from "preact/hooks";
 import { Key } from "../../parts/keys";
+import { LatePanel } from "../../parts/late_panel";
 import { Plan } from "../../parts/plan";
 import { Profile } from "../../parts/profile";
 import { feet, signed } from "../../show";
@@ -17,6 +18,7 @@ interface TargetsProps {
 export function TargetsPage({ view, onRevise }: TargetsProps) {
   const words = t();
   const [aims, setAims] = useState(false);
+  const [control, setControl] = useState(false);
   return (
     <div class="columns">
       <section aria-label={words.aim}>
@@ -31,7 +33,10 @@ export function TargetsPage({ view, onRevise }: TargetsProps) {
             </li>
           ))}
         </ul>
-        <Key onPress={() => setAims(true)}>{words.aimSet}</Key>
+        <div class="row">
+          <Key onPress={() => setAims(true)}>{words.aimSet}</Key>
+          <Key onPress={() => setControl(true)}>{words.control}</Key>
+        </div>
       </section>
       {sheet.value && (
         <section class="wide" aria-label={words.plan}>
@@ -47,6 +52,11 @@ export function TargetsPage({ view, onRevise }: TargetsProps) {
           </Key>
         </section>
       ))}
+      {control && (
+        <LatePanel title={words.control} onClose={() => setControl(false)}>
+          {(late) => <late.ControlPanel onClose={() => setControl(false)} />}
+        </LatePanel>
+      )}
       {aims && <AimPanel onClose={() => setAims(false)} />}
     </div>
   );

@@ -3,12 +3,12 @@ import { useState } from "preact/hooks";
 import { numberTyped } from "../../../amounts";
 import { say } from "../../../hub";
 import { Choice } from "../../../parts/choice";
+import { feetTyped } from "../../../parts/feet_typed";
 import { Field } from "../../../parts/field";
 import { Key } from "../../../parts/keys";
 import { Panel } from "../../../parts/panel";
 import type { PatchCard } from "../../../wire";
 import { t } from "../../../words";
-import { feetTyped } from "../../supervisor/feet_typed";
 import { mark } from "../at";
 
 /** Typed feet; null when wrong, undefined when nothing is typed. */

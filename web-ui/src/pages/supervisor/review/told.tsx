@@ -1,9 +1,9 @@
 /** WHO TOLD: a machine, a place or a mark, two moments; the answer, its gaps, and the sheet that prints. */
 import { useEffect, useState } from "preact/hooks";
+import { feetTyped } from "../../../parts/feet_typed";
 import { feet, timeOfDay } from "../../../show";
 import { language } from "../../../state";
 import type { Moment, Review, ToldPage } from "../../../wire";
-import { feetTyped } from "../feet_typed";
 import { Figures } from "../figures";
 import { t } from "../words";
 import { moment, type WhoTold, whoTold, whoToldSheet } from "./ask";

@@ -1,5 +1,5 @@
 /** A number of feet as a supervisor types it: point or comma, up to four places. */
-import { FOOT } from "../../grade";
+import { FOOT } from "../grade";
 
 /** Whole tenth-micrometres; null when it is no number. */
 export function feetTyped(text: string): number | null {

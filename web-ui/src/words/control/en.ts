@@ -1,0 +1,52 @@
+/** English words of CONTROL alone: they come with it. */
+export const controlEn = {
+  which: "What is to be done?",
+  tasks: {
+    type_again: "TYPE AGAIN: a target's elevations, by a second person",
+    levels: "LEVELS: over turning points",
+    turned: "LASER TEST: turned by quarters",
+    two_peg: "LASER TEST: two pegs",
+    compare: "TWO LASERS on one point",
+  },
+  send: "SEND",
+  target: "Target",
+  laser: "Laser",
+  allTyped: "Every elevation that was typed has been typed by a second person.",
+  unseen: "Type from the drawing, not from the board. What differs is kept, both values; nothing is changed.",
+  levelsNote:
+    "Book each set-up as in the field book. The line closes on a benchmark; beyond its allowance nothing is adjusted.",
+  from: "From benchmark",
+  to: "Closes on benchmark",
+  setUp: (number: number) => `Set-up ${number}`,
+  behind: (point: string) => `Backsight: rod on ${point || "the point behind"}`,
+  ahead: (point: string) => `Foresight: rod on ${point || "the point ahead"}`,
+  point: "Point",
+  oneMore: "ONE MORE SET-UP",
+  oneLess: "ONE LESS",
+  notes: {
+    turned:
+      "One rod, 100 ft or more away. Read; turn the laser half round and read again; the same for its other axis.",
+    two_peg: "Read both pegs from the middle between them, then both from near peg A.",
+  },
+  read: {
+    distance: "Laser to rod, feet",
+    first: "First axis toward the rod",
+    first_turned: "First axis, turned half round",
+    second: "Second axis toward the rod",
+    second_turned: "Second axis, turned half round",
+    middle_a: "Peg A from the middle",
+    middle_b: "Peg B from the middle",
+    near_a: "Peg A from near A",
+    far_b: "Peg B from near A",
+    to_a: "Laser to peg A, feet",
+    to_b: "Laser to peg B, feet",
+  },
+  twoNeeded: "Two lasers must stand.",
+  compareNote:
+    "Leave the rod on one firm point and read it from both. Beyond 0.02 ft both are to be checked.",
+  rodFrom: (setUp: string) => `Rod, read from ${setUp || "it"}`,
+  takeBenchmark: "TAKE A LEVELLED POINT AS A BENCHMARK",
+  misses: (by: string, allowed: string) => `misses by ${by} ft of ${allowed} allowed.`,
+  newName: "Name of the new benchmark",
+  looks: "What it looks like and where it is",
+};
