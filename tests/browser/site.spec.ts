@@ -111,6 +111,40 @@ test("points of a table are shown over the lot, what was not understood by its l
   expect(exported).toContain("I-2,38 ft,24 ft");
 });
 
+test("a line overhead is added on the page, asks for a spotter at once, and is gone when it is retired", async ({ crew }) => {
+  const { cab } = await crew.digs();
+  const { page } = await crew.joins("SUPERVISOR", "PN", null, PHONE);
+  const press = (name: string | RegExp) => page.getByRole("button", { name, exact: true }).click();
+  await press("SITE");
+  await press("ADD Lines overhead");
+  await page.getByLabel("Name", { exact: true }).fill("LANE");
+  for (const [number, east] of [
+    [0, "250"],
+    [1, "350"],
+  ] as const) {
+    await press("ONE MORE: What it hangs over, pole by pole");
+    await page.getByLabel("East").nth(number).fill(east);
+    await page.getByLabel("North").nth(number).fill("310");
+  }
+  await page.getByLabel("Its lowest over the ground").fill("24 yards");
+  await press("LOOK AT IT FIRST");
+  await expect(page.getByLabel("Its lowest over the ground")).toHaveAttribute("aria-invalid", "true");
+  await page.getByLabel("Its lowest over the ground").fill("24");
+  await press("LOOK AT IT FIRST");
+  await expect(page.getByRole("img", { name: /^Plan of/ })).toContainText("OVERHEAD LANE");
+  await page.getByLabel("Why? It goes into the log.").fill("nobody had drawn it");
+  await press("PUT IN FORCE");
+  await page.getByRole("button", { name: "CLOSE", exact: true }).click();
+  // Nobody knows its voltage: 20 ft until its owner says it (29 CFR 1926.1408 (a)).
+  const needed = "LINE OVERHEAD: LANE – STAY 20 FT OFF – SPOTTER NEEDED";
+  await expect(cab.page.getByText(needed)).toBeVisible();
+  await press("RETIRE LANE");
+  await press("LOOK AT IT FIRST");
+  await page.getByLabel("Why? It goes into the log.").fill("taken down");
+  await press("PUT IN FORCE");
+  await expect(cab.page.getByText(needed)).toHaveCount(0);
+});
+
 test("the cab's plan comes by one key and gives way to a new call by itself", async ({ crew }) => {
   const { ground, cab } = await crew.digs();
   await cab.page.getByRole("button", { name: "PLAN", exact: true }).click();

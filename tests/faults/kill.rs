@@ -4,8 +4,8 @@ use std::fs;
 use std::thread;
 use std::time::Duration;
 
-use crate::chance::Chance;
 use crate::crew::{Crew, assert_kept};
+use crate::harness::chance::Chance;
 use crate::harness::yard::{Yard, prove_laser};
 use crate::harness::{rodcall, words};
 

@@ -10,7 +10,6 @@
 #[expect(dead_code, reason = "these tests use a part of the harness")]
 mod harness;
 
-mod chance;
 mod clock;
 mod crew;
 mod disk;

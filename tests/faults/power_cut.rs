@@ -6,8 +6,8 @@
 use std::fs;
 use std::path::Path;
 
-use crate::chance::Chance;
 use crate::crew::{Answered, Crew, assert_kept};
+use crate::harness::chance::Chance;
 use crate::harness::yard::{SITE, Yard, day_file, prove_laser, serve, write_site};
 use crate::harness::{folder, rodcall, words};
 use crate::shim::Shim;

@@ -4,9 +4,11 @@
 //! |---|---|
 //! | a phone that joins, says, reads, listens | `phone`, `socket` |
 //! | a network that breaks | `link` |
+//! | numbers by chance, from a seed | `chance` |
 //! | a small site whose numbers can be worked out by hand | `yard` |
 //! | photos as a phone makes them | `photo` |
 
+pub(crate) mod chance;
 pub(crate) mod link;
 pub(crate) mod phone;
 pub(crate) mod photo;

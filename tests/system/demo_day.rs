@@ -12,6 +12,7 @@ mod cuts;
 mod laser;
 mod machines;
 mod marks;
+mod mid_handshake;
 mod papers;
 mod played;
 mod restart;

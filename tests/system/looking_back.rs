@@ -131,7 +131,7 @@ fn the_import_reports_the_same(data: &Path) {
     let p = Path::new;
     run(&[p("export"), p("--data"), data, &file]);
     run(&[p("import"), &file, p("--data"), &copy]);
-    for kind in ["day", "as-built", "hand-over"] {
+    for kind in ["day", "as-built", "hand-over", "cab-card", "hand-signals"] {
         for language in ["en", "es"] {
             let report = |folder: &Path| {
                 run(&[
@@ -281,4 +281,35 @@ fn a_sheet_shows_what_was_said_and_runs_none_of_it() {
     let sheet = yard.truck.text("/api/report/day");
     assert!(sheet.contains("&lt;b&gt;RT&lt;/b&gt;"), "escaped");
     assert!(!sheet.contains("<b>RT"), "not markup");
+}
+
+#[test]
+fn the_papers_for_the_cab_say_which_signals_the_crew_agreed_on_today() {
+    let yard = Yard::open();
+    let ground = yard.ground();
+    let sheet = |kind: &str, language: &str| {
+        let address = format!("/api/report/{kind}?language={language}");
+        assert_eq!(ground.get(&address).status, 403, "{kind}");
+        yard.truck.text(&address)
+    };
+    for kind in ["cab-card", "hand-signals"] {
+        assert!(
+            sheet(kind, "english").contains("NOT AGREED TODAY"),
+            "{kind}"
+        );
+        assert!(sheet(kind, "spanish").contains("SIN ACORDAR HOY"), "{kind}");
+    }
+    ground.says(&json!({ "kind": "say_start_check", "check": "hand_signals", "signals": ["stop", "grade"] }));
+    let signals = sheet("hand-signals", "english");
+    // Seven to agree on; whoever gives it, STOP AT ONCE counts without.
+    assert_eq!(signals.matches("☑ agreed today").count(), 2);
+    assert_eq!(signals.matches("☐ not agreed today").count(), 5);
+    assert_eq!(signals.matches("<svg").count(), 8);
+    let card = sheet("cab-card", "spanish");
+    assert!(card.contains("<strong>PARE, A NIVEL</strong>"), "{card}");
+    // A card for each machine, with its own keep-out (common practice: reach and 7 ft, in whole feet up).
+    for (machine, radius) in [("EX-1", "35 ft"), ("EX-2", "28 ft")] {
+        let at = card.find(&format!("<h2>{machine}")).expect(machine);
+        assert!(card[at..].contains(radius), "{machine}");
+    }
 }

@@ -17,6 +17,7 @@ mod demo_day;
 mod joining;
 mod keeping;
 mod looking_back;
+mod out_of_order;
 mod photos;
 mod reading;
 mod roles;

@@ -3728,7 +3728,7 @@ export interface components {
          * @description What a form is of.
          * @enum {string}
          */
-        FormOf: "target" | "mark" | "line" | "benchmark" | "machine" | "rod" | "laser" | "rules" | "frame";
+        FormOf: "target" | "mark" | "line" | "benchmark" | "machine" | "rod" | "laser" | "overhead" | "rules" | "frame";
         /** @description What a field takes. */
         FormTakes: {
             /** @enum {string} */
@@ -5069,7 +5069,7 @@ export interface components {
          * @description The lists of a site whose things have names.
          * @enum {string}
          */
-        Listed: "benchmark" | "line" | "target" | "mark" | "machine" | "rod" | "laser";
+        Listed: "benchmark" | "line" | "target" | "mark" | "machine" | "rod" | "laser" | "overhead";
         /** @description A load. */
         LoadCard: {
             /** @description When. */
@@ -5238,6 +5238,7 @@ export interface components {
         /** @description A machine as the ground person and the supervisor see it. */
         MachineCard: {
             battery_low?: components["schemas"]["Time"] | null;
+            beyond_reach?: components["schemas"]["Length"] | null;
             call?: components["schemas"]["CallView"] | null;
             cant?: components["schemas"]["CantCard"] | null;
             /** @description The machine. */
@@ -8400,6 +8401,11 @@ export interface components {
             thing: components["schemas"]["Laser"];
         } | {
             /** @enum {string} */
+            list: "overhead";
+            /** @description A line overhead. */
+            thing: components["schemas"]["OverheadLine"];
+        } | {
+            /** @enum {string} */
             list: "rules";
             /** @description What the site has settled on. */
             thing: components["schemas"]["Rules"];
@@ -9237,7 +9243,7 @@ export interface components {
          * @description Kinds of things that have names.
          * @enum {string}
          */
-        Thing: "mark" | "target" | "machine" | "benchmark" | "rod" | "laser" | "set_up" | "phone" | "turning_point" | "mark_or_target" | "line" | "load" | "patch" | "test" | "undercut" | "face" | "pins" | "utility" | "ticket" | "near_miss" | "visitor" | "inspection" | "query" | "photo";
+        Thing: "mark" | "target" | "machine" | "benchmark" | "rod" | "laser" | "set_up" | "phone" | "turning_point" | "mark_or_target" | "line" | "load" | "patch" | "test" | "undercut" | "face" | "pins" | "utility" | "overhead" | "ticket" | "near_miss" | "visitor" | "inspection" | "query" | "photo";
         /**
          * @description How a thumb goes in (Appendix A (d)(2), from memory).
          * @enum {string}
@@ -9862,6 +9868,9 @@ export interface components {
         };
         /**
          * @description Which part of a machine's keep-out a place lies in: the innermost counts.
+         *
+         *     The blind side (right and behind the cab, common practice) turns with the house, at every bucket anew: whichever way somebody
+         *     said that it faces is old at the next swing. So no part is the blind side, and reach and margin count as it altogether.
          * @enum {string}
          */
         Zone: "pinch" | "tail" | "reach" | "margin";
@@ -10850,7 +10859,7 @@ export interface operations {
             header?: never;
             path: {
                 /** @description Which sheet */
-                kind: "day" | "as-built" | "hand-over";
+                kind: "day" | "as-built" | "hand-over" | "cab-card" | "hand-signals";
             };
             cookie?: never;
         };

@@ -1,6 +1,7 @@
 //! When a reminder stands with a call, and when it is loud. The tool senses nobody: a place is what was last said.
 
-use earthwork::keep_out::{Nearness, keep_out_radius, nearness};
+use earthwork::keep_out::{Nearness, PLACE_TOO_OLD_MS, keep_out_radius, nearness};
+use earthwork::length::Length;
 use earthwork::machine::zone;
 
 use crate::asked::By;
@@ -44,6 +45,19 @@ pub(crate) fn marks_within(state: &State, machine: &str) -> Vec<String> {
     within.map(|mark| mark.id.clone()).collect()
 }
 
+/// How far the mark of a machine's live call lies beyond its bucket's reach; none within reach, without a live call at a mark, or
+/// while nobody has said lately where the machine stands. Likely it has moved, and then its keep-out is drawn where it is not.
+pub(crate) fn beyond_reach(state: &State, machine: &str) -> Option<Length> {
+    let (_, call) = state.live_call(machine)?;
+    let site = state.site()?;
+    let mark = site.mark(call.sent.mark.as_deref()?)?;
+    let place = state.cabs.get(machine)?.place.as_ref()?;
+    let apart = mark.place.distance(place.at);
+    let beyond = apart - site.machine(machine)?.reach.reach_at_ground;
+    let lately = state.at.ms_since(place.since) <= PLACE_TOO_OLD_MS;
+    (lately && beyond > Length::ZERO).then_some(beyond)
+}
+
 /// The reminder for a call at a mark; none outside of the keep-out, or for a word without a place.
 pub(crate) fn reminder(
     state: &State,
@@ -74,4 +88,37 @@ pub(crate) fn reminder(
         zone,
         loud: quiet || rested,
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::asked::Command;
+    use crate::given::{Crew, ground, len};
+    use crate::said::machine::SayMoved;
+
+    /// The mark lies 40 ft east of the machine, further than its bucket reaches (invented).
+    #[test]
+    fn a_call_for_a_mark_beyond_reach_is_said_until_the_machine_is_placed_anew() {
+        let mut crew = Crew::digging();
+        let mark = crew.state.site().unwrap().mark("P-1").unwrap().place;
+        let place = |crew: &mut Crew, west: &str| {
+            let x = (mark.x - len(west)).to_string();
+            crew.place("EX-1", &x, &mark.y.to_string());
+        };
+        place(&mut crew, "40 ft");
+        assert_eq!(beyond_reach(&crew.state, "EX-1"), None, "nothing is called");
+        crew.reads("P-1", "4.70").unwrap();
+        let reach = crew.state.site().unwrap().machine("EX-1").unwrap().reach;
+        let by = len("40 ft") - reach.reach_at_ground;
+        assert_eq!(beyond_reach(&crew.state, "EX-1"), Some(by));
+        place(&mut crew, "20 ft");
+        assert_eq!(beyond_reach(&crew.state, "EX-1"), None);
+        place(&mut crew, "40 ft");
+        let moved = SayMoved {
+            machine: "EX-1".into(),
+        };
+        crew.says(&ground(), Command::SayMoved(moved)).unwrap();
+        assert_eq!(beyond_reach(&crew.state, "EX-1"), None, "nobody knows");
+    }
 }

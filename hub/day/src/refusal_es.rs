@@ -24,6 +24,7 @@ fn thing(what: Thing) -> &'static str {
         Thing::Face => "talud",
         Thing::Pins => "par de clavos",
         Thing::Utility => "línea enterrada",
+        Thing::Overhead => "línea aérea",
         Thing::Ticket => "boleto",
         Thing::NearMiss => "casi accidente abierto",
         Thing::Visitor => "visita",

@@ -86,6 +86,9 @@ pub fn loads_over(dump_height: Length, truck_side: Length) -> bool {
 }
 
 /// Which part of a machine's keep-out a place lies in: the innermost counts.
+///
+/// The blind side (right and behind the cab, common practice) turns with the house, at every bucket anew: whichever way somebody
+/// said that it faces is old at the next swing. So no part is the blind side, and reach and margin count as it altogether.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, ToSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum Zone {

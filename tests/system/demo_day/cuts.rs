@@ -166,3 +166,82 @@ fn the_drain_meets_the_gas_main_at_first_and_passes_under_it_after_the_revision(
     assert_eq!(oracles[0]["clear"], -304_800);
     assert_eq!(oracles[1]["clear"], 3_352_800);
 }
+
+#[test]
+fn nobody_stands_in_the_toe_strip_from_the_alarm_until_the_face_is_let_go_on() {
+    let day = played();
+    let at = |entry: &Value| entry["at"].as_i64().expect("a moment");
+    let alarm = at(day.of_kind("face_alarmed").next().expect("the alarm"));
+    let released = day
+        .of_kind("face_inspected")
+        .find(|entry| entry["body"]["release"].is_string())
+        .expect("the inspection that lets work go on");
+    // As high as the face is at most, so wide is the strip before its toe, which runs along y = 98 from x = 20 to 88.
+    let first = &list(&day.oracles["cuts"]["daylight"])[0];
+    let wide = first["highest"].as_f64().expect("a height") / FOOT;
+    let before_the_toe = |place: &Value| {
+        let feet = |key: &str| place[key].as_f64().expect("a place") / FOOT;
+        let beside = (20.0 - feet("x")).max(feet("x") - 88.0).max(0.0);
+        beside.hypot(98.0 - feet("y"))
+    };
+    let mut stands = std::collections::BTreeMap::new();
+    let mut tracked_back = false;
+    for entry in day
+        .of_kind("machine_placed")
+        .filter(|entry| at(entry) <= at(released))
+    {
+        let body = &entry["body"];
+        stands.insert(
+            body["machine"].as_str().expect("a machine"),
+            before_the_toe(&body["at"]),
+        );
+        if at(entry) < alarm {
+            continue;
+        }
+        tracked_back |= body["machine"] == "EX-1";
+        for (machine, away) in &stands {
+            assert!(
+                *away > wide,
+                "{machine} stands {away} ft from the toe, the strip is {wide}"
+            );
+        }
+    }
+    assert!(tracked_back, "the operator says where EX-1 tracked back to");
+    let people = |text: &str| {
+        let shown = day.shown_at(text);
+        let machines = list(&shown["ground"]["machines"]);
+        machines
+            .iter()
+            .map(|one| list(&one["way_in"]["people"]).len())
+            .sum::<usize>()
+    };
+    assert_eq!(people("14:02:00") + people("14:30:00"), 0);
+    let shown = day.shown_at("14:30:00");
+    let left = &shown["operators"]["EX-2"]["faces_left"];
+    assert_eq!(left[0]["zone"], "T-FACE", "{left}");
+}
+
+#[test]
+fn beside_the_gas_main_the_cab_of_the_drain_says_hand_dig_with_its_stations() {
+    let day = played();
+    let shown = day.shown_at("15:26:00");
+    let bands = list(&shown["operators"]["EX-2"]["hand_dig"]);
+    let [band] = &bands[..] else {
+        panic!("{bands:?}")
+    };
+    let [from, to] = ["from", "to"].map(|end| &band["by_hand"][end]);
+    near(from, &day.oracles["cuts"]["by_hand"][0], 2, "from");
+    near(to, &day.oracles["cuts"]["by_hand"][1], 2, "to");
+    // Sta 78 to 82, 24 in. to each side of a 2 in. pipe, as the field book has it to the foot.
+    let feet = |length: &Value| (length.as_f64().expect("a length") / FOOT).round();
+    assert_eq!((feet(from), feet(to)), (78.0, 82.0));
+    assert_eq!(
+        (&band["zone"], &band["utility"]),
+        (&Value::from("T-DRAIN"), &Value::from("GAS"))
+    );
+    assert_eq!(
+        list(&shown["operators"]["EX-1"]["hand_dig"]).len(),
+        0,
+        "it digs no drain"
+    );
+}

@@ -4,8 +4,12 @@ use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::sync::OnceLock;
 
-use serde_json::Value;
+use day::entry::Entry;
+use day::review::moment::moment;
+use day::state::State;
+use serde_json::{Value, json};
 
+use crate::harness::yard::day_file;
 use crate::harness::{self, Hub};
 
 pub(super) const SECOND: i64 = 1_000;
@@ -17,6 +21,10 @@ pub(super) struct Played {
     pub(super) log: Vec<Value>,
     pub(super) oracles: Value,
     pub(super) rows: Vec<Value>,
+    /// The one file of the log, byte for byte.
+    pub(super) bytes: Vec<u8>,
+    /// Its name.
+    pub(super) file: PathBuf,
     /// Midnight before the day on the hub's clock.
     midnight: i64,
 }
@@ -59,10 +67,13 @@ pub(super) fn played() -> &'static Played {
         // The demo's clock starts at 06:40 with its day.
         let midnight = opened["at"].as_i64().expect("a moment") - (6 * 60 + 40) * 60 * SECOND;
         assert!(hub.stop().success(), "the hub stops cleanly");
+        let file = day_file(data.path());
         Played {
             log,
             oracles: serde_json::from_str(&read("oracles.json")).expect("oracles.json"),
             rows: story(),
+            bytes: std::fs::read(&file).expect("the day's file"),
+            file: file.file_name().map(PathBuf::from).expect("a name"),
             midnight,
         }
     })
@@ -94,6 +105,19 @@ impl Played {
             .map(|part| part.parse::<i64>().expect("a time of day"))
             .fold(0, |sum, part| sum * 60 + part);
         self.midnight + seconds * SECOND + ms.parse::<i64>().expect("milliseconds")
+    }
+
+    /// What every screen showed at a time of day.
+    pub(super) fn shown_at(&self, text: &str) -> Value {
+        let until = self.moment(&Value::from(text));
+        let lines = self.bytes.split_inclusive(|byte| *byte == b'\n');
+        let entries = lines.map(|line| serde_json::from_slice(line).expect("an entry"));
+        let (mut state, mut last) = (State::default(), None);
+        for entry in entries.take_while(|entry: &Entry| entry.at.0 <= until) {
+            day::apply(&mut state, &entry);
+            last = Some(entry);
+        }
+        json!(moment(&state, &last.expect("a day that has begun")))
     }
 
     /// The calls of the day in order: the entry that sent it, and the one that ended it.

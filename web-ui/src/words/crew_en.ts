@@ -46,12 +46,14 @@ export const crewEn = {
     overhead: (line: string, clearance: string) => `LINE OVERHEAD: ${line} – STAY ${clearance} FT OFF`,
     spotterNeeded: "SPOTTER NEEDED",
   },
+  beyondReach: (machine: string, ft: string) =>
+    `${ft} ft beyond the reach of ${machine}. Has it moved? Say where it stands.`,
   overheadLine: "OVERHEAD",
   zones: {
     pinch: "BETWEEN HOUSE AND TRACKS",
     tail: "IN THE TAIL SWING",
-    reach: "IN YOUR REACH",
-    margin: "NEXT TO YOUR REACH",
+    reach: "IN YOUR REACH, MAYBE ON YOUR BLIND SIDE",
+    margin: "NEXT TO YOUR REACH, MAYBE ON YOUR BLIND SIDE",
   } satisfies Record<Zone, string>,
   keepOutOf: (side: string, other: string) => `KEEP OUT OF THE ${side} – ${other}`,
   agree: "AGREED",

@@ -43,6 +43,8 @@ pub enum Thing {
     Pins,
     /// A buried line.
     Utility,
+    /// A line overhead.
+    Overhead,
     /// A locate ticket.
     Ticket,
     /// A near miss that is open.
@@ -78,6 +80,7 @@ impl std::fmt::Display for Thing {
             Self::Face => "face",
             Self::Pins => "pair of pins",
             Self::Utility => "buried line",
+            Self::Overhead => "line overhead",
             Self::Ticket => "ticket",
             Self::NearMiss => "open near miss",
             Self::Visitor => "visitor",

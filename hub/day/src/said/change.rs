@@ -8,6 +8,7 @@ use utoipa::ToSchema;
 use crate::asked::By;
 use crate::chain;
 use crate::cuts::daylight;
+use crate::cuts::plan::OverheadLine;
 use crate::entry::{Body, Entry};
 use crate::refusal::{Refusal, Thing};
 use crate::said::depth_owed;
@@ -37,6 +38,8 @@ pub enum Listed {
     Rod,
     /// The lasers.
     Laser,
+    /// The lines overhead.
+    Overhead,
 }
 
 /// A thing of the site, whole: it takes the place of the one of its name, or is new.
@@ -57,6 +60,8 @@ pub enum SiteThing {
     Rod(Rod),
     /// A laser.
     Laser(Laser),
+    /// A line overhead.
+    Overhead(OverheadLine),
     /// What the site has settled on.
     Rules(Box<Rules>),
     /// How the plan's coordinates come on to the site.
@@ -147,6 +152,7 @@ impl SiteThing {
             SiteThing::Machine(one) => Some(&one.id),
             SiteThing::Rod(one) => Some(&one.id),
             SiteThing::Laser(one) => Some(&one.id),
+            SiteThing::Overhead(one) => Some(&one.id),
             SiteThing::Rules(_) | SiteThing::Frame(_) => None,
         }
     }
@@ -161,6 +167,7 @@ impl SiteThing {
             SiteThing::Machine(one) => put(&mut site.machines, one, |one| &one.id),
             SiteThing::Rod(one) => put(&mut site.rods, one, |one| &one.id),
             SiteThing::Laser(one) => put(&mut site.lasers, one, |one| &one.id),
+            SiteThing::Overhead(one) => put(&mut site.cuts.overheads, one, |one| &one.id),
             SiteThing::Rules(one) => site.rules = *one,
             SiteThing::Frame(one) => site.frame = Some(one),
         }
@@ -189,6 +196,7 @@ fn take_out(site: &mut Site, gone: &Retired) -> bool {
         Listed::Machine => without(&mut site.machines, &gone.id, |one| &one.id),
         Listed::Rod => without(&mut site.rods, &gone.id, |one| &one.id),
         Listed::Laser => without(&mut site.lasers, &gone.id, |one| &one.id),
+        Listed::Overhead => without(&mut site.cuts.overheads, &gone.id, |one| &one.id),
     }
 }
 
@@ -201,6 +209,7 @@ fn thing(list: Listed) -> Thing {
         Listed::Machine => Thing::Machine,
         Listed::Rod => Thing::Rod,
         Listed::Laser => Thing::Laser,
+        Listed::Overhead => Thing::Overhead,
     }
 }
 

@@ -37,6 +37,7 @@ pub(crate) fn machines(state: &State) -> Vec<MachineCard> {
                 place: cab.place.clone(),
                 keep_out: keep_out_radius(&machine.reach),
                 marks_within: keep_out::marks_within(state, &machine.id),
+                beyond_reach: keep_out::beyond_reach(state, &machine.id),
                 place_old_at: cab
                     .place
                     .as_ref()

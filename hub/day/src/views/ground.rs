@@ -87,6 +87,9 @@ pub struct MachineCard {
     pub keep_out: Length,
     /// The marks within it, from where the machine was last said to stand.
     pub marks_within: Vec<String>,
+    /// How far the mark of its live call lies beyond its reach, from where it was last said to stand.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub beyond_reach: Option<Length>,
     /// From when on the declared place is too old to judge by: then its own marks count as within.
     pub place_old_at: Option<Time>,
     /// Who asks to come in and who is in.

@@ -6,13 +6,17 @@
 //! | the day: open things first, people, machines, readings, lasers, calls, soil, gravel | `day_sheet` |
 //! | as built, by target | `as_built` |
 //! | each run for the next crew | `hand_over` |
+//! | a card for each cab | `cab_card` |
+//! | hand signals, drawn, with what was agreed | `hand_signals` |
 //! | who told a machine to dig near a place | `who_told` |
 //! | photos, in whichever of these | `photos` |
 //! | the same as tables and as `LandXML`, for programs | `tables` |
 
 mod as_built;
+mod cab_card;
 mod day_sheet;
 mod hand_over;
+mod hand_signals;
 mod paper;
 mod photos;
 mod profile;
@@ -41,6 +45,10 @@ pub enum Kind {
     AsBuilt,
     /// Each run for the next crew.
     HandOver,
+    /// A card for each cab.
+    CabCard,
+    /// Hand signals.
+    HandSignals,
 }
 
 /// A sheet as HTML; none while the day has no site.
@@ -52,6 +60,8 @@ pub fn sheet(day: &KeptDay, kind: Kind, language: Language) -> Option<String> {
         Kind::Day => day_sheet::sheet(&paper, &folded, &review),
         Kind::AsBuilt => as_built::sheet(&paper, &review),
         Kind::HandOver => hand_over::sheet(&paper, &hand_over(&folded), &photos(&folded.state)),
+        Kind::CabCard => cab_card::sheet(&paper, &folded.state)?,
+        Kind::HandSignals => hand_signals::sheet(&paper, &folded.state),
     })
 }
 

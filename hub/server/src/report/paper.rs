@@ -38,6 +38,12 @@ li { break-inside: avoid; }
 .owed { border: 2px dashed #000; padding: .6em; margin: 0; font-weight: 700; }
 .sheet + .sheet { break-before: page; }
 svg { width: 100%; height: auto; display: block; }
+.cab { font-size: 9pt; line-height: 1.25; }
+.beside { display: grid; grid-template-columns: 68mm 1fr; gap: 6mm; align-items: start; }
+.cards { display: grid; grid-template-columns: repeat(4, 1fr); gap: 3mm; }
+.card { border: 2px solid #000; padding: 2mm; break-inside: avoid; font-size: 9pt; }
+.card svg { height: 36mm; }
+.card h3 { margin: 0; font-size: 13pt; }
 @media print { body { padding: 0; max-width: none; } }
 ";
 
@@ -73,6 +79,10 @@ impl Paper {
             Language::English => english,
             Language::Spanish => spanish,
         }
+    }
+
+    pub(super) fn language(&self) -> Language {
+        self.language
     }
 
     /// The minute of a moment, with its day when that is another than the sheet's.

@@ -162,7 +162,7 @@ fn utility(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Utility> {
     })
 }
 
-fn overhead(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<OverheadLine> {
+pub(super) fn overhead(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<OverheadLine> {
     let id = fields.text(notes, "id");
     let points = fields.points(notes, "points");
     let height = fields.length(notes, "height");

@@ -13,7 +13,7 @@ use super::form::FormOf;
 use super::forms::called;
 use super::notes::Notes;
 use super::written::{self, Lines, Written};
-use super::{Fault, marks, shapes, targets, things, write};
+use super::{Fault, cuts, marks, shapes, targets, things, write};
 
 /// A thing as somebody has typed it.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
@@ -165,6 +165,8 @@ fn things_of(
     );
     let lasers = top.each(notes, "laser", "lasers", things::laser);
     found.extend(lasers.into_iter().map(SiteThing::Laser));
+    let overheads = top.each(notes, "overhead", "overheads", cuts::overhead);
+    found.extend(overheads.into_iter().map(SiteThing::Overhead));
     let rules = top.table(notes, "rules");
     let rules = rules.and_then(|fields| things::rules(notes, &fields));
     found.extend(rules.map(|rules| SiteThing::Rules(Box::new(rules))));

@@ -22,6 +22,8 @@ pub enum FormOf {
     Rod,
     /// A laser.
     Laser,
+    /// A line overhead.
+    Overhead,
     /// What the site has settled on.
     Rules,
     /// How the plan's coordinates come on to the site.
@@ -39,6 +41,7 @@ impl FormOf {
             Self::Machine => "machine",
             Self::Rod => "rod",
             Self::Laser => "laser",
+            Self::Overhead => "overhead",
             Self::Rules => "rules",
             Self::Frame => "frame",
         }

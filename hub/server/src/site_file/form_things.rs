@@ -172,6 +172,37 @@ pub(super) fn machine() -> Vec<Field> {
     ]
 }
 
+pub(super) fn overhead() -> Vec<Field> {
+    vec![
+        id(),
+        needed(
+            "points",
+            "What it hangs over, pole by pole",
+            "Sobre qué cuelga, poste por poste",
+            Takes::Points,
+        ),
+        needed(
+            "height",
+            "Its lowest over the ground",
+            "Lo más bajo sobre el suelo",
+            Takes::Length,
+        ),
+        may(
+            "kilovolts",
+            "Kilovolts, as its owner says; empty when nobody knows",
+            "Kilovoltios, según la compañía; vacío si nadie sabe",
+            Takes::Number,
+        ),
+        may(
+            "clearance",
+            "Stay off by, when that is more than the table",
+            "Distancia, si es más que la de la tabla",
+            Takes::Length,
+        ),
+        may("call", "Whom to call", "A quién llamar", Takes::Text),
+    ]
+}
+
 pub(super) fn rod() -> Vec<Field> {
     let units = words(&[
         (

@@ -22,6 +22,12 @@ pub fn form() -> Vec<Form> {
             things::benchmark(),
         ),
         form(FormOf::Machine, "Machines", "Máquinas", things::machine()),
+        form(
+            FormOf::Overhead,
+            "Lines overhead",
+            "Líneas aéreas",
+            things::overhead(),
+        ),
         form(FormOf::Rod, "Rods", "Estadales", things::rod()),
         form(FormOf::Laser, "Lasers", "Láseres", things::laser()),
         form(

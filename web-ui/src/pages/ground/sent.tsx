@@ -151,6 +151,7 @@ function CallKeys({ call, card }: { call: CallView; card: MachineCard }) {
           : `${signed(dev)} ft${unit.value === "tenths" ? "" : ` = ${length(dev, unit.value)}`}`}
         {labelWords(call).map((label) => ` · ${label}`)}
       </p>
+      {card.beyond_reach != null && <p>{words.crew.beyondReach(card.id, feet(card.beyond_reach, 0))}</p>}
       {card.stop && <p class="trouble">{words.stopped(card.id, card.stop.by)}</p>}
       {live(call) && (
         <div class="tiles">

@@ -127,6 +127,22 @@ describe("the cab's page", () => {
     expect(root.querySelector(".ground-strip.left")?.textContent).toContain("nobody within 12 ft");
   });
 
+  it("says in which part of the keep-out somebody stands, and that it may be the blind side", () => {
+    const reminder = {
+      who: "RT",
+      mark: "N-04",
+      nearness: { kind: "inside", by: 10 * FOOT },
+      zone: "reach",
+      loud: false,
+    } as const;
+    act(() => {
+      operator.value = { ...view, screen: { kind: "call", call: { ...call, reminder } } };
+    });
+    const strip = root.querySelector(".strip")?.textContent;
+    expect(strip).toContain("RT AT N-04");
+    expect(strip).toContain("IN YOUR REACH, MAYBE ON YOUR BLIND SIDE");
+  });
+
   it("shows no number to a machine that must leave a face", () => {
     act(() => {
       const left = { kind: "leave_face", zone: "Z", name: "north face", since: 1_000 } as const;

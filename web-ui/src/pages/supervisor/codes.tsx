@@ -6,7 +6,15 @@ import { Panel } from "../../parts/panel";
 import { supervisor } from "../../state";
 import type { Codes } from "../../wire";
 import { PocketPage } from "./pocket";
+import { sheet } from "./review/ask";
 import { t } from "./words";
+
+/** For the cab and the tailgate, in the language of whoever reads it there. */
+const CAB_PAPERS = ["cab-card", "hand-signals"] as const;
+const LANGUAGES = [
+  { id: "english", name: "English" },
+  { id: "spanish", name: "Español" },
+] as const;
 
 export function CodesPage() {
   const words = t();
@@ -32,6 +40,16 @@ export function CodesPage() {
         <Key onPress={() => window.print()}>{words.print}</Key>
         <Key onPress={() => setRenewing(true)}>{words.newCodes}</Key>
         <Key onPress={() => setPocket(true)}>{words.pocketSheet}</Key>
+      </div>
+      <p class="no-print">{words.cabPapers}</p>
+      <div class="row wrap no-print">
+        {CAB_PAPERS.flatMap((kind) =>
+          LANGUAGES.map(({ id, name }) => (
+            <a key={`${kind} ${id}`} class="key" href={sheet(kind, "", id)} target="_blank" rel="noreferrer">
+              {words.review.sheetNames[kind]} · {name}
+            </a>
+          )),
+        )}
       </div>
       <p>
         {words.codesAddress}{" "}

@@ -17,6 +17,7 @@ export const officeEn = {
     contour: "contour",
   },
   pocketSheet: "POCKET SHEET",
+  cabPapers: "For each cab and for the tailgate, for when hands are all there is:",
   noSheets: "No laser stands: set one up first.",
   entry: "entry",
   allowed: "Allowed, ft",

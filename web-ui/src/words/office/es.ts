@@ -17,6 +17,7 @@ export const officeEs: typeof officeEn = {
     contour: "curva de nivel",
   },
   pocketSheet: "HOJA DE BOLSILLO",
+  cabPapers: "Para cada cabina y para la camioneta, por si solo quedan las manos:",
   noSheets: "No hay láser puesto: ponga uno primero.",
   entry: "registro",
   allowed: "Se permite, ft",

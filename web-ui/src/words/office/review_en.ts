@@ -107,7 +107,13 @@ export const reviewEn = {
   marksThere: (list: string) => (list ? `Within reach: ${list}.` : "No mark within reach."),
   wholeSheet: "THE WHOLE SHEET, WITH ITS PROOF",
   sheets: "Sheets",
-  sheetNames: { day: "DAY REPORT", "as-built": "AS BUILT", "hand-over": "HAND-OVER" },
+  sheetNames: {
+    day: "DAY REPORT",
+    "as-built": "AS BUILT",
+    "hand-over": "HAND-OVER",
+    "cab-card": "CAB CARD",
+    "hand-signals": "HAND SIGNALS",
+  },
   sheetsNote: "Each opens without the hub, prints black and white, and carries the head of the chain.",
   tables: "Tables",
 };

@@ -108,7 +108,13 @@ export const reviewEs: typeof reviewEn = {
   marksThere: (list: string) => (list ? `Al alcance: ${list}.` : "Ninguna marca al alcance."),
   wholeSheet: "LA HOJA ENTERA, CON SU PRUEBA",
   sheets: "Hojas",
-  sheetNames: { day: "INFORME DEL DÍA", "as-built": "CÓMO QUEDÓ", "hand-over": "ENTREGA" },
+  sheetNames: {
+    day: "INFORME DEL DÍA",
+    "as-built": "CÓMO QUEDÓ",
+    "hand-over": "ENTREGA",
+    "cab-card": "TARJETA DE CABINA",
+    "hand-signals": "SEÑAS",
+  },
   sheetsNote: "Cada una abre sin el sistema, se imprime en blanco y negro y lleva la cabeza de la cadena.",
   tables: "Tablas",
 };

@@ -53,6 +53,40 @@ fn a_mark_that_is_added_takes_readings_and_one_that_is_retired_takes_none() {
 }
 
 #[test]
+fn a_line_overhead_that_is_added_asks_for_a_spotter_and_one_that_is_retired_does_not() {
+    let mut crew = Crew::digging();
+    crew.place("EX-1", "30 ft", "30 ft");
+    let line = SiteThing::Overhead(OverheadLine {
+        id: "LANE".into(),
+        points: vec![at("0 ft", "40 ft"), at("60 ft", "40 ft")],
+        height: len("24 ft"),
+        kilovolts: None,
+        clearance: None,
+        call: String::new(),
+    });
+    let needed = |crew: &Crew| {
+        let near = crate::near::unsettled(&crew.state, "EX-1");
+        near.iter()
+            .any(|one| matches!(one, crate::near::Near::Overhead { line, .. } if line == "LANE"))
+    };
+    say(&mut crew, changes(vec![line.clone()], &[])).unwrap();
+    assert!(needed(&crew), "where the machine stands is known already");
+    let SiteThing::Overhead(mut low) = line else {
+        unreachable!("it is a line overhead")
+    };
+    low.height = Length::ZERO;
+    let refused = say(&mut crew, changes(vec![SiteThing::Overhead(low)], &[]));
+    assert!(
+        matches!(refused, Err(Refusal::BadSite { .. })),
+        "{refused:?}"
+    );
+    say(&mut crew, changes(vec![], &[(Listed::Overhead, "LANE")])).unwrap();
+    assert!(!needed(&crew));
+    let again = say(&mut crew, changes(vec![], &[(Listed::Overhead, "LANE")]));
+    assert!(matches!(again, Err(Refusal::Unknown { .. })));
+}
+
+#[test]
 fn a_changed_grade_is_a_new_revision_that_the_operator_must_see_and_nobody_has_proved() {
     let mut crew = Crew::digging();
     crew.reads("P-1", "4.70").unwrap();

@@ -4,7 +4,7 @@ import type { Review } from "../../../wire";
 import { t } from "../words";
 import { sheet, table } from "./ask";
 
-const SHEETS = ["day", "as-built", "hand-over"] as const;
+const SHEETS = ["day", "as-built", "hand-over", "cab-card", "hand-signals"] as const;
 const TABLES: readonly string[] = [
   "as-built.csv",
   "readings.csv",

@@ -69,6 +69,9 @@ export function withPut(now: Sheet, would: WouldChange): Sheet {
       case "benchmark":
         next.benchmarks = placed(next.benchmarks, one.thing);
         break;
+      case "overhead":
+        next.overheads = placed(next.overheads, one.thing);
+        break;
       case "mark": {
         const before = next.marks.find((mark) => mark.id === one.thing.id);
         next.marks = placed(next.marks, {

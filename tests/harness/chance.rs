@@ -1,6 +1,6 @@
 //! Numbers by chance, the same for the same seed; the seed is printed and can be given again.
 
-use crate::harness::phone::now_ms;
+use super::phone::now_ms;
 
 /// The environment variable that gives a seed.
 const SEED: &str = "RODCALL_SEED";
