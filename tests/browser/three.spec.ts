@@ -55,6 +55,15 @@ test("three pages say the same of whoever is in, with the cab cut, the phone cut
   await board.page.getByRole("button", { name: "STOP: every machine" }).first().click();
   await expect(text(cab.page, "PN pressed STOP")).toBeVisible();
   await expect(text(cab.page, "RT IS IN")).toBeVisible();
+  // The word about the release is still there, and lies over neither STOP nor its key.
+  const [word, key, notice] = await Promise.all(
+    [cab.page.locator(".stop-word"), cab.page.getByRole("button", { name: "STOP: every machine" }), cab.page.getByRole("alertdialog")].map(
+      (one) => one.boundingBox(),
+    ),
+  );
+  if (!word || !key || !notice) throw new Error("One of the three stands nowhere");
+  expect(notice.y).toBeGreaterThan(word.y + word.height);
+  expect(notice.y + notice.height).toBeLessThanOrEqual(key.y);
   ground.link.mend();
   await expect(text(ground.page, "YOU ARE IN AT EX-1")).toBeVisible();
   await hold(ground.page, "I AM OUT", async () => {

@@ -3415,6 +3415,17 @@ export interface components {
             /** @description Which face. */
             zone: string;
         } | {
+            /** @description How far behind the crest its foot stands; below zero is within the slope. */
+            back: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "pile_at_crest";
+            /** @description How far it takes. */
+            needs: components["schemas"]["Length"];
+            /** @description Which pile. */
+            pile: string;
+            /** @description Which face. */
+            zone: string;
+        } | {
             /** @description How. */
             crossing: components["schemas"]["Crossing"];
             /** @enum {string} */
@@ -3728,7 +3739,7 @@ export interface components {
          * @description What a form is of.
          * @enum {string}
          */
-        FormOf: "target" | "mark" | "line" | "benchmark" | "machine" | "rod" | "laser" | "overhead" | "rules" | "frame";
+        FormOf: "target" | "mark" | "line" | "benchmark" | "machine" | "rod" | "laser" | "overhead" | "pile" | "rules" | "frame";
         /** @description What a field takes. */
         FormTakes: {
             /** @enum {string} */
@@ -5069,7 +5080,7 @@ export interface components {
          * @description The lists of a site whose things have names.
          * @enum {string}
          */
-        Listed: "benchmark" | "line" | "target" | "mark" | "machine" | "rod" | "laser" | "overhead";
+        Listed: "benchmark" | "line" | "target" | "mark" | "machine" | "rod" | "laser" | "overhead" | "pile";
         /** @description A load. */
         LoadCard: {
             /** @description When. */
@@ -5638,6 +5649,15 @@ export interface components {
             needs: components["schemas"]["Length"];
             /** @description Which. */
             structure: string;
+        } | {
+            /** @description From its middle to the pile's foot. */
+            apart: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "tail_at_pile";
+            /** @description What it takes. */
+            needs: components["schemas"]["Length"];
+            /** @description Which. */
+            pile: string;
         } | {
             /** @description The soil's class that counts. */
             class: components["schemas"]["SoilClass"];
@@ -8008,6 +8028,8 @@ export interface components {
             marks: components["schemas"]["SheetMark"][];
             /** @description Lines overhead. */
             overheads: components["schemas"]["OverheadLine"][];
+            /** @description Piles. */
+            piles: components["schemas"]["SitePile"][];
             /** @description Rods. */
             rods: components["schemas"]["Rod"][];
             /** @description The job. */
@@ -8236,6 +8258,11 @@ export interface components {
              * @default []
              */
             overheads: components["schemas"]["OverheadLine"][];
+            /**
+             * @description Piles of spoil and material.
+             * @default []
+             */
+            piles: components["schemas"]["SitePile"][];
             /** @default null */
             rules: components["schemas"]["ExcavationRules"] | null;
             /**
@@ -8297,6 +8324,17 @@ export interface components {
             of: components["schemas"]["FormOf"];
             /** @description Whether a site has it once. */
             once: boolean;
+        };
+        /** @description A pile of spoil or material, where somebody has drawn it. */
+        SitePile: {
+            /** @description Over its foot, from side to side. */
+            across: components["schemas"]["Length"];
+            /** @description Its middle. */
+            at: components["schemas"]["Point"];
+            /** @description Its name. */
+            id: string;
+            /** @description A note. */
+            note?: string;
         };
         /** @description A changed site file is in force. */
         SiteRevised: {
@@ -8404,6 +8442,11 @@ export interface components {
             list: "overhead";
             /** @description A line overhead. */
             thing: components["schemas"]["OverheadLine"];
+        } | {
+            /** @enum {string} */
+            list: "pile";
+            /** @description A pile. */
+            thing: components["schemas"]["SitePile"];
         } | {
             /** @enum {string} */
             list: "rules";
@@ -9243,7 +9286,7 @@ export interface components {
          * @description Kinds of things that have names.
          * @enum {string}
          */
-        Thing: "mark" | "target" | "machine" | "benchmark" | "rod" | "laser" | "set_up" | "phone" | "turning_point" | "mark_or_target" | "line" | "load" | "patch" | "test" | "undercut" | "face" | "pins" | "utility" | "overhead" | "ticket" | "near_miss" | "visitor" | "inspection" | "query" | "photo";
+        Thing: "mark" | "target" | "machine" | "benchmark" | "rod" | "laser" | "set_up" | "phone" | "turning_point" | "mark_or_target" | "line" | "load" | "patch" | "test" | "undercut" | "face" | "pins" | "utility" | "overhead" | "pile" | "ticket" | "near_miss" | "visitor" | "inspection" | "query" | "photo";
         /**
          * @description How a thumb goes in (Appendix A (d)(2), from memory).
          * @enum {string}

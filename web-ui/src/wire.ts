@@ -59,6 +59,7 @@ export type NearMissCard = Schemas["NearMissCard"];
 export type Nearness = Schemas["Nearness"];
 export type Operator = Schemas["OperatorView"];
 export type OverheadLine = Schemas["OverheadLine"];
+export type Pile = Schemas["SitePile"];
 export type Outcome = Schemas["Outcome"];
 export type Paint = Schemas["Paint"];
 export type Perhaps = Schemas["Perhaps"];

@@ -11,7 +11,7 @@ use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::cuts::plan::{CutKind, FaceZone, OverheadLine};
+use crate::cuts::plan::{CutKind, FaceZone, OverheadLine, Pile};
 use crate::cuts::strip;
 use crate::site::{Machine, Site};
 use crate::state::State;
@@ -52,6 +52,15 @@ pub enum Near {
         /// Which.
         structure: String,
         /// From its middle to the wall.
+        apart: Length,
+        /// What it takes.
+        needs: Length,
+    },
+    /// Its tail pinches whoever stands between it and a pile.
+    TailAtPile {
+        /// Which.
+        pile: String,
+        /// From its middle to the pile's foot.
         apart: Length,
         /// What it takes.
         needs: Length,
@@ -97,6 +106,7 @@ pub(crate) fn unsettled(state: &State, machine: &str) -> Vec<Near> {
         Near::TailAtMachine { .. }
         | Near::TailAtFace { .. }
         | Near::TailAtWall { .. }
+        | Near::TailAtPile { .. }
         | Near::OnSlope { .. } => true,
     });
     found
@@ -134,6 +144,16 @@ pub(crate) fn near_at(state: &State, machine: &str, at: Point) -> Vec<Near> {
             });
         }
     }
+    let piles = site.cuts.piles.iter().map(|pile| (pile, pile.away(at)));
+    found.extend(
+        piles
+            .filter(|(_, apart)| *apart < needs)
+            .map(|(pile, apart)| Near::TailAtPile {
+                pile: pile.id.clone(),
+                apart: apart.max(Length::ZERO),
+                needs,
+            }),
+    );
     found.extend(
         site.cuts
             .overheads
@@ -196,6 +216,34 @@ fn face(state: &State, site: &Site, here: &Machine, zone: &FaceZone, at: Point) 
         apart: toe.away,
         needs,
     })
+}
+
+/// Piles whose foot stands nearer to a crest than the rule has it, each with the face and how far back it stands; below zero is
+/// within the slope. The crest is where the slope's line of the class that counts comes out.
+pub(crate) fn piles_at_crests(state: &State, site: &Site) -> Vec<(String, String, Length)> {
+    let set_back = site.cuts.rules().spoil.distance;
+    let faces = site.cuts.faces.iter();
+    faces
+        .flat_map(|zone| {
+            let each = site.cuts.piles.iter();
+            each.filter_map(move |pile| {
+                let back = behind_crest(state, site, zone, pile)?;
+                (back < set_back).then(|| (pile.id.clone(), zone.id.clone(), back))
+            })
+        })
+        .collect()
+}
+
+/// How far behind a face's crest a pile's foot stands; none before the face, or where nothing is dug yet.
+fn behind_crest(state: &State, site: &Site, zone: &FaceZone, pile: &Pile) -> Option<Length> {
+    let toe = strip::on_toe(zone, pile.at)?;
+    let height = strip::height(state, zone, &toe);
+    if height <= Length::ZERO || !on_the_bank(zone, toe.at, pile.at) {
+        return None;
+    }
+    let bottom = strip::bottom(state, zone, &toe);
+    let run = run_to(&strip::pieces(state, site, zone), bottom, height);
+    Some(pile.away(toe.at) - run)
 }
 
 /// Whether a place lies on the bank's hand of the toe's nearest piece.

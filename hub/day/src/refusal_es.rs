@@ -25,6 +25,7 @@ fn thing(what: Thing) -> &'static str {
         Thing::Pins => "par de clavos",
         Thing::Utility => "línea enterrada",
         Thing::Overhead => "línea aérea",
+        Thing::Pile => "montón",
         Thing::Ticket => "boleto",
         Thing::NearMiss => "casi accidente abierto",
         Thing::Visitor => "visita",

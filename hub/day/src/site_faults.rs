@@ -69,6 +69,7 @@ fn in_spanish(list: &str) -> &str {
         "utilities" => "las líneas enterradas",
         "tickets" => "los permisos",
         "overheads" => "las líneas aéreas",
+        "piles" => "los montones",
         other => other,
     }
 }

@@ -14,6 +14,8 @@ export function nearWords(near: Near): string {
       return words.tail(near.zone, feet(near.apart, 0));
     case "tail_at_wall":
       return words.tail(near.structure, feet(near.apart, 0));
+    case "tail_at_pile":
+      return words.tail(near.pile, feet(near.apart, 0));
     case "on_slope":
       return words.on_slope(near.zone, feet(near.inside, 1));
     case "overhead":

@@ -1,6 +1,6 @@
 /** Cuts on the plan: toes, where they come to daylight, buried lines by pattern and word, the ground that is located. */
 import { FOOT } from "../grade";
-import type { OverheadLine, Point, Sheet, SheetFace, Utility } from "../wire";
+import type { OverheadLine, Pile, Point, Sheet, SheetFace, Utility } from "../wire";
 import { t } from "../words";
 
 function path(points: readonly Point[]): string {
@@ -15,6 +15,9 @@ export function CutLines({ sheet, size }: { sheet: Sheet; size: number }) {
       ))}
       {sheet.structures.map((one) => (
         <polyline key={one.id} class="plan-structure" points={path(one.points)} />
+      ))}
+      {sheet.piles.map((one) => (
+        <Heap key={one.id} one={one} size={size} />
       ))}
       {sheet.faces.map((face) => (
         <Face key={face.id} face={face} size={size} />
@@ -48,6 +51,18 @@ function Face({ face, size }: { face: SheetFace; size: number }) {
           {t().cuts.daylight} {face.id}
         </text>
       )}
+    </g>
+  );
+}
+
+function Heap({ one, size }: { one: Pile; size: number }) {
+  const [x, y] = [one.at.x / FOOT, -one.at.y / FOOT];
+  return (
+    <g>
+      <circle class="plan-structure" cx={x} cy={y} r={one.across / FOOT / 2} />
+      <text class="plan-name" text-anchor="middle" x={x} y={y} font-size={size * 0.8}>
+        {one.id}
+      </text>
     </g>
   );
 }

@@ -30,6 +30,9 @@ pub struct Cuts {
     /// Lines overhead.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub overheads: Vec<OverheadLine>,
+    /// Piles of spoil and material.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub piles: Vec<Pile>,
     /// How clear a pipe or dig crosses a buried line.
     pub clearance: Length,
 }
@@ -44,6 +47,7 @@ impl Default for Cuts {
             utilities: vec![],
             tickets: vec![],
             overheads: vec![],
+            piles: vec![],
             clearance: Length::from_hundredths_of_a_foot(100),
         }
     }
@@ -71,6 +75,30 @@ impl Cuts {
     /// The buried line of that name.
     pub fn utility(&self, id: &str) -> Option<&Utility> {
         self.utilities.iter().find(|one| one.id == id)
+    }
+}
+
+/// A pile of spoil or material, where somebody has drawn it.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+#[schema(as = SitePile)]
+pub struct Pile {
+    /// Its name.
+    pub id: String,
+    /// Its middle.
+    pub at: Point,
+    /// Over its foot, from side to side.
+    pub across: Length,
+    /// A note.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub note: String,
+}
+
+impl Pile {
+    /// From a place to its foot; below zero within it.
+    pub fn away(&self, place: Point) -> Length {
+        let half = Length::from_tenth_micrometres(self.across.tenth_micrometres() / 2);
+        self.at.distance(place) - half
     }
 }
 

@@ -1,7 +1,7 @@
 //! What is near a machine: invented places on the yard of the tests.
 
 use super::*;
-use crate::cuts::plan::Structure;
+use crate::cuts::plan::{Pile, Structure};
 use crate::given::{Crew, at, flat_zone, ground, len, site};
 use crate::views::exceptions::ExceptionKind;
 use crate::views::{operator, supervisor};
@@ -58,6 +58,41 @@ fn a_tail_at_a_face_a_wall_or_a_machine_is_said_when_the_machine_is_placed() {
     assert_eq!(found.near, kinds, "what was said is in the log");
     // A trench is straddled: no tail against its face.
     assert_eq!(around(&mut yard(CutKind::Trench), "40 ft", "95 ft"), []);
+}
+
+#[test]
+fn a_tail_at_a_pile_and_spoil_at_the_crest_are_said_where_somebody_drew_the_pile() {
+    let mut crew = yard(CutKind::Face);
+    let pile = |x: &str, y: &str| Pile {
+        id: "SPOIL".into(),
+        at: at(x, y),
+        across: len("12 ft"),
+        note: String::new(),
+    };
+    let put = |crew: &mut Crew, pile| {
+        crew.state.site.as_mut().unwrap().site.cuts.piles = vec![pile];
+    };
+    put(&mut crew, pile("300 ft", "30 ft"));
+    // 6 ft from its middle to its foot, 7 ft of tail and 3 ft round it.
+    assert_eq!(around(&mut crew, "284 ft", "30 ft"), []);
+    assert!(matches!(
+        &around(&mut crew, "284.1 ft", "30 ft")[..],
+        [Near::TailAtPile { pile, apart, needs }]
+            if pile == "SPOIL" && *apart == len("9.9 ft") && *needs == len("10 ft")
+    ));
+    // The face is 12 ft high, nobody picked a class: C, 1.5 to 1, its crest 18 ft behind the toe. The rule: 2 ft of set-back
+    // (29 CFR 1926.651 (j)(2)), so the middle lies 26 ft behind the toe or farther.
+    let crests = |crew: &Crew| piles_at_crests(&crew.state, crew.state.site().unwrap());
+    put(&mut crew, pile("40 ft", "126 ft"));
+    assert_eq!(crests(&crew), []);
+    put(&mut crew, pile("40 ft", "125.9 ft"));
+    assert_eq!(crests(&crew), [("SPOIL".into(), "F".into(), len("1.9 ft"))]);
+    let view = supervisor::view(&crew.state).unwrap();
+    let mut kinds = view.exceptions.into_iter().map(|one| one.what);
+    assert!(kinds.any(|kind| matches!(kind, ExceptionKind::PileAtCrest { .. })));
+    // Before the toe it loads nothing.
+    put(&mut crew, pile("40 ft", "90 ft"));
+    assert_eq!(crests(&crew), []);
 }
 
 #[test]

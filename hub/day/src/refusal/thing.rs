@@ -45,6 +45,8 @@ pub enum Thing {
     Utility,
     /// A line overhead.
     Overhead,
+    /// A pile.
+    Pile,
     /// A locate ticket.
     Ticket,
     /// A near miss that is open.
@@ -81,6 +83,7 @@ impl std::fmt::Display for Thing {
             Self::Pins => "pair of pins",
             Self::Utility => "buried line",
             Self::Overhead => "line overhead",
+            Self::Pile => "pile",
             Self::Ticket => "ticket",
             Self::NearMiss => "open near miss",
             Self::Visitor => "visitor",

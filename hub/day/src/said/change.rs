@@ -8,7 +8,7 @@ use utoipa::ToSchema;
 use crate::asked::By;
 use crate::chain;
 use crate::cuts::daylight;
-use crate::cuts::plan::OverheadLine;
+use crate::cuts::plan::{OverheadLine, Pile};
 use crate::entry::{Body, Entry};
 use crate::refusal::{Refusal, Thing};
 use crate::said::depth_owed;
@@ -40,6 +40,8 @@ pub enum Listed {
     Laser,
     /// The lines overhead.
     Overhead,
+    /// The piles.
+    Pile,
 }
 
 /// A thing of the site, whole: it takes the place of the one of its name, or is new.
@@ -62,6 +64,8 @@ pub enum SiteThing {
     Laser(Laser),
     /// A line overhead.
     Overhead(OverheadLine),
+    /// A pile.
+    Pile(Pile),
     /// What the site has settled on.
     Rules(Box<Rules>),
     /// How the plan's coordinates come on to the site.
@@ -153,6 +157,7 @@ impl SiteThing {
             SiteThing::Rod(one) => Some(&one.id),
             SiteThing::Laser(one) => Some(&one.id),
             SiteThing::Overhead(one) => Some(&one.id),
+            SiteThing::Pile(one) => Some(&one.id),
             SiteThing::Rules(_) | SiteThing::Frame(_) => None,
         }
     }
@@ -168,6 +173,7 @@ impl SiteThing {
             SiteThing::Rod(one) => put(&mut site.rods, one, |one| &one.id),
             SiteThing::Laser(one) => put(&mut site.lasers, one, |one| &one.id),
             SiteThing::Overhead(one) => put(&mut site.cuts.overheads, one, |one| &one.id),
+            SiteThing::Pile(one) => put(&mut site.cuts.piles, one, |one| &one.id),
             SiteThing::Rules(one) => site.rules = *one,
             SiteThing::Frame(one) => site.frame = Some(one),
         }
@@ -197,6 +203,7 @@ fn take_out(site: &mut Site, gone: &Retired) -> bool {
         Listed::Rod => without(&mut site.rods, &gone.id, |one| &one.id),
         Listed::Laser => without(&mut site.lasers, &gone.id, |one| &one.id),
         Listed::Overhead => without(&mut site.cuts.overheads, &gone.id, |one| &one.id),
+        Listed::Pile => without(&mut site.cuts.piles, &gone.id, |one| &one.id),
     }
 }
 
@@ -210,6 +217,7 @@ fn thing(list: Listed) -> Thing {
         Listed::Rod => Thing::Rod,
         Listed::Laser => Thing::Laser,
         Listed::Overhead => Thing::Overhead,
+        Listed::Pile => Thing::Pile,
     }
 }
 

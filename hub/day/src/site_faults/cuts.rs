@@ -41,6 +41,15 @@ pub(super) fn faults(found: &mut Faults, site: &Site) {
     for line in &cuts.overheads {
         overhead(found, line);
     }
+    for pile in &cuts.piles {
+        if pile.across <= Length::ZERO {
+            found.wrong(
+                format!("piles.{}.across", pile.id),
+                "A pile has a foot: give how far it is across.",
+                "Un montón tiene pie: diga cuánto mide de lado a lado.",
+            );
+        }
+    }
     for one in &cuts.structures {
         if let Err(error) = buried::away(&one.points, point::Point::default()) {
             found.wrong(
@@ -103,7 +112,7 @@ fn overhead(found: &mut Faults, line: &OverheadLine) {
 
 fn names(found: &mut Faults, site: &Site) {
     let cuts = &site.cuts;
-    let lists: [(&str, Vec<&str>); 4] = [
+    let lists: [(&str, Vec<&str>); 6] = [
         (
             "faces",
             cuts.faces.iter().map(|one| one.id.as_str()).collect(),
@@ -119,6 +128,14 @@ fn names(found: &mut Faults, site: &Site) {
         (
             "tickets",
             cuts.tickets.iter().map(|one| one.id.as_str()).collect(),
+        ),
+        (
+            "overheads",
+            cuts.overheads.iter().map(|one| one.id.as_str()).collect(),
+        ),
+        (
+            "piles",
+            cuts.piles.iter().map(|one| one.id.as_str()).collect(),
         ),
     ];
     for (list, names) in lists {

@@ -191,6 +191,7 @@ fn of_near(near: &Near) -> (String, String) {
         Near::TailAtWall {
             structure, apart, ..
         } => tail(structure, *apart),
+        Near::TailAtPile { pile, apart, .. } => tail(pile, *apart),
         Near::OnSlope { zone, inside, .. } => {
             let inside = feet(*inside);
             (

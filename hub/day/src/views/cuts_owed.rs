@@ -3,6 +3,7 @@
 use crate::cuts::buried::crossings;
 use crate::cuts::now::FaceNow;
 use crate::cuts::strip;
+use crate::near;
 use crate::state::State;
 use crate::time::Time;
 use crate::views::cuts::{self, InspectionCard};
@@ -64,6 +65,18 @@ pub(crate) fn exceptions(state: &State) -> Vec<Exception> {
                 );
             }
         }
+    }
+    let needs = site.cuts.rules().spoil.distance;
+    for (pile, zone, back) in near::piles_at_crests(state, site) {
+        push(
+            day.at,
+            ExceptionKind::PileAtCrest {
+                pile,
+                zone,
+                back,
+                needs,
+            },
+        );
     }
     for crossing in crossings(state)
         .into_iter()

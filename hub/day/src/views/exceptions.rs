@@ -107,6 +107,17 @@ pub enum ExceptionKind {
         /// The least distance; below zero is over it.
         least: Length,
     },
+    /// A pile stands nearer to a crest than the rule has it.
+    PileAtCrest {
+        /// Which pile.
+        pile: String,
+        /// Which face.
+        zone: String,
+        /// How far behind the crest its foot stands; below zero is within the slope.
+        back: Length,
+        /// How far it takes.
+        needs: Length,
+    },
     /// A trench crosses a buried line too near.
     CrossingTooNear {
         /// How.
@@ -477,6 +488,9 @@ fn of_near(card: &MachineCard, near: &Near) -> Option<ExceptionKind> {
             zone: zone.clone(),
             inside: *inside,
         }),
-        Near::TailAtMachine { .. } | Near::TailAtFace { .. } | Near::TailAtWall { .. } => None,
+        Near::TailAtMachine { .. }
+        | Near::TailAtFace { .. }
+        | Near::TailAtWall { .. }
+        | Near::TailAtPile { .. } => None,
     }
 }

@@ -8,7 +8,7 @@ use earthwork::tolerance::Tolerance;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::cuts::plan::{OverheadLine, Structure, Ticket, Utility};
+use crate::cuts::plan::{OverheadLine, Pile, Structure, Ticket, Utility};
 use crate::said::marks::Paint;
 use crate::said::prove::{self, ToProve};
 use crate::said::ties::{self, TiesCard};
@@ -51,6 +51,8 @@ pub struct Sheet {
     pub structures: Vec<Structure>,
     /// Lines overhead.
     pub overheads: Vec<OverheadLine>,
+    /// Piles.
+    pub piles: Vec<Pile>,
 }
 
 /// A target's line, drawn.
@@ -163,6 +165,7 @@ pub fn view(state: &State) -> Option<Sheet> {
         tickets: site.cuts.tickets.clone(),
         structures: site.cuts.structures.clone(),
         overheads: site.cuts.overheads.clone(),
+        piles: site.cuts.piles.clone(),
     })
 }
 

@@ -1,7 +1,8 @@
 //! Faces, footings behind them, buried lines, locate tickets, and whose rules hold.
 
 use day::cuts::plan::{
-    Cuts, FaceZone, OverheadLine, SoilLayer, Structure, Ticket, ToeCorner, Utility, UtilityKind,
+    Cuts, FaceZone, OverheadLine, Pile, SoilLayer, Structure, Ticket, ToeCorner, Utility,
+    UtilityKind,
 };
 use earthwork::buried::Marked;
 use earthwork::face::ExcavationRules;
@@ -39,6 +40,7 @@ pub(super) fn cuts(notes: &mut Notes, top: &Fields<'_, '_>, files: &Files<'_>) -
         utilities: top.each(notes, "utility", "utilities", utility),
         tickets: top.each(notes, "ticket", "tickets", ticket),
         overheads: top.each(notes, "overhead", "overheads", overhead),
+        piles: top.each(notes, "pile", "piles", pile),
         clearance: clearance?,
     })
 }
@@ -180,6 +182,19 @@ pub(super) fn overhead(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Ove
         kilovolts: kilovolts?,
         clearance: clearance?,
         call,
+    })
+}
+
+pub(super) fn pile(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Pile> {
+    let id = fields.text(notes, "id");
+    let at = fields.point(notes, "at");
+    let across = fields.length(notes, "across");
+    let note = fields.note(notes, "note");
+    Some(Pile {
+        id: id?,
+        at: at?,
+        across: across?,
+        note,
     })
 }
 

@@ -167,6 +167,8 @@ fn things_of(
     found.extend(lasers.into_iter().map(SiteThing::Laser));
     let overheads = top.each(notes, "overhead", "overheads", cuts::overhead);
     found.extend(overheads.into_iter().map(SiteThing::Overhead));
+    let piles = top.each(notes, "pile", "piles", cuts::pile);
+    found.extend(piles.into_iter().map(SiteThing::Pile));
     let rules = top.table(notes, "rules");
     let rules = rules.and_then(|fields| things::rules(notes, &fields));
     found.extend(rules.map(|rules| SiteThing::Rules(Box::new(rules))));

@@ -24,6 +24,8 @@ pub enum FormOf {
     Laser,
     /// A line overhead.
     Overhead,
+    /// A pile.
+    Pile,
     /// What the site has settled on.
     Rules,
     /// How the plan's coordinates come on to the site.
@@ -42,6 +44,7 @@ impl FormOf {
             Self::Rod => "rod",
             Self::Laser => "laser",
             Self::Overhead => "overhead",
+            Self::Pile => "pile",
             Self::Rules => "rules",
             Self::Frame => "frame",
         }

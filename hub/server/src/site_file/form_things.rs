@@ -203,6 +203,20 @@ pub(super) fn overhead() -> Vec<Field> {
     ]
 }
 
+pub(super) fn pile() -> Vec<Field> {
+    vec![
+        id(),
+        needed("at", "Its middle", "Su centro", Takes::Point),
+        needed(
+            "across",
+            "Across its foot",
+            "De lado a lado, al pie",
+            Takes::Length,
+        ),
+        note(),
+    ]
+}
+
 pub(super) fn rod() -> Vec<Field> {
     let units = words(&[
         (

@@ -28,6 +28,7 @@ pub fn form() -> Vec<Form> {
             "Líneas aéreas",
             things::overhead(),
         ),
+        form(FormOf::Pile, "Piles", "Montones", things::pile()),
         form(FormOf::Rod, "Rods", "Estadales", things::rod()),
         form(FormOf::Laser, "Lasers", "Láseres", things::laser()),
         form(

@@ -1,7 +1,7 @@
 //! Faces, footings behind them, buried lines and tickets back into what is written. Rules of another country come from a
 //! file of their own, which is named and not written.
 
-use day::cuts::plan::{Cuts, FaceZone, OverheadLine, SoilLayer, Structure, Ticket, Utility};
+use day::cuts::plan::{Cuts, FaceZone, OverheadLine, Pile, SoilLayer, Structure, Ticket, Utility};
 
 use super::values::{Nets, length, number, point, points, text, unless_zero, word};
 use super::write_target::shape;
@@ -10,7 +10,7 @@ use super::written::Written;
 /// The file of other rules, as an export names it.
 pub(super) const RULES_FILE: &str = "excavation-rules.toml";
 
-pub(super) fn entries(cuts: &Cuts, nets: Nets<'_>) -> [(&'static str, Option<Written>); 6] {
+pub(super) fn entries(cuts: &Cuts, nets: Nets<'_>) -> [(&'static str, Option<Written>); 7] {
     let usual = Cuts::default();
     let excavation = Written::table([
         ("rules", cuts.rules.as_ref().map(|_| text(RULES_FILE))),
@@ -39,6 +39,7 @@ pub(super) fn entries(cuts: &Cuts, nets: Nets<'_>) -> [(&'static str, Option<Wri
             "overhead",
             list(cuts.overheads.iter().map(overhead).collect()),
         ),
+        ("pile", list(cuts.piles.iter().map(pile).collect())),
     ]
 }
 
@@ -106,6 +107,15 @@ fn overhead(one: &OverheadLine) -> Written {
         ("kilovolts", number(one.kilovolts)),
         ("clearance", length(one.clearance)),
         ("call", Written::note(&one.call)),
+    ])
+}
+
+fn pile(one: &Pile) -> Written {
+    Written::table([
+        ("id", Some(text(&one.id))),
+        ("at", Some(point(one.at))),
+        ("across", length(one.across)),
+        ("note", Written::note(&one.note)),
     ])
 }
 

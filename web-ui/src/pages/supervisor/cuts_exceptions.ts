@@ -12,6 +12,7 @@ type OfCuts = Extract<
       | "inspection_due"
       | "daylight_over"
       | "crossing_too_near"
+      | "pile_at_crest"
       | "paint_gone"
       | "ticket_waits";
   }
@@ -35,6 +36,8 @@ export function cutsWords(what: OfCuts): string {
       const { zone, utility, clear, need } = what.crossing;
       return words.crossing(zone, utility, clear == null ? "?" : signed(clear), feet(need));
     }
+    case "pile_at_crest":
+      return words.pile_at_crest(what.pile, what.zone, feet(what.back), feet(what.needs, 0));
     case "paint_gone":
       return words.paint_gone(what.utility);
     case "ticket_waits": {

@@ -119,6 +119,7 @@ function exceptionWords(what: ExceptionKind): string {
     case "face_left":
     case "inspection_due":
     case "daylight_over":
+    case "pile_at_crest":
     case "crossing_too_near":
     case "paint_gone":
     case "ticket_waits":

@@ -189,6 +189,8 @@ export const officeEn = {
       daylight_touch: (zone: string, line: string) => `${zone} would come to daylight on ${line}`,
       crossing: (zone: string, line: string, clear: string, need: string) =>
         `${zone} crosses ${line} with ${clear} ft, needs ${need}`,
+      pile_at_crest: (pile: string, zone: string, back: string, need: string) =>
+        `${pile} stands ${back} ft behind the crest of ${zone}: move it back to ${need} ft`,
       paint_gone: (line: string) => `Paint of ${line} is gone: ask for it again`,
     },
   },

@@ -176,6 +176,8 @@ export const officeEs: typeof officeEn = {
       daylight_over: (zone, line, feet) => `${zone} saldría ${feet} ft sobre ${line}`,
       daylight_touch: (zone, line) => `${zone} saldría en ${line}`,
       crossing: (zone, line, clear, need) => `${zone} cruza ${line} con ${clear} ft, pide ${need}`,
+      pile_at_crest: (pile, zone, back, need) =>
+        `${pile} está a ${back} pies del borde de ${zone}: retírelo a ${need} pies`,
       paint_gone: (line) => `Se borró la marca de ${line}: pida otra`,
     },
   },

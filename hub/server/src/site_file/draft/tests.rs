@@ -59,6 +59,7 @@ fn every_thing_of_every_kind_is_read_as_it_was_written() {
                     SiteThing::Rod(one) => site.rods.contains(one),
                     SiteThing::Laser(one) => site.lasers.contains(one),
                     SiteThing::Overhead(one) => site.cuts.overheads.contains(one),
+                    SiteThing::Pile(one) => site.cuts.piles.contains(one),
                     SiteThing::Rules(one) => site.rules == **one,
                     SiteThing::Frame(one) => site.frame.as_ref() == Some(one),
                 };

@@ -72,6 +72,9 @@ export function withPut(now: Sheet, would: WouldChange): Sheet {
       case "overhead":
         next.overheads = placed(next.overheads, one.thing);
         break;
+      case "pile":
+        next.piles = placed(next.piles, one.thing);
+        break;
       case "mark": {
         const before = next.marks.find((mark) => mark.id === one.thing.id);
         next.marks = placed(next.marks, {
