@@ -30,13 +30,13 @@ pub(super) fn sheet(paper: &Paper, state: &State) -> String {
         div.cards {
             @for signal in SIGNALS {
                 @let held = agreed.is_some_and(|said| said.signals.contains(&signal));
-                (card(paper, signal.word(paper.language()), how(paper, signal), figure::of(signal), Some(held)))
+                (card(paper, signal.word(paper.language()), how(paper, signal), &figure::of(signal), Some(held)))
                 @if signal == HandSignal::Stop {
                     (card(
                         paper,
                         paper.t("STOP AT ONCE", "PARE YA"),
                         paper.t("Both arms out to the sides, palms down, swung back and forth. From anybody.", "Los dos brazos extendidos a los lados, palmas abajo, de un lado a otro. De cualquiera."),
-                        figure::emergency_stop(),
+                        &figure::emergency_stop(),
                         None,
                     ))
                 }
@@ -74,7 +74,7 @@ fn who_agreed(paper: &Paper, agreed: Option<&CheckSaid>) -> Markup {
         }
 }
 
-fn card(paper: &Paper, word: &str, how: &str, figure: Markup, agreed: Option<bool>) -> Markup {
+fn card(paper: &Paper, word: &str, how: &str, figure: &Markup, agreed: Option<bool>) -> Markup {
     html! {
         div.card {
             (figure)
