@@ -9,7 +9,7 @@ use std::path::Path;
 use std::thread;
 use std::time::Duration;
 
-use crate::chance::Chance;
+use crate::harness::chance::Chance;
 use crate::harness::phone::Phone;
 use crate::harness::photo::Photo;
 use crate::harness::yard::{Yard, prove_laser, reading};
