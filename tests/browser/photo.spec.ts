@@ -129,12 +129,18 @@ test("a photo on a cut phone waits, outlives a reload, and comes once", async ({
   expect(await entries(crew, "photo_added")).toHaveLength(1);
 });
 
-test("a photo that was promised and has not come is shown as owed, and is open", async ({ crew }) => {
+test("a photo that was promised and has not come is shown as owed, and is open until it is given up", async ({ crew }) => {
   const board = await crew.joins("SUPERVISOR", "PN");
   await crew.hub.say({ kind: "promise_photo", photo: "photo-0001", sha256: sha256(Buffer.from("")), mark: "P-1" });
   await board.page.getByRole("button", { name: "DAY", exact: true }).click();
   await expect(board.page.getByText(/^Photo still on .*'s phone$/)).toBeVisible();
   await expect(board.page.locator(".owed")).toBeVisible();
+  await board.page.getByRole("button", { name: /^GIVE UP/ }).click();
+  const panel = board.page.getByRole("dialog", { name: /photo of/ });
+  await panel.getByLabel("Why will it not come?").fill("the phone is lost");
+  await panel.getByRole("button", { name: "GIVE UP", exact: true }).click();
+  await expect(board.page.getByText(/not waited for any more: the phone is lost/)).toBeVisible();
+  await expect(board.page.getByText(/^Photo still on .*'s phone$/)).toHaveCount(0);
 });
 
 test("a file that is no picture is said to be none, and nothing is kept", async ({ crew }) => {
@@ -148,4 +154,36 @@ test("a file that is no picture is said to be none, and nothing is kept", async 
   await panel.getByRole("button", { name: "THROW AWAY", exact: true }).click();
   await expect(panel).toHaveCount(0);
   expect(await entries(crew, "photo_promised")).toHaveLength(0);
+});
+
+/** A face north of the pad. Invented. */
+const BANK = `
+[excavation]
+competent = ["PN"]
+
+[[face]]
+id = "BANK"
+name = "north bank"
+kind = "face"
+toe = [["0 ft", "25 ft", "100 ft"], ["60 ft", "25 ft", "100 ft"]]
+bank = "left"
+ground = { flat = { elevation = "110 ft" } }
+target = "PAD"
+`;
+
+test.describe("at a face", () => {
+  test.use({ more: BANK });
+
+  test("a photo of a face stands beside it in FACES, and names it on paper", async ({ crew }) => {
+    const { ground } = await crew.digs();
+    const board = await crew.joins("SUPERVISOR", "PN");
+    await ground.page.getByRole("button", { name: "MARKS", exact: true }).click();
+    await ground.page.getByRole("button", { name: "FACE", exact: true }).click();
+    await takes(ground.page, await fromCamera(ground.page), "new crack");
+    await board.page.getByRole("button", { name: "FACES", exact: true }).click();
+    const face = board.page.getByRole("region", { name: "north bank" });
+    await expect(face.getByRole("img", { name: /BANK RT .* new crack/ })).toBeVisible();
+    const sheet = await bytesAt(board.page, "/api/report/day");
+    expect(sheet.toString()).toContain("face BANK");
+  });
 });

@@ -5,7 +5,7 @@ use std::path::Path;
 
 use serde_json::{Value, json};
 
-use crate::harness::phone::Phone;
+use crate::harness::phone::{Phone, now_ms};
 use crate::harness::photo::Photo;
 use crate::harness::yard::{Yard, prove_laser, reading};
 use crate::harness::{folder, rodcall, words};
@@ -43,8 +43,13 @@ fn a_photo_is_owed_then_shown_to_the_crew_and_to_the_visitor_whose_run_it_is_of(
     let visitor = yard.truck.lets_in("HF", &["visitor"], None);
     let photo = Photo::new("photo-0001", 400, 300);
     let address = format!("/api/photos/{}", photo.sha256());
-    ground.says(&photo.promise("P-1"));
+    // Taken ten minutes ago, behind the bank.
+    let made_at = now_ms() - 600_000;
+    ground
+        .say_made_at("photo-late", made_at, &photo.promise("P-1"))
+        .of(200);
     let owed = photos(&yard, |photos| !photos[0].is_null());
+    assert_eq!(owed[0]["at"], json!(made_at));
     assert_eq!(
         (&owed[0]["sha256"], &owed[0]["by"]),
         (&Value::Null, &json!("RT"))

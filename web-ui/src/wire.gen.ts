@@ -1401,6 +1401,9 @@ export interface components {
         }) | (components["schemas"]["PhotoAdded"] & {
             /** @enum {string} */
             kind: "photo_added";
+        }) | (components["schemas"]["PhotoGivenUp"] & {
+            /** @enum {string} */
+            kind: "photo_given_up";
         }) | (components["schemas"]["HeadMismatch"] & {
             /** @enum {string} */
             kind: "head_mismatch";
@@ -2392,6 +2395,9 @@ export interface components {
         }) | (components["schemas"]["AddPhoto"] & {
             /** @enum {string} */
             kind: "add_photo";
+        }) | (components["schemas"]["GiveUpPhoto"] & {
+            /** @enum {string} */
+            kind: "give_up_photo";
         }) | (components["schemas"]["MissHead"] & {
             /** @enum {string} */
             kind: "miss_head";
@@ -3970,6 +3976,13 @@ export interface components {
             class?: string;
             dig_depth?: components["schemas"]["Length"] | null;
             dump_height?: components["schemas"]["Length"] | null;
+        };
+        /** @description A supervisor does not wait for a photo any more: its phone is lost, or has forgotten it. */
+        GiveUpPhoto: {
+            /** @description Its name. */
+            photo: string;
+            /** @description Why it will not come. */
+            why: string;
         };
         /** @description Somebody goes in now, or says afterwards that they did. */
         GoIn: {
@@ -6303,7 +6316,7 @@ export interface components {
         };
         /** @description A photo. */
         PhotoCard: {
-            /** @description When. */
+            /** @description When it was taken. */
             at: components["schemas"]["Time"];
             /** @description Who took it. */
             by: string;
@@ -6314,6 +6327,8 @@ export interface components {
             entry?: number | null;
             /** @description The face that it is of. */
             face?: string | null;
+            /** @description Why it is not waited for any more. */
+            given_up?: string | null;
             /** @description The mark that it is of. */
             mark?: string | null;
             /** @description SHA-256 of the file from which it was reduced, as the phone says. */
@@ -6329,6 +6344,17 @@ export interface components {
             sha256?: string | null;
             /** @description A word about it. */
             words: string;
+        };
+        /** @description A photo that was promised is not waited for any more. Should its bytes come all the same, they are taken. */
+        PhotoGivenUp: {
+            /** @description The mark that it is of. */
+            mark?: string | null;
+            /** @description Its name. */
+            photo: string;
+            /** @description Who took it. */
+            taken_by: string;
+            /** @description Why it will not come. */
+            why: string;
         };
         /** @description A photo was taken; its bytes are still on the phone. */
         PhotoPromised: {

@@ -256,6 +256,8 @@ pub enum Command {
     PromisePhoto(said::photo::PromisePhoto),
     /// The hub has a photo's bytes.
     AddPhoto(said::photo::AddPhoto),
+    /// A photo that was promised will not come.
+    GiveUpPhoto(said::photo::GiveUpPhoto),
     /// The hub misses an end of the chain that a phone remembers.
     MissHead(said::head::MissHead),
     /// Somebody asks to come in to a machine's keep-out.

@@ -239,6 +239,8 @@ pub enum Body {
     PhotoPromised(said::photo::PhotoPromised),
     /// A photo's bytes have come.
     PhotoAdded(said::photo::PhotoAdded),
+    /// A photo that was promised is not waited for any more.
+    PhotoGivenUp(said::photo::PhotoGivenUp),
     /// A phone remembers an end of the log that the log does not hold.
     HeadMismatch(said::head::HeadMismatch),
     /// Somebody asked to come in.

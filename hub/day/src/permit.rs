@@ -110,6 +110,7 @@ fn of_the_record(command: &Command) -> &'static [Role] {
         | Command::ShowRuns(_)
         | Command::AskInspection(_)
         | Command::Inspect(_)
+        | Command::GiveUpPhoto(_)
         | Command::AnswerQuery(_) => &[Supervisor],
         Command::AskQuery(_) => &[Ground, Supervisor],
         Command::AddNote(_) | Command::PromisePhoto(_) => &[Ground, Operator, Supervisor],

@@ -25,6 +25,10 @@ pub(super) fn of_the_record() -> Vec<(Value, Vec<&'static str>)> {
             vec![],
         ),
         (
+            json!({ "kind": "give_up_photo", "photo": "photo-of-roles", "why": "lost" }),
+            boss.clone(),
+        ),
+        (
             json!({ "kind": "miss_head", "person": "RT", "remembered": { "seq": 9, "hash": "00" }, "has": null, "log_ends": 8 }),
             vec![],
         ),

@@ -55,6 +55,8 @@ async function open(): Promise<IDBPDatabase | null> {
 export class PhotoQueue {
   private readonly db = open();
   private photos: KeptPhoto[] = [];
+  /** Those whose promise is on its way. */
+  private readonly saying = new Set<string>();
   private busy = false;
   private pause = FIRST_PAUSE;
   private timer: ReturnType<typeof setTimeout> | undefined;
@@ -71,46 +73,59 @@ export class PhotoQueue {
     for (const one of found) if (!own.includes(one)) await db?.delete(TABLE, one.photo);
     if (own.length < found.length) this.hub.dropped(found.length - own.length);
     this.set([...own, ...this.photos].sort((a, b) => a.order - b.order));
-    void this.flush();
+    this.go();
   }
 
-  /** Keeps one more, and sends it when its turn comes. It is in the database when this is done, where there is one. */
+  /** Keeps one more, then promises it at once, so that the promise bears the hour at which it was taken. */
   async keep(photo: Pick<KeptPhoto, "photo" | "bytes" | "promise">): Promise<void> {
     const order = Math.max(Date.now(), (this.photos.at(-1)?.order ?? 0) + 1);
     const kept: KeptPhoto = { ...photo, person: this.hub.person(), order, promised: false };
     this.set([...this.photos, kept]);
+    // First the bytes: a page that dies here has promised nothing.
     await this.write(kept);
-    void this.flush();
+    this.go();
   }
 
   /** The link is back: do not wait for the pause to end. */
   hurry(): void {
     this.pause = FIRST_PAUSE;
+    this.go();
+  }
+
+  private go(): void {
+    for (const one of this.photos) void this.promise(one);
     void this.flush();
   }
 
-  /** Sends what waits, oldest first; stops at the first that the hub can't take now. */
-  async flush(): Promise<void> {
+  /** A promise that an earlier page has left in the outbox is said a second time here; the hub takes it once. */
+  private async promise(photo: KeptPhoto): Promise<void> {
+    if (photo.promised || this.saying.has(photo.photo) || photo.person !== this.hub.person()) return;
+    this.saying.add(photo.photo);
+    const reply = await this.hub.say(photo.promise);
+    this.saying.delete(photo.photo);
+    if (reply.kind === "refused") await this.forget(photo);
+    if (reply.kind !== "answer") return;
+    photo.promised = true;
+    await this.write(photo);
+    void this.flush();
+  }
+
+  /** Brings what is promised, oldest first; stops at the first that the hub can't take now. */
+  private async flush(): Promise<void> {
     if (this.busy) return;
     this.busy = true;
     clearTimeout(this.timer);
     try {
-      for (let next = this.photos[0]; next; next = this.photos[0]) {
-        if (!(await this.attempt(next))) break;
+      const next = () => this.photos.find((one) => one.promised);
+      for (let photo = next(); photo; photo = next()) {
+        if (!(await this.bring(photo))) break;
       }
     } finally {
       this.busy = false;
     }
   }
 
-  private async attempt(photo: KeptPhoto): Promise<boolean> {
-    if (!photo.promised) {
-      const reply = await this.hub.say(photo.promise);
-      if (reply.kind === "unknown_phone") return false;
-      if (reply.kind === "refused") return this.forget(photo);
-      photo.promised = true;
-      await this.write(photo);
-    }
+  private async bring(photo: KeptPhoto): Promise<boolean> {
     const brought = await this.hub.bring(photo).catch((): Brought => ({ kind: "again" }));
     if (brought.kind === "again") {
       this.timer = setTimeout(() => void this.flush(), this.pause * (0.75 + Math.random() / 2));
@@ -119,13 +134,13 @@ export class PhotoQueue {
     }
     this.pause = FIRST_PAUSE;
     if (brought.kind === "refused") this.hub.refused(brought.text);
-    return this.forget(photo);
+    await this.forget(photo);
+    return true;
   }
 
-  private async forget(photo: KeptPhoto): Promise<true> {
+  private async forget(photo: KeptPhoto): Promise<void> {
     this.set(this.photos.filter((one) => one !== photo));
     await (await this.db)?.delete(TABLE, photo.photo).catch(() => undefined);
-    return true;
   }
 
   private async write(photo: KeptPhoto): Promise<void> {

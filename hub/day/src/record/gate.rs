@@ -38,6 +38,7 @@ fn goes_on(command: &Command) -> bool {
             | Command::AnswerQuery(_)
             | Command::PromisePhoto(_)
             | Command::AddPhoto(_)
+            | Command::GiveUpPhoto(_)
             | Command::TestSoil(_)
             | Command::VoidTest(_)
             | Command::AddTicket(_)

@@ -283,7 +283,7 @@ fn of_papers(state: &State) -> Vec<LeftOpen> {
     let asked = asked.map(|asked| LeftOpen::Inspection {
         what: asked.said.what.clone(),
     });
-    let owed = record.photos.values().filter(|photo| photo.added.is_none());
+    let owed = record.photos.values().filter(|photo| photo.is_owed());
     let owed = owed.map(|photo| LeftOpen::PhotoOwed {
         person: photo.promised.by.clone(),
     });

@@ -26,7 +26,7 @@ use crate::said::close::DayClosed;
 use crate::said::head::HeadMismatch;
 use crate::said::inspection::{Inspected, InspectionAsked, Signature};
 use crate::said::note::NoteAdded;
-use crate::said::photo::{PhotoAdded, PhotoPromised};
+use crate::said::photo::{PhotoAdded, PhotoGivenUp, PhotoPromised};
 use crate::said::query::{QueryAnswered, QueryOpened};
 use crate::said::sign::DaySigned;
 use crate::state::State;
@@ -157,8 +157,21 @@ impl Query {
 pub struct Photo {
     /// What the phone says that it is of.
     pub promised: Dated<PhotoPromised>,
+    /// When it was taken, on the hub's clock as the phone knew it; none in a state from before it was kept.
+    #[serde(default)]
+    pub made_at: Option<Time>,
     /// Its bytes, once they have come.
     pub added: Option<Dated<PhotoAdded>>,
+    /// Why nobody waits for them any more.
+    #[serde(default)]
+    pub given_up: Option<Dated<PhotoGivenUp>>,
+}
+
+impl Photo {
+    /// Whether its bytes are still waited for.
+    pub fn is_owed(&self) -> bool {
+        self.added.is_none() && self.given_up.is_none()
+    }
 }
 
 impl Record {
@@ -206,6 +219,7 @@ pub(crate) fn decide(
         Command::AnswerQuery(c) => said::query::answer(state, c),
         Command::PromisePhoto(c) => said::photo::promise(state, c),
         Command::AddPhoto(c) => said::photo::add(state, c),
+        Command::GiveUpPhoto(c) => said::photo::give_up(state, c),
         Command::MissHead(c) => Ok(said::head::miss(state, c)),
         _ => Ok(vec![]),
     }
@@ -229,6 +243,7 @@ pub(crate) fn apply(state: &mut State, entry: &Entry) -> bool {
         Body::QueryAnswered(b) => said::query::apply_answered(state, entry, b),
         Body::PhotoPromised(b) => said::photo::apply_promised(state, entry, b),
         Body::PhotoAdded(b) => said::photo::apply_added(state, entry, b),
+        Body::PhotoGivenUp(b) => said::photo::apply_given_up(state, entry, b),
         Body::HeadMismatch(b) => state.record.mismatches.push(Dated::of(entry, b)),
         _ => return false,
     }

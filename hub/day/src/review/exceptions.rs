@@ -125,6 +125,7 @@ pub fn record(entries: &[Entry]) -> Vec<Sentence> {
                 | Body::QueryAnswered(_)
                 | Body::PhotoPromised(_)
                 | Body::PhotoAdded(_)
+                | Body::PhotoGivenUp(_)
         )
     });
     kept.map(Sentence::of).collect()

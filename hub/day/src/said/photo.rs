@@ -95,6 +95,30 @@ pub struct PhotoAdded {
     pub taken_by: String,
 }
 
+/// A supervisor does not wait for a photo any more: its phone is lost, or has forgotten it.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct GiveUpPhoto {
+    /// Its name.
+    pub photo: String,
+    /// Why it will not come.
+    pub why: String,
+}
+
+/// A photo that was promised is not waited for any more. Should its bytes come all the same, they are taken.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct PhotoGivenUp {
+    /// Its name.
+    pub photo: String,
+    /// Why it will not come.
+    pub why: String,
+    /// Who took it.
+    pub taken_by: String,
+    /// The mark that it is of.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub mark: Option<String>,
+}
+
 /// The shortest and the longest name of a photo.
 const NAME: std::ops::RangeInclusive<usize> = 8..=64;
 
@@ -152,10 +176,7 @@ fn other_bytes() -> Refusal {
 
 pub(crate) fn add(state: &State, asked: &AddPhoto) -> Result<Vec<Body>, Refusal> {
     let photo = state.record.photos.get(&asked.photo);
-    let photo = photo.ok_or_else(|| Refusal::Unknown {
-        what: Thing::Photo,
-        name: asked.photo.clone(),
-    })?;
+    let photo = photo.ok_or_else(|| unknown(&asked.photo))?;
     let promised = &photo.promised;
     let added = photo.added.as_ref().map(|added| &added.said.sha256);
     match added.or(promised.said.sha256.as_ref()) {
@@ -171,6 +192,34 @@ pub(crate) fn add(state: &State, asked: &AddPhoto) -> Result<Vec<Body>, Refusal>
         entry: promised.said.entry,
         taken_by: promised.by.clone(),
     })])
+}
+
+/// Only what is owed can be given up, and only with a reason.
+pub(crate) fn give_up(state: &State, asked: &GiveUpPhoto) -> Result<Vec<Body>, Refusal> {
+    let photo = state.record.photos.get(&asked.photo);
+    let photo = photo.ok_or_else(|| unknown(&asked.photo))?;
+    let why = asked.why.trim();
+    if why.is_empty() {
+        return Err(Refusal::SayWhy {
+            what: "why the photo will not come".into(),
+        });
+    }
+    if !photo.is_owed() {
+        return Ok(vec![]);
+    }
+    Ok(vec![Body::PhotoGivenUp(PhotoGivenUp {
+        photo: asked.photo.clone(),
+        why: why.to_owned(),
+        taken_by: photo.promised.by.clone(),
+        mark: photo.promised.said.mark.clone(),
+    })])
+}
+
+fn unknown(photo: &str) -> Refusal {
+    Refusal::Unknown {
+        what: Thing::Photo,
+        name: photo.to_owned(),
+    }
 }
 
 /// Whether the hub still wants these bytes: they were promised and have not come.
@@ -199,9 +248,17 @@ pub fn owed(state: &State) -> Vec<AddPhoto> {
 pub(crate) fn apply_promised(state: &mut State, entry: &Entry, body: &PhotoPromised) {
     let photo = Photo {
         promised: Dated::of(entry, body),
+        made_at: Some(entry.made_at),
+        given_up: None,
         added: None,
     };
     state.record.photos.insert(body.photo.clone(), photo);
+}
+
+pub(crate) fn apply_given_up(state: &mut State, entry: &Entry, body: &PhotoGivenUp) {
+    if let Some(photo) = state.record.photos.get_mut(&body.photo) {
+        photo.given_up = Some(Dated::of(entry, body));
+    }
 }
 
 pub(crate) fn apply_added(state: &mut State, entry: &Entry, body: &PhotoAdded) {

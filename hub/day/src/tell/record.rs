@@ -33,7 +33,9 @@ pub(super) fn tell(body: &Body) -> Told {
         }
         Body::QueryOpened(b) => opened(b),
         Body::QueryAnswered(b) => answered(b),
-        photo @ (Body::PhotoPromised(_) | Body::PhotoAdded(_)) => photos(photo),
+        photo @ (Body::PhotoPromised(_) | Body::PhotoAdded(_) | Body::PhotoGivenUp(_)) => {
+            photos(photo)
+        }
         Body::HeadMismatch(b) => Told::new(
             format!(
                 "THE LOG WAS CUT OR REWRITTEN: {}'s phone remembers entry {}, which this log does not hold.",
@@ -303,6 +305,14 @@ fn photos(body: &Body) -> Told {
             }
             both.told().mark(b.mark.as_deref())
         }
+        Body::PhotoGivenUp(b) => Told::new(
+            format!(
+                "The photo that {} took is not waited for any more: {}",
+                b.taken_by, b.why
+            ),
+            format!("Ya no se espera la foto que tomó {}: {}", b.taken_by, b.why),
+        )
+        .mark(b.mark.as_deref()),
         Body::PhotoAdded(b) => Told::new(
             format!(
                 "The photo that {} took has come, {} kB.",

@@ -152,6 +152,8 @@ pub struct PhotoCard {
     pub seq: u64,
     /// Its file, by the hash of its bytes; none while it is promised and has not come.
     pub sha256: Option<String>,
+    /// Why it is not waited for any more.
+    pub given_up: Option<String>,
     /// SHA-256 of the file from which it was reduced, as the phone says.
     pub original: Option<String>,
     /// The mark that it is of.
@@ -164,7 +166,7 @@ pub struct PhotoCard {
     pub words: String,
     /// Who took it.
     pub by: String,
-    /// When.
+    /// When it was taken.
     pub at: Time,
 }
 
@@ -299,8 +301,9 @@ pub(crate) fn photos_of_the_day(state: &State) -> Vec<PhotoCard> {
     let first = state.day.as_ref().map_or(0, |day| day.first);
     let photos = state.record.photos.iter();
     cards(photos.filter(|(_, photo)| {
-        let added = photo.added.as_ref();
-        added.is_none_or(|added| added.seq >= first)
+        let settled = photo.added.as_ref().map(|added| added.seq);
+        let settled = settled.or(photo.given_up.as_ref().map(|one| one.seq));
+        settled.is_none_or(|seq| seq >= first)
     }))
 }
 
@@ -324,13 +327,14 @@ fn cards<'a>(photos: impl Iterator<Item = (&'a String, &'a Photo)>) -> Vec<Photo
             photo: name.clone(),
             seq: photo.promised.seq,
             sha256: photo.added.as_ref().map(|added| added.said.sha256.clone()),
+            given_up: photo.given_up.as_ref().map(|one| one.said.why.clone()),
             original: photo.promised.said.original.clone(),
             mark: photo.promised.said.mark.clone(),
             face: photo.promised.said.face.clone(),
             entry: photo.promised.said.entry,
             words: photo.promised.said.words.clone(),
             by: photo.promised.by.clone(),
-            at: photo.promised.at,
+            at: photo.made_at.unwrap_or(photo.promised.at),
         })
         .collect()
 }

@@ -26,6 +26,10 @@ fn figure(paper: &Paper, photo: &PhotoCard) -> Markup {
     html! {
         figure {
             @match &photo.sha256 {
+                None if photo.given_up.is_some() => p.owed {
+                    (paper.t("Promised by ", "Anunciada por ")) (photo.by)
+                    (paper.t(" and not waited for any more: ", " y ya no se espera: ")) (photo.given_up.as_deref().unwrap_or_default())
+                }
                 None => p.owed { (paper.t("Promised and not delivered: still on the phone of ", "Anunciada y no entregada: sigue en el teléfono de ")) (photo.by) "." }
                 Some(sha256) => (picture(paper, photo, sha256))
             }

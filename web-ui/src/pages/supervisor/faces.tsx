@@ -5,10 +5,12 @@ import { DaylightFacts, FaceFacts } from "../../parts/face_facts";
 import { feetTyped } from "../../parts/feet_typed";
 import { InspectPanel, Typed } from "../../parts/inspect";
 import { Key } from "../../parts/keys";
+import { PhotoKey } from "../../parts/photo_key";
 import { Plan } from "../../parts/plan";
 import { timeOfDay } from "../../show";
 import { ground, me, sheet } from "../../state";
 import type { FaceCard, HeldBy, Supervisor } from "../../wire";
+import { Figures } from "./figures";
 import { WhyPanel } from "./panels";
 import { TicketPanel } from "./ticket";
 import { t } from "./words";
@@ -30,6 +32,8 @@ export function FacesPage({ view }: { view: Supervisor }) {
       {cuts.faces.map((card) => (
         <section key={card.id} aria-label={card.name}>
           <Face card={card} onOpen={setOpen} competent={cuts.competent} />
+          <Figures photos={view.record.photos.filter((photo) => photo.face === card.id)} />
+          <PhotoKey kind="wide" about={{ face: card.id }} />
         </section>
       ))}
       <section aria-label={words.faces}>

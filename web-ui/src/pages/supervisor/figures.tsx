@@ -17,7 +17,9 @@ export function Figures({ photos }: { photos: readonly PhotoCard[] }) {
                 <img src={`/api/photos/${one.sha256}`} alt={`${of} ${one.words}`} loading="lazy" />
               </a>
             ) : (
-              <p class="owed">{words.promised(one.by)}</p>
+              <p class="owed">
+                {one.given_up ? words.givenUp(one.by, one.given_up) : words.promised(one.by)}
+              </p>
             )}
             <figcaption>
               {of} {one.words}

@@ -12,7 +12,7 @@ use crate::said::inspection::{
     AskInspection, Inspect, InspectedItem, InspectionResult, SignInspection,
 };
 
-use crate::said::photo::{AddPhoto, PromisePhoto};
+use crate::said::photo::{AddPhoto, GiveUpPhoto, PromisePhoto};
 use crate::said::query::{AnswerQuery, AskQuery};
 use crate::said::reading::SpotReason;
 
@@ -297,6 +297,48 @@ fn a_photo_is_owed_until_its_bytes_have_come() {
     };
     assert_eq!((added.taken_by.as_str(), added.entry), ("RT", Some(3)));
     assert_eq!(crew.log.len(), entries + 1);
+}
+
+#[test]
+fn a_photo_that_will_not_come_is_given_up_with_a_reason_and_taken_all_the_same_when_it_comes() {
+    let mut crew = Crew::digging();
+    let sha256 = "a".repeat(64);
+    let promise = PromisePhoto {
+        photo: "photo-0001".into(),
+        sha256: sha256.clone(),
+        original: None,
+        mark: Some("P-1".into()),
+        face: None,
+        entry: None,
+        words: String::new(),
+    };
+    crew.says(&ground(), Command::PromisePhoto(promise))
+        .unwrap();
+    let gives_up = |why: &str| {
+        Command::GiveUpPhoto(GiveUpPhoto {
+            photo: "photo-0001".into(),
+            why: why.into(),
+        })
+    };
+    assert!(crew.says(&ground(), gives_up("lost")).is_err());
+    assert!(crew.says(&supervisor(), gives_up(" ")).is_err());
+    assert!(!open(&crew.state).is_empty());
+    crew.says(&supervisor(), gives_up("the phone is in the ditch"))
+        .unwrap();
+    assert!(open(&crew.state).is_empty());
+    let told = tell::tell(crew.log.last().unwrap());
+    assert!(told.english.contains("RT") && told.english.contains("ditch"));
+    let entries = crew.log.len();
+    crew.says(&supervisor(), gives_up("twice")).unwrap();
+    assert_eq!(crew.log.len(), entries);
+    let adds = Command::AddPhoto(AddPhoto {
+        photo: "photo-0001".into(),
+        sha256,
+        bytes: 9,
+    });
+    crew.says(&By::hub(), adds).unwrap();
+    assert!(crew.state.record.photos["photo-0001"].added.is_some());
+    assert_eq!(folded(&crew), crew.state);
 }
 
 /// A log from before the promise named a hash opens, and takes the bytes that come.

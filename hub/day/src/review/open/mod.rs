@@ -229,7 +229,7 @@ fn papers(state: &State, list: &mut List) {
             );
         }
     }
-    for photo in record.photos.values().filter(|photo| photo.added.is_none()) {
+    for photo in record.photos.values().filter(|photo| photo.is_owed()) {
         let who = &photo.promised.by;
         list.push(
             OpenKind::Photo,
