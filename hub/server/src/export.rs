@@ -168,6 +168,10 @@ fn prove_file(path: &Path) -> Result<(Proof, Named), ExportError> {
     let mut named = Named::default();
     each_line(path, |line, at| {
         match line {
+            Line::Entry { entry, .. } if named.has_shown() => {
+                let late = PhotoFault::Entry(entry.seq);
+                return Err(broken_photo(path, at)(late));
+            }
             Line::Entry { entry, sealed } => {
                 named.entry(&entry);
                 let first = ends.as_ref().map_or(entry.seq, |(first, _)| *first);

@@ -12,7 +12,7 @@ interface PhotoKeyProps {
 export function PhotoKey({ about, kind = "tile", onKept }: PhotoKeyProps) {
   return (
     <label class={`key photo ${kind}`}>
-      {t().photo} <small>{t().noFace}</small>
+      {t().photo} <small>{t().nobodyInIt}</small>
       <input
         class="unseen"
         type="file"

@@ -40,7 +40,7 @@ export function PhotoPanel({ taken, onClose }: PhotoPanelProps) {
           <Picture canvas={reduced.canvas} label={of || t().photo} />
           <p class="quiet">
             {words.size(reduced.canvas.width, reduced.canvas.height, Math.ceil(reduced.bytes.length / 1000))}{" "}
-            {words.noFace}
+            {words.nobodyInIt}
           </p>
           <Field name={words.about} text value={said} onValue={setSaid} />
           <Key kind="send" onPress={send}>

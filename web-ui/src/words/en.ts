@@ -25,7 +25,7 @@ export const en = {
   linkUp: "Link alive",
   halted: "The hub can't keep the log and takes no calls. Use hands, see to the laptop.",
   photo: "PHOTO",
-  noFace: "no face needed",
+  nobodyInIt: "nobody need be in it",
   photosWait: (n: number) => (n === 1 ? "1 photo waits on this phone." : `${n} photos wait on this phone.`),
   notSentCount: (n: number) => `${n} NOT SENT – USE HANDS`,
   dropped: (n: number) => `${n} not sent under the name before. Take them again.`,

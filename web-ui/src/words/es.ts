@@ -24,7 +24,7 @@ export const es: typeof en = {
   linkUp: "Enlace vivo",
   halted: "El servidor no puede guardar el registro y no toma llamadas. Use las manos, vea la laptop.",
   photo: "FOTO",
-  noFace: "sin caras",
+  nobodyInIt: "sin gente",
   photosWait: (n) => (n === 1 ? "1 foto espera en este teléfono." : `${n} fotos esperan en este teléfono.`),
   notSentCount: (n) => `${n} SIN ENVIAR – USE LAS MANOS`,
   dropped: (n) => `${n} sin enviar con el nombre de antes. Tómelas otra vez.`,

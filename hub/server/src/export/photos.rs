@@ -8,7 +8,7 @@ use base64::Engine as _;
 use base64::prelude::BASE64_STANDARD;
 use day::chain::{Hash, digest};
 use day::entry::{Body, Entry};
-use serde::{Deserialize, Serialize};
+use serde::Deserialize;
 use thiserror::Error;
 
 use crate::store::photos::{PhotoError, Photos};
@@ -35,9 +35,15 @@ pub enum PhotoFault {
     /// A photo that no entry names.
     #[error("the photo {0} is named by no entry before it: it was put in")]
     Unnamed(Hash),
+    /// A photo that was carried already.
+    #[error("the photo {0} stands there twice: it was put in")]
+    Twice(Hash),
+    /// Photos stand behind the last entry.
+    #[error("entry {0} stands behind a photo: it was put in")]
+    Entry(u64),
 }
 
-#[derive(Serialize, Deserialize)]
+#[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Line {
     photo: Hash,
@@ -64,7 +70,20 @@ pub(super) fn carried(line: &str) -> Option<Result<Carried, PhotoFault>> {
             bytes: bytes.map_err(|error: base64::DecodeError| error.to_string())?,
         })
     };
-    Some(read().map_err(PhotoFault::Unreadable))
+    let written = read().and_then(|carried: Carried| {
+        if line == written(&carried.sha256, &carried.bytes) {
+            Ok(carried)
+        } else {
+            Err("it was not written like this".to_owned())
+        }
+    });
+    Some(written.map_err(PhotoFault::Unreadable))
+}
+
+/// The one way in which a photo is written: not a byte of an export can be another and pass.
+fn written(sha256: &str, bytes: &[u8]) -> String {
+    let jpeg = BASE64_STANDARD.encode(bytes);
+    format!("{BEGINS}\"{sha256}\",\"jpeg\":\"{jpeg}\"}}")
 }
 
 /// The photos that entries name, each with the first entry that says that it has come, and which of them a file has shown.
@@ -96,8 +115,16 @@ impl Named {
             let source = PhotoError::Touched { sha256, has };
             return Err(PhotoFault::Lost { seq, source });
         }
-        self.shown.insert(sha256);
-        Ok(())
+        if self.shown.insert(sha256.clone()) {
+            Ok(())
+        } else {
+            Err(PhotoFault::Twice(sha256))
+        }
+    }
+
+    /// Whether a file has come to its photos: no entry follows them.
+    pub(super) fn has_shown(&self) -> bool {
+        !self.shown.is_empty()
     }
 
     /// The first that an entry names and that no line has shown.
@@ -143,10 +170,7 @@ impl Named {
     ) -> Result<(), std::io::Error> {
         for (seq, sha256) in self.in_order() {
             match photos.read(sha256) {
-                Ok(bytes) => {
-                    let jpeg = BASE64_STANDARD.encode(bytes);
-                    writeln!(out, "{BEGINS}\"{sha256}\",\"jpeg\":\"{jpeg}\"}}")?;
-                }
+                Ok(bytes) => writeln!(out, "{}", written(sha256, &bytes))?,
                 Err(error) => tracing::warn!("Entry {seq}: {error}. The export goes without it."),
             }
         }

@@ -6,7 +6,7 @@ export const photoEn = {
   reducing: "The photo is made smaller…",
   size: (width: number, height: number, kilobytes: number) =>
     `${width} × ${height}, ${kilobytes} kB, without place, hour or maker.`,
-  noFace: "No face is needed.",
+  nobodyInIt: "Nobody's face is needed.",
   noPicture:
     "This phone can't read that file as a picture. Throw it away and take the photo with the camera.",
   withEntry: (entry: number) => `with entry ${entry}`,

@@ -7,7 +7,7 @@ export const photoEs: PhotoWords = {
   about: "Qué muestra (puede quedar vacío)",
   reducing: "Se reduce la foto…",
   size: (width, height, kilobytes) => `${width} × ${height}, ${kilobytes} kB, sin lugar, hora ni aparato.`,
-  noFace: "No hace falta ninguna cara.",
+  nobodyInIt: "No hace falta la cara de nadie.",
   noPicture: "Este teléfono no puede leer ese archivo como imagen. Tírelo y tome la foto con la cámara.",
   withEntry: (entry) => `con la entrada ${entry}`,
 };
