@@ -27,5 +27,5 @@ export function late<Script>(fetch: () => Promise<Script>): {
   return { script, ask };
 }
 
-/** Visitors' pages, photos, control: asked for once the link is up, so that it is there when the link is gone. */
+/** Visitors' pages, photos, control, sums: asked for once the link is up, so that it is there when the link is gone. */
 export const seldom = late(() => import("./seldom"));

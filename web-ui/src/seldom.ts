@@ -1,5 +1,6 @@
 /** What a phone in the cut shows seldom or never, in one script that comes after its first page. */
 export { ControlPanel } from "./pages/control/control";
+export { MorePanel } from "./pages/ground/more";
 export { SumsPanel } from "./pages/ground/sums";
 export { VisitorPage } from "./pages/visitor/visitor";
 export { PhotoPanel } from "./photo/panel";

@@ -192,6 +192,7 @@ export const en = {
   section: "SECTION",
   list: "LIST",
   planOf: (site: string) => `Plan of ${site}`,
+  more: "MORE",
   control: "LEVELS · TESTS · TYPE AGAIN",
   planNote: "A machine stands where somebody last said. Nothing senses it.",
   closer: "Closer",

@@ -183,6 +183,7 @@ export const es: typeof en = {
   section: "CORTE",
   list: "LISTA",
   planOf: (site) => `Plano de ${site}`,
+  more: "MÁS",
   control: "NIVELACIÓN · PRUEBAS · REVISIÓN",
   planNote: "Una máquina está donde alguien dijo por última vez. Nada la detecta.",
   closer: "Más cerca",

@@ -13,9 +13,10 @@ interface StripProps {
   onLaser: () => void;
   onWith: () => void;
   onEdge: () => void;
+  onMore: () => void;
 }
 
-export function MarkStrip({ onMarks, onLaser, onWith, onEdge }: StripProps) {
+export function MarkStrip({ onMarks, onLaser, onWith, onEdge, onMore }: StripProps) {
   const words = t();
   const here = mark.value;
   const to = digTo(here, chosen.value.side);
@@ -53,6 +54,9 @@ export function MarkStrip({ onMarks, onLaser, onWith, onEdge }: StripProps) {
             {words.edge}
           </button>
         )}
+        <button type="button" class="key chip" onClick={onMore}>
+          {words.more}
+        </button>
         <KeepOutLine />
       </div>
     </>

@@ -5,6 +5,7 @@ import type { Settled } from "../../outbox";
 import { Choice } from "../../parts/choice";
 import { Keypad, textOf } from "../../parts/keypad";
 import { Key } from "../../parts/keys";
+import { LatePanel } from "../../parts/late_panel";
 import { feet } from "../../show";
 import type { Command, StepSide } from "../../wire";
 import { t } from "../../words";
@@ -60,6 +61,7 @@ function Reading({ restates, onSend, onLaser, onMarks, onWith }: ReadingProps) {
   const [over, setOver] = useState<1 | -1 | 0>(0);
   const [eye, setEye] = useState(false);
   const [edge, setEdge] = useState(false);
+  const [more, setMore] = useState(false);
   const words = t();
   const { receiver, care, side } = chosen.value;
   const pad = receiver ? "receiver" : (rod.value?.unit ?? "feet_hundredths");
@@ -87,7 +89,13 @@ function Reading({ restates, onSend, onLaser, onMarks, onWith }: ReadingProps) {
   return (
     <div class="read">
       <div class="read-top">
-        <MarkStrip onMarks={onMarks} onLaser={onLaser} onWith={onWith} onEdge={() => setEdge(true)} />
+        <MarkStrip
+          onMarks={onMarks}
+          onLaser={onLaser}
+          onWith={onWith}
+          onEdge={() => setEdge(true)}
+          onMore={() => setMore(true)}
+        />
         {restates !== null && <p class="warning">{words.restating}</p>}
         {sideOwed || nearStep(here) ? <SideChoice /> : null}
       </div>
@@ -110,6 +118,11 @@ function Reading({ restates, onSend, onLaser, onMarks, onWith }: ReadingProps) {
         </div>
       )}
       {eye && <EyePanel onClose={() => setEye(false)} />}
+      {more && asked.length === 0 && (
+        <LatePanel title={words.more} onClose={() => setMore(false)}>
+          {(late) => <late.MorePanel onSend={onSend} onClose={() => setMore(false)} />}
+        </LatePanel>
+      )}
       {edge && <EdgePanel onClose={() => setEdge(false)} />}
     </div>
   );

@@ -23,7 +23,8 @@ export const officeEn = {
   allowed: "Allowed, ft",
   sheetUnproven: "NOT PROVEN: shoot a second benchmark before you use it.",
   sheetVoid: "Void when this laser is taken down or moved, or when a target gets a new revision.",
-  sheetTenths: (list: string) => `A rod that reads less stands on high ground: ${list} tenths down.`,
+  sheetTenths: (list: string) =>
+    `A rod that reads less stands on high ground: ${list} tenths down. One that reads more stands low, as many tenths too deep.`,
   unprovenRuns: "Not proven",
   unprovenRun: (name: string, feet: string, of: string, gaps: string) =>
     `${name}: ${feet} of ${of} ft (${gaps})`,

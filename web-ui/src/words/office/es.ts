@@ -23,7 +23,8 @@ export const officeEs: typeof officeEn = {
   allowed: "Se permite, ft",
   sheetUnproven: "SIN COMPROBAR: lea un segundo banco de nivel antes de usarla.",
   sheetVoid: "No vale si este láser se levanta o se mueve, o si una rasante tiene nueva revisión.",
-  sheetTenths: (list) => `Un estadal que marca menos está en terreno alto: ${list} décimas que bajar.`,
+  sheetTenths: (list) =>
+    `Un estadal que marca menos está en terreno alto: ${list} décimas que bajar. Uno que marca más está bajo, tantas décimas de más.`,
   unprovenRuns: "Sin comprobar",
   unprovenRun: (name, feet, of, gaps) => `${name}: ${feet} de ${of} pies (${gaps})`,
   questionsCame: (asked, slips, hits) =>
