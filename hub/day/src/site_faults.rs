@@ -11,7 +11,8 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::plan_sense;
-use crate::site::{Site, Target};
+use crate::said::edge;
+use crate::site::{Line, Site, Target};
 
 /// A fault of a site.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
@@ -302,7 +303,39 @@ impl Faults {
                     "A line needs at least two points.",
                     "Una línea necesita por lo menos dos puntos.",
                 );
+            } else if line.no_cross {
+                self.no_cross(site, line);
             }
+        }
+    }
+
+    /// A line that nobody may cross has two sides, and the work lies on the one to keep to.
+    fn no_cross(&mut self, site: &Site, line: &Line) {
+        let (path, id, kept) = (format!("lines.{}", line.id), &line.id, edge::kept(line));
+        if kept.crosses_itself() {
+            return self.wrong(
+                path,
+                format!("{id} crosses itself: give its corners in order."),
+                format!("{id} se cruza a sí misma: dé sus esquinas en orden."),
+            );
+        }
+        let distances: Result<Vec<Length>, _> = site
+            .marks
+            .iter()
+            .map(|mark| kept.distance(mark.place))
+            .collect();
+        match distances {
+            Err(error) => self.wrong(path, error.to_string(), error.spanish()),
+            Ok(off) if !off.is_empty() && off.iter().all(|off| *off < Length::ZERO) => self.wrong(
+                path,
+                format!(
+                    "Every mark lies on the far side of {id}, which nobody may cross: turn its `keep` to the other hand, looking from its first point to its last."
+                ),
+                format!(
+                    "Todas las marcas están al otro lado de {id}, que nadie debe cruzar: cambie el lado que se guarda, mirando del primer punto al último."
+                ),
+            ),
+            Ok(_) => {}
         }
     }
 }

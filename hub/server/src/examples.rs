@@ -104,11 +104,12 @@ impl Ran {
         self.outputs.iter().all(|(_, compared)| compared.agrees)
     }
 
-    /// Whether its figures were read in a publication: not invented, not derived here, not remembered.
+    /// Whether its figures were read in a publication that is named: not invented, not derived here, not remembered.
     pub fn published(&self) -> bool {
         const OURS: [&str; 4] = ["Invented", "Derived", "Mathematics", "Common practice"];
         !OURS.iter().any(|word| self.source.starts_with(word))
             && !self.source.contains("from memory")
+            && !self.source.contains("source withheld")
     }
 }
 

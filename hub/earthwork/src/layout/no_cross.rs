@@ -11,6 +11,7 @@ use utoipa::ToSchema;
 use super::tie::Side;
 use crate::length::{FOOT, Length, whole};
 use crate::point::Point;
+use crate::target::boundary;
 use crate::words::Language;
 
 /// Within this of the line, past the guard, it is NEAR (common practice).
@@ -139,6 +140,11 @@ impl LineDoubts {
 }
 
 impl NoCrossLine {
+    /// Whether it meets itself: then no side of it can be told.
+    pub fn crosses_itself(&self) -> bool {
+        boundary::line_crosses_itself(&self.corners)
+    }
+
     /// The distance from the line: positive on the side to keep to. Rounded toward the line when it is kept and
     /// away from it when it is crossed, so that a count is never given to the crew.
     ///

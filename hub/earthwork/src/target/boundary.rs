@@ -28,6 +28,20 @@ pub(super) fn check(corners: &[Point]) -> Option<TargetError> {
     crosses_itself(corners).then_some(TargetError::BoundaryCrosses)
 }
 
+/// Whether a line that need not come back to where it begins meets itself.
+pub(crate) fn line_crosses_itself(corners: &[Point]) -> bool {
+    match corners {
+        [ring @ .., last] if ring.first() == Some(last) => crosses_itself(ring),
+        _ => {
+            let edges: Vec<_> = corners.windows(2).map(|pair| (pair[0], pair[1])).collect();
+            edges.iter().enumerate().any(|(i, one)| {
+                let others = edges.iter().skip(i + 2);
+                others.into_iter().any(|other| meet(*one, *other))
+            })
+        }
+    }
+}
+
 /// Whether two edges that are not neighbours meet.
 pub(crate) fn crosses_itself(corners: &[Point]) -> bool {
     let edges: Vec<_> = edges(corners).collect();
@@ -132,5 +146,11 @@ mod tests {
             at(0, 100)
         ]));
         assert!(!crosses_itself(&ell()));
+        let [a, b, c, d] = [at(0, 0), at(1000, 0), at(500, 500), at(500, -500)];
+        assert!(line_crosses_itself(&[a, b, c, d]));
+        assert!(!line_crosses_itself(&[a, b, c]));
+        let mut ring = ell();
+        ring.push(ring[0]);
+        assert!(!line_crosses_itself(&ring));
     }
 }
