@@ -8,7 +8,7 @@ import { GroundPage } from "./pages/ground/ground";
 import { codeIn, JoinPage } from "./pages/join/join";
 import { OperatorPage } from "./pages/operator/operator";
 import { SupervisorLate, supervisorScript } from "./pages/supervisor/late";
-import { VisitorLate } from "./pages/visitor/late";
+import { LatePage } from "./parts/late_page";
 import { showReplayed } from "./replayed";
 import { bye, linked, me, replays } from "./state";
 import { t } from "./words";
@@ -45,7 +45,7 @@ function App() {
   const supervisor = who.roles.includes("supervisor");
   if (ground && supervisor) return <Both />;
   if (supervisor) return <SupervisorLate />;
-  return ground ? <GroundPage /> : <VisitorLate />;
+  return ground ? <GroundPage /> : <LatePage>{(script) => <script.VisitorPage />}</LatePage>;
 }
 
 /** One phone may be the ground person's and the supervisor's at once. */

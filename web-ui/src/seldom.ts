@@ -2,5 +2,6 @@
 export { ControlPanel } from "./pages/control/control";
 export { MorePanel } from "./pages/ground/more";
 export { SumsPanel } from "./pages/ground/sums";
+export { WorkPage } from "./pages/ground/work/work";
 export { VisitorPage } from "./pages/visitor/visitor";
 export { PhotoPanel } from "./photo/panel";

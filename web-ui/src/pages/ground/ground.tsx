@@ -1,8 +1,10 @@
 /** The ground person's page: READ, LASER, MARKS, and from there WORK. More keys than these are too narrow for a glove. */
 import { useState } from "preact/hooks";
 import { Frame } from "../../parts/frame";
+import { LatePage } from "../../parts/late_page";
 import { MachineLine } from "../../parts/machine";
 import { ground, me, sheet } from "../../state";
+import type { Ground } from "../../wire";
 import { t } from "../../words";
 import { InBar, takesThePage } from "./ask_in";
 import { machine } from "./at";
@@ -11,7 +13,6 @@ import { LaserPage } from "./laser";
 import { MarksPage } from "./marks";
 import { ReadPage } from "./read";
 import { WithPanel } from "./with";
-import { WorkPage } from "./work/work";
 
 type Tab = "read" | "laser" | "marks" | "work" | "board";
 
@@ -54,11 +55,15 @@ export function GroundPage({ onBoard }: { onBoard?: (() => void) | undefined }) 
       ) : tab === "laser" ? (
         <LaserPage />
       ) : tab === "work" ? (
-        <WorkPage view={ground.value} />
+        <Work view={ground.value} />
       ) : (
         <MarksPage onChosen={() => setTab("read")} onWork={() => setTab("work")} />
       )}
       {withWhat && <WithPanel onClose={() => setWith(false)} />}
     </Frame>
   );
+}
+
+function Work({ view }: { view: Ground }) {
+  return <LatePage>{(script) => <script.WorkPage view={view} />}</LatePage>;
 }
