@@ -5,7 +5,7 @@ use std::fs;
 use serde_json::{Value, json};
 
 use crate::harness::phone::Phone;
-use crate::harness::yard::{Yard, prove_laser, reading, second_benchmark};
+use crate::harness::yard::{FOOT, Yard, prove_laser, reading, second_benchmark};
 use crate::harness::{folder, rodcall, words};
 
 const STROKES: &str = "M10 20L40 60L90 15";
@@ -87,6 +87,7 @@ fn a_closed_and_signed_day_survives_a_restart_and_still_proves_itself() {
 #[test]
 fn the_next_day_opens_on_a_hub_that_runs_on_and_whoever_opened_it_stays_in() {
     let (yard, ground) = closed();
+    yard.truck.says(&signs());
     let old_code = yard.truck.code(&["ground"], None);
     let before = yard.truck.me();
     // Only a supervisor, and by the key alone.
@@ -112,6 +113,10 @@ fn the_next_day_opens_on_a_hub_that_runs_on_and_whoever_opened_it_stays_in() {
     );
     prove_laser(&ground);
     ground.says(&reading("P-1", "4.70"));
+    truck.says(
+        &json!({ "kind": "amend_day", "entry": 3, "words": "the rod was B",
+        "signature": { "name": "P. N.", "strokes": STROKES } }),
+    );
     let days = record(&truck, |_| true)["days"].clone();
     assert_eq!(days[0]["day"], before["day"]);
     assert!(days[0]["closed"].is_i64(), "{days}");
@@ -121,9 +126,49 @@ fn the_next_day_opens_on_a_hub_that_runs_on_and_whoever_opened_it_stays_in() {
     assert_eq!(truck.me()["day"], json!(wanted));
     let output = rodcall(&["verify".as_ref(), yard.data().as_os_str()]);
     assert!(output.status.success(), "{}", words(&output));
+    what_is_asked_later_is_answered_of_both_days(&truck, &before["day"]);
     // A day that is not closed is not left by the key.
     let refused = truck.post("/api/day/next", &json!({}));
     assert_eq!(refused.status, 409, "{}", refused.text);
+}
+
+/// What a later day amended stands on the sheet of the day that it amends; who told is answered day by day.
+fn what_is_asked_later_is_answered_of_both_days(truck: &Phone, first: &Value) {
+    let first = first.as_str().expect("a day");
+    let review = truck.json(&format!("/api/review?day={first}"));
+    let later = &review["amended_later"];
+    assert_eq!(later.as_array().map(Vec::len), Some(1), "{later}");
+    let sheet = truck.text(&format!("/api/report/day?day={first}"));
+    assert!(sheet.contains("Amended on later days"), "{sheet}");
+    assert!(sheet.contains("AMENDMENT to entry 3 of day"), "{sheet}");
+    let newest = truck.text("/api/report/day");
+    assert!(!newest.contains("Amended on later days"), "{newest}");
+    let question = |from: i64, to: i64| {
+        let place = format!("x={}&y={}", 30 * FOOT, 20 * FOOT);
+        format!("who-told?machine=EX-1&{place}&from={from}&to={to}")
+    };
+    let told = truck.json(&format!("/api/{}", question(0, i64::MAX)));
+    let days = told["days"].as_array().expect("days");
+    let called: Vec<(&Value, Option<usize>)> = days
+        .iter()
+        .map(|page| (&page["day"], page["calls"].as_array().map(Vec::len)))
+        .collect();
+    let second = json!(format!("{first}-2"));
+    assert_eq!(called, [(&json!(first), Some(1)), (&second, Some(1))]);
+    assert!(days[0]["asked"]["to"].as_i64() < days[1]["asked"]["from"].as_i64());
+    let sheet = truck.text(&format!("/api/report/{}", question(0, i64::MAX)));
+    assert_eq!(
+        sheet.matches("RT told EX-1: P-1 DOWN 3.").count(),
+        2,
+        "{sheet}"
+    );
+    let none = truck.json(&format!("/api/{}", question(0, 1)));
+    assert_eq!(none["days"], json!([]));
+    assert!(
+        truck
+            .text(&format!("/api/report/{}", question(0, 1)))
+            .contains("no day in this time")
+    );
 }
 
 #[test]

@@ -231,7 +231,7 @@ fn a_supervisor_looks_back_and_nobody_else() {
         i64::MAX
     );
     let told = truck.json(&format!("/api/who-told?{question}"));
-    assert_eq!(told["calls"][0]["mark"], "P-1");
+    assert_eq!(told["days"][0]["calls"][0]["mark"], "P-1");
     let sheet = truck.text(&format!("/api/report/who-told?{question}&language=spanish"));
     assert!(sheet.contains("RT dijo a EX-1: P-1 BAJE 3."), "{sheet}");
     assert!(
@@ -244,6 +244,7 @@ fn a_supervisor_looks_back_and_nobody_else() {
             .text("/api/table/as-built.csv")
             .contains("P-2,PAD,1,40.0000000")
     );
+    the_marks_lie_where_the_site_has_them(truck);
     for path in [
         "/api/days",
         "/api/review",
@@ -269,6 +270,38 @@ fn a_supervisor_looks_back_and_nobody_else() {
     assert_eq!(truck.get("/api/report/other").status, 400);
     let malformed = truck.get("/api/replay?at=noon");
     assert_eq!(malformed.status, 400, "{}", malformed.text);
+}
+
+/// By RFC 7946: a collection of features, each with a geometry and properties; 30 ft are 9.144 m exactly.
+fn the_marks_lie_where_the_site_has_them(truck: &Phone) {
+    let marks: Value =
+        serde_json::from_str(&truck.text("/api/table/marks.geojson")).expect("GeoJSON");
+    assert_eq!(marks["type"], "FeatureCollection");
+    let features = marks["features"].as_array().expect("features");
+    let of = |id: &str| {
+        let found = features.iter().find(|one| one["id"] == id);
+        found.unwrap_or_else(|| panic!("{id}")).clone()
+    };
+    let read = of("P-1");
+    assert_eq!(
+        (&read["type"], &read["geometry"]["type"]),
+        (&json!("Feature"), &json!("Point"))
+    );
+    assert_eq!(read["geometry"]["coordinates"][0], json!(9.144));
+    assert_eq!(
+        read["geometry"]["coordinates"].as_array().map(Vec::len),
+        Some(3)
+    );
+    assert_eq!(read["properties"]["verdict"], "high");
+    let unread = features
+        .iter()
+        .filter(|one| one["properties"]["elevation_ft"].is_null());
+    assert!(unread.clone().count() > 0);
+    assert!(
+        unread
+            .clone()
+            .all(|one| one["geometry"]["coordinates"].as_array().map(Vec::len) == Some(2))
+    );
 }
 
 /// A name from a stranger's phone stays text on paper.

@@ -44,6 +44,13 @@ export function ago(ms: number): string {
   return minutes < 120 ? `${minutes} min` : `${Math.floor(minutes / 60)} h`;
 }
 
+/** The day on this phone's calendar, as a field for dates holds it: 2030-05-14. */
+export function dateOf(at: number): string {
+  const date = new Date(at);
+  const two = (n: number) => String(n).padStart(2, "0");
+  return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
+}
+
 /** The time of day on this phone's clock face, 24 hours. */
 export function timeOfDay(at: number, seconds = false): string {
   const date = new Date(at);

@@ -36,14 +36,15 @@ pub fn apply(state: &mut State, entry: &Entry) {
         Body::ReadingAsked(b) => said::reading::apply_asked(state, entry, b),
         Body::ReadingLate(_)
         | Body::DiagonalsMeasured(_)
-        | Body::EdgeRead(_)
         | Body::SetUpsCompared(_)
         | Body::NearFound(_)
         | Body::DepthOwed(_) => {}
+        Body::EdgeRead(b) => said::edge::apply_read(state, b),
         Body::MarksLaid(b) => said::marks::apply_laid(state, entry, b),
         Body::MarksChecked(b) => said::marks::apply_checked(state, b),
         Body::MarksScraped(b) => said::marks::apply_scraped(state, entry, b),
         Body::TiesTaken(b) => said::ties::apply_taken(state, entry, b),
+        Body::AcceptanceVoided(b) => said::void::apply_acceptance(state, entry, b),
         Body::CallSent(b) => said::call::apply_sent(state, entry, b),
         Body::CallDelivered(b) => said::receipt::apply_delivered(state, entry, b),
         Body::CallShown(b) => said::receipt::apply_shown(state, entry, b),

@@ -26,6 +26,13 @@ pub(crate) struct When {
 pub fn decide(state: &State, asked: &Asked, now: Time, head: &str) -> Result<Vec<Body>, Refusal> {
     permit::check(&asked.by, &asked.command)?;
     record::gate::pass(state, asked)?;
+    let mut bodies = follows(state, asked, now, head)?;
+    let voided = said::void::after(state, &bodies);
+    bodies.extend(voided);
+    Ok(bodies)
+}
+
+fn follows(state: &State, asked: &Asked, now: Time, head: &str) -> Result<Vec<Body>, Refusal> {
     let by = &asked.by;
     let when = When {
         now,

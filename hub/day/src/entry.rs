@@ -231,6 +231,10 @@ pub enum Body {
     Inspected(said::inspection::Inspected),
     /// An inspection was signed by whoever made it.
     InspectionSigned(said::inspection::InspectionSigned),
+    /// An inspection does not count any more.
+    InspectionVoided(said::void::InspectionVoided),
+    /// A mark that was accepted is to be looked at and shot again.
+    AcceptanceVoided(said::void::AcceptanceVoided),
     /// A query was opened.
     QueryOpened(said::query::QueryOpened),
     /// A query was answered.

@@ -12,7 +12,8 @@
 //! | what each screen shows | [`views`], one file for each screen |
 //! | what is counted: loads, gravel, tests, hours | [`account`], at the site's own [`prices`] |
 //! | how an entry reads as a sentence | [`tell`] |
-//! | a day afterwards: as built, calls, lanes, open, who told | [`review`], one file for each question |
+//! | a day afterwards: as built, calls, lanes, who told | [`review`], one file for each question |
+//! | what is open, now or when a day is closed | [`open`] |
 //! | cuts, faces and what is buried | [`cuts`] |
 //! | closing, signing, visitors, inspections, queries, photos | [`record`] |
 //! | what is near a machine from where it stands | [`near`] |
@@ -31,6 +32,7 @@ mod given;
 pub mod going;
 mod keep_out;
 pub mod near;
+pub mod open;
 pub mod permit;
 pub mod plan_sense;
 pub mod prices;

@@ -27,6 +27,7 @@ use crate::said::start_checks::StartNow;
 use crate::said::suspect::SuspectWindow;
 use crate::said::ties::TiesCard;
 use crate::said::turning::LevelsRun;
+use crate::said::void::VoidCause;
 use crate::site::Site;
 use crate::time::Time;
 use crate::views::call::CallState;
@@ -88,6 +89,9 @@ pub struct State {
     /// Targets that two people typed differently, with when; until they agree or a revision replaces them.
     #[serde(default)]
     pub typed_apart: BTreeMap<String, (Time, TargetTyped)>,
+    /// Marks at which the edge of the cut was taped to a line that nobody may cross, of the job.
+    #[serde(default)]
+    pub taped: BTreeSet<String>,
     /// Cuts and what is buried.
     #[serde(default)]
     pub cuts: CutsNow,
@@ -317,6 +321,9 @@ pub struct MarkNow {
     pub ties: Option<TiesCard>,
     /// The ruling on the last reading.
     pub ruling: Option<Ruling>,
+    /// Why its acceptance does not count any more, until it is measured again.
+    #[serde(default)]
+    pub void: Option<(Time, VoidCause)>,
     /// Readings of this mark, in the order in which they were made.
     pub readings: BTreeSet<(Time, u64)>,
 }

@@ -7,7 +7,7 @@ use std::path::{Path, PathBuf};
 use std::sync::{Mutex, PoisonError};
 
 use day::chain::{Walk, open};
-use day::entry::Entry;
+use day::entry::{Body, Entry};
 use day::review::Day;
 use day::state::State;
 use day::time::Time;
@@ -56,6 +56,8 @@ pub struct KeptDay {
     /// The state after each `stride` entries.
     states: Vec<State>,
     newest: State,
+    /// What later days amended of it, and the entry up to which they were read.
+    later: (Vec<Entry>, u64),
 }
 
 /// The names of the days of a folder, in the order of the log, each with its file.
@@ -78,6 +80,27 @@ fn files(folder: &Path) -> Result<Vec<(String, PathBuf)>, DayError> {
 /// [`DayError`] when there is no log.
 pub fn names(folder: &Path) -> Result<Vec<String>, DayError> {
     Ok(files(folder)?.into_iter().map(|(name, _)| name).collect())
+}
+
+/// The days that a stretch of time touches, oldest first, each with its own part of it. A day lasts until the next is opened.
+///
+/// # Errors
+/// [`DayError`] when there is no log, or a day's first line is damaged.
+pub fn between(folder: &Path, from: Time, to: Time) -> Result<Vec<(String, Time, Time)>, DayError> {
+    let mut begun = Vec::new();
+    for (name, path) in files(folder)? {
+        begun.push((name, first_of(&path)?.0.at));
+    }
+    let ends = begun.iter().skip(1).map(|(_, at)| Some(*at));
+    let ends: Vec<Option<Time>> = ends.chain([None]).collect();
+    let days = begun.into_iter().zip(ends);
+    let touched = days.filter(|((_, at), end)| *at <= to && end.is_none_or(|end| from < end));
+    Ok(touched
+        .map(|((name, at), end)| {
+            let last = end.map_or(to, |end| to.min(end.plus_ms(-1)));
+            (name, from.max(at), last)
+        })
+        .collect())
 }
 
 impl KeptDay {
@@ -112,6 +135,7 @@ impl KeptDay {
         };
         let (name, path) = files[at].clone();
         let (first, prev) = first_of(&path)?;
+        let first = first.seq;
         let opening = match put_by(first, &prev).filter(|state| state.seq + 1 == first) {
             Some(state) => state,
             None => fold_before(&files[..at])?,
@@ -126,9 +150,43 @@ impl KeptDay {
             entries: Vec::new(),
             stride: STRIDE,
             states: Vec::new(),
+            later: (Vec::new(), 0),
         };
         day.go_on(until)?;
+        day.read_later(&files[at + 1..], until)?;
         Ok(day)
+    }
+
+    /// Reads which of its entries later days amended.
+    fn read_later(&mut self, files: &[(String, PathBuf)], until: u64) -> Result<(), DayError> {
+        let Some(first) = self.entries.first().map(|entry| entry.seq) else {
+            return Ok(());
+        };
+        if files.is_empty() || self.later.1 >= until {
+            return Ok(());
+        }
+        let own = first..=self.walk.seq;
+        let mut later = Vec::new();
+        for (_, path) in files {
+            let file = File::open(path).map_err(|source| folder_error(path, source))?;
+            let mut lines = BufReader::new(file);
+            while let Some(raw) =
+                bounded::line(&mut lines).map_err(|source| folder_error(path, source))?
+            {
+                // Few lines are amendments: the others are not taken apart.
+                if !raw.contains("day_amended") {
+                    continue;
+                }
+                let (entry, ..) = opened(path, &raw)?;
+                let of_this =
+                    matches!(&entry.body, Body::DayAmended(one) if own.contains(&one.entry));
+                if of_this && entry.seq <= until {
+                    later.push(entry);
+                }
+            }
+        }
+        self.later = (later, until);
+        Ok(())
     }
 
     /// Reads what was written since, up to an entry.
@@ -206,7 +264,7 @@ impl KeptDay {
 
     /// Its fold, for the review.
     pub fn folded(&self) -> Day<'_> {
-        Day::fold(self.opening.clone(), &self.entries)
+        Day::fold(self.opening.clone(), &self.entries).amended_by(&self.later.0)
     }
 
     /// The entry in force at a moment: the last that the hub took by then; the first when the day had not begun.
@@ -233,18 +291,24 @@ impl KeptDay {
     }
 }
 
+/// A line of the log, taken apart and held against its own hash.
+fn opened(path: &Path, raw: &str) -> Result<(Entry, String, String), DayError> {
+    let line = raw.strip_suffix(' ').unwrap_or(raw);
+    let opened = open(line, 1).map_err(|source| StoreError::Damaged {
+        file: path.to_owned(),
+        source,
+    })?;
+    Ok(opened)
+}
+
 /// The first entry of a file, and the hash that it follows.
-fn first_of(path: &Path) -> Result<(u64, String), DayError> {
+fn first_of(path: &Path) -> Result<(Entry, String), DayError> {
     let file = File::open(path).map_err(|source| folder_error(path, source))?;
     let line = bounded::line(&mut BufReader::new(file))
         .map_err(|source| folder_error(path, source))?
         .unwrap_or_default();
-    let (entry, prev, _) =
-        open(line.strip_suffix(' ').unwrap_or(&line), 1).map_err(|source| StoreError::Damaged {
-            file: path.to_owned(),
-            source,
-        })?;
-    Ok((entry.seq, prev))
+    let (entry, prev, _) = opened(path, &line)?;
+    Ok((entry, prev))
 }
 
 /// The state that some days add up to, from the first entry on.
@@ -300,6 +364,9 @@ impl Days {
         let day = match known {
             Some(mut day) => {
                 day.go_on(until)?;
+                let files = files(folder)?;
+                let at = files.iter().rposition(|(name, _)| *name == day.name);
+                day.read_later(at.map_or(&[], |at| &files[at + 1..]), until)?;
                 day
             }
             None => KeptDay::read(folder, name, until, put_by)?,

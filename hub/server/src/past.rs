@@ -7,16 +7,17 @@ use std::sync::Arc;
 use std::time::Duration;
 
 use day::entry::Entry;
+use day::review::told::{Told, WhoTold, told};
 use day::tell::tell;
 use day::time::Time;
 use serde::de::Error as _;
 use serde::{Deserialize, Deserializer, Serialize};
 use utoipa::{IntoParams, ToSchema};
 
-use crate::days::{DayError, Days, KeptDay};
+use crate::days::{self, DayError, Days, KeptDay};
 use crate::publish::Publish;
-use crate::store::StoreError;
 use crate::store::index::{By, Index, Linked, kind};
+use crate::store::{Head, StoreError};
 
 /// Lines in one page at most.
 const PAGE_MAX: usize = 1_000;
@@ -205,6 +206,35 @@ impl Past {
         };
         let head = self.publish.pulse().head;
         self.days.look(&self.folder, name, head, put_by, see)
+    }
+
+    /// Who told a machine to dig near a place, day by day, and the end of the last day that was looked at.
+    ///
+    /// # Errors
+    /// [`DayError`] when the log does not prove itself.
+    pub fn told(&self, asked: &WhoTold) -> Result<(Told, Head), DayError> {
+        let head = self.publish.pulse().head;
+        let mut end = Head {
+            seq: head,
+            hash: String::new(),
+        };
+        let mut pages = Vec::new();
+        for (name, from, to) in days::between(&self.folder, asked.from, asked.to)? {
+            let asked = WhoTold {
+                from,
+                to,
+                ..asked.clone()
+            };
+            let (page, last) =
+                self.look(Some(&name), |day| (told(&day.folded(), &asked), day.head()))?;
+            pages.extend(page);
+            end = last;
+        }
+        let told = Told {
+            asked: asked.clone(),
+            days: pages,
+        };
+        Ok((told, end))
     }
 
     fn index(&self) -> Result<&Index, StoreError> {

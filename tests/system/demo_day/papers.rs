@@ -11,13 +11,32 @@ fn one<'a>(day: &'a Played, kind: &'static str) -> &'a Value {
     first
 }
 
+fn text(value: &Value) -> String {
+    value.as_str().expect("text").to_owned()
+}
+
 #[test]
 fn the_day_is_closed_with_its_checks_shot_and_names_what_stays_open() {
     let day = played();
     let wanted = &day.oracles["papers"]["closed"];
     let closed = one(day, "day_closed");
     assert_eq!(closed["at"], json!(day.moment(&wanted["at"])));
-    assert_eq!(closed["body"]["open"], wanted["open"]);
+    // Where marks and runs stand is the review's; here is the work that the next day takes over.
+    let review = [
+        "high",
+        "not_read",
+        "not_proven",
+        "edge",
+        "not_shown",
+        "scraped",
+    ];
+    let mut work: Vec<(String, String)> = list(&closed["body"]["open"])
+        .iter()
+        .map(|item| (text(&item["kind"]), text(&item["on"])))
+        .filter(|(kind, _)| !review.contains(&kind.as_str()))
+        .collect();
+    work.sort();
+    assert_eq!(json!(work), wanted["open"]);
     assert_eq!(closed["body"]["overrides"], json!([]));
     assert_eq!(closed["body"]["unproven"], json!([]));
     assert_eq!(closed["body"]["empty"], json!(false));

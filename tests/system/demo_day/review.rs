@@ -4,8 +4,8 @@ use std::collections::BTreeMap;
 
 use day::account::meter::Doing;
 use day::entry::Entry;
+use day::open::OpenKind;
 use day::review::built::LaserDoubt;
-use day::review::open::OpenKind;
 use day::review::told::{ToldPage, WhoTold, told};
 use day::review::{Day, Review, review};
 use day::state::State;

@@ -112,6 +112,12 @@ interface FrameProps {
 
 /** A page of the ground person, the supervisor or a visitor. */
 export function Frame({ title, tabs, tab, onTab, children, kind = "", lead }: FrameProps) {
+  const row = useRef<HTMLDivElement>(null);
+  // Where the names go in one row that is pushed along, the open page's name is in sight.
+  useEffect(() => {
+    const open = row.current?.querySelector("[aria-pressed=true]");
+    open?.scrollIntoView?.({ block: "nearest", inline: "center" });
+  }, [tab]);
   return (
     <div class={`frame ${kind}`}>
       <header>
@@ -127,11 +133,13 @@ export function Frame({ title, tabs, tab, onTab, children, kind = "", lead }: Fr
       <TakenPhoto />
       <Notice />
       <nav class="row" aria-label={title}>
-        {tabs.map((one) => (
-          <Key key={one.id} kind="tab" pressed={one.id === tab} onPress={() => onTab(one.id)}>
-            {one.name}
-          </Key>
-        ))}
+        <div class="tabs" ref={row}>
+          {tabs.map((one) => (
+            <Key key={one.id} kind="tab" pressed={one.id === tab} onPress={() => onTab(one.id)}>
+              {one.name}
+            </Key>
+          ))}
+        </div>
         <StopKey />
       </nav>
     </div>

@@ -86,7 +86,7 @@ export const cutsEn = {
   cameDown: "CAME DOWN",
   seenLine: (what: string, who: string, at: string) => `${what} · ${who} · ${at}`,
   loadBack: "Back from the crest, ft",
-  slough: { length: "Along the face, ft", height: "High, ft", back: "Back, ft" },
+  slough: { length: "Along the face, ft", height: "High, ft", back: "Back, ft", mark: "Nearest mark" },
   pins: "PINS",
   pinsTape: "Tape, ft",
   inspect: "INSPECT",

@@ -68,7 +68,12 @@ export const cutsEs: typeof cutsEn = {
   cameDown: "SE CAYÓ",
   seenLine: (what, who, at) => `${what} · ${who} · ${at}`,
   loadBack: "Desde la corona, ft",
-  slough: { length: "A lo largo, ft", height: "Alto, ft", back: "Hacia atrás, ft" },
+  slough: {
+    length: "A lo largo, ft",
+    height: "Alto, ft",
+    back: "Hacia atrás, ft",
+    mark: "Marca más cercana",
+  },
   pins: "CLAVOS",
   pinsTape: "Cinta, ft",
   inspect: "INSPECCIONAR",

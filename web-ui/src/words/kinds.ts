@@ -40,7 +40,6 @@ export type UtilityKind = Schemas["UtilityKind"];
 export type { Way } from "../grade";
 export type CloseMissingKind = Schemas["CloseMissing"]["kind"];
 export type InspectionResult = Schemas["InspectionResult"];
-export type LeftOpenKind = Schemas["LeftOpen"]["kind"];
 export type CostKind = Schemas["CostOf"]["kind"];
 export type Damp = Schemas["Damp"];
 export type Doing = Schemas["Doing"];

@@ -2,7 +2,7 @@
 //!
 //! | to learn | read |
 //! |---|---|
-//! | what keeps a day from being closed, and what stays open | [`missing`] |
+//! | what keeps a day from being closed | [`missing`] |
 //! | what is taken once it is closed | [`gate`] |
 //! | each thing that is said | `said/close.rs`, `sign.rs`, `amend.rs`, `note.rs`, `visit.rs`, `inspection.rs`, `query.rs`, `photo.rs`, `head.rs` |
 
@@ -11,7 +11,7 @@ pub mod missing;
 #[cfg(test)]
 mod tests;
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -19,6 +19,7 @@ use utoipa::ToSchema;
 use crate::asked::{Asked, Command};
 use crate::decide::When;
 use crate::entry::{Body, Entry};
+use crate::open::OpenItem;
 use crate::refusal::Refusal;
 use crate::said;
 use crate::said::amend::DayAmended;
@@ -29,9 +30,9 @@ use crate::said::note::NoteAdded;
 use crate::said::photo::{PhotoAdded, PhotoGivenUp, PhotoPromised};
 use crate::said::query::{QueryAnswered, QueryOpened};
 use crate::said::sign::DaySigned;
+use crate::said::void::InspectionVoided;
 use crate::state::State;
 use crate::time::Time;
-use missing::LeftOpen;
 
 /// The fold of everything that belongs to the record.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
@@ -46,7 +47,7 @@ pub struct Record {
     /// What was amended, of whatever day, oldest first.
     pub amended: Vec<Dated<DayAmended>>,
     /// What was still open when the day began.
-    pub carried: Vec<LeftOpen>,
+    pub carried: Vec<OpenItem>,
     /// Notes of the day, by entry.
     pub notes: BTreeMap<u64, Dated<NoteAdded>>,
     /// Visitors of the job, by name.
@@ -133,6 +134,9 @@ pub struct Inspection {
     pub made: Option<Dated<Inspected>>,
     /// The inspector's own signature.
     pub signed: Option<Dated<Signature>>,
+    /// Why it does not count any more.
+    #[serde(default)]
+    pub void: Option<Dated<InspectionVoided>>,
 }
 
 /// A query to the engineer.
@@ -182,6 +186,24 @@ impl Record {
         found
             .min_by_key(|(_, query)| query.opened.seq)
             .map(|(id, _)| id)
+    }
+
+    /// Whether what was inspected was inspected again later.
+    pub fn inspected_again(&self, earlier: &Inspection) -> bool {
+        let Some(made) = &earlier.made else {
+            return false;
+        };
+        let names = |one: &Inspected| -> BTreeSet<String> {
+            let marks = one.looked_at.iter().map(|looked| looked.mark.clone());
+            marks.collect()
+        };
+        self.inspections.values().any(|other| {
+            other.made.as_ref().is_some_and(|later| {
+                later.seq > made.seq
+                    && (later.said.what == made.said.what
+                        || names(&made.said).is_subset(&names(&later.said)))
+            })
+        })
     }
 
     /// Whether the day that holds an entry was signed; `first` is the first entry of the day that is open.
@@ -239,6 +261,7 @@ pub(crate) fn apply(state: &mut State, entry: &Entry) -> bool {
         Body::InspectionAsked(b) => said::inspection::apply_asked(state, entry, b),
         Body::Inspected(b) => said::inspection::apply_made(state, entry, b),
         Body::InspectionSigned(b) => said::inspection::apply_signed(state, entry, b),
+        Body::InspectionVoided(b) => said::void::apply_inspection(state, entry, b),
         Body::QueryOpened(b) => said::query::apply_opened(state, entry, b),
         Body::QueryAnswered(b) => said::query::apply_answered(state, entry, b),
         Body::PhotoPromised(b) => said::photo::apply_promised(state, entry, b),
@@ -251,7 +274,7 @@ pub(crate) fn apply(state: &mut State, entry: &Entry) -> bool {
 }
 
 /// A day begins: the one before is put by as it ended, what it left open goes on.
-pub(crate) fn day_opened(state: &mut State, entry: &Entry, carried: &[LeftOpen]) {
+pub(crate) fn day_opened(state: &mut State, entry: &Entry, carried: &[OpenItem]) {
     let record = &mut state.record;
     let (closed, signed) = (record.closed.take(), record.signed.take());
     if let Some(day) = &state.day {

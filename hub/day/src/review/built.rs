@@ -11,6 +11,7 @@ use utoipa::ToSchema;
 use crate::said::marks::PaintState;
 use crate::said::rule::Ruling;
 use crate::said::suspect::{Standing, SuspectMark};
+use crate::said::void::VoidCause;
 use crate::state::State;
 use crate::tell::signed;
 use crate::time::Time;
@@ -57,6 +58,8 @@ pub struct BuiltMark {
     pub if_moved: Option<Length>,
     /// What a laser in doubt has to do with it.
     pub doubt: LaserDoubt,
+    /// Why its acceptance does not count any more, though nobody has measured it since.
+    pub void: Option<VoidCause>,
     /// The gravel patch over it.
     pub patch: Option<String>,
     /// On grade, on the target as it is now, from a laser that was found good afterwards or whose fault changes nothing.
@@ -67,6 +70,14 @@ pub struct BuiltMark {
     pub english: String,
     /// The same in Spanish.
     pub spanish: String,
+}
+
+impl BuiltMark {
+    /// The elevation of its ground, as the mean of its shots has it.
+    pub fn ground(&self) -> Length {
+        let mean = self.dig_to.zip(self.mean);
+        mean.map_or(self.elevation, |(dig_to, mean)| dig_to + mean)
+    }
 }
 
 /// What a laser that was in doubt has to do with a mark's last reading.
@@ -99,12 +110,15 @@ fn still(state: &State, before: &BuiltMark) -> BuiltMark {
     let target = before.target.as_deref();
     let target = target.and_then(|target| state.site()?.target(target));
     let same = target.is_some_and(|target| Some(target.revision) == before.revision);
-    let paint = state
-        .marks
-        .get(&before.mark)
-        .and_then(|now| now.paint.as_ref());
+    let now = state.marks.get(&before.mark);
+    let paint = now.and_then(|now| now.paint.as_ref());
+    let void = now.and_then(|now| now.void.as_ref());
+    let void = void
+        .map(|(_, why)| why.clone())
+        .or_else(|| before.void.clone());
     BuiltMark {
-        proven: before.proven && same,
+        proven: before.proven && same && void.is_none(),
+        void,
         scraped: paint.map_or(before.scraped, |paint| paint.state == PaintState::Scraped),
         patch: patch(state, &before.mark).or_else(|| before.patch.clone()),
         ..before.clone()
@@ -162,6 +176,7 @@ fn of_mark(state: &State, mark: &str) -> Option<BuiltMark> {
             (false, None) if !doubts.is_empty() => LaserDoubt::Settled,
             (false, _) => LaserDoubt::Nothing,
         },
+        void: now.void.as_ref().map(|(_, why)| why.clone()),
         patch: patch(state, mark),
         proven: coverage::proven(state, mark),
         scraped: now
@@ -219,6 +234,13 @@ fn standing(mark: &BuiltMark, high_by_rule: bool) -> (String, String) {
             "settles an earlier doubt".into(),
             "resuelve una duda anterior".into(),
         ),
+    }
+    if let Some(void) = &mark.void {
+        let (en, es) = (void.english(), void.spanish());
+        add(
+            format!("VOID, {en}: shoot it again"),
+            format!("NO VALE, {es}: lea otra vez"),
+        );
     }
     (english.join("; "), spanish.join("; "))
 }

@@ -43,6 +43,8 @@ pub enum NotedKind {
     Screen,
     /// A soil test failed or does not count any more.
     Test,
+    /// An acceptance or an inspection does not count any more.
+    Void,
     /// Gravel is short.
     Gravel,
     /// Near a buried line, or one whose paint or ticket is gone.
@@ -100,6 +102,7 @@ fn noted(body: &Body) -> Option<NotedKind> {
         Body::ScreenNoticed(b) if b.screen != ScreenNotice::Showing => NotedKind::Screen,
         Body::SoilTested(b) if !b.passes => NotedKind::Test,
         Body::TestVoided(_) => NotedKind::Test,
+        Body::InspectionVoided(_) | Body::AcceptanceVoided(_) => NotedKind::Void,
         Body::GravelShort(_) => NotedKind::Gravel,
         Body::PaintSaid(_) | Body::PotholeDug(_) => NotedKind::Buried,
         Body::HeadMismatch(_) => NotedKind::LogCut,
@@ -121,6 +124,7 @@ pub fn record(entries: &[Entry]) -> Vec<Sentence> {
                 | Body::InspectionAsked(_)
                 | Body::Inspected(_)
                 | Body::InspectionSigned(_)
+                | Body::InspectionVoided(_)
                 | Body::QueryOpened(_)
                 | Body::QueryAnswered(_)
                 | Body::PhotoPromised(_)

@@ -1,7 +1,7 @@
 //! The sheet of a run for the next crew: dig-to and got at each station, gravel needed, step faces, marks still standing.
 
 use earthwork::length::Length;
-use earthwork::target::{DigTo, Shape};
+use earthwork::target::{DigTo, ProfilePoint, Shape};
 use earthwork::tolerance::{Tolerance, Verdict};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -31,8 +31,8 @@ pub struct HandOver {
     pub from_to: Option<(Length, Length)>,
     /// The width of a straight run.
     pub width: Option<Length>,
-    /// It is level from step to step.
-    pub level: bool,
+    /// What to dig to along it, up-station; a step stands at one station twice. Empty when it has no stations.
+    pub profile: Vec<ProfilePoint>,
     /// Its marks by station.
     pub stations: Vec<HandOverStation>,
     /// Where it steps.
@@ -153,7 +153,10 @@ fn of_target(day: &Day<'_>, site: &Site, target: &Target, built: &[BuiltMark]) -
             Shape::Run(run) => Some(run.left + run.right),
             _ => None,
         },
-        level: matches!(target.grade.shape, Shape::Run(_)),
+        profile: target
+            .grade
+            .drawn()
+            .map_or_else(Vec::new, |drawn| drawn.profile),
         steps: steps(target),
         hubs: hubs(day.entries, &names),
         stations,

@@ -9,7 +9,6 @@
 //! | what did machines, screens, lasers and people do over time | `lanes` |
 //! | what was out of the ordinary, what changed in the site | `exceptions` |
 //! | what did every screen show at a moment | `moment` |
-//! | what is not finished, not proven, not seen | `open` |
 //! | who told a machine to dig near a place between two moments | `told` |
 //! | what does the next crew need of a run | `hand_over` |
 
@@ -20,7 +19,6 @@ pub mod hand_over;
 pub mod lanes;
 pub mod marks;
 pub mod moment;
-pub mod open;
 pub mod set_ups;
 pub mod told;
 
@@ -34,6 +32,7 @@ use utoipa::ToSchema;
 
 use crate::apply;
 use crate::entry::{Body, Entry};
+use crate::open::{self, OpenItem};
 use crate::state::State;
 use crate::tell::tell;
 use crate::time::Time;
@@ -45,7 +44,6 @@ use calls::CallHistory;
 use exceptions::Noted;
 use lanes::{Lane, Watch};
 use marks::MarkHistory;
-use open::OpenItem;
 use set_ups::SetUpHistory;
 
 /// One day of the log: its entries, and the state that they lead to.
@@ -57,6 +55,8 @@ pub struct Day<'a> {
     pub state: State,
     /// What everyone did over time.
     pub lanes: Vec<Lane>,
+    /// Amendments of its entries that were made on later days.
+    pub later: &'a [Entry],
     /// By the reading behind each call: when its bottom was expected at grade.
     pub arrivals: BTreeMap<u64, Time>,
 }
@@ -82,8 +82,16 @@ impl<'a> Day<'a> {
             entries,
             arrivals,
             lanes: watch.lanes(state.at),
+            later: &[],
             state,
         }
+    }
+
+    /// The same with what later days amended of it.
+    #[must_use]
+    pub fn amended_by(mut self, later: &'a [Entry]) -> Self {
+        self.later = later;
+        self
     }
 
     /// When its last entry was taken.
@@ -165,6 +173,8 @@ pub struct Review {
     pub record: Vec<Sentence>,
     /// Photos of the day, and older ones that have not come; oldest first.
     pub photos: Vec<PhotoCard>,
+    /// What was amended of it on later days, each under a signature of its own.
+    pub amended_later: Vec<Sentence>,
     /// What of each run is not proven.
     pub coverage: Vec<RunCoverage>,
     /// Hours, cost, loads, gravel, tests, where passes land.
@@ -183,7 +193,7 @@ pub fn review(day: &Day<'_>) -> Option<Review> {
         from: open_day.at,
         to: state.at,
         exceptions: exceptions::exceptions(day.entries),
-        open: open::open(day),
+        open: open::open(state),
         built: built::built(state),
         calls: calls::calls(day),
         marks: marks::marks(day),
@@ -192,6 +202,7 @@ pub fn review(day: &Day<'_>) -> Option<Review> {
         changes: exceptions::changes(day.entries),
         record: exceptions::record(day.entries),
         photos: photos_of_the_day(state),
+        amended_later: day.later.iter().map(Sentence::of).collect(),
         coverage: coverage::coverage(state),
         account: Box::new(account::account(state)),
     })

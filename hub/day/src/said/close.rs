@@ -4,8 +4,9 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::entry::{Body, Entry};
+use crate::open::{OpenItem, open};
 use crate::record::Dated;
-use crate::record::missing::{CloseMissing, LeftOpen, missing, open, unproven};
+use crate::record::missing::{CloseMissing, missing, unproven};
 use crate::refusal::Refusal;
 use crate::said::{call, suspect};
 use crate::state::State;
@@ -44,7 +45,7 @@ pub struct DayClosed {
     /// Set-ups without a closing check: every reading on them since then is not proven.
     pub unproven: Vec<ClosedUnproven>,
     /// What stays open.
-    pub open: Vec<LeftOpen>,
+    pub open: Vec<OpenItem>,
     /// Nothing was read and nothing was called on it.
     pub empty: bool,
     /// A word about it.

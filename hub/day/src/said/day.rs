@@ -5,7 +5,7 @@ use utoipa::ToSchema;
 
 use crate::asked::By;
 use crate::entry::{Body, Entry};
-use crate::record::missing::{LeftOpen, open as open_items};
+use crate::open::{OpenItem, open as open_items};
 use crate::refusal::Refusal;
 use crate::review::built;
 use crate::said::start_checks::StartNow;
@@ -30,7 +30,7 @@ pub struct DayOpened {
     pub taken_down: Vec<String>,
     /// What the day before left to be done.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    pub open: Vec<LeftOpen>,
+    pub open: Vec<OpenItem>,
     /// The day before was never closed.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub not_closed: bool,

@@ -176,6 +176,10 @@ fn bodies(
     bodies
 }
 
+pub(crate) fn apply_read(state: &mut State, body: &EdgeRead) {
+    state.taped.extend(body.mark.clone());
+}
+
 fn line<'a>(site: &'a Site, name: Option<&str>) -> Result<&'a Line, Refusal> {
     let mut kept = site.lines.iter().filter(|line| line.no_cross);
     match name {

@@ -108,6 +108,9 @@ pub struct SeeSlough {
     pub height: String,
     /// How far back.
     pub back: String,
+    /// The mark nearest to it; what was accepted, tested and inspected round there is void.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub mark: Option<String>,
     /// Who was near.
     #[serde(default)]
     pub note: String,
@@ -124,6 +127,9 @@ pub struct SloughSeen {
     pub height: Length,
     /// Back.
     pub back: Length,
+    /// The mark nearest to it, when somebody said so.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub mark: Option<String>,
     /// About so many cubic yards: half of length, height and depth.
     pub cubic_yards: f64,
     /// Who was near.
@@ -203,11 +209,20 @@ pub(crate) fn slough(state: &State, asked: &SeeSlough) -> Result<Vec<Body>, Refu
         english: error.to_string(),
         spanish: error.spanish(),
     })?;
+    if let Some(mark) = &asked.mark
+        && site.mark(mark).is_none()
+    {
+        return Err(Refusal::Unknown {
+            what: Thing::Mark,
+            name: mark.clone(),
+        });
+    }
     let mut bodies = vec![Body::SloughSeen(SloughSeen {
         zone: zone.id.clone(),
         length,
         height,
         back,
+        mark: asked.mark.clone(),
         cubic_yards,
         note: asked.note.trim().to_owned(),
     })];

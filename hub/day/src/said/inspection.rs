@@ -1,5 +1,7 @@
 //! An inspection: asked for, made with what was shown and what came of it, signed by whoever inspected.
 
+use earthwork::length::Length;
+use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -8,7 +10,9 @@ use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::record::{Dated, Inspection};
 use crate::refusal::{Refusal, Thing};
+use crate::review::built::{self, BuiltMark};
 pub use crate::said::signature::Signature;
+use crate::site::Site;
 use crate::state::State;
 use crate::time::Time;
 
@@ -46,6 +50,9 @@ pub struct Inspect {
     /// What was inspected; as asked for when left out.
     #[serde(default)]
     pub what: String,
+    /// The targets that were looked at; as asked for when left out. It is void when the ground there changes.
+    #[serde(default)]
+    pub targets: Vec<String>,
     /// Who inspected.
     pub inspector: String,
     /// What was shown, and what was found of each.
@@ -60,6 +67,20 @@ pub struct Inspect {
     /// The inspector's signature, when it was drawn on this phone.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub signature: Option<Signature>,
+}
+
+/// A mark as it was when it was inspected.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct LookedAt {
+    /// The mark.
+    pub mark: String,
+    /// Where it is.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub place: Option<Point>,
+    /// The ground there, by its last reading.
+    pub elevation: Length,
+    /// That reading.
+    pub reading: u64,
 }
 
 /// Something that was shown at an inspection.
@@ -107,6 +128,9 @@ pub struct Inspected {
     pub words: String,
     /// On which conditions.
     pub conditions: String,
+    /// The marks of the targets that were looked at.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub looked_at: Vec<LookedAt>,
     /// The inspector's signature, when it was drawn with it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub signature: Option<Signature>,
@@ -139,17 +163,39 @@ pub(crate) fn ask(state: &State, asked: &AskInspection) -> Result<Vec<Body>, Ref
             what: "what is to be inspected, and who is asked".into(),
         });
     }
-    if let Some(target) = asked.targets.iter().find(|id| site.target(id).is_none()) {
-        return Err(Refusal::Unknown {
-            what: Thing::Target,
-            name: target.clone(),
-        });
-    }
+    known(site, &asked.targets)?;
     Ok(vec![Body::InspectionAsked(InspectionAsked {
         what: what.to_owned(),
         of: of.to_owned(),
         targets: asked.targets.clone(),
     })])
+}
+
+fn known(site: &Site, targets: &[String]) -> Result<(), Refusal> {
+    match targets.iter().find(|id| site.target(id).is_none()) {
+        None => Ok(()),
+        Some(target) => Err(Refusal::Unknown {
+            what: Thing::Target,
+            name: target.clone(),
+        }),
+    }
+}
+
+/// The marks of these targets that have been measured, whenever on the job.
+fn looked_at(state: &State, targets: &[String]) -> Vec<LookedAt> {
+    let own = |mark: &BuiltMark| {
+        let target = mark.target.as_ref();
+        target.is_some_and(|target| targets.contains(target))
+    };
+    let built = built::built(state).into_iter().filter(own);
+    built
+        .map(|mark| LookedAt {
+            place: mark.place,
+            elevation: mark.ground(),
+            reading: mark.reading,
+            mark: mark.mark,
+        })
+        .collect()
 }
 
 pub(crate) fn inspect(state: &State, asked: &Inspect, when: When) -> Result<Vec<Body>, Refusal> {
@@ -190,6 +236,11 @@ pub(crate) fn inspect(state: &State, asked: &Inspect, when: When) -> Result<Vec<
             what: "what may go on and what waits".into(),
         });
     }
+    let targets = match (asked.targets.is_empty(), asked_for) {
+        (true, Some(asked)) => &asked.said.targets,
+        _ => &asked.targets,
+    };
+    known(state.site().ok_or(Refusal::NoSite)?, targets)?;
     let visitor = state.record.visitors.get(inspector);
     Ok(vec![Body::Inspected(Inspected {
         asked: asked.asked,
@@ -201,6 +252,7 @@ pub(crate) fn inspect(state: &State, asked: &Inspect, when: When) -> Result<Vec<
         result: asked.result,
         words: words.to_owned(),
         conditions: conditions.to_owned(),
+        looked_at: looked_at(state, targets),
         signature: asked
             .signature
             .as_ref()
@@ -251,6 +303,7 @@ pub(crate) fn apply_asked(state: &mut State, entry: &Entry, body: &InspectionAsk
         asked: Some(Dated::of(entry, body)),
         made: None,
         signed: None,
+        void: None,
     };
     state.record.inspections.insert(entry.seq, asked);
 }
@@ -262,6 +315,7 @@ pub(crate) fn apply_made(state: &mut State, entry: &Entry, body: &Inspected) {
         asked: None,
         made: None,
         signed: None,
+        void: None,
     });
     inspection.made = Some(Dated::of(entry, body));
     let signature = body.signature.as_ref();

@@ -61,5 +61,6 @@ pub mod touched;
 pub mod turning;
 pub mod undercut;
 pub mod visit;
+pub mod void;
 pub mod waiting;
 pub mod way_in;

@@ -9,9 +9,9 @@ use crate::asked::By;
 use crate::cuts::daylight;
 use crate::entry::{Body, Entry};
 use crate::refusal::{Refusal, Thing};
+use crate::said::call;
 use crate::said::depth_owed;
 use crate::said::touched::{Touched, touched};
-use crate::said::{call, soil_test};
 use crate::state::{MustSee, State};
 use crate::views::call::Ending;
 
@@ -119,7 +119,6 @@ pub(crate) fn revise(state: &State, asked: &ReviseTarget) -> Result<Vec<Body>, R
         }
     }
     let touches = touched(state, site, &new);
-    let voided = soil_test::after_revision(state, &asked.target, &touches);
     bodies.push(Body::TargetRevised(TargetRevised {
         touches,
         target: asked.target.clone(),
@@ -129,7 +128,6 @@ pub(crate) fn revise(state: &State, asked: &ReviseTarget) -> Result<Vec<Body>, R
         why: asked.why.trim().to_owned(),
         must_see,
     }));
-    bodies.extend(voided);
     bodies.extend(depth_owed::newly(site, &new, &asked.target));
     let daylight = daylight::anew(state, &new).into_iter();
     bodies.extend(daylight.map(Body::DaylightFound));

@@ -13,13 +13,10 @@ use crate::refusal::{Refusal, Thing};
 use crate::said::gravel::short_after;
 use crate::said::patch::{self, PatchMoved, PatchStep};
 use crate::said::reading::Judged;
-use crate::said::touched::Touched;
 use crate::said::undercut::{self, AskedUndercut};
+use crate::said::void::VoidCause;
 use crate::state::State;
 use crate::time::Time;
-
-/// A surface that moved by more than this is not the one that was tested: 0.05 ft (common practice).
-const MOVED: Length = Length::from_hundredths_of_a_foot(5);
 
 /// A soil test.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -112,27 +109,6 @@ pub struct TestVoided {
     pub why: VoidCause,
 }
 
-/// Why a test does not count any more.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
-#[serde(tag = "kind", rename_all = "snake_case")]
-pub enum VoidCause {
-    /// The surface moved.
-    Moved {
-        /// Now − when tested: positive is higher.
-        by: Length,
-    },
-    /// The target was revised there, or is undercut.
-    Revised {
-        /// Which.
-        target: String,
-    },
-    /// Somebody said so: rain, a slough, a doubt.
-    Said {
-        /// What.
-        why: String,
-    },
-}
-
 /// Somebody voids a test: rain, a slough, a doubt.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -144,7 +120,7 @@ pub struct VoidTest {
 }
 
 /// The elevation of a judged reading, as the mean of its shots has it.
-fn elevation(judged: &Judged) -> Length {
+pub(crate) fn elevation(judged: &Judged) -> Length {
     judged.dig_to + judged.mean
 }
 
@@ -291,51 +267,6 @@ pub(crate) fn void(state: &State, asked: &VoidTest) -> Result<Vec<Body>, Refusal
             why: asked.why.trim().to_owned(),
         },
     })])
-}
-
-/// Tests that a new reading voids: the surface moved.
-pub(crate) fn after_reading(state: &State, bodies: &[Body]) -> Vec<Body> {
-    let read = bodies.iter().find_map(|body| match body {
-        Body::ReadingTaken(taken) if taken.spot.is_none() => {
-            let judged = taken.reading.judged.as_ref()?;
-            judged
-                .surface
-                .is_none()
-                .then(|| (taken.reading.mark.clone(), elevation(judged)))
-        }
-        _ => None,
-    });
-    let Some((mark, now)) = read else {
-        return vec![];
-    };
-    voided(state, |tested| {
-        let by = now - tested.elevation;
-        (tested.mark == mark && tested.lift.is_none() && by.abs() > MOVED)
-            .then_some(VoidCause::Moved { by })
-    })
-}
-
-/// Tests that passed where a revision changes what is asked.
-pub(crate) fn after_revision(state: &State, target: &str, touches: &Touched) -> Vec<Body> {
-    voided(state, |tested| {
-        let touched = touches.marks.iter().any(|mark| mark.mark == tested.mark);
-        touched.then(|| VoidCause::Revised {
-            target: target.to_owned(),
-        })
-    })
-}
-
-fn voided(state: &State, why: impl Fn(&SoilTested) -> Option<VoidCause>) -> Vec<Body> {
-    let standing = state.account.tests.iter().filter(|(_, test)| test.stands());
-    standing
-        .filter_map(|(entry, test)| {
-            Some(Body::TestVoided(TestVoided {
-                test: *entry,
-                mark: test.tested.mark.clone(),
-                why: why(&test.tested)?,
-            }))
-        })
-        .collect()
 }
 
 pub(crate) fn apply_tested(state: &mut State, entry: &Entry, body: &SoilTested) {

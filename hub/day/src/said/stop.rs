@@ -108,7 +108,8 @@ pub(crate) fn lift(state: &State, asked: &LiftStop) -> Result<Vec<Body>, Refusal
         machines,
         why: asked.why.trim().to_owned(),
     })];
-    if all_over {
+    // On a closed day nobody is asked for a laser check any more.
+    if all_over && state.record.closed.is_none() {
         bodies.extend(check_due::by_restart(state));
     }
     Ok(bodies)

@@ -18,6 +18,13 @@ pub struct Touched {
     pub most: Length,
 }
 
+impl Touched {
+    /// The marks by name.
+    pub fn names(&self) -> impl Iterator<Item = &str> {
+        self.marks.iter().map(|touched| touched.mark.as_str())
+    }
+}
+
 /// A mark that a revision touches.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub struct TouchedMark {

@@ -1,10 +1,10 @@
 //! Loads, gravel, patches, tests, rock and waiting, as sentences.
 
-use super::{Told, feet, signed};
+use super::{Told, feet};
 use crate::entry::Body;
 use crate::said::load::{LoadCounted, Way};
 use crate::said::patch::PatchStep;
-use crate::said::soil_test::{SoilTest, SoilTested, TestVoided, VoidCause};
+use crate::said::soil_test::{SoilTest, SoilTested, TestVoided};
 use crate::said::waiting::WaitCause;
 
 /// The sentence for an entry of the account; empty for any other.
@@ -229,20 +229,7 @@ fn tested(b: &SoilTested) -> Told {
 }
 
 fn voided(b: &TestVoided) -> Told {
-    let (en, es) = match &b.why {
-        VoidCause::Moved { by } => {
-            let by = signed(*by);
-            (
-                format!("the ground moved {by}"),
-                format!("el suelo se movió {by}"),
-            )
-        }
-        VoidCause::Revised { target } => (
-            format!("{target} was revised there"),
-            format!("{target} se cambió ahí"),
-        ),
-        VoidCause::Said { why } => (why.clone(), why.clone()),
-    };
+    let (en, es) = (b.why.english(), b.why.spanish());
     Told::new(
         format!("The soil test is VOID: {en}. Test again."),
         format!("La prueba de suelo NO VALE: {es}. Pruebe otra vez."),

@@ -2,7 +2,6 @@
 
 use super::Told;
 use crate::entry::Body;
-use crate::record::missing::LeftOpen;
 use crate::said::close::DayClosed;
 use crate::said::day::DayOpened;
 use crate::said::inspection::{Inspected, InspectionResult};
@@ -27,10 +26,23 @@ pub(super) fn tell(body: &Body) -> Told {
         Body::NoteAdded(b) => Told::new(format!("Note: {}", b.words), format!("Nota: {}", b.words))
             .mark(b.mark.as_deref()),
         visit @ (Body::VisitorNoticed(_) | Body::RunsShown(_)) => visitors(visit),
-        inspection
-        @ (Body::InspectionAsked(_) | Body::Inspected(_) | Body::InspectionSigned(_)) => {
-            inspections(inspection)
-        }
+        inspection @ (Body::InspectionAsked(_)
+        | Body::Inspected(_)
+        | Body::InspectionSigned(_)
+        | Body::InspectionVoided(_)) => inspections(inspection),
+        Body::AcceptanceVoided(b) => Told::new(
+            format!(
+                "Accepted by entry {}; since then {}: look and shoot it again.",
+                b.reading,
+                b.why.english()
+            ),
+            format!(
+                "Aceptada con el asiento {}; después {}: mírela y lea otra vez.",
+                b.reading,
+                b.why.spanish()
+            ),
+        )
+        .mark(Some(&b.mark)),
         Body::QueryOpened(b) => opened(b),
         Body::QueryAnswered(b) => answered(b),
         photo @ (Body::PhotoPromised(_) | Body::PhotoAdded(_) | Body::PhotoGivenUp(_)) => {
@@ -132,15 +144,15 @@ fn closed(b: &DayClosed) -> Told {
             ),
         );
     }
-    if !b.open.is_empty() {
-        let list = |of: fn(&LeftOpen) -> String| {
-            let items: Vec<String> = b.open.iter().map(of).collect();
-            items.join(", ")
-        };
-        both.say(
-            format!("Open: {}.", list(LeftOpen::english)),
-            format!("Pendiente: {}.", list(LeftOpen::spanish)),
-        );
+    let work: Vec<&str> = b
+        .open
+        .iter()
+        .filter(|item| item.kind.is_work())
+        .map(|item| item.on.as_str())
+        .collect();
+    if !work.is_empty() {
+        let list = work.join(", ");
+        both.say(format!("Open: {list}."), format!("Pendiente: {list}."));
     }
     if !b.words.is_empty() {
         both.say(&b.words, &b.words);
@@ -210,6 +222,19 @@ fn inspections(body: &Body) -> Told {
             format!("Inspection signed by {}.", b.signature.name),
             format!("Inspección firmada por {}.", b.signature.name),
         ),
+        Body::InspectionVoided(b) => Told::new(
+            format!(
+                "The inspection of {} is VOID: {}. Ask for another.",
+                b.what,
+                b.why.english()
+            ),
+            format!(
+                "La inspección de {} NO VALE: {}. Pida otra.",
+                b.what,
+                b.why.spanish()
+            ),
+        )
+        .mark(Some(&b.mark)),
         _ => Told::default(),
     }
 }

@@ -120,7 +120,9 @@ pub(crate) fn is_proven(state: &State, target: &Target, id: u64, taken: &TakenRe
                 .any(|mark| mark.reading == id && mark.standing == Standing::Stands)
         })
     };
-    on && (checked || stands())
+    let mark = state.marks.get(&taken.reading.mark);
+    let void = mark.is_some_and(|mark| mark.void.is_some());
+    on && !void && (checked || stands())
 }
 
 #[cfg(test)]

@@ -4,7 +4,8 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
-use crate::record::missing::{CloseMissing, LeftOpen, missing, open};
+use crate::open::{OpenItem, open};
+use crate::record::missing::{CloseMissing, missing};
 use crate::record::{Inspection, PastDay, Photo, Query};
 use crate::said::close::DayClosed;
 use crate::said::head::HeadMismatch;
@@ -29,7 +30,7 @@ pub struct RecordCard {
     /// What is missing before it can be closed; empty once it is.
     pub missing: Vec<CloseMissing>,
     /// What is open.
-    pub open: Vec<LeftOpen>,
+    pub open: Vec<OpenItem>,
     /// The days before, oldest first.
     pub days: Vec<PastDay>,
     /// Notes of the day, oldest first.
@@ -126,6 +127,21 @@ pub struct InspectedCard {
     pub made: Option<Inspected>,
     /// The inspector's signature.
     pub signed: Option<Signature>,
+    /// Why it does not count any more.
+    pub void: Option<VoidCard>,
+}
+
+/// Why an inspection does not count any more.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct VoidCard {
+    /// Since when.
+    pub at: Time,
+    /// Where.
+    pub mark: String,
+    /// Why, in English.
+    pub english: String,
+    /// The same in Spanish.
+    pub spanish: String,
 }
 
 /// A query to the engineer.
@@ -272,6 +288,12 @@ pub(crate) fn inspected_card(id: u64, inspection: &Inspection) -> InspectedCard 
         asked_at: inspection.asked.as_ref().map(|asked| asked.at),
         made: inspection.made.as_ref().map(|made| made.said.clone()),
         signed: inspection.signed.as_ref().map(|signed| signed.said.clone()),
+        void: inspection.void.as_ref().map(|void| VoidCard {
+            at: void.at,
+            mark: void.said.mark.clone(),
+            english: void.said.why.english(),
+            spanish: void.said.why.spanish(),
+        }),
     }
 }
 

@@ -4,7 +4,7 @@ use actix_web::http::header::{CONTENT_SECURITY_POLICY, CONTENT_TYPE};
 use actix_web::web::{Data, Json, Path, Query};
 use actix_web::{HttpResponse, get};
 use day::review::moment::{Moment, moment};
-use day::review::told::{ToldPage, told};
+use day::review::told::Told;
 use day::review::{Review, review};
 use day::time::Time;
 use earthwork::words::Language;
@@ -13,9 +13,10 @@ use super::auth::Known;
 use super::log::{download, read};
 use super::problem::Problem;
 use super::which::{WhichDay, WhichMoment, WhichSheet, WhoToldQuery};
-use crate::days::{self, KeptDay};
+use crate::days::{self, DayError, KeptDay};
 use crate::hub::Hub;
 use crate::report::{self, Kind, tables};
+use crate::store::photos::Photos;
 
 /// A sheet brings its own style and photos and nothing else.
 const SHEET_POLICY: &str =
@@ -111,15 +112,14 @@ pub(crate) async fn replay(
     seen.map(Json).map_err(Problem::no_such_entry)
 }
 
-/// Who told a machine to dig near a place.
+/// Who told a machine to dig near a place, on each day that the question touches.
 #[utoipa::path(
     context_path = "/api",
     params(WhoToldQuery),
     responses(
-        (status = 200, body = ToldPage),
+        (status = 200, body = Told),
         (status = 401, body = Problem),
-        (status = 403, body = Problem),
-        (status = 404, body = Problem, description = "No such day")
+        (status = 403, body = Problem)
     )
 )]
 #[get("/who-told")]
@@ -127,11 +127,11 @@ pub(crate) async fn who_told(
     hub: Data<Hub>,
     known: Known,
     query: Query<WhoToldQuery>,
-) -> Result<Json<ToldPage>, Problem> {
-    let (asked, day) = (query.asked(), query.into_inner().day);
-    look(&hub, &known, day, move |day| told(&day.folded(), &asked))
-        .await
-        .map(Json)
+) -> Result<Json<Told>, Problem> {
+    known.supervises()?;
+    let asked = query.asked();
+    let (told, _) = read(&hub, move |past| past.told(&asked)).await??;
+    Ok(Json(told))
 }
 
 /// The same as a sheet that prints.
@@ -141,8 +141,7 @@ pub(crate) async fn who_told(
     responses(
         (status = 200, body = String, content_type = "text/html"),
         (status = 401, body = Problem),
-        (status = 403, body = Problem),
-        (status = 404, body = Problem, description = "No such day")
+        (status = 403, body = Problem)
     )
 )]
 #[get("/report/who-told")]
@@ -151,13 +150,14 @@ pub(crate) async fn who_told_sheet(
     known: Known,
     query: Query<WhoToldQuery>,
 ) -> Result<HttpResponse, Problem> {
-    let (asked, query) = (query.asked(), query.into_inner());
-    let language = query.language.unwrap_or(Language::English);
-    let text = look(&hub, &known, query.day, move |day| {
-        let page = told(&day.folded(), &asked)?;
-        Some(report::who_told(day, &page, language))
+    known.supervises()?;
+    let (asked, language) = (query.asked(), query.language.unwrap_or(Language::English));
+    let sheet = read(&hub, move |past| {
+        let (told, head) = past.told(&asked)?;
+        let photos = Photos::of(past.folder());
+        Ok::<_, DayError>(report::who_told(&told, head, photos, language))
     });
-    text.await.map(paper)
+    sheet.await?.map(paper).map_err(Problem::from)
 }
 
 /// A sheet that prints: the day, as built, or each run for the next crew.
@@ -211,11 +211,13 @@ pub(crate) async fn day_table(
     }
     let (wanted, day) = (name.clone(), which.into_inner().day);
     let text = look(&hub, &known, day, move |day| tables::file(day, &wanted)).await?;
-    if std::path::Path::new(&name)
-        .extension()
-        .is_some_and(|end| end == "xml")
-    {
-        return Ok(download("application/xml", &name, text.into_bytes()));
+    let end = std::path::Path::new(&name).extension();
+    match end.and_then(std::ffi::OsStr::to_str) {
+        Some("xml") => return Ok(download("application/xml", &name, text.into_bytes())),
+        Some("geojson") => {
+            return Ok(download("application/geo+json", &name, text.into_bytes()));
+        }
+        _ => {}
     }
     // Spreadsheets take a table for UTF-8 by this mark.
     let bytes = [b"\xef\xbb\xbf".as_slice(), text.as_bytes()].concat();

@@ -39,16 +39,13 @@ pub struct WhichMoment {
 #[into_params(parameter_in = Query)]
 #[serde(deny_unknown_fields)]
 pub struct WhoToldQuery {
-    /// The day; the newest when left out.
-    #[serde(default)]
-    pub day: Option<String>,
     /// The machine.
     pub machine: String,
     /// East, in tenth-micrometres.
     pub x: i64,
     /// North, in tenth-micrometres.
     pub y: i64,
-    /// From when, in milliseconds since 1970.
+    /// From when, in milliseconds since 1970; it may be days before `to`.
     pub from: i64,
     /// Until when.
     pub to: i64,

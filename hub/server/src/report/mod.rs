@@ -11,10 +11,12 @@
 //! | who told a machine to dig near a place | `who_told` |
 //! | photos, in whichever of these | `photos` |
 //! | the same as tables and as `LandXML`, for programs | `tables` |
+//! | marks on the plan, for programs that draw maps | `geojson` |
 
 mod as_built;
 mod cab_card;
 mod day_sheet;
+mod geojson;
 mod hand_over;
 mod hand_signals;
 mod paper;
@@ -26,13 +28,15 @@ mod who_told;
 use clap::ValueEnum;
 use day::review::hand_over::hand_over;
 use day::review::review;
-use day::review::told::ToldPage;
+use day::review::told::Told;
 use day::views::record::photos;
 use earthwork::words::Language;
 use serde::Deserialize;
 use utoipa::ToSchema;
 
 use crate::days::KeptDay;
+use crate::store::Head;
+use crate::store::photos::Photos;
 use paper::Paper;
 
 /// Which sheet.
@@ -55,7 +59,7 @@ pub enum Kind {
 pub fn sheet(day: &KeptDay, kind: Kind, language: Language) -> Option<String> {
     let folded = day.folded();
     let review = review(&folded)?;
-    let paper = Paper::new(language, &review.site, &review.day, day);
+    let paper = Paper::new(language, &review.site, &review.day, day.head(), day.photos());
     Some(match kind {
         Kind::Day => day_sheet::sheet(&paper, &folded, &review),
         Kind::AsBuilt => as_built::sheet(&paper, &review),
@@ -66,7 +70,9 @@ pub fn sheet(day: &KeptDay, kind: Kind, language: Language) -> Option<String> {
 }
 
 /// The answer to who told a machine to dig, as HTML.
-pub fn who_told(day: &KeptDay, page: &ToldPage, language: Language) -> String {
-    let paper = Paper::new(language, &page.site, &page.day, day);
-    who_told::sheet(&paper, page)
+pub fn who_told(told: &Told, head: Head, photos: Photos, language: Language) -> String {
+    let site = told.days.last().map_or("", |page| page.site.as_str());
+    let days: Vec<&str> = told.days.iter().map(|page| page.day.as_str()).collect();
+    let paper = Paper::new(language, site, &days.join(", "), head, photos);
+    who_told::sheet(&paper, told)
 }

@@ -5,7 +5,6 @@ use earthwork::length::{Form, Length};
 use earthwork::words::Language;
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 
-use crate::days::KeptDay;
 use crate::store::Head;
 use crate::store::photos::{PhotoError, Photos};
 use crate::when::to_the_minute;
@@ -58,13 +57,19 @@ pub(super) struct Paper {
 
 impl Paper {
     /// `site` and `name` as the sheet calls them.
-    pub(super) fn new(language: Language, site: &str, name: &str, day: &KeptDay) -> Self {
+    pub(super) fn new(
+        language: Language,
+        site: &str,
+        name: &str,
+        head: Head,
+        photos: Photos,
+    ) -> Self {
         Self {
             language,
             site: site.to_owned(),
             day: name.to_owned(),
-            head: day.head(),
-            photos: day.photos(),
+            head,
+            photos,
         }
     }
 

@@ -1,4 +1,4 @@
-//! A day as tables for a spreadsheet, and its as-built points as `LandXML`. Feet as numbers, exact; moments in the laptop's zone.
+//! A day as tables for a spreadsheet, its as-built points as `LandXML`, its marks as `GeoJSON`. Feet as numbers, exact; moments in the laptop's zone.
 
 use day::entry::Body;
 use day::review::{Review, review};
@@ -20,6 +20,7 @@ pub const FILES: [&str; 8] = [
     "open.csv",
     "photos.csv",
     "as-built.xml",
+    "marks.geojson",
 ];
 
 /// The text of one of the files; none for another name, or before there is a site.
@@ -35,6 +36,7 @@ pub fn file(day: &KeptDay, name: &str) -> Option<String> {
         "open.csv" => open(&review),
         "photos.csv" => photos(&review),
         "as-built.xml" => Some(as_built_points(&review)),
+        "marks.geojson" => Some(super::geojson::marks(folded.state.site()?, &review)),
         _ => None,
     }
 }

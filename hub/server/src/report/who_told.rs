@@ -1,16 +1,17 @@
 //! Who told a machine to dig near a place: the answer first, then its proof, then what the log does not say.
 
 use day::review::Sentence;
-use day::review::told::{Gap, ToldPage};
+use day::review::told::{Gap, Told, ToldPage};
 use day::said::marks::PaintState;
+use day::time::Time;
 use maud::{Markup, html};
 
 use super::paper::{Paper, feet, or_dash, signed};
 use super::photos::figures;
-use crate::when::{in_full, to_the_minute, to_the_second};
+use crate::when::{date, in_full, to_the_minute, to_the_second};
 
-pub(super) fn sheet(paper: &Paper, page: &ToldPage) -> String {
-    let asked = &page.asked;
+pub(super) fn sheet(paper: &Paper, told: &Told) -> String {
+    let asked = &told.asked;
     let question = format!(
         "{} {} {} ({}, {}) {} {} {} {}?",
         paper.t("Who told", "¿Quién mandó a"),
@@ -19,36 +20,61 @@ pub(super) fn sheet(paper: &Paper, page: &ToldPage) -> String {
         feet(asked.near.x),
         feet(asked.near.y),
         paper.t("between", "entre"),
-        to_the_minute(asked.from),
+        moment(told, asked.from),
         paper.t("and", "y"),
-        to_the_minute(asked.to)
+        moment(told, asked.to)
     );
+    let several = told.days.len() > 1;
     let body = html! {
+        @if told.days.is_empty() {
+            p.answer { (paper.t("The log has no day in this time.", "El registro no tiene ningún día en este tiempo.")) }
+        }
+        @for page in &told.days {
+            section.sheet {
+                @if several { h2 { (page.day) } }
+                (one(paper, page))
+            }
+        }
+    };
+    paper.sheet(&question, &body)
+}
+
+/// A moment of the question, with its date when it is not of one day.
+fn moment(told: &Told, at: Time) -> String {
+    if told.days.len() > 1 {
+        format!("{} {}", date(at), to_the_minute(at))
+    } else {
+        to_the_minute(at)
+    }
+}
+
+fn one(paper: &Paper, page: &ToldPage) -> Markup {
+    let asked = &page.asked;
+    html! {
         p.answer { (paper.t(&page.english, &page.spanish)) }
         p {
             (paper.t("From ", "De ")) (in_full(asked.from)) (paper.t(" to ", " a ")) (in_full(asked.to))
             (paper.t("; what lies within ", "; lo que queda a menos de ")) (feet(page.within))
             (paper.t(" ft of the place.", " ft del lugar."))
         }
-        h2 { (paper.t("What the log does not say", "Lo que el registro no dice")) }
+        h3 { (paper.t("What the log does not say", "Lo que el registro no dice")) }
         (gaps(paper, &page.gaps))
-        h2 { (paper.t("Calls", "Llamadas")) }
+        h3 { (paper.t("Calls", "Llamadas")) }
         (calls(paper, page))
-        h2 { (paper.t("Readings there", "Lecturas ahí")) }
+        h3 { (paper.t("Readings there", "Lecturas ahí")) }
         (sentences(paper, &page.readings))
-        h2 { (paper.t("Lasers behind these calls", "Láseres detrás de estas llamadas")) }
+        h3 { (paper.t("Lasers behind these calls", "Láseres detrás de estas llamadas")) }
         (lasers(paper, page))
-        h2 { (paper.t("Lines that nobody may cross", "Líneas que nadie cruza")) }
+        h3 { (paper.t("Lines that nobody may cross", "Líneas que nadie cruza")) }
         (lines(paper, page))
-        h2 { (paper.t("Targets and marks", "Rasantes y marcas")) }
+        h3 { (paper.t("Targets and marks", "Rasantes y marcas")) }
         (targets(paper, page))
-        h2 { (paper.t("Notes, photos, queries", "Notas, fotos, consultas")) }
+        h3 { (paper.t("Notes, photos, queries, amendments", "Notas, fotos, consultas, enmiendas")) }
         (sentences(paper, &page.papers))
         (figures(paper, &page.photos))
-        h2 { (paper.t("Pressed and said for this machine", "Apretado y dicho para esta máquina")) }
+        h3 { (paper.t("Pressed and said for this machine", "Apretado y dicho para esta máquina")) }
         (sentences(paper, &page.presses))
-    };
-    paper.sheet(&question, &body)
+    }
 }
 
 fn gaps(paper: &Paper, gaps: &[Gap]) -> Markup {

@@ -129,6 +129,7 @@ function Load({ card, onClose }: { card: FaceCard; onClose: () => void }) {
 function Slough({ card, onClose }: { card: FaceCard; onClose: () => void }) {
   const words = t();
   const [sizes, setSizes] = useState({ length: "", height: "", back: "" });
+  const [mark, setMark] = useState("");
   const good = (text: string) => /^\d{1,3}([.,]\d{1,2})?$/.test(text.trim());
   const ready = Object.values(sizes).every(good);
   const send = () => {
@@ -136,7 +137,14 @@ function Slough({ card, onClose }: { card: FaceCard; onClose: () => void }) {
     const [length, height, back] = [sizes.length, sizes.height, sizes.back].map((text) =>
       text.trim().replace(",", "."),
     );
-    void say({ kind: "see_slough", zone: card.id, length, height, back });
+    void say({
+      kind: "see_slough",
+      zone: card.id,
+      length,
+      height,
+      back,
+      mark: mark.trim().toUpperCase() || null,
+    });
     onClose();
   };
   return (
@@ -151,6 +159,7 @@ function Slough({ card, onClose }: { card: FaceCard; onClose: () => void }) {
           onTyped={(text) => setSizes({ ...sizes, [name]: text })}
         />
       ))}
+      <Typed label={words.cuts.slough.mark} text={mark} onTyped={setMark} />
       <Key kind="send" disabled={!ready} onPress={send}>
         {words.send}
       </Key>

@@ -5,7 +5,7 @@ import { Frame } from "../../parts/frame";
 import { Key } from "../../parts/keys";
 import { SignPanel } from "../../parts/sign";
 import { timeOfDay } from "../../show";
-import { me, visitor } from "../../state";
+import { language, me, visitor } from "../../state";
 import type { InspectedCard, Visitor } from "../../wire";
 import { t } from "../../words";
 import { Run } from "./run";
@@ -66,6 +66,11 @@ function Mine({ inspections }: { inspections: InspectedCard[] }) {
                 {one.made.what}: {words.results[one.made.result]}
               </strong>{" "}
               “{one.made.words}” {one.made.conditions}
+            </p>
+          )}
+          {one.void && (
+            <p class="warning">
+              {one.void.mark}: {language.value === "spanish" ? one.void.spanish : one.void.english}
             </p>
           )}
           {one.signed ? (

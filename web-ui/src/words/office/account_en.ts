@@ -97,6 +97,9 @@ export const accountOfficeEn = {
   percentOf: (percent: string, asked: string) => `${percent} % of the greatest density, ${asked} % asked`,
   voidMoved: (by: string) => `the ground moved ${by} ft`,
   voidRevised: (target: string) => `${target} was revised`,
+  voidRain: "it rained on it",
+  voidSlough: (zone: string) => `${zone} came down beside it`,
+  voidLaser: (setUp: string) => `${setUp} had moved`,
   undercutOf: (mark: string, depth: string, cy: string, material: string) =>
     `${mark}: dig ${depth} ft deeper, ${cy} cy of ${material}`,
   confirmUndercut: "PUT IN FORCE",

@@ -96,6 +96,9 @@ export const accountOfficeEs: typeof accountOfficeEn = {
   percentOf: (percent, asked) => `${percent} % de la densidad máxima, ${asked} % pedido`,
   voidMoved: (by) => `el suelo se movió ${by} ft`,
   voidRevised: (target) => `${target} se cambió`,
+  voidRain: "le llovió",
+  voidSlough: (zone) => `${zone} se vino abajo al lado`,
+  voidLaser: (setUp) => `${setUp} se había movido`,
   undercutOf: (mark, depth, cy, material) =>
     `${mark}: excave ${depth} ft más hondo, ${cy} yd³ de ${material}`,
   confirmUndercut: "PONER EN VIGOR",

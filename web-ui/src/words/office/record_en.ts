@@ -1,5 +1,5 @@
 /** English words of the record: closing, signing, visitors, inspections, queries, photos. */
-import type { CloseMissingKind, InspectionResult, LeftOpenKind } from "../kinds";
+import type { CloseMissingKind, InspectionResult } from "../kinds";
 
 export const recordEn = {
   tab: "DAY",
@@ -25,19 +25,6 @@ export const recordEn = {
   never: "it was set up",
   open: "Open",
   nothingOpen: "Nothing is open.",
-  openKind: {
-    query: (name: string) => `Query ${name} has no answer`,
-    retest: (mark: string) => `Test ${mark} again`,
-    patch: (patch: string, mark: string) => `Patch ${patch} at ${mark}`,
-    undercut: (mark: string) => `Undercut at ${mark} waits`,
-    face_watch: (zone: string) => `Watch face ${zone}`,
-    near_miss: (name: string) => `${name} is not closed`,
-    stopped: (machine: string) => `${machine} is stopped`,
-    shoot_again: (mark: string) => `Shoot ${mark} again`,
-    unproven: (setUp: string) => `${setUp} is not proven`,
-    inspection: (what: string) => `Inspection: ${what}`,
-    photo_owed: (person: string) => `Photo still on ${person}'s phone`,
-  } satisfies Record<LeftOpenKind, unknown>,
   signature: {
     signer: "Name of whoever signs",
     draw: "Sign here with a finger",
@@ -78,6 +65,8 @@ export const recordEn = {
   inspectOf: "Who is asked?",
   inspectOn: "About (targets)",
   enterResult: "ENTER RESULT",
+  lookedAt: "What was looked at? It is void when the ground there changes",
+  voidSince: (at: string, mark: string, why: string) => `VOID since ${at}: at ${mark} ${why}`,
   inspector: "Inspector, as on their phone",
   shownItems: "What was shown",
   itemWhat: "What",

@@ -255,7 +255,7 @@ proptest! {
                     crew.says(&ground(), Command::SeeAtFace(rain)).unwrap();
                 }
                 Doing::Slough => {
-                    let slough = SeeSlough { zone: "BANK".into(), length: "1".into(), height: "1".into(), back: "1".into(), note: String::new() };
+                    let slough = SeeSlough { zone: "BANK".into(), length: "1".into(), height: "1".into(), back: "1".into(), mark: None, note: String::new() };
                     crew.says(&ground(), Command::SeeSlough(slough)).unwrap();
                     left = true;
                 }

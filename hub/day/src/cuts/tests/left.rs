@@ -87,6 +87,7 @@ fn a_machine_whose_place_nobody_knows_must_leave_and_placing_it_elsewhere_does()
         length: "16".into(),
         height: "8".into(),
         back: "5".into(),
+        mark: None,
         note: "nobody near".into(),
     };
     crew.says(&operator("EX-1"), Command::SeeSlough(slough.clone()))

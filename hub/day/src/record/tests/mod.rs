@@ -1,5 +1,6 @@
 //! A day is closed, signed and amended; the next is opened; visitors, inspections, queries and photos are told through.
 
+mod after_close;
 mod papers;
 mod signing;
 

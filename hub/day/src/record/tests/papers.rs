@@ -5,7 +5,8 @@ use super::{closes, drawn, folded, visitor};
 use crate::asked::{By, Command};
 use crate::entry::Body;
 use crate::given::{Crew, ground, supervisor};
-use crate::record::missing::{CloseMissing, LeftOpen, missing, open};
+use crate::open::{OpenKind, open};
+use crate::record::missing::{CloseMissing, missing};
 
 use crate::said::head::MissHead;
 use crate::said::inspection::{
@@ -20,6 +21,13 @@ use crate::said::signature::ChainHead;
 use crate::said::visit::{ShowRuns, Visit};
 
 use crate::tell;
+
+/// The work that is open: its kind, and what it is about.
+fn work(crew: &Crew) -> Vec<(OpenKind, String)> {
+    let open = open(&crew.state).into_iter();
+    let work = open.filter(|item| item.kind.is_work());
+    work.map(|item| (item.kind, item.on)).collect()
+}
 
 fn asks(on: &[&str], stop: bool) -> Command {
     Command::AskQuery(AskQuery {
@@ -94,14 +102,13 @@ fn a_query_to_carry_on_with_holds_nothing_and_outlives_the_day() {
     crew.reads("R-1", "6.70").unwrap();
     assert!(crew.state.live_call("EX-2").is_some());
     crew.check("S1", "BM-2", "3.48").unwrap();
-    let item = LeftOpen::Query { query: "Q1".into() };
-    assert_eq!(open(&crew.state), std::slice::from_ref(&item));
+    assert_eq!(work(&crew), [(OpenKind::Query, "Q1".into())]);
     crew.says(&supervisor(), closes(&[])).unwrap();
     // The answer may come after the close.
     opens_next(&mut crew, "2030-05-15").unwrap();
-    assert_eq!(open(&crew.state), [item]);
+    assert_eq!(work(&crew), [(OpenKind::Query, "Q1".into())]);
     crew.says(&supervisor(), answers("Q1", None)).unwrap();
-    assert!(open(&crew.state).is_empty());
+    assert_eq!(work(&crew), []);
     crew.says(&ground(), asks(&["P-1"], true)).unwrap();
     assert!(crew.state.record.queries.contains_key("Q2"));
     assert!(crew.says(&supervisor(), answers("Q7", None)).is_err());
@@ -156,6 +163,7 @@ fn inspects(asked: Option<u64>) -> Inspect {
     Inspect {
         asked,
         what: String::new(),
+        targets: vec![],
         inspector: "HF".into(),
         items: vec![InspectedItem {
             what: "R-1..R-4".into(),
@@ -178,10 +186,10 @@ fn an_inspection_is_asked_for_made_and_signed_by_whoever_made_it() {
     });
     crew.says(&supervisor(), ask).unwrap();
     let id = crew.state.seq;
-    let waits = LeftOpen::Inspection {
-        what: "footing trench".into(),
-    };
-    assert_eq!(open(&crew.state), [waits]);
+    assert_eq!(
+        work(&crew),
+        [(OpenKind::Inspection, "footing trench".into())]
+    );
     let here = Command::Visit(Visit {
         on_site: true,
         person: None,
@@ -214,9 +222,14 @@ fn an_inspection_is_asked_for_made_and_signed_by_whoever_made_it() {
             "{one:?}"
         );
     }
+    let stray = Inspect {
+        targets: vec!["NONE".into()],
+        ..inspects(Some(id))
+    };
+    assert!(crew.says(&supervisor(), Command::Inspect(stray)).is_err());
     crew.says(&supervisor(), Command::Inspect(inspects(Some(id))))
         .unwrap();
-    assert!(open(&crew.state).is_empty());
+    assert_eq!(work(&crew), [(OpenKind::VisitorOnSite, "HF".into())]);
     let made = crew.state.record.inspections[&id].made.as_ref().unwrap();
     assert_eq!(made.said.what, "footing trench");
     assert!(made.said.arrived.is_some());
@@ -273,10 +286,7 @@ fn a_photo_is_owed_until_its_bytes_have_come() {
     assert_eq!(crew.log.len(), entries);
     let changed = Command::PromisePhoto(promises("photo-0001", &other));
     assert!(crew.says(&ground(), changed).is_err());
-    let owed = LeftOpen::PhotoOwed {
-        person: "RT".into(),
-    };
-    assert_eq!(open(&crew.state), [owed]);
+    assert_eq!(work(&crew), [(OpenKind::Photo, "P-1".into())]);
     let adds = |photo: &str, sha256: &str| {
         Command::AddPhoto(AddPhoto {
             photo: photo.into(),
@@ -291,7 +301,7 @@ fn a_photo_is_owed_until_its_bytes_have_come() {
     crew.says(&By::hub(), adds("photo-0001", &own)).unwrap();
     crew.says(&By::hub(), adds("photo-0001", &own)).unwrap();
     assert!(crew.says(&By::hub(), adds("photo-0001", &other)).is_err());
-    assert!(open(&crew.state).is_empty());
+    assert_eq!(work(&crew), []);
     let Some(Body::PhotoAdded(added)) = crew.log.last().map(|entry| &entry.body) else {
         panic!("not added");
     };
@@ -322,10 +332,10 @@ fn a_photo_that_will_not_come_is_given_up_with_a_reason_and_taken_all_the_same_w
     };
     assert!(crew.says(&ground(), gives_up("lost")).is_err());
     assert!(crew.says(&supervisor(), gives_up(" ")).is_err());
-    assert!(!open(&crew.state).is_empty());
+    assert_eq!(work(&crew), [(OpenKind::Photo, "P-1".into())]);
     crew.says(&supervisor(), gives_up("the phone is in the ditch"))
         .unwrap();
-    assert!(open(&crew.state).is_empty());
+    assert_eq!(work(&crew), []);
     let told = tell::tell(crew.log.last().unwrap());
     assert!(told.english.contains("RT") && told.english.contains("ditch"));
     let entries = crew.log.len();

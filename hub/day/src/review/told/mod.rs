@@ -68,7 +68,7 @@ pub struct ToldPage {
     pub readings: Vec<Sentence>,
     /// What the operator pressed, and what was said to this machine: looks, can't, stops.
     pub presses: Vec<Sentence>,
-    /// Notes, photos, queries and inspections of these marks, whenever on the day.
+    /// Notes, photos and queries of these marks, whenever on the day, and amendments of what stands on this page, whenever made.
     pub papers: Vec<Sentence>,
     /// Photos of these marks that have come, of whatever day.
     pub photos: Vec<PhotoCard>,
@@ -80,6 +80,16 @@ pub struct ToldPage {
     pub lasers: Vec<LaserProof>,
     /// What the log does not say.
     pub gaps: Vec<Gap>,
+}
+
+/// The answer over time, one page for each day that the question touches.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[schema(as = ToldDays)]
+pub struct Told {
+    /// What was asked.
+    pub asked: WhoTold,
+    /// The days, oldest first, each asked about its own part of the time.
+    pub days: Vec<ToldPage>,
 }
 
 /// A mark within reach.
@@ -192,6 +202,8 @@ pub fn told(day: &Day<'_>, asked: &WhoTold) -> Option<ToldPage> {
         gaps: vec![],
     };
     page.gaps = gaps::gaps(day, &page);
+    let amended = amendments(day, &page);
+    page.papers.extend(amended);
     Some(page)
 }
 
@@ -283,6 +295,21 @@ fn photos(day: &Day<'_>, names: &BTreeSet<&str>) -> Vec<PhotoCard> {
         photo.sha256.is_some() && mark.is_some_and(|mark| names.contains(mark))
     });
     photos
+}
+
+/// Amendments of entries that stand on the page, of the same day and of later ones.
+fn amendments(day: &Day<'_>, page: &ToldPage) -> Vec<Sentence> {
+    let edges = page.edges.iter().map(|edge| edge.said.seq);
+    let said = page.readings.iter().chain(&page.presses);
+    let said = said.chain(&page.papers).map(|one| one.seq);
+    let calls = page.calls.iter().map(|call| call.call);
+    let named: BTreeSet<u64> = calls.chain(said).chain(edges).collect();
+    let entries = day.entries.iter().chain(day.later);
+    let amends = |entry: &&Entry| match &entry.body {
+        Body::DayAmended(amended) => named.contains(&amended.entry),
+        _ => false,
+    };
+    entries.filter(amends).map(Sentence::of).collect()
 }
 
 fn near_lines(site: &Site, near: Point) -> Vec<NearLine> {

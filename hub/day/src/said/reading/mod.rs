@@ -13,7 +13,7 @@ use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::refusal::Refusal;
 use crate::said::marks::PaintState;
-use crate::said::{blind, repeat, settle, soil_test, suspect};
+use crate::said::{blind, repeat, settle, suspect};
 use crate::state::{AskedReading, State, TakenReading};
 
 mod called;
@@ -254,11 +254,9 @@ pub(crate) fn take(
     let pair = blind::after_reading(state, by, when.made_at, &bodies);
     let settled = settle::after_reading(state, by, when.made_at, &bodies);
     let more = repeat::after_reading(state, &bodies);
-    let voided = soil_test::after_reading(state, &bodies);
     bodies.extend(pair);
     bodies.extend(settled);
     bodies.extend(more);
-    bodies.extend(voided);
     Ok(bodies)
 }
 
@@ -364,6 +362,9 @@ pub(crate) fn apply_taken(state: &mut State, entry: &Entry, body: &ReadingTaken)
     mark.readings.insert((entry.made_at, entry.seq));
     mark.last = mark.readings.last().map(|(_, id)| *id);
     mark.ruling = None;
+    if body.spot.is_none() && mark.last == Some(entry.seq) {
+        mark.void = None;
+    }
 }
 
 pub(crate) fn apply_asked(state: &mut State, entry: &Entry, body: &ReadingAsked) {

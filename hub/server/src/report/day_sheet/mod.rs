@@ -8,7 +8,7 @@ use maud::{Markup, html};
 use super::as_built;
 use super::paper::{Paper, feet, hours, or_dash, signed};
 use super::photos::figures;
-use crate::when::{to_the_minute, to_the_second};
+use crate::when::{date, to_the_minute, to_the_second};
 
 mod laser;
 mod soil;
@@ -21,6 +21,7 @@ pub(super) fn sheet(paper: &Paper, day: &Day<'_>, review: &Review) -> String {
             (summary(paper, review))
         }
         (signature(paper, day))
+        (amended_later(paper, review))
         h2 { (paper.t("Open", "Pendiente")) }
         @if review.open.is_empty() {
             p { (paper.t("Nothing that this sheet knows of.", "Nada que esta hoja conozca.")) }
@@ -112,6 +113,7 @@ fn kind(paper: &Paper, kind: NotedKind) -> &'static str {
         NotedKind::CallLost => ("call lost", "llamada perdida"),
         NotedKind::Screen => ("screen", "pantalla"),
         NotedKind::Test => ("soil test", "prueba de suelo"),
+        NotedKind::Void => ("VOID", "NO VALE"),
         NotedKind::Gravel => ("gravel", "grava"),
         NotedKind::Buried => ("buried line", "línea enterrada"),
         NotedKind::LogCut => ("LOG CUT", "REGISTRO CORTADO"),
@@ -206,6 +208,21 @@ fn signature(paper: &Paper, day: &Day<'_>) -> Markup {
         @if !how.words.is_empty() { p { (how.words) } }
         svg viewBox="0 0 300 100" style="width: 60mm" role="img" aria-label=(how.signature.name) {
             path d=(how.signature.strokes) fill="none" stroke="#000" stroke-width="2.5" {}
+        }
+    }
+}
+
+/// What was put right on a later day, under a signature of its own.
+fn amended_later(paper: &Paper, review: &Review) -> Markup {
+    html! {
+        @if !review.amended_later.is_empty() {
+            h2 { (paper.t("Amended on later days", "Enmendado en días posteriores")) }
+            ul { @for one in &review.amended_later {
+                li {
+                    (date(one.at)) " " (to_the_minute(one.at)) ", " (paper.t("entry ", "asiento ")) (one.seq) ", " (one.by) ": "
+                    (paper.t(&one.english, &one.spanish))
+                }
+            } }
         }
     }
 }

@@ -4,12 +4,12 @@ use day::account::meter::Doing;
 use day::review::Review;
 use day::said::load::Way;
 use day::said::patch::PatchStep;
-use day::said::soil_test::{SoilTest, VoidCause};
+use day::said::soil_test::SoilTest;
 use day::views::account::hours::CostOf;
 use day::views::account::soil::TestStanding;
 use maud::{Markup, html};
 
-use crate::report::paper::{Paper, feet, or_dash, signed};
+use crate::report::paper::{Paper, feet, or_dash};
 use crate::when::to_the_minute;
 
 pub(super) fn tests(paper: &Paper, review: &Review) -> Markup {
@@ -41,18 +41,11 @@ pub(super) fn tests(paper: &Paper, review: &Review) -> Markup {
             let standing = match (test.standing, &test.void) {
                 (TestStanding::Passes, _) => paper.t("passes", "pasa").to_owned(),
                 (TestStanding::Fails, _) => paper.t("FAILS", "FALLA").to_owned(),
-                (TestStanding::Void, Some(VoidCause::Moved { by })) => format!(
-                    "{}: {} {} ft",
+                (TestStanding::Void, Some(why)) => format!(
+                    "{}: {}",
                     paper.t("VOID", "NO VALE"),
-                    paper.t("the surface moved", "la superficie cambió"),
-                    signed(*by)
+                    paper.t(&why.english(), &why.spanish())
                 ),
-                (TestStanding::Void, Some(VoidCause::Revised { target })) => {
-                    format!("{}: {target}", paper.t("VOID", "NO VALE"))
-                }
-                (TestStanding::Void, Some(VoidCause::Said { why })) => {
-                    format!("{}: {why}", paper.t("VOID", "NO VALE"))
-                }
                 (TestStanding::Void, None) => paper.t("VOID", "NO VALE").to_owned(),
             };
             vec![

@@ -18,7 +18,10 @@ export function testWords(test: TestCard): string {
 function voidWords(why: VoidCause): string {
   const words = t().account;
   if (why.kind === "moved") return words.voidMoved(signed(why.by));
-  return why.kind === "revised" ? words.voidRevised(why.target) : why.why;
+  if (why.kind === "revised") return words.voidRevised(why.target);
+  if (why.kind === "rain") return words.voidRain;
+  if (why.kind === "slough") return words.voidSlough(why.zone);
+  return why.kind === "laser" ? words.voidLaser(why.set_up) : why.why;
 }
 
 export function Tests({ account }: { account: AccountView }) {

@@ -9,7 +9,7 @@ import { PhotoKey } from "../../../parts/photo_key";
 import { SignPanel } from "../../../parts/sign";
 import { Drawn } from "../../../parts/signature_pad";
 import { timeOfDay } from "../../../show";
-import { sheet } from "../../../state";
+import { language, sheet } from "../../../state";
 import type { InspectedCard, InspectionResult, Supervisor } from "../../../wire";
 import { Figures } from "../figures";
 import { t } from "../words";
@@ -89,6 +89,15 @@ function Made({ of }: { of: InspectedCard }) {
         </strong>{" "}
         {made.inspector} {timeOfDay(made.made_at)}
       </p>
+      {of.void && (
+        <p class="warning">
+          {words.voidSince(
+            timeOfDay(of.void.at),
+            of.void.mark,
+            language.value === "spanish" ? of.void.spanish : of.void.english,
+          )}
+        </p>
+      )}
       <p>“{made.words}”</p>
       {made.conditions && <p>{made.conditions}</p>}
       <ul>
@@ -107,17 +116,18 @@ function Made({ of }: { of: InspectedCard }) {
   );
 }
 
+const allTargets = () => (sheet.value?.targets ?? []).map(({ id, name }) => ({ id, name: name || id }));
+
 function AskPanel({ onClose }: { onClose: () => void }) {
   const words = t().record;
   const [what, setWhat] = useState("");
   const [of, setOf] = useState("");
   const [targets, setTargets] = useState<string[]>([]);
-  const all = (sheet.value?.targets ?? []).map(({ id, name }) => ({ id, name: name || id }));
   return (
     <Panel title={words.askInspection} onClose={onClose} closeWord={t().cancel}>
       <Field name={words.inspectWhat} text value={what} onValue={setWhat} />
       <Field name={words.inspectOf} text value={of} onValue={setOf} />
-      <Pick title={words.inspectOn} all={all} picked={targets} onPick={setTargets} />
+      <Pick title={words.inspectOn} all={allTargets()} picked={targets} onPick={setTargets} />
       <Key
         kind="send"
         disabled={!what.trim() || !of.trim()}
@@ -144,6 +154,7 @@ const RESULTS: readonly InspectionResult[] = ["passed", "in_part", "failed"];
 function ResultPanel({ of, visitors, onClose }: ResultProps) {
   const words = t().record;
   const [what, setWhat] = useState(of?.asked?.what ?? "");
+  const [targets, setTargets] = useState(of?.asked?.targets ?? []);
   const [inspector, setInspector] = useState(visitors.length === 1 ? (visitors[0] ?? "") : "");
   const [items, setItems] = useState([{ what: of?.asked?.targets.join(", ") ?? "", found: "" }]);
   const [result, setResult] = useState<InspectionResult | null>(null);
@@ -163,6 +174,7 @@ function ResultPanel({ of, visitors, onClose }: ResultProps) {
     <Panel title={words.enterResult} onClose={onClose} closeWord={t().cancel}>
       <Field name={words.inspectWhat} text value={what} onValue={setWhat} />
       <Field name={words.inspector} text value={inspector} onValue={setInspector} />
+      <Pick title={words.lookedAt} all={allTargets()} picked={targets} onPick={setTargets} />
       <h3>{words.shownItems}</h3>
       {items.map((item, at) => (
         <div class="pair" key={at}>
@@ -191,7 +203,17 @@ function ResultPanel({ of, visitors, onClose }: ResultProps) {
         disabled={!ready}
         onPress={() => {
           const asked = of?.asked ? { asked: of.inspection } : {};
-          void say({ kind: "inspect", ...asked, what, inspector, items, result, words: said, conditions });
+          void say({
+            kind: "inspect",
+            ...asked,
+            what,
+            targets,
+            inspector,
+            items,
+            result,
+            words: said,
+            conditions,
+          });
           onClose();
         }}
       >

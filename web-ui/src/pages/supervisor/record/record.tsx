@@ -3,7 +3,8 @@ import { useState } from "preact/hooks";
 import { Key } from "../../../parts/keys";
 import { Drawn } from "../../../parts/signature_pad";
 import { timeOfDay, unbroken } from "../../../show";
-import type { LeftOpen, RecordCard, Supervisor } from "../../../wire";
+import { language } from "../../../state";
+import type { RecordCard, Supervisor } from "../../../wire";
 import { WhyPanel } from "../panels";
 import { t } from "../words";
 import { ClosePanel } from "./close";
@@ -22,6 +23,8 @@ export function RecordPage({ view }: { view: Supervisor }) {
   const [open, setOpen] = useState<Open | null>(null);
   const close = () => setOpen(null);
   const { record } = view;
+  const own = (one: { english: string; spanish: string }) =>
+    language.value === "spanish" ? one.spanish : one.english;
   return (
     <div class="columns record">
       <section aria-label={words.today(view.day)}>
@@ -58,7 +61,7 @@ export function RecordPage({ view }: { view: Supervisor }) {
         {record.open.length === 0 && <p>{words.nothingOpen}</p>}
         <ul class="lines">
           {record.open.map((item) => (
-            <li key={JSON.stringify(item)}>{openWords(item)}</li>
+            <li key={item.english}>{own(item)}</li>
           ))}
         </ul>
       </section>
@@ -181,32 +184,4 @@ function Papers({ record }: { record: RecordCard }) {
       )}
     </>
   );
-}
-
-function openWords(item: LeftOpen): string {
-  const kinds = t().record.openKind;
-  switch (item.kind) {
-    case "query":
-      return kinds.query(item.query);
-    case "retest":
-      return kinds.retest(item.mark);
-    case "patch":
-      return kinds.patch(item.patch, item.mark);
-    case "undercut":
-      return kinds.undercut(item.mark);
-    case "face_watch":
-      return kinds.face_watch(item.zone);
-    case "near_miss":
-      return kinds.near_miss(item.near_miss);
-    case "stopped":
-      return kinds.stopped(item.machine);
-    case "shoot_again":
-      return kinds.shoot_again(item.mark);
-    case "unproven":
-      return kinds.unproven(item.set_up);
-    case "inspection":
-      return kinds.inspection(item.what);
-    case "photo_owed":
-      return kinds.photo_owed(item.person);
-  }
 }

@@ -1,6 +1,6 @@
 /** What the review asks the hub for. */
 import { type Got, get } from "../../../hub";
-import type { Moment, Review, ToldPage } from "../../../wire";
+import type { Moment, Review, ToldDays } from "../../../wire";
 
 /** Which day; the newest when empty. */
 function query(day: string, more: Record<string, string | number> = {}): string {
@@ -22,10 +22,10 @@ export interface WhoTold {
   to: number;
 }
 
-export const whoTold = (day: string, asked: WhoTold): Promise<Got<ToldPage>> =>
-  get(`/api/who-told${query(day, { ...asked })}`);
-export const whoToldSheet = (day: string, asked: WhoTold, language: string): string =>
-  `/api/report/who-told${query(day, { ...asked, language })}`;
+export const whoTold = (asked: WhoTold): Promise<Got<ToldDays>> =>
+  get(`/api/who-told${query("", { ...asked })}`);
+export const whoToldSheet = (asked: WhoTold, language: string): string =>
+  `/api/report/who-told${query("", { ...asked, language })}`;
 export const sheet = (kind: string, day: string, language: string): string =>
   `/api/report/${kind}${query(day, { language })}`;
 export const table = (name: string, day: string): string => `/api/table/${name}${query(day)}`;

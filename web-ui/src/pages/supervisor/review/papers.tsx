@@ -14,6 +14,7 @@ const TABLES: readonly string[] = [
   "open.csv",
   "photos.csv",
   "as-built.xml",
+  "marks.geojson",
 ];
 
 export function Papers({ review }: { review: Review }) {

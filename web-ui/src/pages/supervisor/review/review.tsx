@@ -1,7 +1,7 @@
 /** REVIEW: a day afterwards. What was out of the ordinary first, then what is open, lanes, replay, pictures, who told, paper. */
 import { useEffect, useState } from "preact/hooks";
 import { Choice } from "../../../parts/choice";
-import { timeOfDay } from "../../../show";
+import { dateOf, timeOfDay, unbroken } from "../../../show";
 import { language } from "../../../state";
 import type { Review } from "../../../wire";
 import { Figures } from "../figures";
@@ -85,6 +85,21 @@ function DayPart({ review, onReplay }: { review: Review; onReplay: (at: number) 
     language.value === "spanish" ? one.spanish : one.english;
   return (
     <>
+      {review.amended_later.length > 0 && (
+        <>
+          <h2>{words.amendedLater}</h2>
+          <ul class="lines">
+            {review.amended_later.map((one) => (
+              <li key={one.seq}>
+                <strong>
+                  {unbroken(dateOf(one.at))} {timeOfDay(one.at)}
+                </strong>{" "}
+                {one.by}: {own(one)}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
       <h2>{words.exceptions}</h2>
       {review.exceptions.length === 0 && <p>{words.none}</p>}
       <ul class="lines">

@@ -1,9 +1,9 @@
-/** WHO TOLD: a machine, a place or a mark, two moments; the answer, its gaps, and the sheet that prints. */
+/** WHO TOLD: a machine, a place or a mark, two moments, days apart if need be; the answer, its gaps, and the sheet that prints. */
 import { useEffect, useState } from "preact/hooks";
 import { feetTyped } from "../../../parts/feet_typed";
-import { feet, timeOfDay } from "../../../show";
+import { dateOf, feet, timeOfDay, unbroken } from "../../../show";
 import { language } from "../../../state";
-import type { Moment, Review, ToldPage } from "../../../wire";
+import type { Moment, Review, ToldDays, ToldPage } from "../../../wire";
 import { Figures } from "../figures";
 import { t } from "../words";
 import { moment, type WhoTold, whoTold, whoToldSheet } from "./ask";
@@ -20,6 +20,11 @@ export function momentTyped(text: string, from: number): number | null {
   return at.getTime() < from - 60_000 ? at.getTime() + DAY : at.getTime();
 }
 
+/** The beginning of a day that is written as in a field for dates. */
+function midnight(date: string): number {
+  return new Date(`${date}T00:00`).getTime();
+}
+
 export function Told({ review }: { review: Review }) {
   const words = t().review;
   const [end, setEnd] = useState<Moment | null>(null);
@@ -27,9 +32,11 @@ export function Told({ review }: { review: Review }) {
   const [mark, setMark] = useState("");
   const [east, setEast] = useState("");
   const [north, setNorth] = useState("");
+  const [fromDay, setFromDay] = useState(dateOf(review.from));
+  const [toDay, setToDay] = useState(dateOf(review.to));
   const [from, setFrom] = useState(timeOfDay(review.from));
   const [to, setTo] = useState(timeOfDay(review.to));
-  const [page, setPage] = useState<ToldPage | null>(null);
+  const [told, setTold] = useState<ToldDays | null>(null);
   const [trouble, setTrouble] = useState("");
   useEffect(() => {
     void moment(review.day, review.to).then((answer) => answer.ok && setEnd(answer.value));
@@ -39,17 +46,17 @@ export function Told({ review }: { review: Review }) {
   const place = marks.find((one) => one.id === mark)?.place;
   const x = place?.x ?? feetTyped(east);
   const y = place?.y ?? feetTyped(north);
-  const first = momentTyped(from, review.from);
-  const last = momentTyped(to, review.from);
+  const first = fromDay ? momentTyped(from, midnight(fromDay)) : null;
+  const last = toDay ? momentTyped(to, midnight(toDay)) : null;
   const asked: WhoTold | null =
     x === null || y === null || first === null || last === null || !(machine || machines[0])
       ? null
       : { machine: machine || (machines[0] ?? ""), x, y, from: first, to: last + 59_999 };
   const ask = async () => {
     if (!asked) return;
-    const answer = await whoTold(review.day, asked);
+    const answer = await whoTold(asked);
     setTrouble(answer.ok ? "" : answer.text);
-    setPage(answer.ok ? answer.value : null);
+    setTold(answer.ok ? answer.value : null);
   };
   return (
     <>
@@ -79,14 +86,16 @@ export function Told({ review }: { review: Review }) {
         </label>
         {mark === "" && <Text title={`${t().east}, ft`} value={east} onValue={setEast} />}
         {mark === "" && <Text title={`${t().north}, ft`} value={north} onValue={setNorth} />}
+        <OnDay title={words.fromDay} value={fromDay} onValue={setFromDay} />
         <Text title={words.from} value={from} onValue={setFrom} />
+        <OnDay title={words.toDay} value={toDay} onValue={setToDay} />
         <Text title={words.to} value={to} onValue={setTo} />
         <button type="submit" class="key send" disabled={!asked}>
           {words.ask}
         </button>
       </form>
       {trouble && <p class="warning">{trouble}</p>}
-      {page && asked && <Answer page={page} sheet={whoToldSheet(review.day, asked, language.value)} />}
+      {told && asked && <Answers told={told} sheet={whoToldSheet(asked, language.value)} />}
     </>
   );
 }
@@ -106,12 +115,37 @@ function Text({ title, value, onValue }: TextProps) {
   );
 }
 
-function Answer({ page, sheet }: { page: ToldPage; sheet: string }) {
+function OnDay({ title, value, onValue }: TextProps) {
+  return (
+    <label class="field">
+      <span>{title}</span>
+      <input type="date" value={value} onInput={(event) => onValue(event.currentTarget.value)} />
+    </label>
+  );
+}
+
+function Answers({ told, sheet }: { told: ToldDays; sheet: string }) {
+  const words = t().review;
+  return (
+    <section>
+      {told.days.length === 0 && <p class="told-line">{words.noDayThen}</p>}
+      {told.days.map((page) => (
+        <Answer key={page.day} page={page} several={told.days.length > 1} />
+      ))}
+      <a class="key wide" href={sheet} target="_blank" rel="noreferrer">
+        {words.wholeSheet}
+      </a>
+    </section>
+  );
+}
+
+function Answer({ page, several }: { page: ToldPage; several: boolean }) {
   const words = t().review;
   const own = (one: { english: string; spanish: string }) =>
     language.value === "spanish" ? one.spanish : one.english;
   return (
-    <section>
+    <>
+      {several && <h3>{unbroken(page.day)}</h3>}
       <p class="told-line">{own(page)}</p>
       <h3>{words.gaps}</h3>
       {page.gaps.length === 0 && <p>{words.noGaps}</p>}
@@ -125,9 +159,6 @@ function Answer({ page, sheet }: { page: ToldPage; sheet: string }) {
       </ul>
       <p>{words.marksThere(page.marks.map((one) => `${one.mark} (${feet(one.away)} ft)`).join(", "))}</p>
       <Figures photos={page.photos} />
-      <a class="key wide" href={sheet} target="_blank" rel="noreferrer">
-        {words.wholeSheet}
-      </a>
-    </section>
+    </>
   );
 }

@@ -6,8 +6,6 @@ use earthwork::length::Length;
 use earthwork::tolerance::Verdict;
 
 use super::{List, OpenKind};
-use crate::entry::Body;
-use crate::review::Day;
 use crate::review::built::{self, BuiltMark};
 use crate::said::edge;
 use crate::said::marks::NEAR_A_LINE;
@@ -16,15 +14,15 @@ use crate::state::State;
 use crate::tell::{feet, signed};
 use crate::views::coverage;
 
-pub(super) fn marks(day: &Day<'_>, site: &Site, list: &mut List) {
-    let built = built::built(&day.state);
+pub(super) fn marks(state: &State, site: &Site, list: &mut List) {
+    let built = built::built(state);
     for mark in &built {
         of_mark(mark, list);
     }
     let read = built.iter().map(|one| one.mark.as_str()).collect();
     not_read(&read, site, list);
-    not_proven(&day.state, list);
-    edges(day, site, list);
+    not_proven(state, list);
+    edges(state, site, list);
 }
 
 fn of_mark(mark: &BuiltMark, list: &mut List) {
@@ -35,6 +33,15 @@ fn of_mark(mark: &BuiltMark, list: &mut List) {
             id,
             format!("{id}: its paint is gone."),
             format!("{id}: se borró la pintura."),
+        );
+    }
+    if let Some(void) = &mark.void {
+        let (en, es) = (void.english(), void.spanish());
+        list.push(
+            OpenKind::InDoubt,
+            id,
+            format!("{id}: accepted, but {en} since; look and shoot it again."),
+            format!("{id}: estaba aceptada, pero {es}; mírela y lea otra vez."),
         );
     }
     let settled = mark.ruling.is_some() || mark.patch.is_some();
@@ -110,15 +117,7 @@ fn plain(length: Length) -> String {
 }
 
 /// Marks without a target beside a line that nobody may cross are there for a tape.
-fn edges(day: &Day<'_>, site: &Site, list: &mut List) {
-    let taped: BTreeSet<&str> = day
-        .entries
-        .iter()
-        .filter_map(|entry| match &entry.body {
-            Body::EdgeRead(b) => b.mark.as_deref(),
-            _ => None,
-        })
-        .collect();
+fn edges(state: &State, site: &Site, list: &mut List) {
     for line in site.lines.iter().filter(|line| line.no_cross) {
         let kept = edge::kept(line);
         let near = |mark: &&Mark| {
@@ -132,7 +131,7 @@ fn edges(day: &Day<'_>, site: &Site, list: &mut List) {
             .iter()
             .filter(near)
             .map(|mark| mark.id.as_str())
-            .filter(|mark| !taped.contains(mark))
+            .filter(|mark| !state.taped.contains(*mark))
             .collect();
         if !not_taped.is_empty() {
             let names = not_taped.join(", ");

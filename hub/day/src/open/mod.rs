@@ -1,13 +1,14 @@
-//! What is open at the end of a day: not at grade, not proven, in doubt, not seen, not tested, gone, still in.
+//! What is open: not at grade, not proven, in doubt, not seen, not tested, gone, still in. There is no other list of it: the
+//! DAY page, the close, the next day and the review all read this one.
 
+use earthwork::face::PinState;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use super::Day;
+use crate::record::missing::unproven;
 use crate::said::near_miss;
 use crate::site::Site;
 use crate::state::State;
-use crate::views::ground::SetUpState;
 
 mod marks;
 mod soil;
@@ -33,6 +34,8 @@ pub enum OpenKind {
     PersonIn,
     /// A stop that nobody has lifted.
     Stop,
+    /// A visitor has not said OFF SITE.
+    VisitorOnSite,
     /// A near miss that no supervisor has closed.
     NearMiss,
     /// A face that was left, or waits for an inspection.
@@ -61,7 +64,7 @@ pub enum OpenKind {
     Undercut,
     /// A query that the engineer has not answered.
     Query,
-    /// An inspection that was asked for and not made.
+    /// An inspection that was asked for and not made, or does not count any more.
     Inspection,
     /// A photo that was promised and has not come.
     Photo,
@@ -75,9 +78,24 @@ pub enum OpenKind {
     NotTypedTwice,
 }
 
+impl OpenKind {
+    /// A piece of work that somebody takes on; the rest tells where marks and runs stand.
+    pub fn is_work(self) -> bool {
+        !matches!(
+            self,
+            Self::High
+                | Self::NotRead
+                | Self::NotProven
+                | Self::Edge
+                | Self::NotShown
+                | Self::Scraped
+                | Self::NotTypedTwice
+        )
+    }
+}
+
 /// Everything that is open, the gravest first.
-pub fn open(day: &Day<'_>) -> Vec<OpenItem> {
-    let state = &day.state;
+pub fn open(state: &State) -> Vec<OpenItem> {
     let Some(site) = state.site() else {
         return vec![];
     };
@@ -85,11 +103,12 @@ pub fn open(day: &Day<'_>) -> Vec<OpenItem> {
     people_and_machines(state, &mut list);
     faces(state, &mut list);
     lasers(state, &mut list);
-    marks::marks(day, site, &mut list);
+    marks::marks(state, site, &mut list);
     soil::soil(state, site, &mut list);
     papers(state, &mut list);
     calls(state, &mut list);
     targets(state, site, &mut list);
+    carried(state, &mut list);
     list.0.sort_by_key(|item| item.kind);
     list.0
 }
@@ -126,6 +145,16 @@ fn people_and_machines(state: &State, list: &mut List) {
                 machine,
                 format!("{machine} is stopped by {}: {}", stop.by, stop.why),
                 format!("{machine} está parada por {}: {}", stop.by, stop.why),
+            );
+        }
+    }
+    for (person, visitor) in &state.record.visitors {
+        if visitor.here.is_some() {
+            list.push(
+                OpenKind::VisitorOnSite,
+                person,
+                format!("{person} has not said OFF SITE."),
+                format!("{person} no ha dicho FUERA DE LA OBRA."),
             );
         }
     }
@@ -170,6 +199,13 @@ fn faces(state: &State, list: &mut List) {
                 ),
                 format!("{zone} se vigila: se vieron {} cosas.", face.seen.len()),
             );
+        } else if face.pins.values().any(|pin| pin.state != PinState::Still) {
+            list.push(
+                OpenKind::Face,
+                zone,
+                format!("{zone} is watched: its pins move."),
+                format!("{zone} se vigila: sus clavos se mueven."),
+            );
         }
     }
 }
@@ -186,21 +222,24 @@ fn lasers(state: &State, list: &mut List) {
             );
         }
     }
-    for set_up in state.set_ups.iter().filter(|set_up| !set_up.closed) {
-        let own = state.readings.values();
-        let last = own
-            .filter(|taken| taken.reading.set_up == set_up.id)
-            .map(|taken| taken.made_at)
-            .max();
+    for set_up in state.set_ups.iter().filter(|set_up| unproven(set_up)) {
         let id = &set_up.id;
-        let in_doubt = matches!(set_up.state, SetUpState::InDoubt { .. });
-        if in_doubt || last.is_some_and(|last| set_up.good_at.is_none_or(|good| good < last)) {
-            list.push(
-                OpenKind::ClosingCheck,
-                id,
-                format!("{id}: no good check after its last reading. Shoot a benchmark."),
-                format!("{id}: sin comprobación buena después de su última lectura. Lea un banco."),
-            );
+        list.push(
+            OpenKind::ClosingCheck,
+            id,
+            format!("{id}: no good check after its last reading. Shoot a benchmark."),
+            format!("{id}: sin comprobación buena después de su última lectura. Lea un banco."),
+        );
+    }
+}
+
+/// Marks that the day before left in doubt and nobody has read since: its lasers and their faults are gone from the state.
+fn carried(state: &State, list: &mut List) {
+    for item in &state.record.carried {
+        let same = |one: &OpenItem| one.kind == item.kind && one.on == item.on;
+        let unread = state.last_reading(&item.on).is_none();
+        if item.kind == OpenKind::InDoubt && unread && !list.0.iter().any(same) {
+            list.0.push(item.clone());
         }
     }
 }
@@ -226,6 +265,18 @@ fn papers(state: &State, list: &mut List) {
                 what,
                 format!("{what}: {of} has not inspected it."),
                 format!("{what}: {of} no lo ha inspeccionado."),
+            );
+        }
+        if let Some(void) = &inspection.void
+            && !record.inspected_again(inspection)
+        {
+            let (what, mark) = (&void.said.what, &void.said.mark);
+            let (en, es) = (void.said.why.english(), void.said.why.spanish());
+            list.push(
+                OpenKind::Inspection,
+                what,
+                format!("{what}: the inspection does not count any more, at {mark} {en}; ask for another."),
+                format!("{what}: la inspección ya no vale, en {mark} {es}; pida otra."),
             );
         }
     }
