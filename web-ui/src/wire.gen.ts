@@ -483,7 +483,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Who told a machine to dig near a place. */
+        /** Who told a machine to dig near a place, on each day that the question touches. */
         get: operations["who_told"];
         put?: never;
         post?: never;
@@ -514,6 +514,18 @@ export interface paths {
 export type webhooks = Record<string, never>;
 export interface components {
     schemas: {
+        /** @description A mark that was accepted is to be looked at and shot again. */
+        AcceptanceVoided: {
+            /** @description The mark. */
+            mark: string;
+            /**
+             * Format: int64
+             * @description The reading by which it was accepted.
+             */
+            reading: number;
+            /** @description Why. */
+            why: components["schemas"]["VoidCause"];
+        };
         /** @description The supervisor's account of the day and the job. */
         AccountView: {
             /** @description When each bottom arrives. */
@@ -1389,6 +1401,12 @@ export interface components {
         }) | (components["schemas"]["InspectionSigned"] & {
             /** @enum {string} */
             kind: "inspection_signed";
+        }) | (components["schemas"]["InspectionVoided"] & {
+            /** @enum {string} */
+            kind: "inspection_voided";
+        }) | (components["schemas"]["AcceptanceVoided"] & {
+            /** @enum {string} */
+            kind: "acceptance_voided";
         }) | (components["schemas"]["QueryOpened"] & {
             /** @enum {string} */
             kind: "query_opened";
@@ -1508,6 +1526,7 @@ export interface components {
             /** @description The target that it was judged against; none for a spot elevation. */
             target?: string | null;
             verdict?: components["schemas"]["Verdict"] | null;
+            void?: components["schemas"]["VoidCause"] | null;
         };
         /** @description Who asks, or who said an entry. */
         By: {
@@ -2750,7 +2769,7 @@ export interface components {
             /** @description Nothing was read and nothing was called on it. */
             empty: boolean;
             /** @description What stays open. */
-            open: components["schemas"]["LeftOpen"][];
+            open: components["schemas"]["OpenItem"][];
             /** @description What was missing, each with its reason. */
             overrides: components["schemas"]["CloseOverride"][];
             /** @description Set-ups without a closing check: every reading on them since then is not proven. */
@@ -2765,7 +2784,7 @@ export interface components {
             /** @description The day before was never closed. */
             not_closed?: boolean;
             /** @description What the day before left to be done. */
-            open?: components["schemas"]["LeftOpen"][];
+            open?: components["schemas"]["OpenItem"][];
             /** @description Set-ups that still stood on the day before: they count no more. */
             taken_down?: string[];
         };
@@ -4364,6 +4383,8 @@ export interface components {
             /** @description What came of it. */
             result: components["schemas"]["InspectionResult"];
             signature?: components["schemas"]["Signature"] | null;
+            /** @description The targets that were looked at; as asked for when left out. It is void when the ground there changes. */
+            targets?: string[];
             /** @description What was inspected; as asked for when left out. */
             what?: string;
             /** @description In the inspector's words. */
@@ -4400,6 +4421,8 @@ export interface components {
             inspector: string;
             /** @description What was shown, and what was found of each. */
             items: components["schemas"]["InspectedItem"][];
+            /** @description The marks of the targets that were looked at. */
+            looked_at?: components["schemas"]["LookedAt"][];
             /** @description When it was made. */
             made_at: components["schemas"]["Time"];
             /** @description What came of it. */
@@ -4421,6 +4444,7 @@ export interface components {
             inspection: number;
             made?: components["schemas"]["Inspected"] | null;
             signed?: components["schemas"]["Signature"] | null;
+            void?: components["schemas"]["VoidCard"] | null;
         };
         /** @description Something that was shown at an inspection. */
         InspectedItem: {
@@ -4475,6 +4499,20 @@ export interface components {
             inspection: number;
             /** @description The signature. */
             signature: components["schemas"]["Signature"];
+        };
+        /** @description An inspection does not count any more. */
+        InspectionVoided: {
+            /**
+             * Format: int64
+             * @description Which: its number in the view.
+             */
+            inspection: number;
+            /** @description The first mark that it does not hold for any more. */
+            mark: string;
+            /** @description What had been inspected. */
+            what: string;
+            /** @description Why. */
+            why: components["schemas"]["VoidCause"];
         };
         /**
          * @description Why an inspection is due.
@@ -4866,67 +4904,6 @@ export interface components {
             /** @description Which. */
             zone: string;
         };
-        /** @description Something that the day leaves to be done. */
-        LeftOpen: {
-            /** @enum {string} */
-            kind: "query";
-            /** @description Which. */
-            query: string;
-        } | {
-            /** @enum {string} */
-            kind: "retest";
-            /** @description The mark. */
-            mark: string;
-            /** @description It passed before; else it failed. */
-            void: boolean;
-        } | {
-            /** @enum {string} */
-            kind: "patch";
-            /** @description The mark in it. */
-            mark: string;
-            /** @description Its name. */
-            patch: string;
-        } | {
-            /** @enum {string} */
-            kind: "undercut";
-            /** @description The mark. */
-            mark: string;
-        } | {
-            /** @enum {string} */
-            kind: "face_watch";
-            /** @description Which. */
-            zone: string;
-        } | {
-            /** @enum {string} */
-            kind: "near_miss";
-            /** @description Which. */
-            near_miss: string;
-        } | {
-            /** @enum {string} */
-            kind: "stopped";
-            /** @description Which. */
-            machine: string;
-        } | {
-            /** @enum {string} */
-            kind: "shoot_again";
-            /** @description Which. */
-            mark: string;
-        } | {
-            /** @enum {string} */
-            kind: "unproven";
-            /** @description Which. */
-            set_up: string;
-        } | {
-            /** @enum {string} */
-            kind: "inspection";
-            /** @description What was asked for. */
-            what: string;
-        } | {
-            /** @enum {string} */
-            kind: "photo_owed";
-            /** @description Who took it. */
-            person: string;
-        };
         /**
          * Format: int64
          * @description A length or an elevation: a whole number of tenth-micrometres (1e-7 m).
@@ -5212,6 +5189,19 @@ export interface components {
         LookAsked: {
             /** @description The machine. */
             machine: string;
+        };
+        /** @description A mark as it was when it was inspected. */
+        LookedAt: {
+            /** @description The ground there, by its last reading. */
+            elevation: components["schemas"]["Length"];
+            /** @description The mark. */
+            mark: string;
+            place?: components["schemas"]["Point"] | null;
+            /**
+             * Format: int64
+             * @description That reading.
+             */
+            reading: number;
         };
         /** @description The operator's phone is about to go out, or is charged again. */
         LowBattery: {
@@ -5858,7 +5848,7 @@ export interface components {
          * @description What kind of thing was out of the ordinary.
          * @enum {string}
          */
-        NotedKind: "near_miss" | "stop" | "face" | "laser" | "asked" | "late" | "override" | "call_lost" | "screen" | "test" | "gravel" | "buried" | "log_cut";
+        NotedKind: "near_miss" | "stop" | "face" | "laser" | "asked" | "late" | "override" | "call_lost" | "screen" | "test" | "void" | "gravel" | "buried" | "log_cut";
         /** @description The hub notices that the link of a phone is lost, or back. */
         NoticeLink: {
             /** @description Which phone. */
@@ -5904,7 +5894,7 @@ export interface components {
          * @description What kind of thing is open; the gravest first.
          * @enum {string}
          */
-        OpenKind: "person_in" | "stop" | "near_miss" | "face" | "in_doubt" | "closing_check" | "high" | "low" | "ruling" | "not_read" | "not_proven" | "edge" | "test" | "gravel" | "undercut" | "query" | "inspection" | "photo" | "not_shown" | "scraped" | "asked" | "not_typed_twice";
+        OpenKind: "person_in" | "stop" | "visitor_on_site" | "near_miss" | "face" | "in_doubt" | "closing_check" | "high" | "low" | "ruling" | "not_read" | "not_proven" | "edge" | "test" | "gravel" | "undercut" | "query" | "inspection" | "photo" | "not_shown" | "scraped" | "asked" | "not_typed_twice";
         /** @description What one machine's screen shows. */
         OperatorView: {
             battery_low?: components["schemas"]["Time"] | null;
@@ -7022,7 +7012,7 @@ export interface components {
             /** @description Notes of the day, oldest first. */
             notes: components["schemas"]["NoteCard"][];
             /** @description What is open. */
-            open: components["schemas"]["LeftOpen"][];
+            open: components["schemas"]["OpenItem"][];
             /** @description Photos of the day, and older ones that have not come; oldest first. */
             photos: components["schemas"]["PhotoCard"][];
             /** @description Queries of the job, oldest first. */
@@ -7371,6 +7361,8 @@ export interface components {
         ReviewView: {
             /** @description Hours, cost, loads, gravel, tests, where passes land. */
             account: components["schemas"]["AccountView"];
+            /** @description What was amended of it on later days, each under a signature of its own. */
+            amended_later: components["schemas"]["Sentence"][];
             /** @description Where each mark that was read stands, by name. */
             built: components["schemas"]["BuiltMark"][];
             /** @description Each call's way, in the order in which they went out. */
@@ -7736,6 +7728,8 @@ export interface components {
             height: string;
             /** @description Along the face, in feet as typed. */
             length: string;
+            /** @description The mark nearest to it; what was accepted, tested and inspected round there is void. */
+            mark?: string | null;
             /** @description Who was near. */
             note?: string;
             /** @description Which face. */
@@ -8603,6 +8597,8 @@ export interface components {
             height: components["schemas"]["Length"];
             /** @description Along it. */
             length: components["schemas"]["Length"];
+            /** @description The mark nearest to it, when somebody said so. */
+            mark?: string | null;
             /** @description Who was near. */
             note?: string;
             /** @description Which face. */
@@ -9465,6 +9461,13 @@ export interface components {
             /** @description The bottom, as planned. */
             elevation: components["schemas"]["Length"];
         };
+        /** @description The answer over time, one page for each day that the question touches. */
+        ToldDays: {
+            /** @description What was asked. */
+            asked: components["schemas"]["WhoTold"];
+            /** @description The days, oldest first, each asked about its own part of the time. */
+            days: components["schemas"]["ToldPage"][];
+        };
         /** @description The answer. */
         ToldPage: {
             /** @description What was asked. */
@@ -9485,7 +9488,7 @@ export interface components {
             lines: components["schemas"]["NearLine"][];
             /** @description Marks within reach, the nearest first, with who laid them. */
             marks: components["schemas"]["NearMark"][];
-            /** @description Notes, photos, queries and inspections of these marks, whenever on the day. */
+            /** @description Notes, photos and queries of these marks, whenever on the day, and amendments of what stands on this page, whenever made. */
             papers: components["schemas"]["Sentence"][];
             /** @description Photos of these marks that have come, of whatever day. */
             photos: components["schemas"]["PhotoCard"][];
@@ -9775,9 +9778,20 @@ export interface components {
             /** @description What; may be empty. */
             words: string;
         };
-        /** @description Why a test does not count any more. */
+        /** @description Why an inspection does not count any more. */
+        VoidCard: {
+            /** @description Since when. */
+            at: components["schemas"]["Time"];
+            /** @description Why, in English. */
+            english: string;
+            /** @description Where. */
+            mark: string;
+            /** @description The same in Spanish. */
+            spanish: string;
+        };
+        /** @description Why something does not count any more. */
         VoidCause: {
-            /** @description Now − when tested: positive is higher. */
+            /** @description Now − when it was looked at: positive is higher. */
             by: components["schemas"]["Length"];
             /** @enum {string} */
             kind: "moved";
@@ -9786,6 +9800,19 @@ export interface components {
             kind: "revised";
             /** @description Which. */
             target: string;
+        } | {
+            /** @enum {string} */
+            kind: "laser";
+            /** @description The set-up. */
+            set_up: string;
+        } | {
+            /** @enum {string} */
+            kind: "rain";
+        } | {
+            /** @enum {string} */
+            kind: "slough";
+            /** @description Which. */
+            zone: string;
         } | {
             /** @enum {string} */
             kind: "said";
@@ -10861,15 +10888,13 @@ export interface operations {
     who_told_sheet: {
         parameters: {
             query: {
-                /** @description The day; the newest when left out. */
-                day?: string;
                 /** @description The machine. */
                 machine: string;
                 /** @description East, in tenth-micrometres. */
                 x: number;
                 /** @description North, in tenth-micrometres. */
                 y: number;
-                /** @description From when, in milliseconds since 1970. */
+                /** @description From when, in milliseconds since 1970; it may be days before `to`. */
                 from: number;
                 /** @description Until when. */
                 to: number;
@@ -10899,15 +10924,6 @@ export interface operations {
                 };
             };
             403: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description No such day */
-            404: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -11431,15 +11447,13 @@ export interface operations {
     who_told: {
         parameters: {
             query: {
-                /** @description The day; the newest when left out. */
-                day?: string;
                 /** @description The machine. */
                 machine: string;
                 /** @description East, in tenth-micrometres. */
                 x: number;
                 /** @description North, in tenth-micrometres. */
                 y: number;
-                /** @description From when, in milliseconds since 1970. */
+                /** @description From when, in milliseconds since 1970; it may be days before `to`. */
                 from: number;
                 /** @description Until when. */
                 to: number;
@@ -11457,7 +11471,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["ToldPage"];
+                    "application/json": components["schemas"]["ToldDays"];
                 };
             };
             401: {
@@ -11469,15 +11483,6 @@ export interface operations {
                 };
             };
             403: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description No such day */
-            404: {
                 headers: {
                     [name: string]: unknown;
                 };

@@ -59,7 +59,13 @@ pub enum Kind {
 pub fn sheet(day: &KeptDay, kind: Kind, language: Language) -> Option<String> {
     let folded = day.folded();
     let review = review(&folded)?;
-    let paper = Paper::new(language, &review.site, &review.day, day.head(), day.photos());
+    let paper = Paper::new(
+        language,
+        &review.site,
+        &review.day,
+        day.head(),
+        day.photos(),
+    );
     Some(match kind {
         Kind::Day => day_sheet::sheet(&paper, &folded, &review),
         Kind::AsBuilt => as_built::sheet(&paper, &review),

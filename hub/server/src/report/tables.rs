@@ -11,7 +11,7 @@ use crate::site_export::points;
 use crate::when::in_full;
 
 /// The names of the files.
-pub const FILES: [&str; 8] = [
+pub const FILES: [&str; 9] = [
     "as-built.csv",
     "readings.csv",
     "calls.csv",
