@@ -16,7 +16,6 @@ use super::which::{WhichDay, WhichMoment, WhichSheet, WhoToldQuery};
 use crate::days::{self, DayError, KeptDay};
 use crate::hub::Hub;
 use crate::report::{self, Kind, tables};
-use crate::store::photos::Photos;
 
 /// A sheet brings its own style and photos and nothing else.
 const SHEET_POLICY: &str =
@@ -152,9 +151,9 @@ pub(crate) async fn who_told_sheet(
 ) -> Result<HttpResponse, Problem> {
     known.supervises()?;
     let (asked, language) = (query.asked(), query.language.unwrap_or(Language::English));
+    let photos = hub.photos.clone();
     let sheet = read(&hub, move |past| {
         let (told, head) = past.told(&asked)?;
-        let photos = Photos::of(past.folder());
         Ok::<_, DayError>(report::who_told(&told, head, photos, language))
     });
     sheet.await?.map(paper).map_err(Problem::from)
