@@ -75,10 +75,10 @@ pub(super) fn profile(paper: &Paper, run: &HandOver) -> Markup {
         svg viewBox=(format!("0 0 {WIDE} {tall}")) role="img" aria-label=(format!("{} {}", paper.t("Profile of", "Perfil de"), run.name)) {
             path d=(band) fill="#eee" stroke="#000" stroke-dasharray="2 3" {}
             path d=(format!("M{}", path(0.0, false))) fill="none" stroke="#000" stroke-width="2.5" {}
-            @for at in apart(line.iter().map(|(_, at)| *at), |at| y(at), 13.0) {
+            @for at in apart(line.iter().map(|(_, at)| *at), y, 13.0) {
                 text x=(LEFT - 6.0) y=(y(at) + 4.0) text-anchor="end" font-size="12" { (format!("{at:.2}")) }
             }
-            @for at in apart(stations(&line), |at| x(at), 34.0) {
+            @for at in apart(stations(&line), x, 34.0) {
                 line x1=(x(at)) x2=(x(at)) y1=(tall - BELOW) y2=(tall - BELOW + 4.0) stroke="#000" {}
                 text x=(x(at)) y=(tall - 19.0) text-anchor="middle" font-size="11" { (format!("{at:.0}")) }
             }
