@@ -37,7 +37,7 @@ fn tries() -> Vec<(By, Value)> {
         json!({ "kind": "test_soil", "mark": "P-1", "tester": "HF", "test": { "kind": "bearing", "stated_psf": 3_000, "asked_psf": 2_500 } }),
         json!({ "kind": "void_test", "test": 1, "why": "rain" }),
         json!({ "kind": "point_rock", "mark": "P-1", "top": 100 * FOOT }),
-        json!({ "kind": "promise_photo", "photo": "photo-after", "mark": "P-1" }),
+        json!({ "kind": "promise_photo", "photo": "photo-after", "sha256": "a".repeat(64), "mark": "P-1" }),
         json!({ "kind": "add_note", "words": "gate locked" }),
         json!({ "kind": "ask_in", "machine": "EX-1", "visit": "visit-after" }),
         json!({ "kind": "stop_all", "why": "a child at the fence" }),
