@@ -55,6 +55,8 @@ async function cut(page: Page): Promise<string[]> {
         const style = getComputedStyle(at);
         // What is fixed to the screen is not cut by what it stands in.
         if (style.position === "fixed") break;
+        // A row of keys is pushed along.
+        if (at.matches(".tabs")) break;
         // Words that run over the edge of their own key run into the next one.
         const key = at.tagName === "BUTTON";
         if ((style.overflowX === "visible" && !key) || style.textOverflow === "ellipsis") continue;

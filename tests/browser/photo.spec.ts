@@ -133,14 +133,14 @@ test("a photo that was promised and has not come is shown as owed, and is open u
   const board = await crew.joins("SUPERVISOR", "PN");
   await crew.hub.say({ kind: "promise_photo", photo: "photo-0001", sha256: sha256(Buffer.from("")), mark: "P-1" });
   await board.page.getByRole("button", { name: "DAY", exact: true }).click();
-  await expect(board.page.getByText(/^Photo still on .*'s phone$/)).toBeVisible();
+  await expect(board.page.getByText(/A photo is still on .*'s phone/)).toBeVisible();
   await expect(board.page.locator(".owed")).toBeVisible();
   await board.page.getByRole("button", { name: /^GIVE UP/ }).click();
   const panel = board.page.getByRole("dialog", { name: /photo of/ });
   await panel.getByLabel("Why will it not come?").fill("the phone is lost");
   await panel.getByRole("button", { name: "GIVE UP", exact: true }).click();
   await expect(board.page.getByText(/not waited for any more: the phone is lost/)).toBeVisible();
-  await expect(board.page.getByText(/^Photo still on .*'s phone$/)).toHaveCount(0);
+  await expect(board.page.getByText(/A photo is still on .*'s phone/)).toHaveCount(0);
 });
 
 test("a file that is no picture is said to be none, and nothing is kept", async ({ crew }) => {
