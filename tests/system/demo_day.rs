@@ -9,6 +9,7 @@ use std::process::Command;
 use serde_json::{Value, json};
 
 mod cuts;
+mod keep_out;
 mod laser;
 mod machines;
 mod marks;
