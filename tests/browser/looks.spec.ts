@@ -136,6 +136,18 @@ test("the ground person's pages in Spanish, with a mark to tie first", async ({ 
   await passes(page, "PINTURA");
 });
 
+test("the ground person's page inside a keep-out, asking and shooting from outside", async ({ crew }) => {
+  const { page } = (await crew.digs()).ground;
+  await crew.hub.say({ kind: "say_moved", machine: "EX-1" });
+  await expect(page.getByRole("button", { name: "ASK EX-1 TO COME IN" })).toBeVisible();
+  await passes(page, "ASK");
+  await press(page, "SCREEN", "Español", "CERRAR");
+  await passes(page, "PEDIR");
+  await press(page, /^NO ENTRO/);
+  await expect(page.getByRole("button", { name: "1", exact: true })).toBeVisible();
+  await passes(page, "LEER desde afuera");
+});
+
 /** Brings the cab from one state to the next and gives each a look. */
 async function cabStates(crew: Crew, { ground, cab }: { ground: Phone; cab: Phone }): Promise<void> {
   const main = cab.page.getByRole("main");

@@ -85,8 +85,11 @@ test("ground", async ({ crew }) => {
   await expect(page.getByText("1 NOT SENT – USE HANDS")).toBeHidden();
   await crew.hub.say({ kind: "say_moved", machine: "EX-1" });
   await press(page, /^NEXT MARK/);
-  await typeRod(page, "4.80");
+  await expect(page.getByRole("button", { name: "ASK EX-1 TO COME IN" })).toBeVisible();
   await shoot(page, "ground-keep-out");
+  await press(page, /^NOT ENTERING/);
+  await typeRod(page, "4.80");
+  await shoot(page, "ground-outside");
   await spanish(page);
   await shoot(page, "ground-es");
 });
@@ -110,6 +113,7 @@ test("cab in English", async ({ crew }) => {
   await shoot(cab.page, "cab-en-shave");
   await press(ground.page, "READ AGAIN");
   await crew.hub.say({ kind: "say_moved", machine: "EX-1" });
+  await press(ground.page, /^NOT ENTERING/);
   await sendsReading(ground.page, "4.95");
   await expect(cab.page.getByRole("alert")).toBeVisible();
   await shoot(cab.page, "cab-en-look");

@@ -23,7 +23,8 @@ thead { display: table-header-group; }
 tr { break-inside: avoid; }
 th, td { border: 1px solid #000; padding: .15em .4em; text-align: left; vertical-align: top; }
 th { font-weight: 700; border-bottom-width: 2px; }
-td.n, th.n { text-align: right; white-space: nowrap; }
+td.n, th.n { text-align: right; }
+td.n { white-space: nowrap; }
 th.w { width: 30%; }
 ul { margin: .3em 0; padding-left: 1.3em; }
 li { break-inside: avoid; }
@@ -38,7 +39,8 @@ li { break-inside: avoid; }
 .sheet + .sheet { break-before: page; }
 svg { width: 100%; height: auto; display: block; }
 .cab { font-size: 9pt; line-height: 1.25; }
-.beside { display: grid; grid-template-columns: 68mm 1fr; gap: 6mm; align-items: start; }
+.cab ~ .foot { margin-top: .6em; }
+.beside { display: grid; grid-template-columns: 58mm 1fr; gap: 6mm; align-items: start; }
 .cards { display: grid; grid-template-columns: repeat(4, 1fr); gap: 3mm; }
 .card { border: 2px solid #000; padding: 2mm; break-inside: avoid; font-size: 9pt; }
 .card svg { height: 36mm; }

@@ -7,6 +7,7 @@ import { ground, now } from "../../state";
 import { t } from "../../words";
 import { chosen, digTo, gradeRod, machine, mark, rod, setUp, step } from "./at";
 import { keptLines } from "./edge";
+import { within } from "./way_in";
 
 interface StripProps {
   onMarks: () => void;
@@ -26,6 +27,7 @@ export function MarkStrip({ onMarks, onLaser, onWith, onEdge, onMore }: StripPro
     : words.noReading;
   return (
     <>
+      <KeepOutLine />
       <div class="mark-strip">
         <Key kind="step" label={words.previous} onPress={() => step(-1)}>
           ◂
@@ -57,7 +59,6 @@ export function MarkStrip({ onMarks, onLaser, onWith, onEdge, onMore }: StripPro
         <button type="button" class="key chip" onClick={onMore}>
           {words.more}
         </button>
-        <KeepOutLine />
       </div>
     </>
   );
@@ -89,18 +90,11 @@ function setUpWords(): string {
   return words.setUpChecked(card.id, ago(now.value - card.last_check.at));
 }
 
-/** A declared place that is older than this says nothing any more (field practice, 30 min). */
-const PLACE_OLD = 30 * 60_000;
-
 /** Said before the reading goes out: the strip will stand with the call. */
 function KeepOutLine() {
   const card = machine.value;
-  const shot = ground.value?.shots.find(
-    (one) => one.mark === mark.value?.id && one.set_up === setUp.value?.id,
-  );
-  if (!card || !shot) return null;
-  const old = !card.place || now.value - card.place.since > PLACE_OLD;
-  if (shot.nearness.kind === "outside" && !old) return null;
+  const here = mark.value;
+  if (!card || !here || !within(card, here)) return null;
   return (
     <p class="keep-out">
       {t().insideKeepOut(card.id)} {t().cautionShort}

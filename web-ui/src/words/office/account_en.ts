@@ -48,7 +48,7 @@ export const accountOfficeEn = {
   jobCost: "The job so far",
   withoutRate: (machines: string) => `No rate for ${machines}: not in the sum.`,
   noLoads: "No load has been counted.",
-  trucksOf: (n: string, yards: string) => `${n} trucks, ${yards} cy loose`,
+  trucksOf: (n: string, yards: string) => `${n === "1" ? "1 truck" : `${n} trucks`}, ${yards} cy loose`,
   tonsOf: (tons: string) => `${tons} t`,
   ticketsMissing: (n: number) => `${n} without ticket`,
   agrees: (percent: string) => `tickets ${percent} % of counted`,

@@ -48,7 +48,7 @@ export const accountOfficeEs: typeof accountOfficeEn = {
   jobCost: "La obra hasta hoy",
   withoutRate: (machines) => `Sin tarifa para ${machines}: no entra en la suma.`,
   noLoads: "No se ha contado ninguna carga.",
-  trucksOf: (n, yards) => `${n} camiones, ${yards} yd³ sueltas`,
+  trucksOf: (n, yards) => `${n === "1" ? "1 camión" : `${n} camiones`}, ${yards} yd³ sueltas`,
   tonsOf: (tons) => `${tons} t`,
   ticketsMissing: (n) => `${n} sin boleto`,
   agrees: (percent) => `boletos ${percent} % de lo contado`,

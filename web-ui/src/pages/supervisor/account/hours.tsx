@@ -10,7 +10,7 @@ export function Hours({ account }: { account: AccountView }) {
   return (
     <>
       {account.hours.map((one) => (
-        <div class="card" key={one.machine}>
+        <div class="card figures" key={one.machine}>
           <h3>
             {one.machine} <small>{words.doing[one.doing]}</small>
           </h3>

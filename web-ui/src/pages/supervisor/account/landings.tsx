@@ -58,7 +58,8 @@ const TALL = 150;
 const LEFT = 44;
 const FOOT_ROOM = 26;
 
-/** Cost over where the mean lands: a full line for soil, dashes for rock, the least of each marked and named. */
+/** Cost over where the mean lands: a full line for soil, dashes for rock, the least of each marked, and named
+ * on its own side: rock costs more. */
 function Curve({ advice, rock, sign }: { advice: Advice; rock: Advice | null; sign: string | undefined }) {
   const words = t().account;
   const all = [...advice.curve, ...(rock?.curve ?? [])];
@@ -93,7 +94,10 @@ function Curve({ advice, rock, sign }: { advice: Advice; rock: Advice | null; si
         {[advice, ...(rock ? [rock] : [])].map((of, i) => (
           <g key={i === 0 ? "soil" : "rock"}>
             <circle class="least" cx={x(of.mean / FOOT)} cy={y(of.cost)} r={5} />
-            <text x={x(of.mean / FOOT)} y={y(of.cost) - 9} text-anchor="middle">
+            <text
+              x={x(of.mean / FOOT) + 9}
+              y={i === 0 ? Math.min(y(of.cost) + 15, y(0) - 3) : y(of.cost) - 9}
+            >
               {signed(of.mean)}
             </text>
           </g>
