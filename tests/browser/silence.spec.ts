@@ -73,11 +73,11 @@ test("script frozen: the picture hides the number by itself, and the ground is t
   const watch = await Watch.on(cab.page);
   const told = await call(cab.page, "DOWN 3").boundingBox();
   if (!told) throw new Error("The number stands nowhere");
-  const shown = watch.newest;
+  const shown = await watch.look();
   // What the same place looks like without the number: the link is cut, then whole again.
   cab.link.cut();
   await isGone(cab.page);
-  const without = watch.newest;
+  const without = await watch.look();
   cab.link.mend();
   await expect(call(cab.page, "DOWN 3")).toBeVisible();
   await expect(ground.page.getByText("ON HIS SCREEN", { exact: true })).toBeVisible();
@@ -91,7 +91,7 @@ test("script frozen: the picture hides the number by itself, and the ground is t
   await debug.send("Debugger.pause");
   await held;
   await expect
-    .poll(() => inkOf(compare, watch.newest, without, told), { timeout: 30_000 })
+    .poll(async () => inkOf(compare, await watch.look(), without, told), { timeout: 30_000 })
     .toBeLessThan(between / 4);
   await isTold(ground.page);
   await debug.send("Debugger.resume");

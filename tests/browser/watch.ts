@@ -1,24 +1,25 @@
 /** Looks at a page from outside, as an eye does: frames as they are painted, whatever the page's script is doing. */
-import type { Page } from "@playwright/test";
+import type { CDPSession, Page } from "@playwright/test";
 
 export class Watch {
-  /** The newest frame, a PNG in base 64. */
-  newest = "";
+  private constructor(private readonly session: CDPSession) {}
 
   static async on(page: Page): Promise<Watch> {
-    const session = await page.context().newCDPSession(page);
-    const watch = new Watch();
-    const first = new Promise<void>((resolve) => {
-      session.on("Page.screencastFrame", ({ data, sessionId }) => {
-        watch.newest = data;
-        // A page that is closing no longer listens.
-        void session.send("Page.screencastFrameAck", { sessionId }).catch(() => undefined);
-        resolve();
-      });
-    });
-    await session.send("Page.startScreencast", { format: "png" });
-    await first;
-    return watch;
+    return new Watch(await page.context().newCDPSession(page));
+  }
+
+  /**
+   * What is painted now, a PNG in base 64. Each look asks anew for the frame that stands: a stream of frames leaves some out,
+   * and when nothing moves any more the last that it sent may be one from before.
+   */
+  async look(): Promise<string> {
+    const frame = new Promise<string>((resolve) =>
+      this.session.once("Page.screencastFrame", ({ data }) => resolve(data)),
+    );
+    await this.session.send("Page.startScreencast", { format: "png" });
+    const seen = await frame;
+    await this.session.send("Page.stopScreencast");
+    return seen;
   }
 }
 

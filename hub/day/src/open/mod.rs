@@ -190,14 +190,15 @@ fn faces(state: &State, list: &mut List) {
                 format!("{zone} espera una inspección."),
             );
         } else if !face.seen.is_empty() {
+            let (things, cosas) = match face.seen.len() {
+                1 => ("1 thing was".into(), "se vio 1 cosa".into()),
+                many => (format!("{many} things were"), format!("se vieron {many} cosas")),
+            };
             list.push(
                 OpenKind::Face,
                 zone,
-                format!(
-                    "{zone} is watched: {} things were seen at it.",
-                    face.seen.len()
-                ),
-                format!("{zone} se vigila: se vieron {} cosas.", face.seen.len()),
+                format!("{zone} is watched: {things} seen at it."),
+                format!("{zone} se vigila: {cosas}."),
             );
         } else if face.pins.values().any(|pin| pin.state != PinState::Still) {
             list.push(
