@@ -1,5 +1,6 @@
 /** CONTROL: what is done at the truck before the day: levels, tests of the laser, elevations typed a second time. */
-import { type Page, expect, test } from "./crew.ts";
+import type { Page } from "@playwright/test";
+import { expect, test } from "./crew.ts";
 
 /** The supervisor typed it, nobody else yet. */
 const TYPED = `

@@ -1,5 +1,6 @@
 /** MORE: a reading where no mark is, on a surface that is named, of a rocked rod. */
-import { type Page, call, expect, test } from "./crew.ts";
+import type { Page } from "@playwright/test";
+import { call, expect, test } from "./crew.ts";
 
 /** Along x = 60 from north 10 to 50, dug to 100.00 but for 0.50 of gravel. Invented. */
 const WALL = `

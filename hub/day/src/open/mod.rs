@@ -192,7 +192,10 @@ fn faces(state: &State, list: &mut List) {
         } else if !face.seen.is_empty() {
             let (things, cosas) = match face.seen.len() {
                 1 => ("1 thing was".into(), "se vio 1 cosa".into()),
-                many => (format!("{many} things were"), format!("se vieron {many} cosas")),
+                many => (
+                    format!("{many} things were"),
+                    format!("se vieron {many} cosas"),
+                ),
             };
             list.push(
                 OpenKind::Face,
