@@ -175,9 +175,9 @@ const outbox = new Outbox(
   () => state.clock.now(),
 );
 
-/** Says something to the hub. A refusal is shown on the page unless `quiet`. */
-export async function say(command: Command, quiet = false): Promise<Settled> {
-  const reply = await outbox.say(command);
+/** Says something to the hub, now or of an earlier moment. A refusal is shown on the page unless `quiet`. */
+export async function say(command: Command, quiet = false, madeAt?: number): Promise<Settled> {
+  const reply = await outbox.say(command, madeAt);
   if (reply.kind === "unknown_phone") state.me.value = null;
   if (reply.kind === "refused" && !quiet) state.notice.value = own(reply.refused);
   return reply;

@@ -81,11 +81,11 @@ export class Outbox {
     return kept.length - own.length;
   }
 
-  /** Says something. Resolves when the hub has answered, however long that takes. */
-  async say(command: Command): Promise<Settled> {
+  /** Says something, now or of an earlier moment. Resolves when the hub has answered, however long that takes. */
+  async say(command: Command, madeAt?: number): Promise<Settled> {
     const item: Waiting = {
       key: newKey(),
-      made_at: this.time(),
+      made_at: madeAt ?? this.time(),
       command,
       device: this.device(),
       order: this.order++,

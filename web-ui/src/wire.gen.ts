@@ -1496,6 +1496,8 @@ export interface components {
             /** @description The mark. */
             mark: string;
             mean?: components["schemas"]["Length"] | null;
+            /** @description Booked on paper, and typed in afterwards. */
+            paper?: boolean;
             /** @description The gravel patch over it. */
             patch?: string | null;
             place?: components["schemas"]["Point"] | null;
@@ -5848,7 +5850,7 @@ export interface components {
          * @description What kind of thing was out of the ordinary.
          * @enum {string}
          */
-        NotedKind: "near_miss" | "stop" | "face" | "laser" | "asked" | "late" | "override" | "call_lost" | "screen" | "test" | "void" | "gravel" | "buried" | "log_cut";
+        NotedKind: "near_miss" | "stop" | "face" | "laser" | "asked" | "late" | "paper" | "override" | "call_lost" | "screen" | "test" | "void" | "gravel" | "buried" | "log_cut";
         /** @description The hub notices that the link of a phone is lost, or back. */
         NoticeLink: {
             /** @description Which phone. */
@@ -5981,6 +5983,13 @@ export interface components {
             dev: components["schemas"]["Length"];
             /** @enum {string} */
             kind: "needs_ruling";
+        } | {
+            /** @description The mean difference. */
+            dev: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "from_paper";
+            /** @description How it was judged. */
+            verdict: components["schemas"]["Verdict"];
         } | {
             /** @description The elevation. */
             elevation: components["schemas"]["Length"];
@@ -6920,6 +6929,8 @@ export interface components {
             mark: string;
             /** @description Rod or receiver. */
             mode: components["schemas"]["Mode"];
+            /** @description Typed in from paper: who read it. */
+            paper?: string | null;
             placed?: components["schemas"]["Placed"] | null;
             /**
              * Format: int64
@@ -9109,6 +9120,11 @@ export interface components {
             mark?: string;
             /** @description Rod, or the ground HIGH or LOW by a receiver fixed at grade rod. */
             mode: components["schemas"]["Mode"];
+            /**
+             * @description Typed in from paper: who read it, as the paper has it. The moment of the request is then the one on the paper, and
+             *     no call follows.
+             */
+            paper?: string | null;
             place?: components["schemas"]["Where"] | null;
             /**
              * Format: int64

@@ -56,6 +56,13 @@ pub enum Outcome {
         /// The mean difference.
         dev: Length,
     },
+    /// Kept from paper as what was measured then; no call went out.
+    FromPaper {
+        /// The mean difference.
+        dev: Length,
+        /// How it was judged.
+        verdict: Verdict,
+    },
     /// Kept as a spot elevation, without a call.
     Spot {
         /// The elevation.
@@ -183,6 +190,10 @@ impl Answer {
                 (None, Some(judged)) if judged.needs_ruling => {
                     Outcome::NeedsRuling { dev: judged.mean }
                 }
+                (None, Some(judged)) if b.reading.paper.is_some() => Outcome::FromPaper {
+                    dev: judged.mean,
+                    verdict: judged.verdict,
+                },
                 _ => return,
             },
             Body::CallSent(b) => Outcome::Called {

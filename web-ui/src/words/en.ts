@@ -186,6 +186,7 @@ export const en = {
   withdraw: "WITHDRAW",
   nod: "HE NODDED",
   restate: "WRONG NUMBER",
+  fromPaper: (time: string, by: string) => `FROM PAPER ${time} ${by}`,
   restating: "Type what it was. Both stay in the log.",
   eyeKey: "BY EYE",
   plan: "PLAN",
@@ -373,6 +374,7 @@ export const en = {
     dayClosed: "The day is closed. Kept in the log, not shown.",
     tooOld: "Sent too long after it was read. Kept in the log, not shown. Read it again.",
     spot: (elevation: string, why: string) => `${elevation} kept as a spot elevation. ${why}`,
+    paper: "Kept from paper. No call was sent.",
     noChange: "Kept in the log.",
   },
   spot: {

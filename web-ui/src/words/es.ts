@@ -177,6 +177,7 @@ export const es: typeof en = {
   withdraw: "RETIRAR",
   nod: "ASINTIÓ",
   restate: "NÚMERO MALO",
+  fromPaper: (time, by) => `DEL PAPEL ${time} ${by}`,
   restating: "Escriba cuál era. Las dos quedan en el registro.",
   eyeKey: "A OJO",
   plan: "PLANO",
@@ -359,6 +360,7 @@ export const es: typeof en = {
     dayClosed: "El día está cerrado. Queda en el registro, no se muestra.",
     tooOld: "Llegó mucho después de leerse. Queda en el registro, no se muestra. Lea otra vez.",
     spot: (elevation, why) => `${elevation} queda como elevación suelta. ${why}`,
+    paper: "Queda, del papel. No se mandó orden.",
     noChange: "Queda en el registro.",
   },
   spot: {

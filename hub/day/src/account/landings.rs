@@ -11,6 +11,7 @@ use earthwork::length::Length;
 use earthwork::tolerance::Tolerance;
 use earthwork::uncertainty::Surface;
 
+use crate::said::suspect;
 use crate::state::{Call, State, TakenReading};
 use crate::views::call::Message;
 
@@ -88,12 +89,7 @@ fn one(state: &State, mark: &str, call: &Call, before: u64, after: u64) -> Optio
 
 /// Whether a reading lies in a window that a failed check or a bump put in doubt.
 fn in_doubt(state: &State, taken: &TakenReading) -> bool {
-    state.suspects.iter().any(|suspect| {
-        let window = &suspect.window;
-        window.set_up == taken.reading.set_up
-            && taken.made_at > window.from
-            && window.to.is_none_or(|to| taken.made_at <= to)
-    })
+    suspect::doubted_at(state, &taken.reading.set_up, taken.made_at)
 }
 
 #[cfg(test)]

@@ -44,6 +44,9 @@ pub struct BuiltMark {
     pub at: Time,
     /// Who made it.
     pub by: String,
+    /// Booked on paper, and typed in afterwards.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub paper: bool,
     /// On which set-up.
     pub set_up: String,
     /// The entry of the last reading.
@@ -163,6 +166,7 @@ fn of_mark(state: &State, mark: &str) -> Option<BuiltMark> {
         day: state.day.as_ref()?.id.clone(),
         at: taken.made_at,
         by: taken.by.clone(),
+        paper: taken.reading.paper.is_some(),
         set_up: taken.reading.set_up.clone(),
         reading: id,
         readings: u32::try_from(now.readings.len()).unwrap_or(u32::MAX),
@@ -206,6 +210,9 @@ fn standing(mark: &BuiltMark, high_by_rule: bool) -> (String, String) {
         english.push(en);
         spanish.push(es);
     };
+    if mark.paper {
+        add("typed in from paper".into(), "pasada del papel".into());
+    }
     match mark.ruling {
         Some(Ruling::Leave) => add("left by ruling".into(), "se deja, por decisión".into()),
         Some(Ruling::Patch) => add("patch by ruling".into(), "parche, por decisión".into()),

@@ -35,6 +35,8 @@ pub enum NotedKind {
     Asked,
     /// A reading came late and was never shown.
     Late,
+    /// Readings of a time without the hub were typed in from paper.
+    Paper,
     /// A person decided against what a rule would have said, or in place of it.
     Override,
     /// A call was taken back, refused, or grew too old.
@@ -82,6 +84,7 @@ fn noted(body: &Body) -> Option<NotedKind> {
         Body::ReadingLate(_) => NotedKind::Late,
         Body::Ruled(_) | Body::DigAllowed(_) => NotedKind::Override,
         Body::PersonOut(b) if b.witness.is_some() => NotedKind::Override,
+        Body::ReadingTaken(b) if b.reading.paper.is_some() => NotedKind::Paper,
         Body::ReadingTaken(b) => {
             let by_rule = b
                 .reading

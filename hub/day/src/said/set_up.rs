@@ -327,13 +327,14 @@ pub(crate) fn close(state: &State, asked: &CloseSetUp) -> Result<Vec<Body>, Refu
     Ok(bodies)
 }
 
-pub(crate) fn apply_set_up(state: &mut State, body: &LaserSetUp) {
+pub(crate) fn apply_set_up(state: &mut State, entry: &Entry, body: &LaserSetUp) {
     let tested = state.tested.get(&body.laser).copied();
     state.set_ups.push(SetUp {
         id: body.set_up.clone(),
         laser: body.laser.clone(),
         place: body.place,
         basis: vec![body.basis.clone()],
+        since: Some(entry.made_at),
         slope: body.slope,
         good_on: vec![],
         state: SetUpState::Unproven,
@@ -348,9 +349,10 @@ pub(crate) fn apply_set_up(state: &mut State, body: &LaserSetUp) {
     });
 }
 
-pub(crate) fn apply_restated(state: &mut State, body: &SetUpRestated) {
+pub(crate) fn apply_restated(state: &mut State, entry: &Entry, body: &SetUpRestated) {
     if let Some(set_up) = state.set_up_mut(&body.set_up) {
         set_up.basis.push(body.basis.clone());
+        set_up.since = Some(entry.made_at);
         set_up.state = SetUpState::Unproven;
         set_up.good_on.clear();
         set_up.last_check = None;
@@ -364,6 +366,7 @@ pub(crate) fn apply_proven(state: &mut State, entry: &Entry, body: &SetUpProven)
     if let Some(set_up) = state.set_up_mut(&body.set_up) {
         if let Some(basis) = &body.basis {
             set_up.basis.push(basis.clone());
+            set_up.since = Some(entry.made_at);
         }
         set_up.state = SetUpState::Proven {
             proof: body.proof.clone(),

@@ -264,6 +264,14 @@ fn jump(set_up: &SetUp, from: Time, shot: EndShot) -> (Option<Time>, Option<Time
     (before.checked_sub(1).and_then(at), at(before))
 }
 
+/// Whether a moment lies in a window of the set-up that a failed check or a bump put in doubt.
+pub(crate) fn doubted_at(state: &State, set_up: &str, at: Time) -> bool {
+    state.suspects.iter().any(|suspect| {
+        let window = &suspect.window;
+        window.set_up == set_up && at > window.from && window.to.is_none_or(|to| at <= to)
+    })
+}
+
 /// The open window of a set-up, when no benchmark was shot since.
 pub(crate) fn is_open_ended(state: &State, set_up: &str) -> bool {
     state

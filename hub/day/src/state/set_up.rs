@@ -23,6 +23,9 @@ pub struct SetUp {
     pub place: Option<Point>,
     /// What its height rests on; the last is in force.
     pub basis: Vec<Basis>,
+    /// When the height that is in force was found.
+    #[serde(default)]
+    pub since: Option<Time>,
     /// How its plane is sloped; level without.
     #[serde(default)]
     pub slope: Option<LaserSlope>,

@@ -58,8 +58,20 @@ fn about(told: Told, reading: &Reading) -> Told {
     }
 }
 
+/// That it was typed in from paper, and whose it is.
+fn from_paper(reading: &Reading) -> (String, String) {
+    match &reading.paper {
+        Some(by) => (
+            format!(" FROM PAPER, read by {by},"),
+            format!(" DEL PAPEL, leída por {by},"),
+        ),
+        None => (String::new(), String::new()),
+    }
+}
+
 pub(super) fn taken(reading: &Reading, spot: Option<SpotReason>) -> Told {
     let (en, es) = measured(reading);
+    let (paper_en, paper_es) = from_paper(reading);
     let (why_en, why_es) = match spot {
         None => (String::new(), String::new()),
         Some(reason) => {
@@ -97,8 +109,8 @@ pub(super) fn taken(reading: &Reading, spot: Option<SpotReason>) -> Told {
     };
     about(
         Told::new(
-            format!("Reading {} at {en}.{why_en}", reading.text),
-            format!("Lectura {} en {es}.{why_es}", reading.text),
+            format!("Reading {}{paper_en} at {en}.{why_en}", reading.text),
+            format!("Lectura {}{paper_es} en {es}.{why_es}", reading.text),
         ),
         reading,
     )

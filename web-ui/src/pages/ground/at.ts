@@ -12,6 +12,8 @@ interface Chosen {
   receiver: boolean;
   care: Care;
   side: StepSide | null;
+  /** Readings are typed in from paper: when they were made, and by whom. */
+  paper: { at: number; by: string } | null;
 }
 
 const NOTHING: Chosen = {
@@ -22,6 +24,7 @@ const NOTHING: Chosen = {
   receiver: false,
   care: "coarse",
   side: null,
+  paper: null,
 };
 
 const STORE = "rodcall.at";

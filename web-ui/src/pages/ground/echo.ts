@@ -49,7 +49,8 @@ function judged(dev: number): Echo {
   };
 }
 
-function groundLine(dev: number, verdict: string): string {
+/** How the ground stands, in the screen's unit. */
+export function groundLine(dev: number, verdict: string): string {
   const words = t();
   if (verdict === "on") return words.groundOn(signed(dev));
   if (verdict.startsWith("too_close")) return words.groundClose(signed(dev));

@@ -20,6 +20,7 @@ interface StripProps {
 export function MarkStrip({ onMarks, onLaser, onWith, onEdge, onMore }: StripProps) {
   const words = t();
   const here = mark.value;
+  const { paper } = chosen.value;
   const to = digTo(here, chosen.value.side);
   const last = ground.value?.marks.find((one) => one.id === here?.id);
   const lastWords = last
@@ -51,13 +52,13 @@ export function MarkStrip({ onMarks, onLaser, onWith, onEdge, onMore }: StripPro
           {words.rod} {rod.value?.id ?? words.none}
           {chosen.value.receiver ? ` · ${words.receiver}` : ""}
         </button>
-        {keptLines().length > 0 && (
+        {keptLines().length > 0 && !paper && (
           <button type="button" class="key chip" onClick={onEdge}>
             {words.edge}
           </button>
         )}
-        <button type="button" class="key chip" onClick={onMore}>
-          {words.more}
+        <button type="button" class={`key chip ${paper ? "trouble" : ""}`} onClick={onMore}>
+          {paper ? words.fromPaper(timeOfDay(paper.at), paper.by) : words.more}
         </button>
       </div>
     </>

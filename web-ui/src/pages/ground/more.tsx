@@ -1,4 +1,4 @@
-/** MORE: a reading beside every mark, on a named surface, of a rocked rod, or blind. */
+/** MORE: a reading beside every mark, on a named surface, of a rocked rod, blind, or booked on paper. */
 import { useState } from "preact/hooks";
 import { Choice } from "../../parts/choice";
 import { feetTyped } from "../../parts/feet_typed";
@@ -11,6 +11,7 @@ import { t } from "../../words";
 import { Pick } from "../control/form";
 import { c } from "../control/words";
 import { chosen, mark, rod, setUp } from "./at";
+import { FromPaper } from "./paper";
 
 const PLACES = ["mark", "station", "ties", "paced"] as const;
 type Place = (typeof PLACES)[number];
@@ -71,6 +72,7 @@ export function MorePanel({ onSend, onClose }: MorePanelProps) {
   const [text, setText] = useState("");
   const [rocked, setRocked] = useState("");
   const [blind, setBlind] = useState<"no" | "yes">("no");
+  const [paper, setPaper] = useState(chosen.value.paper !== null);
   const where = place === "mark" ? null : placed(place, typed, side);
   const ready = text.trim() && setUp.value && rod.value && (place === "mark" ? mark.value : where);
   const named =
@@ -91,9 +93,17 @@ export function MorePanel({ onSend, onClose }: MorePanelProps) {
       ...(place === "mark" && chosen.value.side ? { side: chosen.value.side } : {}),
       rocked: rocked.split(/\s*;\s*/).filter((one) => one !== ""),
       blind: blind === "yes",
+      ...(chosen.value.paper ? { paper: chosen.value.paper.by } : {}),
     });
     onClose();
   };
+  if (paper) {
+    return (
+      <Panel title={c().paper.title} onClose={onClose}>
+        <FromPaper onClose={onClose} />
+      </Panel>
+    );
+  }
   return (
     <Panel title={t().more} onClose={onClose}>
       <Choice
@@ -131,6 +141,7 @@ export function MorePanel({ onSend, onClose }: MorePanelProps) {
       <Key kind="send" disabled={!ready} onPress={send}>
         {t().send}
       </Key>
+      <Key onPress={() => setPaper(true)}>{c().paper.title}</Key>
     </Panel>
   );
 }

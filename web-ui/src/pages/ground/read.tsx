@@ -31,7 +31,7 @@ export function ReadPage(props: ReadProps) {
     const mine: Sent = { command, reply: null };
     setSent(mine);
     setRestates(null);
-    void say(command).then((reply: Settled) => {
+    void say(command, false, chosen.value.paper?.at).then((reply: Settled) => {
       setSent((now) => (now === mine ? { ...mine, reply } : now));
     });
   };
@@ -63,12 +63,13 @@ function Reading({ restates, onSend, onLaser, onMarks, onWith }: ReadingProps) {
   const [edge, setEdge] = useState(false);
   const [more, setMore] = useState(false);
   const words = t();
-  const { receiver, care, side } = chosen.value;
+  const { receiver, care, side, paper } = chosen.value;
   const pad = receiver ? "receiver" : (rod.value?.unit ?? "feet_hundredths");
   const text = textOf(pad, typed);
   const said = echo(text, receiver ? over : null);
   const here = mark.value;
-  const asked = toAsk(here);
+  // What was read long ago needs nobody in the keep-out now.
+  const asked = paper ? [] : toAsk(here);
   const sideOwed = nearStep(here) && side === null;
   const ready = !said.problem && !sideOwed && !!here && !!setUp.value && !!rod.value;
   const send = () => {
@@ -84,6 +85,7 @@ function Reading({ restates, onSend, onLaser, onMarks, onWith }: ReadingProps) {
       ...(chosen.value.machine ? { machine: chosen.value.machine } : {}),
       ...(side ? { side } : {}),
       ...(restates ? { restates } : {}),
+      ...(paper ? { paper: paper.by } : {}),
     });
   };
   return (
@@ -141,7 +143,7 @@ function EchoLine({ said, typed }: EchoLineProps) {
     <div class="echo" role="status">
       {!typed && !chosen.value.receiver && <RodMust />}
       {typed && said.problem ? said.problem : (typed && said.ground) || nothing}
-      {typed && said.call && <strong> → {said.call}</strong>}
+      {typed && said.call && <strong> → {chosen.value.paper ? t().noCall : said.call}</strong>}
     </div>
   );
 }

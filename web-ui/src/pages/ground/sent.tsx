@@ -10,6 +10,7 @@ import { ground, language, unit } from "../../state";
 import type { CallView, Command, MachineCard, Outcome } from "../../wire";
 import { t } from "../../words";
 import { machine, mark, step } from "./at";
+import { groundLine } from "./echo";
 import { QuestionCard } from "./question";
 
 export interface Sent {
@@ -82,6 +83,13 @@ function Came({ outcome }: { outcome: Outcome }) {
       return <Called outcome={outcome} />;
     case "needs_ruling":
       return <Plain title={signed(outcome.dev)} text={words.outcome.needsRuling} />;
+    case "from_paper":
+      return (
+        <Plain
+          title={`${mark.value?.id ?? ""}: ${groundLine(outcome.dev, outcome.verdict)}`}
+          text={words.outcome.paper}
+        />
+      );
     case "spot":
       return (
         <Plain

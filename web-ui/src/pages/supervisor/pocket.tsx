@@ -46,6 +46,11 @@ export function PocketPage({ onClose }: { onClose: () => void }) {
                 <th>{words.rodMustRead}</th>
                 <th>{words.allowed}</th>
                 <th />
+                {words.sheetBooked.map((name) => (
+                  <th key={name} class="booked">
+                    {name}
+                  </th>
+                ))}
               </tr>
             </thead>
             <tbody>
@@ -55,6 +60,7 @@ export function PocketPage({ onClose }: { onClose: () => void }) {
             </tbody>
           </table>
           <p>{words.sheetTenths(TENTHS.map((n) => `0.${n} = ${n}`).join(" · "))}</p>
+          <p>{words.sheetAfterwards}</p>
           <p>{words.caution}</p>
         </section>
       ))}
@@ -79,6 +85,9 @@ function Row({ row }: { row: PocketRow }) {
       <td>
         {row.target} {words.revision(row.revision)}
       </td>
+      {words.sheetBooked.map((name) => (
+        <td key={name} class="booked" />
+      ))}
     </tr>
   );
 }

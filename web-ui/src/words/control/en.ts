@@ -63,6 +63,14 @@ export const controlEn = {
     no: "NO",
     yes: "YES, BLIND",
   },
+  paper: {
+    title: "FROM PAPER",
+    note: "For readings that were booked while the hub was away. They count as what was measured then, are labelled, and no machine is told.",
+    at: "Read at",
+    by: "Read by",
+    type: "TYPE THEM IN",
+    end: "DONE WITH THE PAPER",
+  },
   twoNeeded: "Two lasers must stand.",
   compareNote:
     "Leave the rod on one firm point and read it from both. Beyond 0.02 ft both are to be checked.",

@@ -70,6 +70,14 @@ export const controlEs: typeof controlEn = {
     no: "NO",
     yes: "SÍ, A CIEGAS",
   },
+  paper: {
+    title: "DEL PAPEL",
+    note: "Para lecturas que se anotaron mientras faltaba la computadora. Valen como lo medido entonces, quedan señaladas y no se avisa a ninguna máquina.",
+    at: "Hora de la lectura",
+    by: "Leída por",
+    type: "PASAR LAS LECTURAS",
+    end: "TERMINÉ CON EL PAPEL",
+  },
   twoNeeded: "Deben estar puestos dos láseres.",
   compareNote:
     "Deje el estadal en un punto firme y léalo desde los dos. Si difieren más de 0.02 pies, revise ambos.",

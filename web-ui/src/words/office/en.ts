@@ -18,6 +18,8 @@ export const officeEn = {
   },
   pocketSheet: "POCKET SHEET",
   cabPapers: "For each cab and for the tailgate, for when hands are all there is:",
+  sheetBooked: ["Rod", "Time", "By"],
+  sheetAfterwards: "Book what was read here; afterwards MORE · FROM PAPER on READ takes it in.",
   noSheets: "No laser stands: set one up first.",
   entry: "entry",
   allowed: "Allowed, ft",

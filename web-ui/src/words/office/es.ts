@@ -18,6 +18,8 @@ export const officeEs: typeof officeEn = {
   },
   pocketSheet: "HOJA DE BOLSILLO",
   cabPapers: "Para cada cabina y para la camioneta, por si solo quedan las manos:",
+  sheetBooked: ["Estadal", "Hora", "De"],
+  sheetAfterwards: "Anote aquí lo que lea; después, MÁS · DEL PAPEL en LEER lo recibe.",
   noSheets: "No hay láser puesto: ponga uno primero.",
   entry: "registro",
   allowed: "Se permite, ft",

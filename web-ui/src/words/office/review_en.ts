@@ -30,6 +30,7 @@ export const reviewEn = {
     gravel: "GRAVEL",
     buried: "BURIED",
     log_cut: "LOG CUT",
+    paper: "FROM PAPER",
   } satisfies Record<NotedKind, string>,
   open: "Open",
   nothingOpen: "Nothing that the log knows of.",

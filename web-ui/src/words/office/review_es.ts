@@ -31,6 +31,7 @@ export const reviewEs: typeof reviewEn = {
     gravel: "GRAVA",
     buried: "ENTERRADO",
     log_cut: "REGISTRO CORTADO",
+    paper: "DEL PAPEL",
   } satisfies Record<NotedKind, string>,
   open: "Pendiente",
   nothingOpen: "Nada que el registro conozca.",

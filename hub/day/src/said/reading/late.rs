@@ -6,7 +6,7 @@ use utoipa::ToSchema;
 use super::{Reading, TakeReading};
 use crate::decide::When;
 use crate::state::State;
-use crate::time::seconds;
+use crate::time::{Time, seconds};
 
 /// A reading came late: logged, never shown.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -47,19 +47,28 @@ pub(super) fn late(
     if state.record.closed.is_some() {
         return Some(LateReason::DayClosed);
     }
-    let newer = state
-        .marks
-        .get(&asked.mark)
-        .into_iter()
-        .flat_map(|mark| mark.readings.iter().rev())
-        .find(|(_, id)| Some(*id) != corrected)
-        .filter(|(made_at, _)| *made_at > when.made_at);
-    if let Some((_, id)) = newer {
-        let by = state.readings.get(id).map(|taken| taken.by.clone());
-        return Some(LateReason::NewerReading {
-            by: by.unwrap_or_default(),
-        });
+    if let Some(by) = newer(state, &asked.mark, when.made_at, corrected) {
+        return Some(LateReason::NewerReading { by });
     }
     let ms = when.now.ms_since(when.made_at);
     (ms > TOO_OLD_MS).then_some(LateReason::TooOld { ms })
+}
+
+/// Who made a reading of the mark after this moment; the one that is corrected does not count.
+pub(super) fn newer(
+    state: &State,
+    mark: &str,
+    made_at: Time,
+    corrected: Option<u64>,
+) -> Option<String> {
+    let readings = &state.marks.get(mark)?.readings;
+    let (at, id) = readings
+        .iter()
+        .rev()
+        .find(|(_, id)| Some(*id) != corrected)?;
+    if *at <= made_at {
+        return None;
+    }
+    let by = state.readings.get(id).map(|taken| taken.by.clone());
+    Some(by.unwrap_or_default())
 }

@@ -19,12 +19,13 @@ use crate::state::{AskedReading, State, TakenReading};
 mod called;
 mod fit;
 mod late;
+mod paper;
 mod place;
 mod rocked;
 mod shot;
 
-use late::late;
 pub use late::{LateReason, ReadingLate};
+use late::{late, newer};
 pub use place::{Placed, Where};
 use shot::Shot;
 pub(crate) use shot::{Read, dig_to, guard};
@@ -71,6 +72,10 @@ pub struct TakeReading {
     /// Made without seeing the reading before: the two tell how well this person reads.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub blind: bool,
+    /// Typed in from paper: who read it, as the paper has it. The moment of the request is then the one on the paper, and
+    /// no call follows.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub paper: Option<String>,
 }
 
 /// Which side of a step, looking up-station.
@@ -136,6 +141,9 @@ pub struct Reading {
     /// Made without seeing the reading before.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub blind: bool,
+    /// Typed in from paper: who read it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub paper: Option<String>,
 }
 
 /// A reading judged against a target.
@@ -264,9 +272,18 @@ pub(crate) fn take(
 fn weigh(state: &State, by: &By, asked: &TakeReading, when: When) -> Result<Vec<Body>, Refusal> {
     let site = state.site().ok_or(Refusal::NoSite)?;
     let asked = &rocked::smallest(site, &place::named(site, asked)?)?;
-    let shot = Shot::of(state, &by.person, asked)?;
+    let reader = asked.paper.as_deref().unwrap_or(&by.person);
+    let shot = Shot::of(state, reader, asked)?;
     let corrected = corrected(state, asked)?;
     let answers = answered_question(state, asked)?;
+    if asked.paper.is_some() {
+        let fits = answers || newer(state, &asked.mark, when.made_at, corrected).is_some();
+        if !fits && let Some(question) = fit::question(state, &shot, asked, when, corrected) {
+            let reading = shot.reading(asked, shot.judge(&[], false));
+            return Ok(vec![Body::ReadingAsked(ReadingAsked { reading, question })]);
+        }
+        return paper::bodies(state, &shot, asked, when, corrected);
+    }
     if let Some(why) = late(state, asked, when, corrected) {
         let reading = shot.reading(asked, shot.judge(&[], false));
         return Ok(vec![Body::ReadingLate(ReadingLate { reading, why })]);
@@ -350,7 +367,7 @@ pub(crate) fn apply_taken(state: &mut State, entry: &Entry, body: &ReadingTaken)
         entry.seq,
         TakenReading {
             reading: reading.clone(),
-            by: entry.by.person.clone(),
+            by: reading.paper.as_ref().unwrap_or(&entry.by.person).clone(),
             made_at: entry.made_at,
             restated: false,
         },

@@ -224,7 +224,8 @@ impl<'a> Shot<'a> {
             sure: asked.sure,
             restates: asked.restates,
             rocked: asked.rocked.clone(),
-            blind: asked.blind,
+            blind: asked.blind && asked.paper.is_none(),
+            paper: asked.paper.as_deref().map(|by| by.trim().to_owned()),
         }
     }
 }

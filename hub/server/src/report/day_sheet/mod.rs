@@ -109,6 +109,7 @@ fn kind(paper: &Paper, kind: NotedKind) -> &'static str {
         NotedKind::Laser => ("laser", "láser"),
         NotedKind::Asked => ("asked", "se preguntó"),
         NotedKind::Late => ("late", "tarde"),
+        NotedKind::Paper => ("from paper", "del papel"),
         NotedKind::Override => ("a person decided", "decidió una persona"),
         NotedKind::CallLost => ("call lost", "llamada perdida"),
         NotedKind::Screen => ("screen", "pantalla"),
