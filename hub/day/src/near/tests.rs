@@ -3,7 +3,7 @@
 use super::*;
 use crate::cuts::plan::{Pile, Structure};
 use crate::given::{Crew, at, flat_zone, ground, len, site};
-use crate::views::exceptions::ExceptionKind;
+use crate::views::exception::ExceptionKind;
 use crate::views::{operator, supervisor};
 
 /// A face 12 ft high along y = 100, its bank to the north; a wall at x = 200; a line over y = -50, 24 ft high.

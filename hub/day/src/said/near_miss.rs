@@ -251,7 +251,7 @@ mod tests {
     use crate::said::day::OpenDay;
     use crate::said::stop::{LiftStop, StopAll};
     use crate::said::way_in::ask::AskIn;
-    use crate::views::exceptions::ExceptionKind;
+    use crate::views::exception::ExceptionKind;
     use crate::views::supervisor;
 
     fn stop(crew: &mut Crew, by: &By, why: &str) {

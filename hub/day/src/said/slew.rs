@@ -229,7 +229,7 @@ mod tests {
     use crate::asked::Command;
     use crate::given::{Crew, ground, operator, supervisor};
     use crate::said::machine::SayMoved;
-    use crate::views::exceptions::ExceptionKind;
+    use crate::views::exception::ExceptionKind;
     use crate::views::supervisor;
 
     fn side(machine: &str, keeps_out_of: Compass) -> SlewSide {

@@ -7,7 +7,7 @@ use crate::near;
 use crate::state::State;
 use crate::time::Time;
 use crate::views::cuts::{self, InspectionCard};
-use crate::views::exceptions::{Exception, ExceptionKind};
+use crate::views::exception::{Exception, ExceptionKind};
 
 /// A ticket is spoken of when no more days than these are left (common practice: renew two working days before).
 const SAID_EARLY: i64 = 4;

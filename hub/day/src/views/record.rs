@@ -15,7 +15,7 @@ use crate::said::sign::DaySigned;
 use crate::said::signature::Signature;
 use crate::state::State;
 use crate::time::Time;
-use crate::views::exceptions::{Exception, ExceptionKind};
+use crate::views::exception::{Exception, ExceptionKind};
 use crate::views::visitor;
 
 /// Everything that belongs to the record.

@@ -34,7 +34,7 @@ use crate::said::ticket::{Answered, CheckTicket, Response, SayPaint};
 use crate::site::{Line, LineKind, Side, Site};
 use crate::time::minutes;
 use crate::views::call::Label;
-use crate::views::exceptions::ExceptionKind;
+use crate::views::exception::ExceptionKind;
 use crate::views::operator::{self as cab, CabScreen};
 use crate::views::supervisor;
 

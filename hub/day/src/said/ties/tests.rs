@@ -5,7 +5,7 @@ use crate::asked::Command;
 use crate::given::{Crew, ground, operator};
 use crate::going::Back;
 use crate::said::marks::{LaidFrom, LayMarks, ScrapeMarks};
-use crate::views::exceptions::ExceptionKind;
+use crate::views::exception::ExceptionKind;
 use crate::views::ground as ground_view;
 use crate::views::supervisor as board;
 
