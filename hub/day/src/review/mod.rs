@@ -38,7 +38,7 @@ use crate::tell::tell;
 use crate::time::Time;
 use crate::views::account::{self, Account, next};
 use crate::views::coverage::{self, RunCoverage};
-use crate::views::record::{PhotoCard, photos_of_the_day};
+use crate::views::papers::{PhotoCard, photos_of_the_day};
 use built::BuiltMark;
 use calls::CallHistory;
 use exceptions::Noted;

@@ -14,6 +14,7 @@ pub mod exception;
 mod exceptions;
 pub mod ground;
 pub mod operator;
+pub mod papers;
 pub mod pocket;
 pub mod record;
 pub mod sheet;

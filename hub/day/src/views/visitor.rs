@@ -11,7 +11,7 @@ use crate::views::account::soil::{self, TestCard};
 use crate::views::cards;
 use crate::views::coverage::{self, RunCoverage};
 use crate::views::ground::{CheckCard, MarkCard, SetUpState, StopCard};
-use crate::views::record::{self, InspectedCard, PhotoCard};
+use crate::views::papers::{self, InspectedCard, PhotoCard};
 use crate::views::sheet::{self, DrawnTarget, SheetMark};
 
 /// What a visitor's page shows.
@@ -93,7 +93,7 @@ pub fn view(state: &State, person: &str) -> Option<Visitor> {
         closed: state.record.closed.as_ref().map(|closed| closed.at),
         runs: runs.map(|target| run(state, site, target)).collect(),
         inspections: made
-            .map(|(id, one)| record::inspected_card(*id, one))
+            .map(|(id, one)| papers::inspected_card(*id, one))
             .collect(),
     })
 }
@@ -109,7 +109,7 @@ fn run(state: &State, site: &Site, target: &Target) -> VisitorRun {
         .filter(|card| own(&card.id))
         .collect();
     let used = |set_up: &&SetUp| shots.iter().any(|card| card.set_up == set_up.id);
-    let photos = record::photos(state);
+    let photos = papers::photos(state);
     VisitorRun {
         drawn: sheet::drawn(target).into_iter().collect(),
         marks: marks.into_iter().filter(|mark| own(&mark.id)).collect(),

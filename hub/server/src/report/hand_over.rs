@@ -2,7 +2,7 @@
 
 use day::review::hand_over::{HandOver, HandOverStation};
 use day::said::marks::PaintState;
-use day::views::record::PhotoCard;
+use day::views::papers::PhotoCard;
 use maud::{Markup, html};
 
 use super::paper::{Paper, feet, or_dash, signed};

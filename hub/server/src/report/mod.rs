@@ -29,7 +29,7 @@ use clap::ValueEnum;
 use day::review::hand_over::hand_over;
 use day::review::review;
 use day::review::told::Told;
-use day::views::record::photos;
+use day::views::papers::photos;
 use earthwork::words::Language;
 use serde::Deserialize;
 use utoipa::ToSchema;

@@ -2,7 +2,7 @@
 
 use base64::Engine as _;
 use base64::prelude::BASE64_STANDARD;
-use day::views::record::PhotoCard;
+use day::views::papers::PhotoCard;
 use maud::{Markup, html};
 
 use super::paper::Paper;

@@ -16,7 +16,7 @@ use crate::said::edge;
 use crate::said::marks::{Paint, PaintState};
 use crate::site::Site;
 use crate::time::Time;
-use crate::views::record::{self, PhotoCard};
+use crate::views::papers::{self, PhotoCard};
 
 mod answer;
 mod gaps;
@@ -289,7 +289,7 @@ fn papers(entries: &[Entry], names: &BTreeSet<&str>) -> Vec<Sentence> {
 }
 
 fn photos(day: &Day<'_>, names: &BTreeSet<&str>) -> Vec<PhotoCard> {
-    let mut photos = record::photos(&day.state);
+    let mut photos = papers::photos(&day.state);
     photos.retain(|photo| {
         let mark = photo.mark.as_deref();
         photo.sha256.is_some() && mark.is_some_and(|mark| names.contains(mark))
