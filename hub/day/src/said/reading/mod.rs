@@ -1,7 +1,7 @@
 //! One rod value at one mark becomes a correction, a question, a spot elevation, or a late line in the log.
 
 use earthwork::length::Length;
-use earthwork::slip::{Doubt, Mode};
+use earthwork::slip::Mode;
 use earthwork::tolerance::Verdict;
 use earthwork::uncertainty::Care;
 use serde::{Deserialize, Serialize};
@@ -23,12 +23,14 @@ mod paper;
 mod place;
 mod rocked;
 mod shot;
+mod why;
 
 pub use late::{LateReason, ReadingLate};
 use late::{late, newer};
 pub use place::{Placed, Where};
 use shot::Shot;
 pub(crate) use shot::{Read, dig_to, guard};
+pub use why::{Question, SpotReason};
 
 /// One rod value at one mark.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -184,34 +186,6 @@ pub struct ReadingTaken {
     pub spot: Option<SpotReason>,
 }
 
-/// Why a reading has no call.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
-#[serde(rename_all = "snake_case")]
-pub enum SpotReason {
-    /// The mark has no target.
-    NoTarget,
-    /// No machine is assigned to the target.
-    NoMachine,
-    /// The set-up is in doubt.
-    SetUpInDoubt,
-    /// The set-up is closed.
-    SetUpClosed,
-    /// People have left the face over it.
-    FaceLeft,
-    /// The face would come to daylight over a line that nobody may cross.
-    DaylightOver,
-    /// No locate ticket covers it.
-    NotLocated,
-    /// The ticket that covers it does not hold today.
-    TicketLapsed,
-    /// A buried line's paint is gone.
-    PaintGone,
-    /// The trench crosses a buried line too near.
-    CrossingTooNear,
-    /// The engineer was asked; the work there waits for the answer.
-    QueryOpen,
-}
-
 /// A reading was asked about: not judged, not shown.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct ReadingAsked {
@@ -219,32 +193,6 @@ pub struct ReadingAsked {
     pub reading: Reading,
     /// What was asked.
     pub question: Question,
-}
-
-/// What is asked once before a reading is shown.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
-#[serde(tag = "kind", rename_all = "snake_case")]
-pub enum Question {
-    /// It does not fit what is known of the mark.
-    DoesNotFit {
-        /// How.
-        doubt: Doubt,
-    },
-    /// More than 6 ft from the target.
-    FarFromGrade {
-        /// Measured − target.
-        dev: Length,
-    },
-    /// The mark is assigned to another machine.
-    OtherMachine {
-        /// Which.
-        assigned: String,
-    },
-    /// Shots of the same ground disagree.
-    WhichIsRight {
-        /// By how much.
-        spread: Length,
-    },
 }
 
 fn coarse() -> Care {
