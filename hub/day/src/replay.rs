@@ -24,6 +24,7 @@ enum Step {
         hundredths: u32,
         age_s: i64,
         restates: bool,
+        paper: bool,
     },
     Check {
         benchmark: usize,
@@ -42,8 +43,8 @@ enum Step {
 
 fn step() -> impl Strategy<Value = Step> {
     prop_oneof![
-        6 => (0..MARKS.len(), 380_u32..780, -5_i64..120, prop::bool::weighted(0.1))
-            .prop_map(|(mark, hundredths, age_s, restates)| Step::Read { mark, hundredths, age_s, restates }),
+        6 => (0..MARKS.len(), 380_u32..780, -5_i64..120, prop::bool::weighted(0.1), prop::bool::weighted(0.15))
+            .prop_map(|(mark, hundredths, age_s, restates, paper)| Step::Read { mark, hundredths, age_s, restates, paper }),
         2 => (0..2_usize, 340_u32..360).prop_map(|(benchmark, hundredths)| Step::Check { benchmark, hundredths }),
         1 => (500_u32..900).prop_map(|hundredths| Step::SetUp { hundredths }),
         4 => (0..11_u8).prop_map(|which| Step::Press { which }),
@@ -123,6 +124,7 @@ fn play(crew: &mut Crew, step: &Step) {
             hundredths,
             age_s,
             restates,
+            paper,
         } => {
             let mut asked = reading(MARKS[*mark], &feet(*hundredths));
             if let Some(last) = crew.state.set_ups.last() {
@@ -131,6 +133,9 @@ fn play(crew: &mut Crew, step: &Step) {
             if *restates {
                 asked.restates = crew.state.readings.keys().last().copied();
             }
+            // Paper is minutes old where a phone is seconds old.
+            let age_s = if *paper { age_s * 20 } else { *age_s };
+            asked.paper = paper.then(|| "JM".into());
             let made_at = crew.now.plus_ms(-age_s * 1_000);
             let _ = crew.said_at(
                 &ground(),
@@ -198,6 +203,10 @@ fn no_old_number(crew: &Crew) -> Result<(), TestCaseError> {
             );
             prop_assert!(!doubted, "call {id} rests on a laser in doubt");
         }
+        let newest = call.sent.readings.last();
+        let newest = newest.and_then(|id| crew.state.readings.get(id));
+        let paper = newest.is_some_and(|taken| taken.reading.paper.is_some());
+        prop_assert!(!paper, "call {id} came out of paper");
     }
     Ok(())
 }
