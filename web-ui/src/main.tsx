@@ -25,6 +25,7 @@ import "./pages/operator/silence.css";
 import "./pages/operator/section.css";
 import "./pages/operator/stop.css";
 import "./pages/supervisor/supervisor.css";
+import "./pages/supervisor/charts/charts.css";
 import "./pages/supervisor/account/account.css";
 import "./pages/supervisor/record/record.css";
 import "./pages/visitor/visitor.css";

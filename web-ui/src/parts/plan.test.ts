@@ -1,8 +1,8 @@
 /** The plan's box: the whole at first, nearer and farther within bounds. */
 import { describe, expect, it } from "vitest";
 import { FOOT, runCorners } from "../grade";
-import type { Run, Sheet } from "../wire";
-import { around, zoomed } from "./plan";
+import type { Run, Sheet, SheetMark } from "../wire";
+import { around, roomFor, zoomed } from "./plan";
 import { apart } from "./profile";
 
 const whole = { left: 0, top: 100, width: 100, height: 100 };
@@ -63,5 +63,22 @@ describe("a run on the plan", () => {
       { x: 11 * FOOT, y: 20 * FOOT },
       { x: 11 * FOOT, y: 0 },
     ]);
+  });
+});
+
+describe("names on the plan", () => {
+  const at = (id: string, x: number) => ({ id, place: { x: x * FOOT, y: 0 } }) as SheetMark;
+  const names = (marks: SheetMark[], first: (mark: SheetMark) => boolean = () => false) => [
+    ...roomFor(marks, { wide: 10, tall: 2, leftward: (mark) => mark.place.x > 50 * FOOT, first }),
+  ];
+
+  it("meet when one runs to the right and the next to the left", () => {
+    // 45…55 and 60…50 share five feet; 45…55 and 66…56 share none.
+    expect(names([at("A", 45), at("B", 60)])).toEqual(["A"]);
+    expect(names([at("A", 45), at("B", 66)])).toEqual(["A", "B"]);
+  });
+
+  it("give way to those that come first", () => {
+    expect(names([at("A", 1), at("B", 3)], (mark) => mark.id === "B")).toEqual(["B"]);
   });
 });

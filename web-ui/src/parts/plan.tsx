@@ -44,8 +44,10 @@ export function Plan({ sheet, ground, chosen = null, fresh = null, onChoose, not
   const move = (x: number, y: number) =>
     setView({ ...box, left: box.left + (x * box.width) / 3, top: box.top + (y * box.height) / 3 });
   const size = box.width / 34;
+  const leftward = (mark: SheetMark) => mark.place.x / FOOT > box.left + box.width * 0.6;
+  const first = (mark: SheetMark) => mark.id === chosen || (notes?.has(mark.id) ?? false);
   // A note is longer than a verdict.
-  const named = roomFor(sheet.marks, notes ? size * 1.6 : size, chosen);
+  const named = roomFor(sheet.marks, { wide: size * (notes ? 8 : 6), tall: size * 1.2, leftward, first });
   return (
     <figure class="plan">
       <svg
@@ -85,7 +87,7 @@ export function Plan({ sheet, ground, chosen = null, fresh = null, onChoose, not
             }
             named={named.has(mark.id)}
             chosen={mark.id === chosen}
-            leftward={mark.place.x / FOOT > box.left + box.width * 0.6}
+            leftward={leftward(mark)}
             onChoose={onChoose}
           />
         ))}
@@ -152,15 +154,24 @@ export function zoomed(box: Box, whole: Box, by: number, at: Point | null): Box 
   return { left: x - width / 2, top: y + height / 2, width, height };
 }
 
+interface Names {
+  /** The room of a name, feet. */
+  wide: number;
+  tall: number;
+  /** Whether it stands to the left of its mark. */
+  leftward: (mark: SheetMark) => boolean;
+  /** Whose names have room before all others. */
+  first: (mark: SheetMark) => boolean;
+}
+
 /** Marks whose names have room: one over another could be read by nobody; nearer, more of them have it. */
-export function roomFor(marks: readonly SheetMark[], size: number, chosen: string | null): Set<string> {
-  const first = [...marks].sort((a, b) => Number(b.id === chosen) - Number(a.id === chosen));
+export function roomFor(marks: readonly SheetMark[], { wide, tall, leftward, first }: Names): Set<string> {
+  const west = (mark: SheetMark) => mark.place.x / FOOT - (leftward(mark) ? wide : 0);
   const kept: SheetMark[] = [];
-  for (const mark of first) {
+  for (const mark of [...marks].sort((a, b) => Number(first(b)) - Number(first(a)))) {
     const free = kept.every((other) => {
-      const across = Math.abs(other.place.x - mark.place.x) / FOOT;
       const up = Math.abs(other.place.y - mark.place.y) / FOOT;
-      return across > size * 6 || up > size * 1.2;
+      return Math.abs(west(other) - west(mark)) > wide || up > tall;
     });
     if (free) kept.push(mark);
   }

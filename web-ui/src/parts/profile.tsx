@@ -16,8 +16,6 @@ interface ProfileProps {
   target: SiteTarget;
   sheet: Pick<Sheet, "marks" | "drawn">;
   ground: Pick<Ground, "marks"> | null;
-  /** By mark: how sure its reading is, drawn as a whisker either way. */
-  guards?: Map<string, number>;
 }
 
 interface Shot {
@@ -27,7 +25,7 @@ interface Shot {
   dev: number | null;
 }
 
-export function Profile({ target, sheet, ground, guards }: ProfileProps) {
+export function Profile({ target, sheet, ground }: ProfileProps) {
   const words = t();
   const [wide, setWide] = useState(1);
   const drawn = sheet.drawn.find((one) => one.id === target.id)?.drawn;
@@ -107,7 +105,6 @@ export function Profile({ target, sheet, ground, guards }: ProfileProps) {
           ))}
           {shots.map((shot) => (
             <g key={shot.id} transform={`translate(${shot.station - from} ${y(shot.elevation)})`}>
-              {guards && <Whisker half={((guards.get(shot.id) ?? 0) / FOOT) * TALLER} wide={size / 3} />}
               <path class="profile-shot" d={`M${-size / 2} 0H${size / 2}M0 ${-size / 2}V${size / 2}`} />
               <text y={-size} font-size={size} text-anchor="middle">
                 {shot.id}
@@ -184,15 +181,5 @@ function Section({ corners, name }: { corners: readonly SectionPoint[]; name: st
       </svg>
       <figcaption>{words.sectionNote}</figcaption>
     </>
-  );
-}
-
-/** A stroke as long as the doubt either way, with a bar at each end. */
-function Whisker({ half, wide }: { half: number; wide: number }) {
-  return (
-    <path
-      class="profile-guard"
-      d={`M0 ${-half}V${half}M${-wide} ${-half}H${wide}M${-wide} ${half}H${wide}`}
-    />
   );
 }

@@ -108,6 +108,16 @@ impl Test {
     }
 }
 
+impl Account {
+    /// Whether a soil test of this mark failed, and no later one took its place: its ground is to be undercut or tested again.
+    pub fn fails(&self, mark: &str) -> bool {
+        self.tests.iter().any(|(entry, test)| {
+            let again = |later: &Test| later.tested.retests == Some(*entry);
+            test.tested.mark == mark && !test.tested.passes && !self.tests.values().any(again)
+        })
+    }
+}
+
 impl State {
     /// The price list in force: the supervisor's, else the site file's.
     pub fn prices(&self) -> Option<&Prices> {

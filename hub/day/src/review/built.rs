@@ -63,6 +63,9 @@ pub struct BuiltMark {
     pub doubt: LaserDoubt,
     /// Why its acceptance does not count any more, though nobody has measured it since.
     pub void: Option<VoidCause>,
+    /// Its soil failed a test, and no later one took its place.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub failed: bool,
     /// The gravel patch over it.
     pub patch: Option<String>,
     /// On grade, on the target as it is now, from a laser that was found good afterwards or whose fault changes nothing.
@@ -120,7 +123,8 @@ fn still(state: &State, before: &BuiltMark) -> BuiltMark {
         .map(|(_, why)| why.clone())
         .or_else(|| before.void.clone());
     BuiltMark {
-        proven: before.proven && same && void.is_none(),
+        proven: before.proven && same && void.is_none() && !state.account.fails(&before.mark),
+        failed: state.account.fails(&before.mark),
         void,
         scraped: paint.map_or(before.scraped, |paint| paint.state == PaintState::Scraped),
         patch: patch(state, &before.mark).or_else(|| before.patch.clone()),
@@ -181,6 +185,7 @@ fn of_mark(state: &State, mark: &str) -> Option<BuiltMark> {
             (false, _) => LaserDoubt::Nothing,
         },
         void: now.void.as_ref().map(|(_, why)| why.clone()),
+        failed: state.account.fails(mark),
         patch: patch(state, mark),
         proven: coverage::proven(state, mark),
         scraped: now
@@ -218,6 +223,12 @@ fn standing(mark: &BuiltMark, high_by_rule: bool) -> (String, String) {
         Some(Ruling::Patch) => add("patch by ruling".into(), "parche, por decisión".into()),
         Some(Ruling::Trim) => add("trim by ruling".into(), "raspar, por decisión".into()),
         None => {}
+    }
+    if mark.failed {
+        add(
+            "SOIL TEST FAILED: test again".into(),
+            "FALLÓ LA PRUEBA DE SUELO: pruebe otra vez".into(),
+        );
     }
     if let Some(patch) = &mark.patch {
         add(

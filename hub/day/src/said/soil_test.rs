@@ -297,6 +297,7 @@ mod tests {
     use crate::asked::Command;
     use crate::given::{Crew, ground, len, priced, supervisor};
     use crate::said::undercut::ConfirmUndercut;
+    use crate::time::minutes;
 
     fn bearing(mark: &str, stated_psf: f64, undercut: Option<AskedUndercut>) -> Command {
         Command::TestSoil(TestSoil {
@@ -376,6 +377,23 @@ mod tests {
         );
         assert!(crew.state.account.undercuts.is_empty());
         assert_eq!(standing(&crew), [("R-1", false)], "a failure stays one");
+    }
+
+    /// A bottom on grade whose soil fails is not done: it is tested again or dug out before anything counts it as proven.
+    #[test]
+    fn ground_that_failed_its_test_proves_nothing_until_it_is_tested_again() {
+        let mut crew = priced();
+        crew.reads("P-1", "5.00").unwrap();
+        crew.wait(minutes(1));
+        crew.check("S1", "BM-2", "3.48").unwrap();
+        let proven = |crew: &Crew| crate::views::coverage::proven(&crew.state, "P-1");
+        assert!(proven(&crew));
+        crew.says(&ground(), bearing("P-1", 1_750.0, None)).unwrap();
+        assert!(!proven(&crew));
+        let built = crate::review::built::built(&crew.state);
+        assert!(built[0].english.contains("SOIL TEST FAILED"), "{built:?}");
+        crew.says(&ground(), bearing("P-1", 3_000.0, None)).unwrap();
+        assert!(proven(&crew));
     }
 
     #[test]

@@ -101,7 +101,7 @@ pub(crate) fn proven(state: &State, mark: &str) -> bool {
 }
 
 /// On grade beyond doubt, on the target as it is now, from a laser that was found good afterwards or whose fault would not
-/// have changed the verdict.
+/// have changed the verdict; on ground that has failed no test.
 pub(crate) fn is_proven(state: &State, target: &Target, id: u64, taken: &TakenReading) -> bool {
     let on =
         taken.reading.judged.as_ref().is_some_and(|judged| {
@@ -122,7 +122,8 @@ pub(crate) fn is_proven(state: &State, target: &Target, id: u64, taken: &TakenRe
     };
     let mark = state.marks.get(&taken.reading.mark);
     let void = mark.is_some_and(|mark| mark.void.is_some());
-    on && !void && (checked || stands())
+    let fails = state.account.fails(&taken.reading.mark);
+    on && !void && !fails && (checked || stands())
 }
 
 #[cfg(test)]

@@ -74,6 +74,7 @@ export const reviewEn = {
     "Made from the log alone. BEFORE and NEXT go to what was out of the ordinary. It shows what the page had, not that a person looked.",
   planDifferences: "Plan with final differences, ft",
   runs: "Runs: what is allowed, what was got, how sure",
+  runNote: "Dashed: what is allowed. Whisker: how sure a reading is. Stations and elevations in feet.",
   notProven: (feet: string, where: string) => `${feet} ft not proven${where ? ` (${where})` : ""}`,
   differences: "Final differences",
   differencesNote:

@@ -75,6 +75,7 @@ export const reviewEs: typeof reviewEn = {
     "Hecho solo del registro. ANTES y SIGUE van a lo fuera de lo común. Muestra lo que tenía la página, no que alguien la miró.",
   planDifferences: "Plano con diferencias finales, ft",
   runs: "Zanjas: lo permitido, lo que quedó, con qué duda",
+  runNote: "De trazos: lo permitido. Bigote: la duda de la lectura. Estaciones y elevaciones en pies.",
   notProven: (feet: string, where: string) => `${feet} ft sin probar${where ? ` (${where})` : ""}`,
   differences: "Diferencias finales",
   differencesNote:

@@ -4,9 +4,12 @@ import { Plan } from "../../../parts/plan";
 import { Profile } from "../../../parts/profile";
 import { feet, signed } from "../../../show";
 import type { Moment, Review } from "../../../wire";
+import { Delays } from "../charts/delays";
+import { Depth } from "../charts/depth";
+import { Differences } from "../charts/differences";
+import { Run } from "../charts/run";
 import { t } from "../words";
 import { moment } from "./ask";
-import { Delays, Depth, Differences } from "./charts";
 
 export function Pictures({ review }: { review: Review }) {
   const words = t().review;
@@ -21,9 +24,6 @@ export function Pictures({ review }: { review: Review }) {
   const notes = new Map(
     review.built.flatMap((one) => (one.mean == null ? [] : [[one.mark, signed(one.mean)] as const])),
   );
-  const guards = new Map(
-    review.built.flatMap((one) => (one.guard == null ? [] : [[one.mark, one.guard] as const])),
-  );
   const sheet = end?.sheet ?? null;
   const dug = review.marks.filter((one) => one.readings.filter((read) => read.dev != null).length > 1);
   const [mark, setMark] = useState("");
@@ -33,19 +33,19 @@ export function Pictures({ review }: { review: Review }) {
       {trouble && <p class="warning">{trouble}</p>}
       <section>
         <h2>{words.planDifferences}</h2>
-        {sheet && <Plan sheet={sheet} ground={end?.ground ?? null} notes={notes} />}
+        {sheet && <Plan sheet={sheet} ground={null} notes={notes} />}
       </section>
       <section>
         <h2>{words.runs}</h2>
-        {sheet?.targets.map((target) => (
-          <Profile
-            key={target.id}
-            target={target}
-            sheet={sheet}
-            ground={end?.ground ?? null}
-            guards={guards}
-          />
-        ))}
+        {sheet?.targets.map((target) => {
+          const drawn = sheet.drawn.find((one) => one.id === target.id)?.drawn;
+          if (!drawn?.profile.length) return null;
+          return drawn.section ? (
+            <Profile key={target.id} target={target} sheet={sheet} ground={end?.ground ?? null} />
+          ) : (
+            <Run key={target.id} target={target} sheet={sheet} built={review.built} />
+          );
+        })}
         <ul class="lines">
           {review.coverage.map((run) => (
             <li key={run.target}>

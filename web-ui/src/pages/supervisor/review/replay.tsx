@@ -5,9 +5,9 @@ import type { Shown } from "../../../replayed";
 import { timeOfDay } from "../../../show";
 import { language, me } from "../../../state";
 import type { Me, Moment, Review } from "../../../wire";
+import { Lanes } from "../charts/lanes";
 import { t } from "../words";
 import { moment } from "./ask";
-import { Lanes } from "./lanes";
 
 const SPEEDS: readonly number[] = [1, 5, 20, 60, 120];
 /** The slider's finest step, ms: a call may be painted and pressed within a second. */

@@ -1,7 +1,7 @@
 /** How differences are counted into bars. */
 import { expect, test } from "vitest";
 import { FOOT } from "../../../grade";
-import { bars } from "./charts";
+import { bars } from "./differences";
 
 test("a difference falls into the nearest half-tenth, low and high alike", () => {
   const feet = [0, 0.02, -0.02, 0.06, -0.24, 0.05];
