@@ -122,8 +122,12 @@ pub(crate) fn shown(state: &State, by: &By, asked: &Shown) -> Result<Vec<Body>, 
     })])
 }
 
-/// What the hub noticed of an operator's screen; a phone that is not a cab's screen is of no account.
+/// What the hub noticed of an operator's screen; a phone that is not a cab's screen is of no account, and none is once the day
+/// is closed.
 pub(crate) fn notice(state: &State, asked: &NoticeScreen) -> Vec<Body> {
+    if state.record.closed.is_some() {
+        return vec![];
+    }
     let Some((machine, cab)) = state
         .cabs
         .iter()

@@ -3,7 +3,7 @@ import { useCallback } from "preact/hooks";
 import { FOOT } from "../../../grade";
 import type { Review } from "../../../wire";
 import { t } from "../words";
-import { Chart, INK, type Library } from "./chart";
+import { Chart, INK, type Library, PAPER } from "./chart";
 
 /** Counts of final differences in bars of half a tenth. */
 export function bars(devs: readonly number[]): Map<number, number> {
@@ -44,8 +44,16 @@ export function Differences({ review }: { review: Review }) {
             stroke: INK,
             strokeWidth: 1.5,
           }),
-          text(counts, { x: "at", y: "many", text: (one) => String(one.many), dy: -9 }),
           ruleX([0], { stroke: INK, strokeDasharray: "6 4", strokeWidth: 2 }),
+          text(counts, {
+            x: "at",
+            y: "many",
+            text: (one) => String(one.many),
+            dy: -10,
+            stroke: PAPER,
+            strokeWidth: 6,
+            fill: INK,
+          }),
           ruleY([0], { stroke: INK, strokeWidth: 2 }),
         ],
       };

@@ -40,7 +40,7 @@ export function Run({ target, sheet, built }: RunProps) {
       const rows = Array.from({ length: ROWS }, (_, row) => shots.filter((_shot, i) => i % ROWS === row));
       return {
         height: 300,
-        marginTop: 12 + ROWS * ROW,
+        marginTop: ROW * (ROWS + 1),
         marginLeft: 64,
         x: { inset: 10, ticks: Math.max(3, Math.floor(width / 90)), label: null },
         y: {
@@ -73,7 +73,7 @@ export function Run({ target, sheet, built }: RunProps) {
               x: "station",
               text: "mark",
               frameAnchor: "top",
-              dy: -ROW * (i + 0.6),
+              dy: -ROW * (i + 1),
               fontWeight: "bold",
               title: (one) => `${one.mark} ${one.at.toFixed(2)}`,
             }),
