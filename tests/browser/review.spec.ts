@@ -78,3 +78,25 @@ test("no part of the review runs off a phone's edge", async ({ crew }) => {
     }
   }
 });
+
+test("charts are drawn with their words, and a span of the day's lanes replays from there", async ({ crew }) => {
+  const { ground, cab } = await crew.digs();
+  await sendsReading(ground.page, "4.70");
+  await expect(call(cab.page, "DOWN 3")).toBeVisible();
+  const { page } = await crew.joins("SUPERVISOR", "PN");
+  const refused: string[] = [];
+  page.on("console", (message) => message.type() === "error" && refused.push(message.text()));
+  await page.getByRole("button", { name: "REVIEW", exact: true }).click();
+  await page.getByRole("button", { name: "PICTURES", exact: true }).click();
+  const differences = page.getByRole("img", { name: "Final differences" });
+  // One mark, 0.30 high: one bar with its count, over where it belongs.
+  await expect(differences.getByText("1", { exact: true }).first()).toBeVisible();
+  await expect(differences.getByText("0.30", { exact: true })).toBeVisible();
+  await expect(page.getByRole("img", { name: "From call to got it" }).getByText("30 s")).toBeVisible();
+  await page.getByRole("button", { name: "THE DAY", exact: true }).click();
+  const lanes = page.getByRole("group", { name: "The day as lanes" });
+  await expect(lanes.getByText("machine EX-1")).toBeVisible();
+  await lanes.locator("a").first().press("Enter");
+  await expect(page.getByLabel("Time of the replay")).toBeVisible();
+  expect(refused, "the page's policy refuses nothing of the charts").toEqual([]);
+});

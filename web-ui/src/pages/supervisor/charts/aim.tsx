@@ -31,7 +31,7 @@ export function AimCurve({ soil, rock, sign }: AimProps) {
           dy,
         });
       return {
-        height: 180,
+        height: 240,
         marginLeft: 60,
         x: {
           ticks: 4,

@@ -22,6 +22,9 @@ export const clockScale = (from: number, to: number): PlotOptions["x"] => ({
   label: null,
 });
 
+/** Wider than this, its words would be too small on paper. */
+const MOST_WIDE = 900;
+
 interface ChartProps {
   name: string;
   note?: string;
@@ -36,6 +39,7 @@ interface ChartProps {
 }
 
 export function Chart({ name, note, draw, least = 0, now, onPress }: ChartProps) {
+  const pressed = onPress !== undefined;
   const place = useRef<HTMLDivElement>(null);
   const [width, setWidth] = useState(0);
   const [at, setAt] = useState<((value: number) => number) | null>(null);
@@ -44,7 +48,7 @@ export function Chart({ name, note, draw, least = 0, now, onPress }: ChartProps)
   useEffect(() => {
     const box = place.current?.parentElement;
     if (!box) return;
-    const seen = new ResizeObserver(() => setWidth(Math.max(least, box.clientWidth)));
+    const seen = new ResizeObserver(() => setWidth(Math.max(least, Math.min(MOST_WIDE, box.clientWidth))));
     seen.observe(box);
     return () => seen.disconnect();
   }, [least]);
@@ -62,13 +66,13 @@ export function Chart({ name, note, draw, least = 0, now, onPress }: ChartProps)
     });
     // The hub's pages run no style but their own: the library's few rules stand in charts.css.
     drawn.querySelector("style")?.remove();
-    drawn.setAttribute("role", "img");
+    drawn.setAttribute("role", pressed ? "group" : "img");
     drawn.setAttribute("aria-label", name);
     box.replaceChildren(drawn);
     const scale = drawn.scale("x");
     setAt(() => (value: number) => Number(scale?.apply(value)));
-  }, [script, width, draw, name]);
-  const pressed = (event: Event) => {
+  }, [script, width, draw, name, pressed]);
+  const follow = (event: Event) => {
     const link = (event.target as Element).closest("a");
     const what = link?.getAttribute("href") ?? link?.getAttribute("xlink:href");
     if (!what?.startsWith("#")) return;
@@ -80,7 +84,7 @@ export function Chart({ name, note, draw, least = 0, now, onPress }: ChartProps)
       <Patterns />
       {/* biome-ignore lint/a11y/noStaticElementInteractions: the links inside are what is pressed. */}
       {/* biome-ignore lint/a11y/useKeyWithClickEvents: a link answers to the keyboard by itself. */}
-      <div class="chart-window" onClick={pressed}>
+      <div class="chart-window" onClick={follow}>
         {!script && <p>{t().loading}</p>}
         <div ref={place} />
         {now !== undefined && at && <div class="chart-now" style={{ left: `${at(now)}px` }} />}
