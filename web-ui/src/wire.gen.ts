@@ -1491,6 +1491,8 @@ export interface components {
             elevation: components["schemas"]["Length"];
             /** @description How it stands, in English. */
             english: string;
+            /** @description Its soil failed a test, and no later one took its place. */
+            failed?: boolean;
             guard?: components["schemas"]["Length"] | null;
             if_moved?: components["schemas"]["Length"] | null;
             /** @description The mark. */

@@ -19,6 +19,10 @@ use crate::views::coverage;
 
 /// A mark as it was last measured.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[expect(
+    clippy::struct_excessive_bools,
+    reason = "each stands for itself: a row of the as-built sheet"
+)]
 pub struct BuiltMark {
     /// The mark.
     pub mark: String,
