@@ -346,3 +346,42 @@ fn the_papers_for_the_cab_say_which_signals_the_crew_agreed_on_today() {
         assert!(card[at..].contains(radius), "{machine}");
     }
 }
+
+/// Six weeks later somebody looks for what was said: by day, by verdict, by words of either language.
+#[test]
+fn the_log_is_searched_by_day_verdict_and_words() {
+    let yard = Yard::open();
+    let ground = yard.ground();
+    prove_laser(&ground);
+    ground.says(&reading("P-1", "4.70"));
+    ground.says(&reading("P-2", "5.00"));
+    let truck = &yard.truck;
+    let day = truck.json("/api/days")[0]
+        .as_str()
+        .expect("a day")
+        .to_owned();
+    let marks = |query: &str| -> Vec<(String, String)> {
+        let page = truck.json(&format!("/api/log?before=0&{query}"));
+        assert_eq!(page["stopped"], Value::Null);
+        let lines = page["lines"].as_array().expect("lines");
+        let text = |line: &Value, name: &str| line[name].as_str().unwrap_or_default().to_owned();
+        lines
+            .iter()
+            .map(|line| (text(line, "kind"), text(line, "mark")))
+            .collect()
+    };
+    let pair = |kind: &str, mark: &str| (kind.to_owned(), mark.to_owned());
+    let high = [pair("call_sent", "P-1"), pair("reading_taken", "P-1")];
+    assert_eq!(marks("verdict=high"), high);
+    // The sentence is Spanish, and the accent is not typed.
+    assert_eq!(
+        marks("words=lectura%20ALTO"),
+        [pair("reading_taken", "P-1")]
+    );
+    assert_eq!(marks("words=nobody-said-this"), []);
+    assert_eq!(marks(&format!("verdict=high&day={day}")), high);
+    let refused = truck.get("/api/log?day=1999-01-01");
+    assert_eq!(refused.status, 404);
+    assert!(refused.text.contains(&day), "{}", refused.text);
+    assert_eq!(truck.get("/api/log?verdict=perfect").status, 400);
+}

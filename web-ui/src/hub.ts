@@ -11,7 +11,7 @@ import type {
   FromHub,
   ImportPreview,
   Language,
-  LogLine,
+  LogPage,
   Me,
   PocketSheets,
   Refused,
@@ -129,9 +129,12 @@ export interface LogQuery {
   kind?: string;
   from?: number;
   to?: number;
+  day?: string;
+  verdict?: string;
+  words?: string;
 }
 
-export function log(query: LogQuery): Promise<Got<{ lines: LogLine[]; head: number }>> {
+export function log(query: LogQuery): Promise<Got<LogPage>> {
   const asked = new URLSearchParams();
   for (const [name, value] of Object.entries(query)) {
     if (value !== undefined && value !== "") asked.set(name, String(value));

@@ -5178,6 +5178,7 @@ export interface components {
             seq: number;
             /** @description The sentence in Spanish. */
             spanish: string;
+            verdict: components["schemas"]["Verdict"] | null;
         };
         /** @description A page of the log. */
         LogPage: {
@@ -5188,6 +5189,11 @@ export interface components {
             head: number;
             /** @description Its lines. */
             lines: components["schemas"]["LogLine"][];
+            /**
+             * Format: int64
+             * @description The entry at which looking stopped before the page was full, when there is more: ask on `before` or `after` it.
+             */
+            stopped: number | null;
         };
         /** @description The operator asked for a look. */
         LookAsked: {
@@ -9244,17 +9250,16 @@ export interface components {
             at?: components["schemas"]["Point"] | null;
             /** @description The elevation that was tested. */
             elevation: components["schemas"]["Length"];
+            /** @description What was stated beside what is asked, in English. */
+            english: string;
             /** @description When. */
             made_at: components["schemas"]["Time"];
             /** @description The mark. */
             mark: string;
-            /**
-             * Format: double
-             * @description A density in percent, rounded down to the tenth.
-             */
-            percent?: number | null;
             /** @description A later test of the mark stands in its place. */
             replaced: boolean;
+            /** @description The same in Spanish. */
+            spanish: string;
             /** @description How it stands. */
             standing: components["schemas"]["TestStanding"];
             /**
@@ -10472,6 +10477,12 @@ export interface operations {
                 from?: number;
                 /** @description Only made up to this moment. */
                 to?: number;
+                /** @description Only of this day. */
+                day?: string;
+                /** @description Only readings and calls with this verdict. */
+                verdict?: components["schemas"]["Verdict"];
+                /** @description Only with all of these words, in either language; capitals and accents do not matter. */
+                words?: string;
             };
             header?: never;
             path?: never;

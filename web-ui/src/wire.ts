@@ -177,19 +177,9 @@ export type ToHub =
   | { kind: "saw"; seq: number; hash: string }
   | { kind: "alive" };
 
-/** One line of the log. */
-export interface LogLine {
-  seq: number;
-  at: number;
-  made_at: number;
-  by: string;
-  device: string;
-  kind: string;
-  machine: string | null;
-  mark: string | null;
-  english: string;
-  spanish: string;
-}
+/** A page of the log, and a line of it. */
+export type LogPage = Schemas["LogPage"];
+export type LogLine = Schemas["LogLine"];
 
 /** The codes for the tailgate. */
 export interface Codes {

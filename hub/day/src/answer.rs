@@ -9,7 +9,6 @@ use utoipa::ToSchema;
 
 use crate::entry::{Body, Entry};
 use crate::said::reading::{LateReason, Question, SpotReason};
-use crate::views::call::Message;
 
 /// What a request came to.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -201,10 +200,7 @@ impl Answer {
                 machine: b.machine.clone(),
                 english: b.english.clone(),
                 spanish: b.spanish.clone(),
-                verdict: match b.message {
-                    Message::Measured { verdict, .. } => Some(verdict),
-                    Message::ByEye { .. } | Message::Edge { .. } => None,
-                },
+                verdict: b.message.verdict(),
             },
             _ => return,
         };

@@ -82,6 +82,20 @@ pub fn names(folder: &Path) -> Result<Vec<String>, DayError> {
     Ok(files(folder)?.into_iter().map(|(name, _)| name).collect())
 }
 
+/// The entries of a day: its first, and the first of the day behind it; none behind the newest.
+///
+/// # Errors
+/// [`DayError`] when there is no such day, or a day's first line is damaged.
+pub fn span(folder: &Path, day: &str) -> Result<(u64, Option<u64>), DayError> {
+    let files = files(folder)?;
+    let at = files.iter().position(|(name, _)| name == day);
+    let at = at.ok_or_else(|| no_such(day, &files))?;
+    let first = |at: usize| files.get(at).map(|(_, path)| first_of(path));
+    let next = first(at + 1).transpose()?.map(|(entry, _)| entry.seq);
+    let (entry, _) = first_of(&files[at].1)?;
+    Ok((entry.seq, next))
+}
+
 /// The days that a stretch of time touches, oldest first, each with its own part of it. A day lasts until the next is opened.
 ///
 /// # Errors
@@ -123,14 +137,7 @@ impl KeptDay {
         let Some(at) = wanted else {
             return Err(match name {
                 None => DayError::Nothing(folder.to_owned()),
-                Some(day) => DayError::NoSuchDay {
-                    day: day.to_owned(),
-                    known: files
-                        .iter()
-                        .map(|(day, _)| day.as_str())
-                        .collect::<Vec<_>>()
-                        .join(", "),
-                },
+                Some(day) => no_such(day, &files),
             });
         };
         let (name, path) = files[at].clone();
@@ -309,6 +316,15 @@ fn first_of(path: &Path) -> Result<(Entry, String), DayError> {
         .unwrap_or_default();
     let (entry, prev, _) = opened(path, &line)?;
     Ok((entry, prev))
+}
+
+/// There is no such day; there are these.
+fn no_such(day: &str, files: &[(String, PathBuf)]) -> DayError {
+    let known: Vec<&str> = files.iter().map(|(name, _)| name.as_str()).collect();
+    DayError::NoSuchDay {
+        day: day.to_owned(),
+        known: known.join(", "),
+    }
 }
 
 /// The state that some days add up to, from the first entry on.

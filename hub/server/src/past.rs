@@ -1,4 +1,4 @@
-//! What was said, for people to read: pages of the log by number, mark, person, machine or kind, and tables.
+//! What was said, for people to read: pages of the log by number, day, mark, person, machine, kind, verdict or words.
 
 use std::fmt::Display;
 use std::path::{Path, PathBuf};
@@ -6,12 +6,15 @@ use std::str::FromStr;
 use std::sync::Arc;
 use std::time::Duration;
 
-use day::entry::Entry;
+use day::entry::{Body, Entry};
 use day::review::told::{Told, WhoTold, told};
 use day::tell::tell;
 use day::time::Time;
+use earthwork::tolerance::Verdict;
 use serde::de::Error as _;
 use serde::{Deserialize, Deserializer, Serialize};
+use unicode_normalization::UnicodeNormalization as _;
+use unicode_normalization::char::is_combining_mark;
 use utoipa::{IntoParams, ToSchema};
 
 use crate::days::{self, DayError, Days, KeptDay};
@@ -23,6 +26,8 @@ use crate::store::{Head, StoreError};
 const PAGE_MAX: usize = 1_000;
 /// Lines in one page when nobody says how many.
 const PAGE_USUAL: usize = 200;
+/// Entries that are looked at for one page at most: a search through a season goes on from where it stopped.
+const LOOKED_MAX: usize = 20_000;
 /// The index follows the log by less than this, or not at all.
 const INDEX_PATIENCE: Duration = Duration::from_secs(2);
 
@@ -67,6 +72,15 @@ pub struct Sought {
     /// Only made up to this moment.
     #[serde(default, deserialize_with = "given")]
     pub to: Option<i64>,
+    /// Only of this day.
+    #[serde(default, deserialize_with = "given")]
+    pub day: Option<String>,
+    /// Only readings and calls with this verdict.
+    #[serde(default)]
+    pub verdict: Option<Verdict>,
+    /// Only with all of these words, in either language; capitals and accents do not matter.
+    #[serde(default, deserialize_with = "given")]
+    pub words: Option<String>,
 }
 
 /// What was filled in: a field that a page left empty counts as left out.
@@ -105,6 +119,9 @@ pub struct LogLine {
     /// The mark that it is about.
     #[schema(required)]
     pub mark: Option<String>,
+    /// The verdict of a reading or a call.
+    #[schema(required)]
+    pub verdict: Option<Verdict>,
     /// The sentence in English.
     pub english: String,
     /// The sentence in Spanish.
@@ -118,6 +135,9 @@ pub struct LogPage {
     pub lines: Vec<LogLine>,
     /// The last entry of the whole log.
     pub head: u64,
+    /// The entry at which looking stopped before the page was full, when there is more: ask on `before` or `after` it.
+    #[schema(required)]
+    pub stopped: Option<u64>,
 }
 
 /// One entry with its proof.
@@ -144,9 +164,18 @@ impl LogLine {
             kind: kind(&entry.body),
             machine: told.machine,
             mark: told.mark,
+            verdict: verdict(&entry.body),
             english: told.english,
             spanish: told.spanish,
         }
+    }
+
+    /// Whether all of these words stand in it.
+    fn says(&self, words: &str) -> bool {
+        let said = plain(&format!("{}\n{}\n{}", self.by, self.english, self.spanish));
+        plain(words)
+            .split_whitespace()
+            .all(|word| said.contains(word))
     }
 
     fn fits(&self, sought: &Sought) -> bool {
@@ -160,7 +189,29 @@ impl LogLine {
             && fits(&sought.kind, Some(&self.kind))
             && sought.from.is_none_or(|from| self.made_at.0 >= from)
             && sought.to.is_none_or(|to| self.made_at.0 <= to)
+            && sought.verdict.is_none_or(|want| self.verdict == Some(want))
+            && sought.words.as_ref().is_none_or(|words| self.says(words))
     }
+}
+
+/// The verdict of a reading or a measured call.
+fn verdict(body: &Body) -> Option<Verdict> {
+    let reading = match body {
+        Body::ReadingTaken(b) => &b.reading,
+        Body::ReadingAsked(b) => &b.reading,
+        Body::ReadingLate(b) => &b.reading,
+        Body::CallSent(b) => return b.message.verdict(),
+        _ => return None,
+    };
+    reading.judged.as_ref().map(|judged| judged.verdict)
+}
+
+/// Small letters without their accents: `LÍNEA` is found as `linea`.
+fn plain(text: &str) -> String {
+    text.nfd()
+        .filter(|letter| !is_combining_mark(*letter))
+        .flat_map(char::to_lowercase)
+        .collect()
 }
 
 type Numbers = Box<dyn Iterator<Item = Result<u64, StoreError>>>;
@@ -247,12 +298,26 @@ impl Past {
     ///
     /// # Errors
     /// [`StoreError`] when it can't be read.
-    pub fn page(&self, sought: &Sought, head: u64) -> Result<LogPage, StoreError> {
+    pub fn page(&self, sought: &Sought, head: u64) -> Result<LogPage, DayError> {
         let index = self.index()?;
+        let (sought, last) = &self.within_day(sought, head)?;
         let limit = sought.limit.unwrap_or(PAGE_USUAL).clamp(1, PAGE_MAX);
         let mut lines = Vec::new();
-        for seq in numbers(index, sought, head) {
-            let Some(linked) = index.entry(seq?)? else {
+        let mut stopped = None;
+        for (looked, seq) in numbers(index, sought, *last).enumerate() {
+            let seq = seq?;
+            if looked == LOOKED_MAX {
+                stopped = Some(if sought.before.is_some() {
+                    seq + 1
+                } else {
+                    seq - 1
+                });
+                break;
+            }
+            if sought.before.is_none() && seq > *last {
+                break;
+            }
+            let Some(linked) = index.entry(seq)? else {
                 continue;
             };
             let line = LogLine::of(&linked.entry);
@@ -266,7 +331,28 @@ impl Past {
                 break;
             }
         }
-        Ok(LogPage { lines, head })
+        Ok(LogPage {
+            lines,
+            head,
+            stopped,
+        })
+    }
+
+    /// The same search with a day's entries as its bounds, and the last entry to look at.
+    fn within_day(&self, sought: &Sought, head: u64) -> Result<(Sought, u64), DayError> {
+        let mut sought = sought.clone();
+        let Some(day) = &sought.day else {
+            return Ok((sought, head));
+        };
+        let (first, next) = days::span(&self.folder, day)?;
+        let last = next.map_or(head, |next| next - 1);
+        sought.after = Some(sought.after.unwrap_or(0).max(first - 1));
+        sought.before = match sought.before {
+            Some(0) => Some(last + 1),
+            Some(before) => Some(before.min(last + 1)),
+            None => None,
+        };
+        Ok((sought, last))
     }
 
     /// One entry with its proof.

@@ -1,10 +1,10 @@
 //! Loads, gravel, patches, tests, rock and waiting, as sentences.
 
-use super::{Told, feet};
+use super::{Told, feet, soil};
 use crate::entry::Body;
 use crate::said::load::{LoadCounted, Way};
 use crate::said::patch::PatchStep;
-use crate::said::soil_test::{SoilTest, SoilTested, TestVoided};
+use crate::said::soil_test::{SoilTested, TestVoided};
 use crate::said::waiting::WaitCause;
 
 /// The sentence for an entry of the account; empty for any other.
@@ -198,25 +198,7 @@ fn tested(b: &SoilTested) -> Told {
     } else {
         ("FAIL", "NO PASA")
     };
-    let (en, es) = match &b.test {
-        SoilTest::Bearing {
-            stated_psf,
-            asked_psf,
-        } => {
-            let asked = asked_psf.unwrap_or_default();
-            (
-                format!("{stated_psf:.0} lb/ft² stated, {asked:.0} asked"),
-                format!("{stated_psf:.0} lb/ft² declaradas, {asked:.0} pedidas"),
-            )
-        }
-        SoilTest::Density { .. } => {
-            let percent = b.density.map_or(0.0, |judged| judged.shown_percent());
-            (
-                format!("{percent:.1} % of the greatest density"),
-                format!("{percent:.1} % de la densidad máxima"),
-            )
-        }
-    };
+    let (en, es) = soil::stated(&b.test, b.density.as_ref());
     let at = feet(b.elevation);
     Told::new(
         format!("Soil test at {at} by {}: {en}. {result_en}.", b.tester),

@@ -18,6 +18,7 @@ mod marks;
 mod proving;
 mod reading;
 mod record;
+pub(crate) mod soil;
 mod way_in;
 
 /// A sentence in both languages, and what it is about.

@@ -42,6 +42,16 @@ pub enum Message {
     },
 }
 
+impl Message {
+    /// The verdict that it is from; none for a word by eye or an edge.
+    pub fn verdict(&self) -> Option<Verdict> {
+        match self {
+            Self::Measured { verdict, .. } => Some(*verdict),
+            Self::Edge { .. } | Self::ByEye { .. } => None,
+        }
+    }
+}
+
 /// Something to know about a call, told beside it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, ToSchema)]
 #[serde(rename_all = "snake_case")]

@@ -1,6 +1,7 @@
 /** One run as a visitor sees it: profile, what is proven, laser proof, tests, photos. */
 import { Profile } from "../../parts/profile";
 import { feet, signed, timeOfDay } from "../../show";
+import { language } from "../../state";
 import type { VisitorRun } from "../../wire";
 import { v } from "./words";
 
@@ -88,9 +89,7 @@ function Tests({ run }: { run: VisitorRun }) {
           <li key={test.test}>
             <span>
               {words.byTester(test.mark, test.tester, timeOfDay(test.made_at))}{" "}
-              {test.what.kind === "bearing"
-                ? words.bearing(String(test.what.stated_psf), String(test.what.asked_psf ?? "?"))
-                : `${test.percent ?? "?"} %`}
+              {language.value === "spanish" ? test.spanish : test.english}
             </span>
             <strong>{words.standing[test.standing]}</strong>
           </li>

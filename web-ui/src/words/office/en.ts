@@ -1,5 +1,5 @@
 /** English words of the supervisor's pages alone: they come with those pages, not with a phone in the cut. */
-import type { AnsweredKind, Ruling } from "../kinds";
+import type { AnsweredKind, Ruling, Verdict } from "../kinds";
 import { accountOfficeEn } from "./account_en";
 import { recordEn } from "./record_en";
 import { reviewEn } from "./review_en";
@@ -158,6 +158,18 @@ export const officeEn = {
   exportDay: "Day file",
   exportTable: "Table",
   emptyLog: "No line fits.",
+  searchStopped: (entry: number) => `No line fits down to entry ${entry}. OLDER looks on.`,
+  withWords: "Words",
+  everyDay: "every day",
+  verdict: "Verdict",
+  everyVerdict: "any, or none",
+  verdicts: {
+    high: "HIGH",
+    on: "ON",
+    low: "LOW",
+    too_close_high: "too close to call, HIGH side",
+    too_close_low: "too close to call, LOW side",
+  } satisfies Record<Verdict, string>,
   account: accountOfficeEn,
   record: recordEn,
   cuts: {

@@ -150,6 +150,18 @@ export const officeEs: typeof officeEn = {
   exportDay: "Archivo del día",
   exportTable: "Tabla",
   emptyLog: "Ninguna línea coincide.",
+  searchStopped: (entry) => `Ninguna línea coincide hasta el asiento ${entry}. ANTERIORES sigue buscando.`,
+  withWords: "Palabras",
+  everyDay: "todos los días",
+  verdict: "Resultado",
+  everyVerdict: "cualquiera, o ninguno",
+  verdicts: {
+    high: "ALTO",
+    on: "A NIVEL",
+    low: "BAJO",
+    too_close_high: "muy justo, lado ALTO",
+    too_close_low: "muy justo, lado BAJO",
+  },
   account: accountOfficeEs,
   record: recordEs,
   cuts: {

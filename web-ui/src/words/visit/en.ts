@@ -25,7 +25,6 @@ export const visitEn = {
   noTests: "No test at its marks.",
   standing: { passes: "PASS", fails: "FAIL", void: "VOID" } satisfies Record<TestStanding, string>,
   byTester: (mark: string, tester: string, at: string) => `${mark} by ${tester} ${at}`,
-  bearing: (stated: string, asked: string) => `${stated} of ${asked} lb/ft²`,
   photos: "Photos",
   inspections: "Your inspections",
   results: {

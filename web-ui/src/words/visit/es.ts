@@ -25,7 +25,6 @@ export const visitEs: typeof visitEn = {
   noTests: "Ninguna prueba en sus marcas.",
   standing: { passes: "PASA", fails: "NO PASA", void: "NO VALE" },
   byTester: (mark, tester, at) => `${mark} por ${tester} ${at}`,
-  bearing: (stated, asked) => `${stated} de ${asked} lb/ft²`,
   photos: "Fotos",
   inspections: "Sus inspecciones",
   results: { passed: "APROBADA", in_part: "EN PARTE", failed: "NO APROBADA" },

@@ -17,6 +17,7 @@ use crate::said::soil_test::SoilTest;
 use crate::said::void::VoidCause;
 use crate::site::{Site, Target};
 use crate::state::State;
+use crate::tell;
 use crate::time::Time;
 
 /// Soil still to be removed in one target.
@@ -105,8 +106,10 @@ pub struct TestCard {
     pub tester: String,
     /// What was measured and asked.
     pub what: SoilTest,
-    /// A density in percent, rounded down to the tenth.
-    pub percent: Option<f64>,
+    /// What was stated beside what is asked, in English.
+    pub english: String,
+    /// The same in Spanish.
+    pub spanish: String,
     /// The elevation that was tested.
     pub elevation: Length,
     /// How it stands.
@@ -248,24 +251,29 @@ pub(crate) fn lifts(state: &State) -> Vec<LiftCard> {
 pub(crate) fn tests(state: &State) -> Vec<TestCard> {
     let all = &state.account.tests;
     all.iter()
-        .map(|(entry, test)| TestCard {
-            test: *entry,
-            mark: test.tested.mark.clone(),
-            at: test.at,
-            tester: test.tested.tester.clone(),
-            what: test.tested.test.clone(),
-            percent: test.tested.density.map(|judged| judged.shown_percent()),
-            elevation: test.tested.elevation,
-            standing: match (test.tested.passes, &test.void) {
-                (false, _) => TestStanding::Fails,
-                (true, None) => TestStanding::Passes,
-                (true, Some(_)) => TestStanding::Void,
-            },
-            void: test.void.as_ref().map(|(_, why)| why.clone()),
-            replaced: all
-                .values()
-                .any(|later| later.tested.retests == Some(*entry)),
-            made_at: test.made_at,
+        .map(|(entry, test)| {
+            let (english, spanish) =
+                tell::soil::stated(&test.tested.test, test.tested.density.as_ref());
+            TestCard {
+                test: *entry,
+                mark: test.tested.mark.clone(),
+                at: test.at,
+                tester: test.tested.tester.clone(),
+                what: test.tested.test.clone(),
+                english,
+                spanish,
+                elevation: test.tested.elevation,
+                standing: match (test.tested.passes, &test.void) {
+                    (false, _) => TestStanding::Fails,
+                    (true, None) => TestStanding::Passes,
+                    (true, Some(_)) => TestStanding::Void,
+                },
+                void: test.void.as_ref().map(|(_, why)| why.clone()),
+                replaced: all
+                    .values()
+                    .any(|later| later.tested.retests == Some(*entry)),
+                made_at: test.made_at,
+            }
         })
         .collect()
 }

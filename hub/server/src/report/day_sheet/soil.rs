@@ -4,12 +4,11 @@ use day::account::meter::Doing;
 use day::review::Review;
 use day::said::load::Way;
 use day::said::patch::PatchStep;
-use day::said::soil_test::SoilTest;
 use day::views::account::hours::CostOf;
 use day::views::account::soil::TestStanding;
 use maud::{Markup, html};
 
-use crate::report::paper::{Paper, feet, or_dash};
+use crate::report::paper::{Paper, feet};
 use crate::when::to_the_minute;
 
 pub(super) fn tests(paper: &Paper, review: &Review) -> Markup {
@@ -26,18 +25,7 @@ pub(super) fn tests(paper: &Paper, review: &Review) -> Markup {
         .tests
         .iter()
         .map(|test| {
-            let stated = match &test.what {
-                SoilTest::Bearing {
-                    stated_psf,
-                    asked_psf,
-                } => {
-                    let asked = or_dash(*asked_psf, |asked| format!("{asked:.0}"));
-                    format!("{stated_psf:.0} psf {} {asked}", paper.t("of", "de"))
-                }
-                SoilTest::Density { .. } => {
-                    or_dash(test.percent, |percent| format!("{percent:.1} %"))
-                }
-            };
+            let stated = paper.t(&test.english, &test.spanish).to_owned();
             let standing = match (test.standing, &test.void) {
                 (TestStanding::Passes, _) => paper.t("passes", "pasa").to_owned(),
                 (TestStanding::Fails, _) => paper.t("FAILS", "FALLA").to_owned(),

@@ -7,14 +7,6 @@ import type { AccountView, TestCard, VoidCause } from "../../../wire";
 import { WhyPanel } from "../panels";
 import { t } from "../words";
 
-export function testWords(test: TestCard): string {
-  const words = t().account;
-  const { what } = test;
-  if (what.kind === "bearing")
-    return words.statedAsked(what.stated_psf.toFixed(0), (what.asked_psf ?? 0).toFixed(0));
-  return words.percentOf((test.percent ?? 0).toFixed(1), String(what.wanted?.least_percent ?? ""));
-}
-
 function voidWords(why: VoidCause): string {
   const words = t().account;
   if (why.kind === "moved") return words.voidMoved(signed(why.by));
@@ -27,6 +19,7 @@ function voidWords(why: VoidCause): string {
 export function Tests({ account }: { account: AccountView }) {
   const words = t().account;
   const [confirms, setConfirms] = useState<number | null>(null);
+  const [voids, setVoids] = useState<TestCard | null>(null);
   return (
     <>
       {account.tests.length === 0 && <p>{words.noTests}</p>}
@@ -37,10 +30,16 @@ export function Tests({ account }: { account: AccountView }) {
               <strong>
                 {one.mark} {words.standing[one.standing]}
               </strong>{" "}
-              {testWords(one)} · {feet(one.elevation)} ft · {one.tester} · {timeOfDay(one.made_at)}
+              {language.value === "spanish" ? one.spanish : one.english} · {feet(one.elevation)} ft ·{" "}
+              {one.tester} · {timeOfDay(one.made_at)}
               {one.void && ` · ${voidWords(one.void)}`}
               {one.replaced && ` · ${words.replaced}`}
             </span>
+            {one.standing === "passes" && (
+              <Key kind="small" label={`${words.voidTest} ${one.mark}`} onPress={() => setVoids(one)}>
+                {words.voidTest}
+              </Key>
+            )}
           </li>
         ))}
         {account.undercuts.map((one) => (
@@ -56,6 +55,15 @@ export function Tests({ account }: { account: AccountView }) {
           </li>
         ))}
       </ul>
+      {voids && (
+        <WhyPanel
+          title={`${voids.mark} · ${voids.tester}`}
+          ask={words.voidWhy}
+          act={words.voidTest}
+          command={(why) => ({ kind: "void_test", test: voids.test, why })}
+          onClose={() => setVoids(null)}
+        />
+      )}
       {confirms !== null && <UndercutPanel undercut={confirms} onClose={() => setConfirms(null)} />}
     </>
   );
