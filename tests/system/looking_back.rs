@@ -385,3 +385,37 @@ fn the_log_is_searched_by_day_verdict_and_words() {
     assert!(refused.text.contains(&day), "{}", refused.text);
     assert_eq!(truck.get("/api/log?verdict=perfect").status, 400);
 }
+
+/// A day put by opens without the hub, and everything would come back; what would not is named.
+#[test]
+fn a_day_is_put_by_and_a_restore_is_tried() {
+    let yard = Yard::open();
+    let ground = yard.ground();
+    prove_laser(&ground);
+    ground.says(&reading("P-1", "4.70"));
+    assert_eq!(ground.post("/api/try-restore", &json!({})).status, 403);
+    let tried = yard.truck.post("/api/try-restore", &json!({}));
+    assert_eq!(tried.status, 200, "{}", tried.text);
+    let back: Value = serde_json::from_str(&tried.text).expect("an answer");
+    // Five sheets in two languages.
+    assert_eq!((&back["days"], &back["sheets"]), (&json!(1), &json!(10)));
+    let elsewhere = folder();
+    let out = elsewhere.path().join("put-by");
+    let data = yard.data();
+    let put_by = [Path::new("archive"), Path::new("--data"), &data, &out];
+    let put = rodcall(&put_by);
+    assert!(put.status.success(), "{}", words(&put));
+    let sheet = fs::read_to_string(out.join("as-built.es.html")).expect("a sheet");
+    assert!(sheet.contains("P-1") && sheet.contains(back["hash"].as_str().expect("a hash")));
+    let log = out.join("log.jsonl");
+    assert!(
+        fs::metadata(&log)
+            .expect("the log")
+            .permissions()
+            .readonly()
+    );
+    assert!(rodcall(&[Path::new("verify"), &log]).status.success());
+    // A folder that is there already keeps what it has.
+    let again = rodcall(&put_by);
+    assert!(!again.status.success() && words(&again).contains("Name a new folder"));
+}

@@ -15,6 +15,7 @@ import type {
   Me,
   PocketSheets,
   Refused,
+  Restored,
   Role,
   ScreenUnit,
   SiteDraft,
@@ -27,11 +28,11 @@ import { t } from "./words";
 /** A hub that answers nothing in this time counts as not there. */
 const LIMIT = 6_000;
 
-async function ask(path: string, body?: unknown): Promise<Response> {
+async function ask(path: string, body?: unknown, limit = LIMIT): Promise<Response> {
   // A page that shows what was says nothing: it has no hub.
   if (state.replays) throw new Error(path);
   const stop = new AbortController();
-  const timer = setTimeout(() => stop.abort(), LIMIT);
+  const timer = setTimeout(() => stop.abort(), limit);
   try {
     const sent = body === undefined ? {} : { method: "POST", body: JSON.stringify(body) };
     const headers = { "Content-Type": "application/json" };
@@ -44,9 +45,9 @@ async function ask(path: string, body?: unknown): Promise<Response> {
 /** What was asked for, or the hub's own words why not. */
 export type Got<T> = { ok: true; value: T } | { ok: false; text: string };
 
-export async function get<T>(path: string, body?: unknown): Promise<Got<T>> {
+export async function get<T>(path: string, body?: unknown, limit = LIMIT): Promise<Got<T>> {
   try {
-    const response = await ask(path, body);
+    const response = await ask(path, body, limit);
     if (response.ok) return { ok: true, value: (await response.json()) as T };
     return { ok: false, text: await reason(response) };
   } catch {
@@ -117,6 +118,8 @@ export async function previewImport(file: Blob, how: HowToRead): Promise<Got<Imp
 }
 
 export const chooseAddress = (host: string) => get<unknown>("/api/address", { host });
+/** A season's log takes its time. */
+export const tryRestore = () => get<Restored>("/api/try-restore", {}, 600_000);
 export const entry = (seq: number) => get<{ entry: unknown; prev: string; hash: string }>(`/api/log/${seq}`);
 
 export interface LogQuery {

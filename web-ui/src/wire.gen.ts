@@ -476,6 +476,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/try-restore": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Tries whether everything would come back: exported, taken into a scratch folder, proven there, every sheet compared. */
+        post: operations["try_restore"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/who-told": {
         parameters: {
             query?: never;
@@ -7358,6 +7375,22 @@ export interface components {
             /** @description The rod value as typed. */
             text: string;
         };
+        /** @description What a tried restore proved. */
+        Restored: {
+            /** @description Days. */
+            days: number;
+            /** @description The hash of the chain there. */
+            hash: string;
+            /**
+             * Format: int64
+             * @description The last entry that came back.
+             */
+            head: number;
+            /** @description Photos that came back, each proven by its bytes. */
+            photos: number;
+            /** @description Sheets of the copy that are the same, byte for byte. */
+            sheets: number;
+        };
         /** @description A thing that is no longer part of the site; what was said about it stays in the log. */
         Retired: {
             /** @description Its name. */
@@ -11464,6 +11497,50 @@ export interface operations {
             };
             /** @description No such day or table */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    try_restore: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Restored"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description What did not come back */
+            503: {
                 headers: {
                     [name: string]: unknown;
                 };

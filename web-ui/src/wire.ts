@@ -178,6 +178,7 @@ export type ToHub =
   | { kind: "alive" };
 
 /** A page of the log, and a line of it. */
+export type Restored = Schemas["Restored"];
 export type LogPage = Schemas["LogPage"];
 export type LogLine = Schemas["LogLine"];
 

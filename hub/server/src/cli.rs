@@ -118,6 +118,23 @@ enum Verb {
         /// The folder to write them into; nothing in it is overwritten.
         out: PathBuf,
     },
+    /// Put a day by: a folder of sheets, tables and the log with its photos, that opens without the hub.
+    Archive {
+        /// The data folder; a hub may be running on it.
+        #[arg(long, env = "RODCALL_DATA")]
+        data: PathBuf,
+        /// The day; the newest when left out.
+        #[arg(long)]
+        day: Option<String>,
+        /// The folder to write; it must not be there yet.
+        out: PathBuf,
+    },
+    /// Try whether everything would come back: export, import into a scratch folder, prove, compare every sheet.
+    TryRestore {
+        /// The data folder; a hub may be running on it.
+        #[arg(long, env = "RODCALL_DATA")]
+        data: PathBuf,
+    },
     /// Write the site in force as files: the site file, its surfaces as `LandXML`, its marks as a table.
     ExportSite {
         /// The data folder.
@@ -203,6 +220,8 @@ impl Cli {
                 out,
             } => look_back::report(&data, day.as_deref(), kind, &language, out.as_deref()),
             Verb::Tables { data, day, out } => look_back::tables(&data, day.as_deref(), &out),
+            Verb::Archive { data, day, out } => look_back::put_by(&data, day.as_deref(), &out),
+            Verb::TryRestore { data } => look_back::try_restore(&data),
             Verb::ExportSite { data, out } => site_export::write(&data, &out),
             Verb::Import { file, data } => import(&file, &data),
             Verb::Examples { files } => work_out(&files),

@@ -5,6 +5,7 @@ use std::path::PathBuf;
 
 use thiserror::Error;
 
+use crate::archive::ArchiveError;
 use crate::examples::ExamplesError;
 use crate::export::ExportError;
 use crate::join::code::SecretError;
@@ -46,6 +47,9 @@ pub enum StartError {
     /// An export, import or proof.
     #[error("{0}")]
     Export(#[from] ExportError),
+    /// A day that is not put by, or did not come back.
+    #[error("{0}")]
+    Archive(#[from] ArchiveError),
     /// The system.
     #[error("The system does not let the hub run ({0}).")]
     System(#[from] std::io::Error),

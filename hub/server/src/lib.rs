@@ -14,6 +14,7 @@
 //! | days that are over: any moment of them, and on paper | [`days`], [`report`] |
 //! | the command line | [`cli`], [`examples`], [`compute`] |
 
+pub mod archive;
 mod bounded;
 pub mod cli;
 pub mod clock;

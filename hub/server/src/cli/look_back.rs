@@ -1,9 +1,10 @@
-//! Days that are over, from the terminal: sheets and tables, from the log alone; a hub may run meanwhile.
+//! Days that are over, from the terminal: sheets, tables, archives, from the log alone; a hub may run meanwhile.
 
 use std::path::Path;
 
 use earthwork::words::Language;
 
+use crate::archive;
 use crate::days::{DayError, KeptDay};
 use crate::error::StartError;
 use crate::export;
@@ -79,5 +80,26 @@ pub(super) fn tables(data: &Path, day: Option<&str>, out: &Path) -> Result<(), S
         })?;
         say(&format!("{}: written.", path.display()));
     }
+    Ok(())
+}
+
+/// Puts a day by.
+pub(super) fn put_by(data: &Path, day: Option<&str>, out: &Path) -> Result<(), StartError> {
+    let names = archive::put_by(data, day, out)?;
+    say(&format!(
+        "{}: {} files, to be read only. `rodcall verify` proves its log.jsonl.",
+        out.display(),
+        names.len()
+    ));
+    Ok(())
+}
+
+/// Tries a restore.
+pub(super) fn try_restore(data: &Path) -> Result<(), StartError> {
+    let back = archive::try_restore(data)?;
+    say(&format!(
+        "Everything came back: {} entries, {} photos, {} days, {} sheets the same. Head {}.",
+        back.head, back.photos, back.days, back.sheets, back.hash
+    ));
     Ok(())
 }

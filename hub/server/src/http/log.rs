@@ -2,11 +2,12 @@
 
 use actix_web::http::header::{CONTENT_DISPOSITION, CONTENT_TYPE};
 use actix_web::web::{self, Data, Json, Path, Query};
-use actix_web::{HttpResponse, HttpResponseBuilder, get};
+use actix_web::{HttpResponse, HttpResponseBuilder, get, post};
 
 use super::auth::Known;
 use super::flow::flow;
 use super::problem::Problem;
+use crate::archive::{self, Restored};
 use crate::export::{self, ExportError};
 use crate::hub::Hub;
 use crate::past::{LogEntry, LogPage, Past, Sought};
@@ -86,6 +87,23 @@ pub(crate) async fn whole_log(hub: Data<Hub>, known: Known) -> Result<HttpRespon
     let folder = hub.past.folder().to_owned();
     let body = flow(move |out| export::export(&folder, out));
     Ok(attachment("application/jsonl", "log.jsonl").streaming(body))
+}
+
+/// Tries whether everything would come back: exported, taken into a scratch folder, proven there, every sheet compared.
+#[utoipa::path(
+    context_path = "/api",
+    responses(
+        (status = 200, body = Restored),
+        (status = 401, body = Problem),
+        (status = 403, body = Problem),
+        (status = 503, body = Problem, description = "What did not come back")
+    )
+)]
+#[post("/try-restore")]
+pub(crate) async fn try_restore(hub: Data<Hub>, known: Known) -> Result<Json<Restored>, Problem> {
+    known.supervises()?;
+    let back = read(&hub, |past| archive::try_restore(past.folder())).await?;
+    Ok(Json(back.map_err(|error| Problem::of_store(&error))?))
 }
 
 /// Reads away from the workers: the disk may take its time.

@@ -52,6 +52,7 @@ pub fn routes(hub: Hub) -> impl FnOnce(&mut ServiceConfig) + Clone {
                     .service(log::log_table)
                     .service(log::log_entry)
                     .service(log::whole_log)
+                    .service(log::try_restore)
                     .service(photos::bring_photo)
                     .service(photos::photo_file)
                     .service(pocket::pocket_sheet)

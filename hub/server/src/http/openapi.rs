@@ -23,6 +23,7 @@ use crate::socket;
         log::log_entry,
         log::log_table,
         log::whole_log,
+        log::try_restore,
         photos::bring_photo,
         photos::photo_file,
         pocket::pocket_sheet,

@@ -1,6 +1,6 @@
 /** LOG: newest first and live, with a search and filters; a press shows the entry as it is kept. */
 import { useEffect, useState } from "preact/hooks";
-import { entry, log } from "../../hub";
+import { entry, log, tryRestore } from "../../hub";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
 import { timeOfDay } from "../../show";
@@ -69,9 +69,27 @@ export function LogPage() {
         <a class="key" href="/api/export" download>
           {words.exportDay}
         </a>
+        <TryRestore />
       </div>
       {open !== null && <EntryPanel seq={open} onClose={() => setOpen(null)} />}
     </div>
+  );
+}
+
+/** Whether everything would come back, tried in a scratch folder of the laptop. */
+function TryRestore() {
+  const words = t().restore;
+  const [said, setSaid] = useState("");
+  const press = async () => {
+    setSaid(words.tries);
+    const got = await tryRestore();
+    setSaid(got.ok ? words.back(got.value) : got.text);
+  };
+  return (
+    <>
+      <Key onPress={() => void press()}>{words.key}</Key>
+      {said && <p role="status">{said}</p>}
+    </>
   );
 }
 

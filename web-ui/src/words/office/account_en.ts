@@ -93,7 +93,7 @@ export const accountOfficeEn = {
   surfaces: { trimmed: "trimmed", tooth_marked: "tooth marked", hard_or_rock: "hard or rock" },
   noTests: "No soil test yet.",
   replaced: "tested again since",
-  voidTest: "DOES NOT COUNT",
+  voidTest: "VOID IT",
   voidWhy: "Why does it not count any more?",
   voidMoved: (by: string) => `the ground moved ${by} ft`,
   voidRevised: (target: string) => `${target} was revised`,

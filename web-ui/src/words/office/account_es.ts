@@ -92,7 +92,7 @@ export const accountOfficeEs: typeof accountOfficeEn = {
   surfaces: { trimmed: "recortado", tooth_marked: "con marcas de dientes", hard_or_rock: "duro o roca" },
   noTests: "Aún no hay prueba de suelo.",
   replaced: "ya se probó otra vez",
-  voidTest: "YA NO VALE",
+  voidTest: "ANULAR",
   voidWhy: "¿Por qué ya no vale?",
   voidMoved: (by) => `el suelo se movió ${by} ft`,
   voidRevised: (target) => `${target} se cambió`,

@@ -1,5 +1,5 @@
 /** English words of the supervisor's pages alone: they come with those pages, not with a phone in the cut. */
-import type { AnsweredKind, Ruling, Verdict } from "../kinds";
+import type { AnsweredKind, Restored, Ruling, Verdict } from "../kinds";
 import { accountOfficeEn } from "./account_en";
 import { recordEn } from "./record_en";
 import { reviewEn } from "./review_en";
@@ -159,6 +159,12 @@ export const officeEn = {
   exportTable: "Table",
   emptyLog: "No line fits.",
   searchStopped: (entry: number) => `No line fits down to entry ${entry}. OLDER looks on.`,
+  restore: {
+    key: "TRY A RESTORE",
+    tries: "Exporting, taking it in again, comparing…",
+    back: (one: Restored) =>
+      `Everything came back: ${one.head} entries, ${one.photos} photos, ${one.days} days, ${one.sheets} sheets the same.`,
+  },
   withWords: "Words",
   everyDay: "every day",
   verdict: "Verdict",

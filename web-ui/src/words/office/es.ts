@@ -151,6 +151,12 @@ export const officeEs: typeof officeEn = {
   exportTable: "Tabla",
   emptyLog: "Ninguna línea coincide.",
   searchStopped: (entry) => `Ninguna línea coincide hasta el asiento ${entry}. ANTERIORES sigue buscando.`,
+  restore: {
+    key: "PROBAR LA COPIA",
+    tries: "Exportando, recibiendo de nuevo, comparando…",
+    back: (one) =>
+      `Todo volvió: ${one.head} asientos, ${one.photos} fotos, ${one.days} días, ${one.sheets} hojas iguales.`,
+  },
   withWords: "Palabras",
   everyDay: "todos los días",
   verdict: "Resultado",
