@@ -9141,6 +9141,11 @@ export interface components {
             set_up: string;
             to?: components["schemas"]["Time"] | null;
         };
+        /**
+         * @description A table of a day, by the name of its file.
+         * @enum {string}
+         */
+        Table: "as-built.csv" | "readings.csv" | "calls.csv" | "checks.csv" | "hours.csv" | "open.csv" | "photos.csv" | "as-built.xml" | "marks.geojson";
         /** @description A load was counted by mistake. */
         TakeBackLoad: {
             /**
@@ -11464,8 +11469,8 @@ export interface operations {
             };
             header?: never;
             path: {
-                /** @description Such as as-built.csv, readings.csv, as-built.xml */
-                name: string;
+                /** @description The name of its file */
+                name: components["schemas"]["Table"];
             };
             cookie?: never;
         };

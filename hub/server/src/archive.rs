@@ -13,7 +13,8 @@ use utoipa::ToSchema;
 
 use crate::days::{self, DayError, KeptDay};
 use crate::export::{self, ExportError};
-use crate::report::{self, Kind, tables};
+use crate::report::tables::{self, Table};
+use crate::report::{self, Kind};
 use crate::store::DataFolder;
 
 /// Why a day is not put by, or did not come back.
@@ -92,9 +93,9 @@ pub fn put_by(data: &Path, day: Option<&str>, out: &Path) -> Result<Vec<String>,
             }
         }
     }
-    for name in tables::FILES {
-        if let Some(text) = tables::file(&day, name) {
-            keep(name.to_owned(), &text)?;
+    for table in Table::ALL {
+        if let Some(text) = tables::file(&day, table) {
+            keep(table.name(), &text)?;
         }
     }
     if names.is_empty() {

@@ -45,6 +45,7 @@ export type Damp = Schemas["Damp"];
 export type Doing = Schemas["Doing"];
 export type PatchStep = Schemas["PatchStep"];
 export type Restored = Schemas["Restored"];
+export type Table = Schemas["Table"];
 export type Verdict = Schemas["Verdict"];
 export type TestStanding = Schemas["TestStanding"];
 export type WaitCause = Schemas["WaitCause"];

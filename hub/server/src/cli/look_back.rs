@@ -8,6 +8,7 @@ use crate::archive;
 use crate::days::{DayError, KeptDay};
 use crate::error::StartError;
 use crate::export;
+use crate::report::tables::Table;
 use crate::report::{self, Kind};
 use crate::terminal::say;
 
@@ -68,9 +69,9 @@ pub(super) fn tables(data: &Path, day: Option<&str>, out: &Path) -> Result<(), S
         path: out.to_owned(),
         source,
     })?;
-    for name in report::tables::FILES {
-        let text = report::tables::file(&day, name).ok_or_else(|| no_site(data))?;
-        let path = out.join(name);
+    for table in Table::ALL {
+        let text = report::tables::file(&day, table).ok_or_else(|| no_site(data))?;
+        let path = out.join(table.name());
         super::write(Some(&path), |file| {
             file.write_all(text.as_bytes())
                 .map_err(|source| export::ExportError::File {

@@ -4,6 +4,7 @@ use actix_web::{HttpResponse, get};
 use utoipa::OpenApi;
 
 use super::{codes, compute, day, import, join, log, pages, photos, pocket, review, say, site};
+use crate::report::tables::Table;
 use crate::socket;
 
 /// Everything that the hub answers.
@@ -46,7 +47,7 @@ use crate::socket;
         document,
         socket::live,
     ),
-    components(schemas(socket::words::FromHub, socket::words::FromPhone))
+    components(schemas(socket::words::FromHub, socket::words::FromPhone, Table))
 )]
 pub struct Contract;
 

@@ -15,7 +15,8 @@ use super::problem::Problem;
 use super::which::{WhichDay, WhichMoment, WhichSheet, WhoToldQuery};
 use crate::days::{self, DayError, KeptDay};
 use crate::hub::Hub;
-use crate::report::{self, Kind, tables};
+use crate::report::tables::{self, Table};
+use crate::report::{self, Kind};
 
 /// A sheet brings its own style and photos and nothing else.
 const SHEET_POLICY: &str =
@@ -188,7 +189,7 @@ pub(crate) async fn report_sheet(
 /// A day as a table, or its as-built points as `LandXML`.
 #[utoipa::path(
     context_path = "/api",
-    params(("name" = String, Path, description = "Such as as-built.csv, readings.csv, as-built.xml"), WhichDay),
+    params(("name" = Table, Path, description = "The name of its file"), WhichDay),
     responses(
         (status = 200, body = String, content_type = "text/csv"),
         (status = 401, body = Problem),
@@ -204,21 +205,19 @@ pub(crate) async fn day_table(
     which: Query<WhichDay>,
 ) -> Result<HttpResponse, Problem> {
     known.supervises()?;
-    let name = name.into_inner();
-    if !tables::FILES.contains(&name.as_str()) {
-        return Err(Problem::no_such_page());
-    }
-    let (wanted, day) = (name.clone(), which.into_inner().day);
-    let text = look(&hub, &known, day, move |day| tables::file(day, &wanted)).await?;
-    let end = std::path::Path::new(&name).extension();
-    match end.and_then(std::ffi::OsStr::to_str) {
-        Some("xml") => return Ok(download("application/xml", &name, text.into_bytes())),
-        Some("geojson") => {
-            return Ok(download("application/geo+json", &name, text.into_bytes()));
-        }
-        _ => {}
-    }
+    let table = Table::named(&name).ok_or_else(Problem::no_such_page)?;
+    let day = which.into_inner().day;
+    let text = look(&hub, &known, day, move |day| tables::file(day, table)).await?;
+    let kind = table.content_type();
     // Spreadsheets take a table for UTF-8 by this mark.
-    let bytes = [b"\xef\xbb\xbf".as_slice(), text.as_bytes()].concat();
-    Ok(download("text/csv; charset=utf-8", &name, bytes))
+    let mark: &[u8] = if kind.starts_with("text/csv") {
+        b"\xef\xbb\xbf"
+    } else {
+        b""
+    };
+    Ok(download(
+        kind,
+        &table.name(),
+        [mark, text.as_bytes()].concat(),
+    ))
 }

@@ -3,41 +3,98 @@
 use day::entry::Body;
 use day::review::{Review, review};
 use earthwork::length::{Form, Length};
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
+use serde_json::Value;
+use utoipa::ToSchema;
 
 use crate::days::KeptDay;
 use crate::export::harmless;
 use crate::site_export::points;
 use crate::when::in_full;
 
-/// The names of the files.
-pub const FILES: [&str; 9] = [
-    "as-built.csv",
-    "readings.csv",
-    "calls.csv",
-    "checks.csv",
-    "hours.csv",
-    "open.csv",
-    "photos.csv",
-    "as-built.xml",
-    "marks.geojson",
-];
+/// A table of a day, by the name of its file.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub enum Table {
+    /// Where each mark stands.
+    #[serde(rename = "as-built.csv")]
+    AsBuilt,
+    /// Every reading.
+    #[serde(rename = "readings.csv")]
+    Readings,
+    /// Every call.
+    #[serde(rename = "calls.csv")]
+    Calls,
+    /// Every check shot.
+    #[serde(rename = "checks.csv")]
+    Checks,
+    /// Hours of machines by what they did.
+    #[serde(rename = "hours.csv")]
+    Hours,
+    /// What is open.
+    #[serde(rename = "open.csv")]
+    Open,
+    /// Photos with their hashes.
+    #[serde(rename = "photos.csv")]
+    Photos,
+    /// As-built points as `LandXML`.
+    #[serde(rename = "as-built.xml")]
+    Points,
+    /// Marks on the plan as `GeoJSON`.
+    #[serde(rename = "marks.geojson")]
+    Marks,
+}
 
-/// The text of one of the files; none for another name, or before there is a site.
-pub fn file(day: &KeptDay, name: &str) -> Option<String> {
+impl Table {
+    /// Every one.
+    pub const ALL: [Self; 9] = [
+        Self::AsBuilt,
+        Self::Readings,
+        Self::Calls,
+        Self::Checks,
+        Self::Hours,
+        Self::Open,
+        Self::Photos,
+        Self::Points,
+        Self::Marks,
+    ];
+
+    /// The name of its file.
+    pub fn name(self) -> String {
+        match serde_json::to_value(self) {
+            Ok(Value::String(name)) => name,
+            _ => String::new(),
+        }
+    }
+
+    /// The table whose file has this name.
+    pub fn named(name: &str) -> Option<Self> {
+        serde_json::from_value(Value::from(name)).ok()
+    }
+
+    /// What the file is, for whoever takes it.
+    pub fn content_type(self) -> &'static str {
+        match self {
+            Self::Points => "application/xml",
+            Self::Marks => "application/geo+json",
+            _ => "text/csv; charset=utf-8",
+        }
+    }
+}
+
+/// The text of a table; none before there is a site.
+pub fn file(day: &KeptDay, table: Table) -> Option<String> {
     let folded = day.folded();
     let review = review(&folded)?;
-    match name {
-        "as-built.csv" => as_built(&review),
-        "readings.csv" => readings(day),
-        "calls.csv" => calls(&review),
-        "checks.csv" => checks(&review),
-        "hours.csv" => hours(&review),
-        "open.csv" => open(&review),
-        "photos.csv" => photos(&review),
-        "as-built.xml" => Some(as_built_points(&review)),
-        "marks.geojson" => Some(super::geojson::marks(folded.state.site()?, &review)),
-        _ => None,
+    match table {
+        Table::AsBuilt => as_built(&review),
+        Table::Readings => readings(day),
+        Table::Calls => calls(&review),
+        Table::Checks => checks(&review),
+        Table::Hours => hours(&review),
+        Table::Open => open(&review),
+        Table::Photos => photos(&review),
+        Table::Points => Some(as_built_points(&review)),
+        Table::Marks => Some(super::geojson::marks(folded.state.site()?, &review)),
     }
 }
 
@@ -316,7 +373,7 @@ fn number(number: Option<impl ToString>) -> String {
 fn word(value: Option<impl Serialize>) -> String {
     let value = value.and_then(|value| serde_json::to_value(value).ok());
     match value {
-        Some(serde_json::Value::String(word)) => word,
+        Some(Value::String(word)) => word,
         _ => String::new(),
     }
 }

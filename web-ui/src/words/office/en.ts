@@ -163,7 +163,7 @@ export const officeEn = {
     key: "TRY A RESTORE",
     tries: "Exporting, taking it in again, comparing…",
     back: (one: Restored) =>
-      `Everything came back: ${one.head} entries, ${one.photos} photos, ${one.days} days, ${one.sheets} sheets the same.`,
+      `Everything came back, every sheet the same. Entries ${one.head}, photos ${one.photos}, days ${one.days}, sheets ${one.sheets}.`,
   },
   withWords: "Words",
   everyDay: "every day",

@@ -155,7 +155,7 @@ export const officeEs: typeof officeEn = {
     key: "PROBAR LA COPIA",
     tries: "Exportando, recibiendo de nuevo, comparando…",
     back: (one) =>
-      `Todo volvió: ${one.head} asientos, ${one.photos} fotos, ${one.days} días, ${one.sheets} hojas iguales.`,
+      `Todo volvió, cada hoja igual. Asientos ${one.head}, fotos ${one.photos}, días ${one.days}, hojas ${one.sheets}.`,
   },
   withWords: "Palabras",
   everyDay: "todos los días",

@@ -1,5 +1,5 @@
 /** English words of the review. */
-import type { LaneKind, LaneSpanKind, NotedKind, ScreenKind } from "../kinds";
+import type { LaneKind, LaneSpanKind, NotedKind, ScreenKind, Table } from "../kinds";
 
 export const reviewEn = {
   tab: "REVIEW",
@@ -13,6 +13,17 @@ export const reviewEn = {
     told: "WHO TOLD",
     paper: "PAPER",
   },
+  tableNames: {
+    "as-built.csv": "as built",
+    "readings.csv": "readings",
+    "calls.csv": "calls",
+    "checks.csv": "laser checks",
+    "hours.csv": "hours",
+    "open.csv": "what is open",
+    "photos.csv": "photos",
+    "as-built.xml": "as-built points, LandXML",
+    "marks.geojson": "marks, GeoJSON",
+  } satisfies Record<Table, string>,
   none: "None.",
   exceptions: "Out of the ordinary",
   kinds: {

@@ -14,6 +14,17 @@ export const reviewEs: typeof reviewEn = {
     told: "QUIÉN MANDÓ",
     paper: "PAPEL",
   },
+  tableNames: {
+    "as-built.csv": "como quedó",
+    "readings.csv": "lecturas",
+    "calls.csv": "llamadas",
+    "checks.csv": "revisiones del láser",
+    "hours.csv": "horas",
+    "open.csv": "pendientes",
+    "photos.csv": "fotos",
+    "as-built.xml": "puntos como quedaron, LandXML",
+    "marks.geojson": "marcas, GeoJSON",
+  },
   none: "Ninguno.",
   exceptions: "Fuera de lo común",
   kinds: {

@@ -5,18 +5,6 @@ import { t } from "../words";
 import { sheet, table } from "./ask";
 
 const SHEETS = ["day", "as-built", "hand-over", "cab-card", "hand-signals"] as const;
-const TABLES: readonly string[] = [
-  "as-built.csv",
-  "readings.csv",
-  "calls.csv",
-  "checks.csv",
-  "hours.csv",
-  "open.csv",
-  "photos.csv",
-  "as-built.xml",
-  "marks.geojson",
-];
-
 export function Papers({ review }: { review: Review }) {
   const words = t().review;
   return (
@@ -38,9 +26,10 @@ export function Papers({ review }: { review: Review }) {
       <p>{words.sheetsNote}</p>
       <h2>{words.tables}</h2>
       <div class="row wrap">
-        {TABLES.map((name) => (
-          <a key={name} class="key" href={table(name, review.day)} download>
+        {Object.entries(words.tableNames).map(([file, name]) => (
+          <a key={file} class="key" href={table(file, review.day)} download>
             {name}
+            <small>{file}</small>
           </a>
         ))}
       </div>
