@@ -52,6 +52,8 @@ async function cut(page: Page): Promise<string[]> {
       range.selectNodeContents(node);
       const text = range.getBoundingClientRect();
       for (let at = node.parentElement; at; at = at.parentElement) {
+        // A list's words are drawn by the browser in a window of their own; the chosen one is measured below.
+        if (at.tagName === "OPTION") break;
         const style = getComputedStyle(at);
         // What is fixed to the screen is not cut by what it stands in.
         if (style.position === "fixed") break;
@@ -65,6 +67,16 @@ async function cut(page: Page): Promise<string[]> {
         if (room.width < 2) break;
         if (text.left < room.left - 1 || text.right > room.right + 1) found.push(node.textContent);
       }
+    }
+    const pen = document.createElement("canvas").getContext("2d");
+    for (const list of document.querySelectorAll("select")) {
+      const style = getComputedStyle(list);
+      const chosen = list.selectedOptions[0]?.text ?? "";
+      if (!pen || list.clientWidth === 0) continue;
+      pen.font = `${style.fontWeight} ${style.fontSize} ${style.fontFamily}`;
+      const arrow = 20;
+      const room = list.clientWidth - Number.parseFloat(style.paddingLeft) - Number.parseFloat(style.paddingRight) - arrow;
+      if (pen.measureText(chosen).width > room + 1) found.push(chosen);
     }
     return found;
   });

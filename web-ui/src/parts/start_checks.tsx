@@ -7,6 +7,7 @@ import { t } from "../words";
 import { Field } from "./field";
 import { Key } from "./keys";
 import { Panel } from "./panel";
+import { PhotoKey } from "./photo_key";
 
 /** One line: READY since when, or how many checks have a value. */
 export function startLine(start: StartCard): string {
@@ -63,6 +64,7 @@ function SayPanel({ one, onClose }: { one: StartCheckCard; onClose: () => void }
     <Panel title={words.checks[one.check]} onClose={onClose} closeWord={t().cancel}>
       {bySign && <Signals chosen={signals} onChosen={setSignals} />}
       <Field name={words.asks[one.check]} value={value} onValue={setValue} text />
+      <PhotoKey kind="" about={{}} />
       <Key kind="send" disabled={bySign ? !signals.includes("stop") : value.trim() === ""} onPress={send}>
         {t().send}
       </Key>

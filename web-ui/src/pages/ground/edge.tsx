@@ -5,6 +5,7 @@ import { Choice } from "../../parts/choice";
 import { Keypad, textOf } from "../../parts/keypad";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
+import { PhotoKey } from "../../parts/photo_key";
 import { ground, sheet } from "../../state";
 import type { Line } from "../../wire";
 import { t } from "../../words";
@@ -73,9 +74,12 @@ export function EdgePanel({ onClose }: { onClose: () => void }) {
         onChoose={(id: "inside" | "over") => setOver(id)}
       />
       <Keypad pad="feet_hundredths" typed={typed} label={words.tapeFeet} onTyped={setTyped} onSend={send} />
-      <Key kind="send" disabled={!ready} onPress={send}>
-        {words.send}
-      </Key>
+      <div class="send-row">
+        <PhotoKey kind="" about={mark.value ? { mark: mark.value.id } : {}} />
+        <Key kind="send" disabled={!ready} onPress={send}>
+          {words.send}
+        </Key>
+      </div>
     </Panel>
   );
 }

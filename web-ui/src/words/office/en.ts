@@ -166,9 +166,9 @@ export const officeEn = {
       `Everything came back, every sheet the same. Entries ${one.head}, photos ${one.photos}, days ${one.days}, sheets ${one.sheets}.`,
   },
   withWords: "Words",
-  everyDay: "every day",
+  everyDay: "all",
   verdict: "Verdict",
-  everyVerdict: "any, or none",
+  everyVerdict: "any",
   verdicts: {
     high: "HIGH",
     on: "ON",

@@ -158,9 +158,9 @@ export const officeEs: typeof officeEn = {
       `Todo volvió, cada hoja igual. Asientos ${one.head}, fotos ${one.photos}, días ${one.days}, hojas ${one.sheets}.`,
   },
   withWords: "Palabras",
-  everyDay: "todos los días",
+  everyDay: "todos",
   verdict: "Resultado",
-  everyVerdict: "cualquiera, o ninguno",
+  everyVerdict: "todos",
   verdicts: {
     high: "ALTO",
     on: "A NIVEL",
