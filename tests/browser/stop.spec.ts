@@ -184,3 +184,18 @@ test("STOP counts from the first moment of a page, as after a reload", async ({ 
   await ground.page.getByRole("button", { name: STOP }).click();
   await expect(cab.page.getByRole("alert")).toContainText("RT pressed STOP");
 });
+
+test("on the smallest phone BUCKET DOWN stands whole under STOP, in both languages, and is held", async ({ crew }) => {
+  const { cab } = await crew.digs({ viewport: { width: 360, height: 740 } });
+  await crew.hub.say({ kind: "stop_all", why: "somebody in the cut" });
+  const down = cab.page.getByRole("button", { name: /^(BUCKET DOWN|CUCHARÓN ABAJO)/ });
+  await expect(down).toBeInViewport({ ratio: 1 });
+  await cab.page.getByRole("button", { name: "SCREEN" }).click();
+  await cab.page.getByRole("button", { name: "Español" }).click();
+  await cab.page.getByRole("button", { name: "CERRAR" }).click();
+  await expect(down).toBeInViewport({ ratio: 1 });
+  await expect(cab.page.getByRole("button", { name: "ENTENDIDO" })).toHaveCount(0);
+  await hold(cab.page, /^CUCHARÓN ABAJO/, async () => {
+    await expect(down).toHaveCount(0);
+  });
+});

@@ -9,7 +9,7 @@ import { Settings } from "../../parts/settings";
 import { Shape } from "../../parts/shape";
 import { allowSound, audible } from "../../sound";
 import { beats, bye, halted, linked, me, now, operator, replays } from "../../state";
-import type { CabScreen, CallView, Operator } from "../../wire";
+import type { CabScreen, Operator } from "../../wire";
 import { t } from "../../words";
 import { CantPanel } from "./cant";
 import { GroundStrips } from "./ground_strips";
@@ -68,7 +68,7 @@ export function OperatorPage() {
       </main>
       <Notice />
       <Start />
-      <CabKeys call={screen?.kind === "call" ? screen.call : null} look={!!view?.look_asked_at} />
+      <CabKeys screen={screen} look={!!view?.look_asked_at} />
     </div>
   );
 }
@@ -139,20 +139,26 @@ function Start() {
   );
 }
 
+/** Where there is nothing to get, GOT IT leaves its room to who is in and to BUCKET DOWN. */
+const STANDS_STILL = ["stop", "way_in"];
+
 /** GOT IT is the large one; no press is ever needed to go on digging. */
-function CabKeys({ call, look }: { call: CallView | null; look: boolean }) {
+function CabKeys({ screen, look }: { screen: CabScreen | null; look: boolean }) {
   const [cant, setCant] = useState(false);
+  const call = screen?.kind === "call" ? screen.call : null;
   const got = call?.state.kind === "got";
   const sending = waiting.value.some((item) => item.command.kind === "got_it");
   return (
     <nav class="cab-keys" aria-label={t().title}>
-      <Key
-        kind={`got ${got ? "done" : ""}`}
-        disabled={!call || got}
-        onPress={() => call && void say({ kind: "got_it", call: call.id })}
-      >
-        {got ? t().gotPressed : sending ? t().states.waiting : t().gotIt}
-      </Key>
+      {!(screen && STANDS_STILL.includes(screen.kind)) && (
+        <Key
+          kind={`got ${got ? "done" : ""}`}
+          disabled={!call || got}
+          onPress={() => call && void say({ kind: "got_it", call: call.id })}
+        >
+          {got ? t().gotPressed : sending ? t().states.waiting : t().gotIt}
+        </Key>
+      )}
       <Key onPress={() => void say({ kind: "check_me" })} pressed={look}>
         {look ? t().checkAsked : t().checkMe}
       </Key>

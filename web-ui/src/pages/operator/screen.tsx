@@ -102,13 +102,13 @@ function Stop({ screen, view }: { screen: StopScreen; view: Operator }) {
         </p>
         {screen.why && <p>{screen.why}</p>}
         <WhoIsIn card={view.way_in} />
-        <p>{words.bucketDown}</p>
-        <p>{words.stopLift}</p>
         {!view.way_in.down && (
           <HoldKey kind="down" onPress={() => void say({ kind: "bucket_down", answers: [] })}>
             {words.wayIn.bucketDown}
           </HoldKey>
         )}
+        <p>{words.bucketDown}</p>
+        <p>{words.stopLift}</p>
       </div>
     </div>
   );
