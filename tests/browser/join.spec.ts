@@ -35,7 +35,7 @@ test("a cab's code makes the phone the screen of that machine", async ({ crew })
 test("a supervisor comes in on a phone and sees who is in", async ({ crew }) => {
   await crew.joins("OPERATOR", "OW", "EX-1");
   const { page } = await crew.joins("SUPERVISOR", "PN");
-  const people = page.getByRole("region", { name: "People in" });
+  const people = page.getByRole("region", { name: "Phones joined" });
   await expect(people).toContainText("OW OPERATOR EX-1");
   await expect(people).toContainText("PN SUPERVISOR");
 });

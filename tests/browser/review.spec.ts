@@ -100,3 +100,30 @@ test("charts are drawn with their words, and a span of the day's lanes replays f
   await expect(page.getByLabel("Time of the replay")).toBeVisible();
   expect(refused, "the page's policy refuses nothing of the charts").toEqual([]);
 });
+
+test("what was out of the ordinary is counted by kind; a pressed count leaves that kind alone on the page", async ({
+  crew,
+}) => {
+  const { ground } = await crew.digs();
+  await sendsReading(ground.page, "4.70");
+  await expect(ground.page.getByText("ON HIS SCREEN", { exact: true })).toBeVisible();
+  await crew.hub.say({ kind: "stop_all", why: "a truck in the swing" });
+  await crew.hub.say({ kind: "say_bumped", set_up: "S1" });
+  const { page } = await crew.joins("SUPERVISOR", "PN");
+  await page.getByRole("button", { name: "REVIEW", exact: true }).click();
+  const line = (text: RegExp) => page.getByRole("button", { name: text });
+  const [stop, laser] = [line(/^\d\d:\d\d STOP ALL STOP .*a truck in the swing/), line(/^\d\d:\d\d LASER S1 IN DOUBT/)];
+  await expect(stop).toBeVisible();
+  await expect(laser).toBeVisible();
+  const { exceptions } = await crew.hub.get("/api/review");
+  const of = (kind: string) => exceptions.filter((one: { kind: string }) => one.kind === kind).length;
+  const count = page.getByRole("button", { name: `LASER ${of("laser")}`, exact: true });
+  await count.click();
+  await expect(stop).toBeHidden();
+  await expect(laser).toBeVisible();
+  await page.emulateMedia({ media: "print" });
+  await expect(stop, "paper has them all").toBeVisible();
+  await page.emulateMedia({ media: "screen" });
+  await count.click();
+  await expect(stop).toBeVisible();
+});

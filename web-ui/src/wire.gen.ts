@@ -7425,7 +7425,7 @@ export interface components {
             coverage: components["schemas"]["RunCoverage"][];
             /** @description The day. */
             day: string;
-            /** @description What was out of the ordinary, in the order of the log. */
+            /** @description What was out of the ordinary, by when it happened. */
             exceptions: components["schemas"]["Noted"][];
             /**
              * Format: int64

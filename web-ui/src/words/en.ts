@@ -488,7 +488,7 @@ export const en = {
   benchmarks: "BENCHMARKS",
   machines: "Machines",
   lasers: "Lasers",
-  people: "People in",
+  people: "Phones joined",
   why: "Why? It goes into the log.",
   rule: "RULE",
   screenShows: (who: string) => `${who}, screen showing`,

@@ -307,7 +307,7 @@ fn calls(state: &State, list: &mut List) {
             machine,
             format!("Call {id} to {machine}, {at} {line}: no screen has painted it."),
             format!(
-                "Llamada {id} a {machine}, {at} {}: ninguna pantalla la mostró.",
+                "Orden {id} a {machine}, {at} {}: ninguna pantalla la mostró.",
                 call.sent.spanish
             ),
         );

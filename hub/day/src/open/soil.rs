@@ -34,7 +34,7 @@ pub(super) fn soil(state: &State, site: &Site, list: &mut List) {
                 OpenKind::Gravel,
                 id,
                 format!("Patch {id} at {mark}, {cy:.2} cy, is not done."),
-                format!("El parche {id} en {mark}, {cy:.2} cy, no está hecho."),
+                format!("El parche {id} en {mark}, {cy:.2} yd³, no está hecho."),
             );
         }
     }

@@ -1,4 +1,4 @@
-//! What was out of the ordinary on a day, and what changed in the site: picked out of the log, in its order.
+//! What was out of the ordinary on a day, and what changed in the site: picked out of the log.
 
 use earthwork::layout::no_cross::Standing;
 use earthwork::level::Check;
@@ -55,9 +55,9 @@ pub enum NotedKind {
     LogCut,
 }
 
-/// What was out of the ordinary, in the order of the log.
+/// What was out of the ordinary, by when it happened: what came late or from paper stands under its own time.
 pub fn exceptions(entries: &[Entry]) -> Vec<Noted> {
-    entries
+    let mut all: Vec<Noted> = entries
         .iter()
         .filter_map(|entry| {
             Some(Noted {
@@ -65,7 +65,9 @@ pub fn exceptions(entries: &[Entry]) -> Vec<Noted> {
                 said: Sentence::of(entry),
             })
         })
-        .collect()
+        .collect();
+    all.sort_by_key(|one| one.said.at);
+    all
 }
 
 fn noted(body: &Body) -> Option<NotedKind> {

@@ -153,7 +153,7 @@ pub struct Review {
     pub from: Time,
     /// Its last moment so far.
     pub to: Time,
-    /// What was out of the ordinary, in the order of the log.
+    /// What was out of the ordinary, by when it happened.
     pub exceptions: Vec<Noted>,
     /// What is open.
     pub open: Vec<OpenItem>,

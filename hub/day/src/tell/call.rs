@@ -41,9 +41,10 @@ pub(super) fn tell(body: &Body) -> Told {
         },
         Body::CallEnded(b) => {
             let (en, es) = ending(b.how);
+            let (to, mark) = (&b.machine, b.mark.as_deref());
             Told::new(
-                format!("Call {} ended: {en}.", b.call),
-                format!("Orden {} terminó: {es}.", b.call),
+                format!("Call {} to {to}{} ended: {en}.", b.call, at(" at ", mark)),
+                format!("Orden {} a {to}{} terminó: {es}.", b.call, at(" en ", mark)),
             )
             .machine(&b.machine)
             .mark(b.mark.as_deref())
@@ -85,6 +86,11 @@ pub(super) fn tell(body: &Body) -> Told {
         }
         _ => Told::default(),
     }
+}
+
+/// A mark behind its word; nothing where no mark is known.
+fn at(word: &str, mark: Option<&str>) -> String {
+    mark.map(|mark| format!("{word}{mark}")).unwrap_or_default()
 }
 
 fn ending(how: Ending) -> (&'static str, &'static str) {

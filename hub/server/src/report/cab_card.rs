@@ -31,7 +31,7 @@ fn card(paper: &Paper, machine: &Machine, signals: Option<&str>) -> Markup {
             div { (around(paper, machine)) (measures(paper, machine)) }
             div {
                 (way_in(paper))
-                h3 { (paper.t("How a call reads", "Cómo se lee una llamada")) }
+                h3 { (paper.t("How a call reads", "Cómo se lee una orden")) }
                 (calls(paper))
             }
         }
@@ -211,7 +211,7 @@ const SCREENS: [[&str; 4]; 10] = [
         "PAUSE – LASER CHECK",
         "PAUSA – LÁSER EN REVISIÓN",
         "no number counts; wait for the next call",
-        "ningún número vale; espere la próxima llamada",
+        "ningún número vale; espere la próxima orden",
     ],
     [
         "OLD – ASK",

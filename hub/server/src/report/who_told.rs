@@ -59,11 +59,11 @@ fn one(paper: &Paper, page: &ToldPage) -> Markup {
         }
         h3 { (paper.t("What the log does not say", "Lo que el registro no dice")) }
         (gaps(paper, &page.gaps))
-        h3 { (paper.t("Calls", "Llamadas")) }
+        h3 { (paper.t("Calls", "Órdenes")) }
         (calls(paper, page))
         h3 { (paper.t("Readings there", "Lecturas ahí")) }
         (sentences(paper, &page.readings))
-        h3 { (paper.t("Lasers behind these calls", "Láseres detrás de estas llamadas")) }
+        h3 { (paper.t("Lasers behind these calls", "Láseres detrás de estas órdenes")) }
         (lasers(paper, page))
         h3 { (paper.t("Lines that nobody may cross", "Líneas que nadie cruza")) }
         (lines(paper, page))

@@ -90,7 +90,11 @@ export const accountOfficeEn = {
   aimSaves: (cost: string, onTarget: string) => `a spot then costs ${cost}, ${onTarget} on the target`,
   aimNoPrices: "Where to aim needs the prices of gravel, of a shallow and of a too deep spot.",
   curve: "What a spot costs by where the mean lands, feet from the target",
-  surfaces: { trimmed: "trimmed", tooth_marked: "tooth marked", hard_or_rock: "hard or rock" },
+  surfaces: {
+    trimmed: "on trimmed ground",
+    tooth_marked: "on tooth-marked ground",
+    hard_or_rock: "on hard ground or rock",
+  },
   noTests: "No soil test yet.",
   replaced: "tested again since",
   voidTest: "VOID IT",

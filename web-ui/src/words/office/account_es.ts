@@ -89,7 +89,11 @@ export const accountOfficeEs: typeof accountOfficeEn = {
   aimSaves: (cost, onTarget) => `un punto cuesta entonces ${cost}, ${onTarget} en la rasante`,
   aimNoPrices: "Para decir a dónde apuntar faltan los precios de grava, de un punto alto y de uno muy hondo.",
   curve: "Lo que cuesta un punto según dónde queda el promedio, pies desde la rasante",
-  surfaces: { trimmed: "recortado", tooth_marked: "con marcas de dientes", hard_or_rock: "duro o roca" },
+  surfaces: {
+    trimmed: "en suelo perfilado",
+    tooth_marked: "en suelo con marcas de dientes",
+    hard_or_rock: "en suelo duro o roca",
+  },
   noTests: "Aún no hay prueba de suelo.",
   replaced: "ya se probó otra vez",
   voidTest: "ANULAR",

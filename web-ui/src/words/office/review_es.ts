@@ -17,7 +17,7 @@ export const reviewEs: typeof reviewEn = {
   tableNames: {
     "as-built.csv": "como quedó",
     "readings.csv": "lecturas",
-    "calls.csv": "llamadas",
+    "calls.csv": "órdenes",
     "checks.csv": "revisiones del láser",
     "hours.csv": "horas",
     "open.csv": "pendientes",
@@ -35,7 +35,7 @@ export const reviewEs: typeof reviewEn = {
     asked: "PREGUNTA",
     late: "TARDE",
     override: "DECIDIDO",
-    call_lost: "LLAMADA PERDIDA",
+    call_lost: "ORDEN PERDIDA",
     screen: "PANTALLA",
     test: "PRUEBA DE SUELO",
     void: "NO VALE",
@@ -94,11 +94,11 @@ export const reviewEs: typeof reviewEn = {
   depth: "Fondo con el tiempo",
   depthNote:
     "Diferencia con el nivel en pies, ALTO arriba. La franja es lo permitido. Líneas finas: cuándo se esperaba el fondo a nivel. Una cruz no se tomó.",
-  delays: "De la llamada al entendido",
+  delays: "De la orden al entendido",
   delaysNote:
     "Trazo: hasta mostrarse. Aro: hasta ENTENDIDO. Una cruz nunca se mostró. Más de 30 s, en el borde de arriba.",
   historyOf: "Historias",
-  histories: { calls: "LLAMADAS", marks: "MARCAS", setUps: "ESTACIONES" },
+  histories: { calls: "ÓRDENES", marks: "MARCAS", setUps: "ESTACIONES" },
   only: "Solo con",
   callColumns: [
     "Enviada",

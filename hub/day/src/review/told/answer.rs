@@ -57,7 +57,7 @@ pub(super) fn answer(
         let deepest = feet(deepest);
         said.push(
             format!("No call asked for a bottom below {deepest}."),
-            format!("Ninguna llamada pidió un fondo por debajo de {deepest}."),
+            format!("Ninguna orden pidió un fondo por debajo de {deepest}."),
         );
     }
     for taped in edges {

@@ -65,16 +65,13 @@ fn calls(page: &ToldPage, gaps: &mut Vec<Gap>) {
         if call.shown_at.is_none() {
             gaps.push(Gap::new(
                 format!("Call {id}, {line}: no screen has painted it."),
-                format!(
-                    "Llamada {id}, {}: ninguna pantalla la mostró.",
-                    call.spanish
-                ),
+                format!("Orden {id}, {}: ninguna pantalla la mostró.", call.spanish),
             ));
         } else if call.got_at.is_none() {
             gaps.push(Gap::new(
                 format!("Call {id}, {line}: painted, and nobody pressed GOT IT."),
                 format!(
-                    "Llamada {id}, {}: se mostró, y nadie apretó ENTENDIDO.",
+                    "Orden {id}, {}: se mostró, y nadie apretó ENTENDIDO.",
                     call.spanish
                 ),
             ));
@@ -157,7 +154,7 @@ fn lasers(page: &ToldPage, gaps: &mut Vec<Gap>) {
         if proof.before.is_none() {
             gaps.push(Gap::new(
                 format!("{id}: no good check before the first of these calls."),
-                format!("{id}: sin comprobación buena antes de la primera de estas llamadas."),
+                format!("{id}: sin comprobación buena antes de la primera de estas órdenes."),
             ));
         }
         if !proof.holds() {
@@ -224,7 +221,7 @@ fn without_a_place(state: &State, page: &ToldPage, gaps: &mut Vec<Gap>) {
                 "{many} calls to {machine} named no mark: they may have been about this place."
             ),
             format!(
-                "{many} llamadas a {machine} no nombraron marca: pueden haber sido de este lugar."
+                "{many} órdenes a {machine} no nombraron marca: pueden haber sido de este lugar."
             ),
         ));
     }

@@ -52,7 +52,7 @@ pub(super) fn sheet(paper: &Paper, day: &Day<'_>, review: &Review) -> String {
         (soil::cost(paper, review))
         h2 { (paper.t("What changed in the site, and why", "Qué cambió en la obra, y por qué")) }
         (said(paper, &review.changes))
-        h2 { (paper.t("Calls", "Llamadas")) }
+        h2 { (paper.t("Calls", "Órdenes")) }
         (calls(paper, review))
         h2 { (paper.t("Readings", "Lecturas")) }
         (laser::readings(paper, day))
@@ -70,7 +70,7 @@ fn summary(paper: &Paper, review: &Review) -> String {
         "{marks} {}, {} {}, {} {}.",
         paper.t("marks measured", "marcas medidas"),
         review.calls.len(),
-        paper.t("calls", "llamadas"),
+        paper.t("calls", "órdenes"),
         review.exceptions.len(),
         paper.t("things out of the ordinary", "cosas fuera de lo común")
     )
@@ -111,7 +111,7 @@ fn kind(paper: &Paper, kind: NotedKind) -> &'static str {
         NotedKind::Late => ("late", "tarde"),
         NotedKind::Paper => ("from paper", "del papel"),
         NotedKind::Override => ("a person decided", "decidió una persona"),
-        NotedKind::CallLost => ("call lost", "llamada perdida"),
+        NotedKind::CallLost => ("call lost", "orden perdida"),
         NotedKind::Screen => ("screen", "pantalla"),
         NotedKind::Test => ("soil test", "prueba de suelo"),
         NotedKind::Void => ("VOID", "NO VALE"),

@@ -168,7 +168,13 @@ fn what(paper: &Paper, what: &CostOf) -> String {
         }
         CostOf::Loads { material } => format!("{}: {material}", paper.t("loads", "viajes")),
         CostOf::Gravel { tons } => format!("{} {tons:.1} t", paper.t("gravel", "grava")),
-        CostOf::Patches { cy } => format!("{} {cy:.2} cy", paper.t("patches", "parches")),
+        CostOf::Patches { cy } => {
+            format!(
+                "{} {cy:.2} {}",
+                paper.t("patches", "parches"),
+                paper.t("cy", "yd³")
+            )
+        }
     }
 }
 

@@ -16,7 +16,7 @@ interface AimProps {
 
 export function AimCurve({ soil, rock, sign }: AimProps) {
   const draw = useCallback(
-    ({ dot, line, ruleX, ruleY, text }: Library) => {
+    ({ dot, line, ruleX, ruleY, text }: Library, width: number) => {
       const curve = (of: Advice | null) =>
         (of?.curve ?? []).map((one) => ({ at: one.at / FOOT, cost: one.cost }));
       // Rock costs more: its figure stands over its curve, that of soil under it.
@@ -33,8 +33,9 @@ export function AimCurve({ soil, rock, sign }: AimProps) {
       return {
         height: 240,
         marginLeft: 60,
+        marginRight: 26,
         x: {
-          ticks: 4,
+          ticks: width < 420 ? 3 : 6,
           tickFormat: (at: number) =>
             Math.abs(at) < 1e-9 ? "0" : `${at < 0 ? "−" : "+"}${Math.abs(at).toFixed(2)}`,
           label: null,

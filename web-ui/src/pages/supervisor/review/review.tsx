@@ -1,17 +1,14 @@
 /** REVIEW: a day afterwards. What was out of the ordinary first, then what is open, lanes, replay, pictures, who told, paper. */
 import { useEffect, useState } from "preact/hooks";
 import { Choice } from "../../../parts/choice";
-import { dateOf, timeOfDay, unbroken } from "../../../show";
-import { language } from "../../../state";
 import type { Review } from "../../../wire";
-import { Lanes } from "../charts/lanes";
-import { Figures } from "../figures";
 import { t } from "../words";
 import { days, review as fetchReview } from "./ask";
+import { DayPart } from "./day";
 import { Papers } from "./papers";
 import { Pictures } from "./pictures";
 import { Replay } from "./replay";
-import { Sentences, Tables } from "./tables";
+import { Tables } from "./tables";
 import { Told } from "./told";
 
 type Part = "day" | "replay" | "pictures" | "tables" | "told" | "paper";
@@ -76,56 +73,5 @@ export function ReviewPage() {
         <Papers review={got} />
       )}
     </div>
-  );
-}
-
-function DayPart({ review, onReplay }: { review: Review; onReplay: (at: number) => void }) {
-  const words = t().review;
-  const own = (one: { english: string; spanish: string }) =>
-    language.value === "spanish" ? one.spanish : one.english;
-  return (
-    <>
-      {review.amended_later.length > 0 && (
-        <>
-          <h2>{words.amendedLater}</h2>
-          <ul class="lines">
-            {review.amended_later.map((one) => (
-              <li key={one.seq}>
-                <strong>
-                  {unbroken(dateOf(one.at))} {timeOfDay(one.at)}
-                </strong>{" "}
-                {one.by}: {own(one)}
-              </li>
-            ))}
-          </ul>
-        </>
-      )}
-      <h2>{words.exceptions}</h2>
-      {review.exceptions.length === 0 && <p>{words.none}</p>}
-      <ul class="lines">
-        {review.exceptions.map((one) => (
-          <li key={one.said.seq}>
-            <button type="button" class="line" onClick={() => onReplay(one.said.at)}>
-              <span class="seq">{timeOfDay(one.said.at)}</span> <strong>{words.kinds[one.kind]}</strong>{" "}
-              {own(one.said)}
-            </button>
-            <Figures photos={review.photos.filter((photo) => photo.entry === one.said.seq)} />
-          </li>
-        ))}
-      </ul>
-      <h2>{words.open}</h2>
-      {review.open.length === 0 && <p>{words.nothingOpen}</p>}
-      <ul class="lines">
-        {review.open.map((one) => (
-          <li key={one.english}>{own(one)}</li>
-        ))}
-      </ul>
-      <h2>{words.lanes}</h2>
-      <Lanes review={review} onReplay={onReplay} />
-      <h2>{words.record}</h2>
-      <Sentences said={review.record} photos={review.photos} />
-      <h2>{words.changes}</h2>
-      <Sentences said={review.changes} />
-    </>
   );
 }
