@@ -18,6 +18,7 @@ mod papers;
 mod played;
 mod restart;
 mod review;
+mod tables;
 
 use played::{SECOND, fixtures, key, list, played};
 

@@ -9145,7 +9145,7 @@ export interface components {
          * @description A table of a day, by the name of its file.
          * @enum {string}
          */
-        Table: "as-built.csv" | "readings.csv" | "calls.csv" | "checks.csv" | "hours.csv" | "open.csv" | "photos.csv" | "as-built.xml" | "marks.geojson";
+        Table: "as-built.csv" | "readings.csv" | "calls.csv" | "checks.csv" | "hours.csv" | "costs.csv" | "loads.csv" | "patches.csv" | "tests.csv" | "rock.csv" | "edges.csv" | "exceptions.csv" | "open.csv" | "photos.csv" | "as-built.xml" | "marks.geojson";
         /** @description A load was counted by mistake. */
         TakeBackLoad: {
             /**

@@ -185,6 +185,34 @@ fn waiting_and_patches_cost_what_was_worked_out() {
     );
 }
 
+#[test]
+fn rock_above_the_dig_is_what_was_worked_out_of_its_corners() {
+    let day = played();
+    let rock = reviewed(day).account.rock;
+    let names: Vec<&str> = rock.points.iter().map(|one| one.point.as_str()).collect();
+    assert_eq!(names, ["RK1", "RK2", "RK3", "RK4", "RK5"]);
+    let wanted = oracle(day, "rock")["cy"].as_f64().expect("yards");
+    assert!(
+        rock.cy.is_some_and(|got| (got - wanted).abs() < 1e-4),
+        "{rock:?}, not {wanted}"
+    );
+}
+
+#[test]
+fn every_photo_of_the_story_came_and_stands_with_its_mark_or_face() {
+    let day = played();
+    let photos = reviewed(day).photos;
+    let promised = day.rows.iter().filter(|row| row["what"] == "promise_photo");
+    let promised: Vec<&Value> = promised.map(|row| &row["command"]).collect();
+    assert_eq!(photos.len(), promised.len());
+    for (photo, command) in photos.iter().zip(promised) {
+        assert_eq!(json!(photo.sha256), command["sha256"], "{photo:?}");
+        assert_eq!(json!(photo.mark), command["mark"], "{photo:?}");
+        assert_eq!(json!(photo.face), command["face"], "{photo:?}");
+        assert_eq!(json!(photo.words), command["words"], "{photo:?}");
+    }
+}
+
 /// The page for a question of the oracles.
 fn page(day: &Played, question: &Value) -> ToldPage {
     let length =

@@ -115,7 +115,7 @@ fn noted(body: &Body) -> Option<NotedKind> {
     })
 }
 
-/// What was put on record: the close and its signature, amendments, visitors, inspections, queries, notes, photos.
+/// What was put on record: the close and its signature, amendments, visitors, inspections, queries, notes, photos when taken.
 pub fn record(entries: &[Entry]) -> Vec<Sentence> {
     let kept = entries.iter().filter(|entry| {
         matches!(
@@ -133,7 +133,6 @@ pub fn record(entries: &[Entry]) -> Vec<Sentence> {
                 | Body::QueryOpened(_)
                 | Body::QueryAnswered(_)
                 | Body::PhotoPromised(_)
-                | Body::PhotoAdded(_)
                 | Body::PhotoGivenUp(_)
         )
     });

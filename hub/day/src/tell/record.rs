@@ -312,12 +312,14 @@ fn photos(body: &Body) -> Told {
     match body {
         Body::PhotoPromised(b) => {
             let mut both = Both::default();
-            both.say(
-                "Photo taken; its bytes are to follow.",
-                "Foto tomada; su contenido viene después.",
-            );
-            if let Some(face) = &b.face {
-                both.say(format!("Face {face}."), format!("Talud {face}."));
+            match (&b.face, &b.mark) {
+                (Some(of), _) | (None, Some(of)) => {
+                    both.say(
+                        format!("Photo taken of {of}."),
+                        format!("Foto tomada de {of}."),
+                    );
+                }
+                (None, None) => both.say("Photo taken.", "Foto tomada."),
             }
             if let Some(entry) = b.entry {
                 both.say(

@@ -6,7 +6,7 @@ use day::answer::{Answer, Outcome};
 use day::asked::{Command, Role};
 use day::time::Time;
 use earthwork::words::{Language, ScreenUnit};
-use reqwest::header::{COOKIE, ORIGIN, SET_COOKIE};
+use reqwest::header::{CONTENT_TYPE, COOKIE, ORIGIN, SET_COOKIE};
 use reqwest::{Client, Response, StatusCode, redirect};
 use serde::Deserialize;
 use serde_json::{Value, json};
@@ -194,6 +194,35 @@ impl Hub {
                 what: format!("{what} ({key})"),
                 answer: format!("{status} {text}"),
             });
+        }
+        Err(DemoError::Halted { answer: last })
+    }
+
+    /// Brings the bytes of a photo that was promised; a busy hub is asked again.
+    pub(super) async fn bring(
+        &self,
+        by: &Phone,
+        photo: &str,
+        bytes: &'static [u8],
+    ) -> Result<(), DemoError> {
+        let what = format!("{}/api/photos/{photo}", self.base);
+        let mut last = String::new();
+        for _ in 0..TRIES {
+            let request = self.http.put(&what).header(ORIGIN, &self.base);
+            let request = request.header(COOKIE, &by.cookie);
+            let request = request.header(CONTENT_TYPE, "image/jpeg").body(bytes);
+            let answer = request.send().await.map_err(unreachable(&what))?;
+            let status = answer.status();
+            let text = answer.text().await.map_err(unreachable(&what))?;
+            if status.is_success() {
+                return Ok(());
+            }
+            if !asks_to_wait(status) {
+                let answer = format!("{status} {text}");
+                return Err(DemoError::Answer { what, answer });
+            }
+            last = text;
+            tokio::time::sleep(PAUSE).await;
         }
         Err(DemoError::Halted { answer: last })
     }

@@ -1,10 +1,11 @@
 //! The demo: a simulated crew plays one invented day through the public interface alone, as phones would.
 //!
 //! The story is `fixtures/demo-day`; [`story`] reads it, [`hub`] speaks HTTP, [`cab`] is an operator's screen on its socket,
-//! [`player`] plays row after row as the hub's clock reaches them.
+//! [`player`] plays row after row as the hub's clock reaches them, and sends the [`photos`] behind their promises.
 
 mod cab;
 mod hub;
+mod photos;
 mod player;
 mod story;
 

@@ -6,6 +6,7 @@ use std::time::Duration;
 use day::asked::{Command, Role};
 use day::entry::{Body, Entry};
 use day::said::call::GotIt;
+use day::said::photo::PromisePhoto;
 use day::said::receipt::{ScreenNotice, Shown};
 use day::time::Time;
 use earthwork::words::{Language, ScreenUnit};
@@ -13,6 +14,7 @@ use tracing::{info, warn};
 
 use super::cab::{Cab, Picture};
 use super::hub::{Code, Hub, Phone, Said};
+use super::photos;
 use super::story::{self, Act, Row, ScreenRow, Step};
 use super::{DemoError, midnight};
 use crate::clock::Clock;
@@ -164,6 +166,10 @@ impl Player {
             if speaks || row.machine.is_some() {
                 self.join(row).await?;
             }
+        }
+        // Its bytes may have been on their way; any of the crew may bring them, and the same again is no second photo.
+        if let Some(Command::PromisePhoto(photo)) = &last.row.command {
+            self.bring(&self.laptop, photo).await?;
         }
         Ok(())
     }
@@ -321,8 +327,10 @@ impl Player {
         let made_at = made_at.map_or(now, |at| self.moment(at));
         let key = step.key();
         let said = self.hub.say(phone, &key, made_at, command).await?;
-        if let Said::Refused(why) = &said {
-            warn!("row {}: {who} was refused: {why}", row.number);
+        match (&said, command) {
+            (Said::Refused(why), _) => warn!("row {}: {who} was refused: {why}", row.number),
+            (Said::Answered(_), Command::PromisePhoto(photo)) => self.bring(phone, photo).await?,
+            _ => {}
         }
         if let Some((call, machine)) = said.call() {
             self.kept.calls.insert(key, call);
@@ -332,6 +340,15 @@ impl Player {
             }
         }
         Ok(())
+    }
+
+    /// Sends the bytes of a photo behind its promise.
+    async fn bring(&self, by: &Phone, photo: &PromisePhoto) -> Result<(), DemoError> {
+        let Some(bytes) = photos::promised(photo) else {
+            warn!("nobody has drawn the photo {}", photo.photo);
+            return Ok(());
+        };
+        self.hub.bring(by, &photo.photo, bytes).await
     }
 
     /// Waits until a call, or one after it, is on a machine's screen.

@@ -48,6 +48,7 @@ pub(super) fn sheet(paper: &Paper, day: &Day<'_>, review: &Review) -> String {
         h2 { (paper.t("Loads and gravel", "Viajes y grava")) }
         (soil::loads(paper, review))
         (soil::gravel(paper, review))
+        (soil::left_and_rock(paper, review))
         h2 { (paper.t("Cost, at the site's own rates", "Costo, a los precios de la obra")) }
         (soil::cost(paper, review))
         h2 { (paper.t("What changed in the site, and why", "Qué cambió en la obra, y por qué")) }

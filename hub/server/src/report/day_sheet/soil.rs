@@ -54,7 +54,7 @@ pub(super) fn loads(paper: &Paper, review: &Review) -> Markup {
         paper.t("material", "material"),
         paper.t("way", "sentido"),
         paper.t("#trucks", "#camiones"),
-        paper.t("#loose cy", "#cy sueltas"),
+        paper.t("#loose cy", "#yd³ sueltas"),
         paper.t("#tons", "#toneladas"),
     ];
     let rows: Vec<Vec<String>> = review
@@ -83,7 +83,7 @@ pub(super) fn gravel(paper: &Paper, review: &Review) -> Markup {
         paper.t("patch", "parche"),
         paper.t("mark", "marca"),
         paper.t("#length × width × depth, ft", "#largo × ancho × fondo, ft"),
-        paper.t("#cy", "#cy"),
+        paper.t("#cy", "#yd³"),
         paper.t("step", "paso"),
     ];
     let rows: Vec<Vec<String>> = review
@@ -118,6 +118,74 @@ pub(super) fn gravel(paper: &Paper, review: &Review) -> Markup {
             }
         }
         (paper.table(&columns, &rows))
+    }
+}
+
+/// Soil still to be dug, and rock above the dig with its points: what extra work is measured by.
+pub(super) fn left_and_rock(paper: &Paper, review: &Review) -> Markup {
+    let columns = [
+        paper.t("target", "rasante"),
+        paper.t("#to dig, cy in the ground", "#por excavar, yd³ en banco"),
+        paper.t("#too deep, cy", "#muy hondo, yd³"),
+        paper.t("#marks read", "#marcas leídas"),
+    ];
+    let rows: Vec<Vec<String>> = review
+        .account
+        .soil_left
+        .iter()
+        .map(|one| {
+            vec![
+                one.target.clone(),
+                format!("{:.1}", one.cut_cy),
+                format!("{:.1}", one.low_cy),
+                format!("{} / {}", one.read, one.marks),
+            ]
+        })
+        .collect();
+    html! {
+        h3 { (paper.t("Soil still to remove", "Suelo por sacar")) }
+        (paper.table(&columns, &rows))
+        (rock(paper, review))
+    }
+}
+
+fn rock(paper: &Paper, review: &Review) -> Markup {
+    let rock = &review.account.rock;
+    let columns = [
+        paper.t("point", "punto"),
+        paper.t("mark", "marca"),
+        paper.t("#east, ft", "#este, ft"),
+        paper.t("#north, ft", "#norte, ft"),
+        paper.t("#top, ft", "#cara, ft"),
+        paper.t("what", "qué"),
+    ];
+    let rows: Vec<Vec<String>> = rock
+        .points
+        .iter()
+        .map(|one| {
+            vec![
+                one.point.clone(),
+                one.mark.clone(),
+                feet(one.at.x),
+                feet(one.at.y),
+                feet(one.top),
+                one.what.clone(),
+            ]
+        })
+        .collect();
+    html! {
+        @if !rows.is_empty() {
+            h3 { (paper.t("Rock above the dig", "Roca sobre la excavación")) }
+            @match (rock.cy, rock.edge_doubt_cy) {
+                (Some(cy), Some(doubt)) => p {
+                    strong { (format!("{cy:.1}")) (paper.t(" cy", " yd³")) }
+                    (paper.t(" within its points, ± ", " dentro de sus puntos, ± ")) (format!("{doubt:.1}"))
+                    (paper.t(" for where it ends.", " por dónde termina."))
+                },
+                _ => p { (paper.t(&rock.why_english, &rock.why_spanish)) },
+            }
+            (paper.table(&columns, &rows))
+        }
     }
 }
 

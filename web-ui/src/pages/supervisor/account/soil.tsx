@@ -128,7 +128,6 @@ export function Rock({ account }: { account: AccountView }) {
   const words = t().account;
   const { rock } = account;
   if (rock.points.length === 0) return <p>{words.noRock}</p>;
-  const points = rock.points.map((one) => `${one.point} ${one.mark} ${feet(one.top)} ft ${one.what}`.trim());
   return (
     <>
       {rock.cy == null ? (
@@ -136,7 +135,14 @@ export function Rock({ account }: { account: AccountView }) {
       ) : (
         <p class="told-line">{words.rockIs(rock.cy.toFixed(1), (rock.edge_doubt_cy ?? 0).toFixed(1))}</p>
       )}
-      <p>{words.rockPoints(points.join("; "))}</p>
+      <ul class="lines">
+        {rock.points.map((one) => (
+          <li key={one.point}>
+            <strong>{one.point}</strong> {words.rockPoint(feet(one.top), feet(one.at.x), feet(one.at.y))}{" "}
+            {one.what}
+          </li>
+        ))}
+      </ul>
     </>
   );
 }

@@ -12,6 +12,8 @@ use crate::export::harmless;
 use crate::site_export::points;
 use crate::when::in_full;
 
+mod account;
+
 /// A table of a day, by the name of its file.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub enum Table {
@@ -30,6 +32,27 @@ pub enum Table {
     /// Hours of machines by what they did.
     #[serde(rename = "hours.csv")]
     Hours,
+    /// What each line of the day cost.
+    #[serde(rename = "costs.csv")]
+    Costs,
+    /// Every load, with its ticket.
+    #[serde(rename = "loads.csv")]
+    Loads,
+    /// Every patch.
+    #[serde(rename = "patches.csv")]
+    Patches,
+    /// Every soil test, and whether it counts.
+    #[serde(rename = "tests.csv")]
+    Tests,
+    /// Every point on rock.
+    #[serde(rename = "rock.csv")]
+    Rock,
+    /// Every edge that was taped to a line that nobody may cross.
+    #[serde(rename = "edges.csv")]
+    Edges,
+    /// What was out of the ordinary.
+    #[serde(rename = "exceptions.csv")]
+    Exceptions,
     /// What is open.
     #[serde(rename = "open.csv")]
     Open,
@@ -46,12 +69,19 @@ pub enum Table {
 
 impl Table {
     /// Every one.
-    pub const ALL: [Self; 9] = [
+    pub const ALL: [Self; 16] = [
         Self::AsBuilt,
         Self::Readings,
         Self::Calls,
         Self::Checks,
         Self::Hours,
+        Self::Costs,
+        Self::Loads,
+        Self::Patches,
+        Self::Tests,
+        Self::Rock,
+        Self::Edges,
+        Self::Exceptions,
         Self::Open,
         Self::Photos,
         Self::Points,
@@ -90,7 +120,14 @@ pub fn file(day: &KeptDay, table: Table) -> Option<String> {
         Table::Readings => readings(day),
         Table::Calls => calls(&review),
         Table::Checks => checks(&review),
-        Table::Hours => hours(&review),
+        Table::Hours => account::hours(&review),
+        Table::Costs => account::costs(&review),
+        Table::Loads => account::loads(&review),
+        Table::Patches => account::patches(&review),
+        Table::Tests => account::tests(&review),
+        Table::Rock => account::rock(&review),
+        Table::Edges => edges(day),
+        Table::Exceptions => exceptions(&review),
         Table::Open => open(&review),
         Table::Photos => photos(&review),
         Table::Points => Some(as_built_points(&review)),
@@ -219,17 +256,22 @@ fn checks(review: &Review) -> Option<String> {
     table(&columns, rows)
 }
 
-fn hours(review: &Review) -> Option<String> {
-    let columns = ["machine", "doing", "from", "to"];
-    let rows = review.account.hours.iter().flat_map(|machine| {
-        machine.spans.iter().map(|span| {
-            vec![
-                machine.machine.clone(),
-                word(Some(span.doing)),
-                in_full(span.from),
-                in_full(span.to),
-            ]
-        })
+fn exceptions(review: &Review) -> Option<String> {
+    let columns = [
+        "entry", "at", "kind", "by", "machine", "mark", "english", "spanish",
+    ];
+    let rows = review.exceptions.iter().map(|one| {
+        let said = &one.said;
+        vec![
+            said.seq.to_string(),
+            in_full(said.at),
+            word(Some(one.kind)),
+            said.by.clone(),
+            said.machine.clone().unwrap_or_default(),
+            said.mark.clone().unwrap_or_default(),
+            said.english.clone(),
+            said.spanish.clone(),
+        ]
     });
     table(&columns, rows)
 }
@@ -339,6 +381,39 @@ fn readings(day: &KeptDay) -> Option<String> {
             feet(judged.map(|one| one.mean)),
             feet(judged.map(|one| one.guard)),
             word(judged.map(|one| one.verdict)),
+        ])
+    });
+    table(&columns, rows)
+}
+
+fn edges(day: &KeptDay) -> Option<String> {
+    let columns = [
+        "entry",
+        "at",
+        "by",
+        "machine",
+        "line",
+        "mark",
+        "text",
+        "inside_ft",
+        "guard_ft",
+        "standing",
+    ];
+    let rows = day.entries().iter().filter_map(|entry| {
+        let Body::EdgeRead(edge) = &entry.body else {
+            return None;
+        };
+        Some(vec![
+            entry.seq.to_string(),
+            in_full(entry.made_at),
+            entry.by.person.clone(),
+            edge.machine.clone(),
+            edge.line.clone(),
+            edge.mark.clone().unwrap_or_default(),
+            edge.text.clone(),
+            feet(Some(edge.shot.distance)),
+            feet(Some(edge.shot.guard)),
+            word(Some(edge.shot.standing)),
         ])
     });
     table(&columns, rows)
