@@ -1,6 +1,5 @@
 //! A day as tables for a spreadsheet, its as-built points as `LandXML`, its marks as `GeoJSON`. Feet as numbers, exact; moments in the laptop's zone.
 
-use day::entry::Body;
 use day::review::{Review, review};
 use earthwork::length::{Form, Length};
 use serde::{Deserialize, Serialize};
@@ -9,10 +8,10 @@ use utoipa::ToSchema;
 
 use crate::days::KeptDay;
 use crate::export::harmless;
-use crate::site_export::points;
 use crate::when::in_full;
 
 mod account;
+mod measured;
 
 /// A table of a day, by the name of its file.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
@@ -116,144 +115,23 @@ pub fn file(day: &KeptDay, table: Table) -> Option<String> {
     let folded = day.folded();
     let review = review(&folded)?;
     match table {
-        Table::AsBuilt => as_built(&review),
-        Table::Readings => readings(day),
-        Table::Calls => calls(&review),
-        Table::Checks => checks(&review),
+        Table::AsBuilt => measured::as_built(&review),
+        Table::Readings => measured::readings(day),
+        Table::Calls => measured::calls(&review),
+        Table::Checks => measured::checks(&review),
         Table::Hours => account::hours(&review),
         Table::Costs => account::costs(&review),
         Table::Loads => account::loads(&review),
         Table::Patches => account::patches(&review),
         Table::Tests => account::tests(&review),
         Table::Rock => account::rock(&review),
-        Table::Edges => edges(day),
+        Table::Edges => measured::edges(day),
         Table::Exceptions => exceptions(&review),
         Table::Open => open(&review),
         Table::Photos => photos(&review),
-        Table::Points => Some(as_built_points(&review)),
+        Table::Points => Some(measured::as_built_points(&review)),
         Table::Marks => Some(super::geojson::marks(folded.state.site()?, &review)),
     }
-}
-
-fn as_built(review: &Review) -> Option<String> {
-    let columns = [
-        "mark",
-        "target",
-        "revision",
-        "x_ft",
-        "y_ft",
-        "dig_to_ft",
-        "elevation_ft",
-        "difference_ft",
-        "mean_ft",
-        "guard_ft",
-        "verdict",
-        "at",
-        "by",
-        "set_up",
-        "readings",
-        "reading",
-        "standing",
-        "standing_es",
-    ];
-    let rows = review.built.iter().map(|one| {
-        vec![
-            one.mark.clone(),
-            one.target.clone().unwrap_or_default(),
-            number(one.revision),
-            feet(one.place.map(|place| place.x)),
-            feet(one.place.map(|place| place.y)),
-            feet(one.dig_to),
-            feet(Some(one.elevation)),
-            feet(one.dev),
-            feet(one.mean),
-            feet(one.guard),
-            word(one.verdict),
-            in_full(one.at),
-            one.by.clone(),
-            one.set_up.clone(),
-            one.readings.to_string(),
-            one.reading.to_string(),
-            one.english.clone(),
-            one.spanish.clone(),
-        ]
-    });
-    table(&columns, rows)
-}
-
-fn calls(review: &Review) -> Option<String> {
-    let columns = [
-        "call",
-        "machine",
-        "mark",
-        "target",
-        "revision",
-        "set_up",
-        "by",
-        "english",
-        "spanish",
-        "painted",
-        "made_at",
-        "sent_at",
-        "delivered_at",
-        "shown_at",
-        "got_at",
-        "witness",
-        "ended_at",
-        "how",
-    ];
-    let moment = |at: Option<day::time::Time>| at.map(in_full).unwrap_or_default();
-    let rows = review.calls.iter().map(|one| {
-        vec![
-            one.call.to_string(),
-            one.machine.clone(),
-            one.mark.clone().unwrap_or_default(),
-            one.target.clone().unwrap_or_default(),
-            number(one.revision),
-            one.set_up.clone().unwrap_or_default(),
-            one.by.clone(),
-            one.english.clone(),
-            one.spanish.clone(),
-            one.shown_text.clone().unwrap_or_default(),
-            in_full(one.made_at),
-            in_full(one.sent_at),
-            moment(one.delivered_at),
-            moment(one.shown_at),
-            moment(one.got_at),
-            one.witness.clone().unwrap_or_default(),
-            moment(one.ended_at),
-            word(one.how),
-        ]
-    });
-    table(&columns, rows)
-}
-
-fn checks(review: &Review) -> Option<String> {
-    let columns = [
-        "set_up",
-        "laser",
-        "at",
-        "by",
-        "benchmark",
-        "rod",
-        "off_by_ft",
-        "check",
-    ];
-    let rows = review.set_ups.iter().flat_map(|set_up| {
-        set_up.checks.iter().map(|one| {
-            vec![
-                set_up.set_up.clone(),
-                set_up.laser.clone(),
-                in_full(one.at),
-                one.by.clone(),
-                one.benchmark.clone(),
-                one.text.clone(),
-                feet(Some(one.residual)),
-                word(Some(one.check)),
-            ]
-        })
-    });
-    table(&columns, rows)
 }
 
 fn exceptions(review: &Review) -> Option<String> {
@@ -315,106 +193,6 @@ fn photos(review: &Review) -> Option<String> {
             one.sha256.clone().unwrap_or_default(),
             one.original.clone().unwrap_or_default(),
         ]
-    });
-    table(&columns, rows)
-}
-
-fn as_built_points(review: &Review) -> String {
-    points(review.built.iter().filter_map(|one| {
-        let target = one.target.as_deref().unwrap_or_default();
-        let note = format!("{target} {}", one.english);
-        let elevation = Some(one.elevation);
-        Some((
-            one.mark.clone(),
-            one.place?,
-            elevation,
-            note.trim().to_owned(),
-        ))
-    }))
-}
-
-fn readings(day: &KeptDay) -> Option<String> {
-    let columns = [
-        "entry",
-        "at",
-        "by",
-        "became",
-        "mark",
-        "machine",
-        "set_up",
-        "height_ft",
-        "rod",
-        "text",
-        "elevation_ft",
-        "target",
-        "revision",
-        "dig_to_ft",
-        "difference_ft",
-        "mean_ft",
-        "guard_ft",
-        "verdict",
-    ];
-    let rows = day.entries().iter().filter_map(|entry| {
-        let (became, reading) = match &entry.body {
-            Body::ReadingTaken(b) => ("taken", &b.reading),
-            Body::ReadingAsked(b) => ("asked", &b.reading),
-            Body::ReadingLate(b) => ("late", &b.reading),
-            _ => return None,
-        };
-        let judged = reading.judged.as_ref();
-        Some(vec![
-            entry.seq.to_string(),
-            in_full(entry.made_at),
-            entry.by.person.clone(),
-            became.to_owned(),
-            reading.mark.clone(),
-            reading.machine.clone().unwrap_or_default(),
-            reading.set_up.clone(),
-            feet(Some(reading.height)),
-            reading.rod.clone(),
-            reading.text.clone(),
-            feet(Some(reading.elevation)),
-            judged.map(|one| one.target.clone()).unwrap_or_default(),
-            number(judged.map(|one| one.revision)),
-            feet(judged.map(|one| one.dig_to)),
-            feet(judged.map(|one| one.dev)),
-            feet(judged.map(|one| one.mean)),
-            feet(judged.map(|one| one.guard)),
-            word(judged.map(|one| one.verdict)),
-        ])
-    });
-    table(&columns, rows)
-}
-
-fn edges(day: &KeptDay) -> Option<String> {
-    let columns = [
-        "entry",
-        "at",
-        "by",
-        "machine",
-        "line",
-        "mark",
-        "text",
-        "inside_ft",
-        "guard_ft",
-        "standing",
-    ];
-    let rows = day.entries().iter().filter_map(|entry| {
-        let Body::EdgeRead(edge) = &entry.body else {
-            return None;
-        };
-        Some(vec![
-            entry.seq.to_string(),
-            in_full(entry.made_at),
-            entry.by.person.clone(),
-            edge.machine.clone(),
-            edge.line.clone(),
-            edge.mark.clone().unwrap_or_default(),
-            edge.text.clone(),
-            feet(Some(edge.shot.distance)),
-            feet(Some(edge.shot.guard)),
-            word(Some(edge.shot.standing)),
-        ])
     });
     table(&columns, rows)
 }
