@@ -6,6 +6,7 @@ use day::account::meter::Doing;
 use day::entry::Entry;
 use day::open::OpenKind;
 use day::review::built::LaserDoubt;
+use day::review::lanes::LaneOf;
 use day::review::told::{ToldPage, WhoTold, told};
 use day::review::{Day, Review, review};
 use day::state::State;
@@ -183,6 +184,27 @@ fn waiting_and_patches_cost_what_was_worked_out() {
         (patches - money["patches"]["cy"].as_f64().expect("yards")).abs() < 1e-6,
         "{patches}"
     );
+}
+
+#[test]
+fn a_visitor_is_on_site_from_when_they_said_so_to_when_they_said_off() {
+    let day = played();
+    let lanes = reviewed(day).lanes;
+    for person in ["HF", "KB"] {
+        let visits = day
+            .rows
+            .iter()
+            .filter(|row| row["what"] == "visit" && row["who"] == person);
+        let said: Vec<i64> = visits.map(|row| day.moment(&row["at"])).collect();
+        let lane = lanes
+            .iter()
+            .find(|lane| lane.of == LaneOf::Person(person.to_owned()));
+        let spans = lane.map(|lane| &lane.spans[..]).unwrap_or_default();
+        let (Some(first), Some(last)) = (spans.first(), spans.last()) else {
+            panic!("{person} has no lane");
+        };
+        assert_eq!(vec![first.from.0, last.to.0], said, "{person}");
+    }
 }
 
 #[test]

@@ -6,6 +6,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::account::meter::Doing;
+use crate::asked::Role;
 use crate::state::{Screen, SetUp, State};
 use crate::time::Time;
 use crate::views::ground::SetUpState;
@@ -68,7 +69,7 @@ pub enum LaneWhat {
     CheckDue,
     /// A laser in doubt.
     InDoubt,
-    /// A person who has joined.
+    /// A person of the crew who has joined, or a visitor who has said that they are on site.
     OnSite,
     /// A person who asks to come in to a keep-out.
     AsksIn {
@@ -148,8 +149,16 @@ fn seen(state: &State) -> BTreeMap<LaneOf, LaneWhat> {
     for set_up in state.set_ups.iter().filter(|set_up| !set_up.closed) {
         seen.insert(LaneOf::Laser(set_up.id.clone()), laser(set_up));
     }
-    for device in state.devices.values().filter(|device| !device.removed) {
-        seen.insert(LaneOf::Person(device.person.clone()), LaneWhat::OnSite);
+    // A visitor's page may be open at home: a visitor is where they said, or where a supervisor saw them.
+    let crew = state
+        .devices
+        .values()
+        .filter(|device| !device.removed && device.roles.iter().any(|role| *role != Role::Visitor));
+    let crew = crew.map(|device| &device.person);
+    let visitors = state.record.visitors.iter();
+    let here = visitors.filter(|(_, visitor)| visitor.here.is_some());
+    for person in crew.chain(here.map(|(person, _)| person)) {
+        seen.insert(LaneOf::Person(person.clone()), LaneWhat::OnSite);
     }
     for (machine, gate) in state.way_in.gates() {
         for (_, visit) in gate.visits() {
