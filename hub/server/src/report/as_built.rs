@@ -97,17 +97,17 @@ fn histogram(paper: &Paper, built: &[BuiltMark]) -> Markup {
     let label = |at: i64| format!("{:+.2}", at as f64 * BAR);
     html! {
         svg viewBox="0 0 720 190" role="img" aria-label=(paper.t("Histogram of final differences", "Histograma de diferencias finales")) {
+            line x1=(x(0) + wide / 2.0) x2=(x(0) + wide / 2.0) y1="6" y2="156" stroke="#000" stroke-width="1.5" stroke-dasharray="6 4" {}
             @for at in first..=last {
                 @let many = bars.get(&at).copied().unwrap_or(0);
                 @let tall = f64::from(many) / f64::from(most) * 130.0;
                 @if many > 0 {
                     rect x=(x(at) + 2.0) y=(150.0 - tall) width=(wide - 4.0) height=(tall) fill="#ddd" stroke="#000" stroke-width="1.5" {}
-                    text x=(x(at) + wide / 2.0) y=(145.0 - tall) text-anchor="middle" font-size="13" { (many) }
+                    text x=(x(at) + wide / 2.0) y=(145.0 - tall) text-anchor="middle" font-size="13" stroke="#fff" stroke-width="4" paint-order="stroke" { (many) }
                 }
                 text x=(x(at) + wide / 2.0) y="168" text-anchor="middle" font-size="11" { (label(at)) }
             }
             line x1="10" x2="710" y1="150" y2="150" stroke="#000" stroke-width="1.5" {}
-            line x1=(x(0) + wide / 2.0) x2=(x(0) + wide / 2.0) y1="6" y2="156" stroke="#000" stroke-width="1.5" stroke-dasharray="6 4" {}
             text x="10" y="186" font-size="12" { (paper.t("LOW", "BAJO")) }
             text x="710" y="186" text-anchor="end" font-size="12" { (paper.t("HIGH, feet", "ALTO, pies")) }
         }

@@ -7,7 +7,7 @@ use maud::{Markup, html};
 
 use super::paper::Paper;
 use crate::store::photos::PhotoError;
-use crate::when::in_full;
+use crate::when::{date, to_the_second};
 
 /// The photos as figures, two to a row; nothing when there are none.
 pub(super) fn figures<'a>(
@@ -36,7 +36,7 @@ fn figure(paper: &Paper, photo: &PhotoCard) -> Markup {
             figcaption {
                 strong { (of(paper, photo)) } " "
                 @if !photo.words.is_empty() { "“" (photo.words) "” " }
-                (photo.by) ", " (in_full(photo.at)) "; "
+                (photo.by) ", " (date(photo.at)) " " (to_the_second(photo.at)) "; "
                 (paper.t("entry ", "asiento ")) (photo.seq)
                 @if let Some(entry) = photo.entry { (paper.t(", with entry ", ", con el asiento ")) (entry) }
                 "."

@@ -52,9 +52,10 @@ function Calls({ calls, onReplay }: { calls: Review["calls"]; onReplay: (at: num
   const words = t().review;
   const seconds = (at: number | null | undefined, sent: number) =>
     at == null ? "–" : ((at - sent) / 1_000).toFixed(1);
+  const [, , , , , phone, painted, got] = words.callColumns;
   return (
     <div class="wide-table">
-      <table>
+      <table class="stacked">
         <thead>
           <tr>
             {words.callColumns.map((name) => (
@@ -73,10 +74,14 @@ function Calls({ calls, onReplay }: { calls: Review["calls"]; onReplay: (at: num
               <td>{call.by}</td>
               <td>{call.machine}</td>
               <td>{call.mark ?? ""}</td>
-              <td>{call.shown_text ?? (language.value === "spanish" ? call.spanish : call.english)}</td>
-              <td>{seconds(call.delivered_at, call.sent_at)}</td>
-              <td>{seconds(call.shown_at, call.sent_at)}</td>
-              <td>{seconds(call.got_at, call.sent_at)}</td>
+              <td>
+                <strong>
+                  {call.shown_text ?? (language.value === "spanish" ? call.spanish : call.english)}
+                </strong>
+              </td>
+              <td data-name={phone}>{seconds(call.delivered_at, call.sent_at)}</td>
+              <td data-name={painted}>{seconds(call.shown_at, call.sent_at)}</td>
+              <td data-name={got}>{seconds(call.got_at, call.sent_at)}</td>
               <td>{call.how ? t().endings[call.how] : ""}</td>
             </tr>
           ))}
