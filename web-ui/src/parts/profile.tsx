@@ -16,6 +16,8 @@ interface ProfileProps {
   target: SiteTarget;
   sheet: Pick<Sheet, "marks" | "drawn">;
   ground: Pick<Ground, "marks"> | null;
+  /** Whether the readings stand under it as a table; not where the page lists them with more. */
+  table?: boolean;
 }
 
 interface Shot {
@@ -25,7 +27,7 @@ interface Shot {
   dev: number | null;
 }
 
-export function Profile({ target, sheet, ground }: ProfileProps) {
+export function Profile({ target, sheet, ground, table = true }: ProfileProps) {
   const words = t();
   const [wide, setWide] = useState(1);
   const drawn = sheet.drawn.find((one) => one.id === target.id)?.drawn;
@@ -115,18 +117,20 @@ export function Profile({ target, sheet, ground }: ProfileProps) {
       </div>
       <figcaption>{words.profileNote(String(TALLER))}</figcaption>
       {drawn?.section && <Section corners={drawn.section} name={target.name} />}
-      <table class="profile-table">
-        <tbody>
-          {shots.map((shot) => (
-            <tr key={shot.id}>
-              <th scope="row">{shot.id}</th>
-              <td>{shot.station.toFixed(1)}</td>
-              <td>{shot.elevation.toFixed(2)}</td>
-              <td>{shot.dev === null ? "" : `${signed(shot.dev)} ft`}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      {table && (
+        <table class="profile-table">
+          <tbody>
+            {shots.map((shot) => (
+              <tr key={shot.id}>
+                <th scope="row">{shot.id}</th>
+                <td>{shot.station.toFixed(1)}</td>
+                <td>{shot.elevation.toFixed(2)}</td>
+                <td>{shot.dev === null ? "" : `${signed(shot.dev)} ft`}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
     </figure>
   );
 }

@@ -15,7 +15,12 @@ export function Run({ run }: { run: VisitorRun }) {
         {words.revision(target.revision)} ·{" "}
         {words.allowed(feet(target.tolerance.high), feet(target.tolerance.low))}
       </p>
-      <Profile target={target} sheet={{ marks: run.marks, drawn: run.drawn }} ground={{ marks: run.shots }} />
+      <Profile
+        target={target}
+        sheet={{ marks: run.marks, drawn: run.drawn }}
+        ground={{ marks: run.shots }}
+        table={false}
+      />
       <Coverage run={run} />
       {run.shots.length === 0 ? (
         <p>{words.noReading}</p>
@@ -25,9 +30,12 @@ export function Run({ run }: { run: VisitorRun }) {
             <li key={shot.id}>
               <span>
                 <strong>{shot.id}</strong> {feet(shot.elevation)} ft
-                {shot.dev != null && ` · ${signed(shot.dev)} ft`} · {timeOfDay(shot.at)}
+                {shot.dev != null && ` · ${signed(shot.dev)} ft`}{" "}
+                <small>
+                  {station(run, shot.id)} {timeOfDay(shot.at)}
+                </small>
               </span>
-              <span>{run.proven.includes(shot.id) ? words.proven : words.notProven}</span>
+              <span class="whole">{run.proven.includes(shot.id) ? words.proven : words.notProven}</span>
             </li>
           ))}
         </ul>
@@ -67,6 +75,12 @@ export function Run({ run }: { run: VisitorRun }) {
       )}
     </section>
   );
+}
+
+/** Where along the run a mark stands. */
+function station(run: VisitorRun, id: string): string {
+  const at = run.marks.find((mark) => mark.id === id)?.station;
+  return at == null ? "" : `${v().station(feet(at, 0))} ·`;
 }
 
 function Coverage({ run }: { run: VisitorRun }) {

@@ -9,6 +9,7 @@ export const visitEn = {
   nothingShown: "The supervisor chooses what you see here. Tell them what you came for.",
   readOnly: "Nothing here can be changed from this phone.",
   allowed: (high: string, low: string) => `Allowed: ${high} ft high, ${low} ft low`,
+  station: (at: string) => `sta ${at}`,
   revision: (revision: number) => `Revision ${revision}`,
   proven: "PROVEN",
   notProven: "NOT PROVEN",

@@ -9,6 +9,7 @@ export const visitEs: typeof visitEn = {
   nothingShown: "El supervisor escoge qué ve usted aquí. Dígale a qué vino.",
   readOnly: "Desde este teléfono no se cambia nada.",
   allowed: (high, low) => `Permitido: ${high} ft alto, ${low} ft bajo`,
+  station: (at: string) => `est. ${at}`,
   revision: (revision) => `Revisión ${revision}`,
   proven: "COMPROBADA",
   notProven: "SIN COMPROBAR",
