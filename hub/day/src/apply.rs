@@ -62,7 +62,7 @@ pub fn apply(state: &mut State, entry: &Entry) {
         Body::TargetSeen(b) => said::revise::apply_seen(state, b),
         Body::Ruled(b) => said::rule::apply_ruled(state, b),
         Body::MachinePlaced(b) => said::machine::apply_placed(state, entry, b),
-        Body::MachineMoved(b) => said::machine::apply_moved(state, b),
+        Body::MachineMoved(b) => said::machine::apply_moved(state, entry, b),
         Body::EntryAsked(_)
         | Body::AskRepeated(_)
         | Body::AskWithdrawn(_)
@@ -103,6 +103,7 @@ fn of_the_rest(state: &mut State, entry: &Entry, body: &Body) {
         Body::SloughSeen(b) => said::face_seen::apply_slough(state, entry, b),
         Body::PinsRead(b) => said::face_pins::apply_read(state, entry, b),
         Body::FaceAlarmed(b) => said::face_alarm::apply_alarmed(state, entry, b),
+        Body::UnderLeftFace(b) => said::face_alarm::apply_under(state, entry, b),
         Body::FaceLeft(b) => said::face_alarm::apply_left(state, b),
         Body::TicketChecked(b) => said::ticket::apply_checked(state, entry, b),
         Body::PaintSaid(b) => said::ticket::apply_paint(state, entry, b),

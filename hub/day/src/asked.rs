@@ -218,6 +218,8 @@ pub enum Command {
     SeeAtFace(said::face_seen::SeeAtFace),
     /// A face comes down.
     SeeSlough(said::face_seen::SeeSlough),
+    /// A face comes down: everybody is told at once, its figures come after.
+    SayCameDown(said::face_alarm::SayCameDown),
     /// A tape between two pins across a crack.
     ReadPins(said::face_pins::ReadPins),
     /// The operator has left a face.

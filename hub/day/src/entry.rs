@@ -203,6 +203,8 @@ pub enum Body {
     FaceAlarmed(said::face_alarm::FaceAlarmed),
     /// An operator has left a face.
     FaceLeft(said::face_alarm::FaceLeft),
+    /// A machine came to stand under faces that were left.
+    UnderLeftFace(said::face_alarm::UnderLeftFace),
     /// A revised target owes more at its depth.
     DepthOwed(said::depth_owed::TargetOwes),
     /// A locate ticket was looked at.

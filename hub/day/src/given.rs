@@ -26,7 +26,7 @@ use crate::said::site::ReadSite;
 use crate::site::{Benchmark, Laser, Machine, MachineShape, Mark, Rules, Site, Target};
 use crate::state::State;
 use crate::time::{Time, seconds};
-use crate::{apply, decide, next_deadline, on_deadline};
+use crate::{Following, apply, decide, next_deadline, on_deadline};
 
 mod cuts;
 mod prices;
@@ -290,7 +290,8 @@ impl Crew {
     }
 
     fn enter(&mut self, by: &By, key: &str, made_at: Time, bodies: Vec<Body>) {
-        for body in bodies {
+        let mut following = Following::new(bodies);
+        while let Some(body) = following.next(&self.state) {
             let entry = Entry {
                 seq: self.state.seq + 1,
                 at: self.now,

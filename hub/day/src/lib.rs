@@ -16,6 +16,8 @@
 //! | what is open, now or when a day is closed | [`open`] |
 //! | cuts, faces and what is buried | [`cuts`] |
 //! | closing, signing, visitors, inspections, queries, photos | [`record`] |
+//! | which calls may stand, after each entry | `standing.rs` |
+//! | which words come too late | `overtaken.rs` |
 //! | what is near a machine from where it stands | [`near`] |
 //! | what a site is made of, what can be wrong with it, and what is odd | [`site`], [`site_faults`], [`plan_sense`] |
 
@@ -33,6 +35,7 @@ pub mod going;
 mod keep_out;
 pub mod near;
 pub mod open;
+mod overtaken;
 pub mod permit;
 pub mod plan_sense;
 pub mod prices;
@@ -47,6 +50,7 @@ pub mod said;
 mod simulated;
 pub mod site;
 pub mod site_faults;
+mod standing;
 pub mod state;
 pub mod tell;
 pub mod time;
@@ -54,4 +58,5 @@ pub mod views;
 pub mod way_in;
 
 pub use apply::{answered, apply};
+pub use standing::Following;
 pub use decide::{decide, next_deadline, on_deadline};

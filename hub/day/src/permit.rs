@@ -78,6 +78,7 @@ pub fn roles(command: &Command) -> &'static [Role] {
         | Command::PlaceMachine(_)
         | Command::SeeAtFace(_)
         | Command::SeeSlough(_)
+        | Command::SayCameDown(_)
         | Command::SayPaint(_)
         | Command::SayMoved(_)
         | Command::OutByWitness(_) => &[Ground, Operator, Supervisor],
@@ -144,6 +145,7 @@ mod tests {
         let stop = Command::StopAll(StopAll { why: String::new() });
         let lift = Command::LiftStop(crate::said::stop::LiftStop {
             machine: None,
+            press: u64::MAX,
             why: String::new(),
         });
         for role in [

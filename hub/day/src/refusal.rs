@@ -293,6 +293,20 @@ pub enum Refusal {
     /// The press was on its way for too long to be about now.
     #[error("That press came too late to count. Hold it again.")]
     PressedTooLate,
+    /// A word about this moment was on its way for too long.
+    #[error("You said that {} ago and it came only now. Look, and say it again if it still holds.", crate::time::ago(*.ms))]
+    SaidTooLate {
+        /// How many milliseconds.
+        ms: i64,
+    },
+    /// What the word answers is not what stands any more.
+    #[error("{english}")]
+    Overtaken {
+        /// What has happened since, and what to do.
+        english: String,
+        /// The same in Spanish.
+        spanish: String,
+    },
     /// A stop is not lifted while somebody may be in.
     #[error("{} in at {machine}. Everybody comes out first; then lift the stop.", are(.people))]
     PeopleIn {

@@ -3,6 +3,7 @@
 use crate::asked::Role;
 use crate::record::missing::CloseMissing;
 use crate::refusal::{Refusal, Thing};
+use crate::time::ago;
 
 fn thing(what: Thing) -> &'static str {
     match what {
@@ -82,6 +83,7 @@ pub(crate) fn spanish(refusal: &Refusal) -> String {
         | Refusal::BadMark { spanish, .. }
         | Refusal::BadFace { spanish, .. }
         | Refusal::OfTheRecord { spanish, .. }
+        | Refusal::Overtaken { spanish, .. }
         | Refusal::HeldBack { spanish, .. } => spanish.clone(),
         Refusal::DayIsClosed { signed } => format!(
             "El día está cerrado. Todavía acepta notas, pruebas, consultas y fotos{}; para seguir excavando, el supervisor abre el día siguiente.",
@@ -148,6 +150,7 @@ pub(crate) fn spanish(refusal: &Refusal) -> String {
         | Refusal::NoWitness
         | Refusal::AnswerFirst { .. }
         | Refusal::PressedTooLate
+        | Refusal::SaidTooLate { .. }
         | Refusal::PeopleIn { .. } => of_the_way_in(refusal),
         Refusal::NoSuchReading => {
             "La lectura que quiere corregir no está en el registro de hoy. Tome una nueva.".into()
@@ -206,6 +209,10 @@ fn of_the_way_in(refusal: &Refusal) -> String {
             format!("{person} pide entrar. Conteste primero: CUCHARÓN ABAJO, ESPERE o NO.")
         }
         Refusal::PressedTooLate => "Llegó demasiado tarde y no cuenta. Mantenga otra vez.".into(),
+        Refusal::SaidTooLate { ms } => format!(
+            "Usted lo dijo hace {} y apenas llegó. Mire, y dígalo otra vez si sigue siendo así.",
+            ago(*ms)
+        ),
         Refusal::PeopleIn { machine, people } => format!(
             "Adentro en {machine}: {}. Primero salen todos; después se levanta el alto.",
             people.join(", ")

@@ -66,6 +66,7 @@ fn press(crew: &mut Crew, which: u8) {
             supervisor(),
             Command::LiftStop(LiftStop {
                 machine: Some(machine()),
+                press: u64::MAX,
                 why: "seen".into(),
             }),
         ),
@@ -73,6 +74,7 @@ fn press(crew: &mut Crew, which: u8) {
             supervisor(),
             Command::LiftStop(LiftStop {
                 machine: None,
+                press: u64::MAX,
                 why: "seen".into(),
             }),
         ),

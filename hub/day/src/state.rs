@@ -10,6 +10,7 @@ use serde::{Deserialize, Serialize};
 use crate::account::Account;
 use crate::answer::Answer;
 use crate::asked::Role;
+use crate::cuts::held::HeldBy;
 use crate::cuts::now::CutsNow;
 use crate::record::Record;
 use crate::review::built::BuiltMark;
@@ -231,6 +232,9 @@ pub struct Cab {
     pub cant: Option<CantCard>,
     /// Where it was last declared to stand.
     pub place: Option<PlaceCard>,
+    /// When the newest word about its place was said: a place, or that it moved.
+    #[serde(default)]
+    pub place_said: Option<Time>,
     /// When the loud reminder was last given since the machine was placed.
     pub loud_at: Option<Time>,
     /// When the last call of any kind went out.
@@ -275,6 +279,15 @@ pub struct Call {
     pub sent: CallSent,
     /// Who sent it.
     pub by: String,
+    /// The phone that was the cab's screen when it was sent.
+    #[serde(default)]
+    pub screen: Option<String>,
+    /// The machine is the one that its target was assigned to; else it was named for this reading alone.
+    #[serde(default)]
+    pub assigned: bool,
+    /// What holds the work there, when that ended it.
+    #[serde(default)]
+    pub held: Option<HeldBy>,
     /// When the reading was made.
     pub made_at: Time,
     /// When the hub sent it.
@@ -332,6 +345,18 @@ impl State {
     /// The site in force.
     pub fn site(&self) -> Option<&Site> {
         self.site.as_ref().map(|in_force| &in_force.site)
+    }
+
+    /// The machines of the site, in its order, then those that it has no more and in which a phone still sits.
+    pub fn machines_here(&self) -> impl Iterator<Item = &str> {
+        let site = self.site();
+        let of_the_site = site.into_iter().flat_map(|site| &site.machines);
+        let left = self.cabs.iter().filter(move |(id, cab)| {
+            cab.device.is_some() && site.is_some_and(|site| site.machine(id).is_none())
+        });
+        of_the_site
+            .map(|machine| machine.id.as_str())
+            .chain(left.map(|(id, _)| id.as_str()))
     }
 
     /// The set-up of that name.

@@ -44,3 +44,12 @@ pub const fn seconds(n: i64) -> i64 {
 pub const fn minutes(n: i64) -> i64 {
     n * 60_000
 }
+
+/// How long something took, in the unit that a person would say: `40 s`, `3 min`, `2 h`; the same in every language.
+pub(crate) fn ago(ms: i64) -> String {
+    match ms / 1_000 {
+        s @ ..120 => format!("{s} s"),
+        s @ 120..7_200 => format!("{} min", s / 60),
+        s => format!("{} h", s / 3_600),
+    }
+}

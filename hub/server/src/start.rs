@@ -25,6 +25,9 @@ use crate::store::{self, DataFolder};
 use crate::writer::{NotDone, Writer};
 use crate::{Started, new_day, opening, terminal};
 
+/// A laptop's clock this far behind the log was set back: it can't tell how long the hub was down.
+const CLOCK_BEHIND_MS: i64 = 2_000;
+
 /// A hub that has opened its day and may answer.
 pub(crate) struct Opened {
     pub(crate) hub: Hub,
@@ -87,7 +90,10 @@ async fn begin(hub: &Hub, config: &Config, day: String) -> Result<(), NotDone> {
     }
     adopt_photos(hub).await?;
     // Whoever had asked to come in was not answered by a hub that did not run.
-    ask(hub, Command::NoticeRestart(NoticeRestart {})).await?;
+    let restart = NoticeRestart {
+        clock_behind: hub.clock.ahead_ms() > CLOCK_BEHIND_MS,
+    };
+    ask(hub, Command::NoticeRestart(restart)).await?;
     for odd in &config.site.odd {
         terminal::say(&odd.to_string());
     }

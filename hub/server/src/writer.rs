@@ -359,9 +359,8 @@ impl Desk {
         bodies: Vec<Body>,
         batch: &mut Batch,
     ) -> Result<(), chain::ChainError> {
-        let mut left = bodies.len();
-        for body in bodies {
-            left -= 1;
+        let mut following = day::Following::new(bodies);
+        while let Some(body) = following.next(&self.state) {
             let entry = Entry {
                 seq: self.state.seq + 1,
                 at,
@@ -384,7 +383,7 @@ impl Desk {
             batch.kept.push(Kept {
                 entry,
                 sealed,
-                more: left > 0,
+                more: following.more(&self.state),
             });
         }
         Ok(())

@@ -190,6 +190,7 @@ mod tests {
         crew.wait(minutes(5));
         let lift = LiftStop {
             machine: None,
+            press: u64::MAX,
             why: "seen".into(),
         };
         crew.says(&supervisor(), Command::LiftStop(lift)).unwrap();

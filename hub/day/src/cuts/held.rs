@@ -13,6 +13,7 @@ use crate::refusal::Refusal;
 use crate::said::reading::SpotReason;
 use crate::site::Site;
 use crate::state::State;
+use crate::views::call::Ending;
 
 /// Where the paint is gone, calls this near the line wait for it (common practice).
 const NO_PAINT: Length = Length::from_hundredths_of_a_foot(500);
@@ -68,6 +69,19 @@ impl HeldBy {
             Self::PaintGone { .. } => SpotReason::PaintGone,
             Self::TooNear { .. } => SpotReason::CrossingTooNear,
             Self::Query { .. } => SpotReason::QueryOpen,
+        }
+    }
+
+    /// How a live call ends that it holds.
+    pub(crate) fn ending(&self) -> Ending {
+        match self {
+            Self::FaceLeft { .. } => Ending::StaleByFace,
+            Self::Query { .. } => Ending::QueryAsked,
+            Self::Daylight { .. }
+            | Self::NotLocated {}
+            | Self::TicketLapsed { .. }
+            | Self::PaintGone { .. }
+            | Self::TooNear { .. } => Ending::Held,
         }
     }
 
@@ -186,6 +200,23 @@ pub(crate) fn at_mark(state: &State, mark: &str) -> Option<HeldBy> {
         .and_then(|mark| mark.target.clone());
     let held = at(state, strip::place_of(state, mark)?, target.as_deref());
     held.or_else(|| by_query(state, mark, target.as_deref()))
+}
+
+/// The same for a call to a machine, with a mark or without one: whoever has yet to leave a face is called nowhere.
+pub(crate) fn call(
+    state: &State,
+    machine: &str,
+    mark: Option<&str>,
+    target: Option<&str>,
+) -> Option<HeldBy> {
+    if let Some(must) = state.cuts.owed_by(machine).first() {
+        return Some(HeldBy::FaceLeft {
+            zone: must.zone.clone(),
+        });
+    }
+    let mark = mark?;
+    let held = at(state, strip::place_of(state, mark)?, target);
+    held.or_else(|| by_query(state, mark, target))
 }
 
 /// The query that waits for its answer at a mark or its target.

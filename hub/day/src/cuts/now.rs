@@ -31,8 +31,8 @@ pub struct CutsNow {
     pub allowed: Vec<HeldBy>,
     /// Depth warnings that were given today.
     pub told: BTreeSet<Told>,
-    /// Machines whose operators have yet to leave a face.
-    pub must_leave: BTreeMap<String, MustLeave>,
+    /// Machines whose operators have yet to leave a face, the alarms in their order.
+    pub must_leave: BTreeMap<String, Vec<MustLeave>>,
 }
 
 /// A machine whose operator has yet to leave a face.
@@ -42,6 +42,8 @@ pub struct MustLeave {
     pub zone: String,
     /// Since when.
     pub since: Time,
+    /// The entry of the alarm that the cab shows: what I AM AWAY names.
+    pub alarm: u64,
 }
 
 /// What is known of a face.
@@ -136,6 +138,9 @@ pub struct Alarm {
     pub since: Time,
     /// Who said what led to it.
     pub by: String,
+    /// The entry of the newest alarm: what an inspection names that brings people back.
+    #[serde(default)]
+    pub alarm: u64,
 }
 
 /// Something seen at a face.
@@ -190,12 +195,49 @@ impl CutsNow {
         self.faces.entry(id.to_owned()).or_default()
     }
 
-    /// A new day: cracks, classes, designs and alarms stay; inspections, tickets and permissions are asked for again.
-    pub(crate) fn new_day(&mut self) {
+    /// A machine has yet to leave a face.
+    pub(crate) fn leaves(&mut self, machine: &str, zone: &str, since: Time, alarm: u64) {
+        let owed = self.must_leave.entry(machine.to_owned()).or_default();
+        owed.retain(|must| must.zone != zone);
+        owed.push(MustLeave {
+            zone: zone.to_owned(),
+            since,
+            alarm,
+        });
+    }
+
+    /// The faces that a machine has yet to leave.
+    pub fn owed_by(&self, machine: &str) -> &[MustLeave] {
+        self.must_leave.get(machine).map_or(&[], Vec::as_slice)
+    }
+
+    /// These have left a face: one machine, or all of them when none is named.
+    pub(crate) fn has_left(&mut self, machine: Option<&str>, zone: &str) {
+        for (id, owed) in &mut self.must_leave {
+            if machine.is_none_or(|only| only == id) {
+                owed.retain(|must| must.zone != zone);
+            }
+        }
+        self.must_leave.retain(|_, owed| !owed.is_empty());
+    }
+
+    /// A new day: cracks, classes, designs and alarms stay; inspections, tickets and permissions are asked for again. Nobody
+    /// knows where a machine stands on the new day, so that each of them has yet to leave each face that is still left.
+    pub(crate) fn new_day<'a>(&mut self, machines: impl Iterator<Item = &'a String> + Clone) {
         self.tickets.clear();
         self.allowed.clear();
         self.told.clear();
         self.must_leave.clear();
+        let left: Vec<(String, Alarm)> = self
+            .faces
+            .iter()
+            .filter_map(|(zone, face)| Some((zone.clone(), face.alarm.clone()?)))
+            .collect();
+        for (zone, alarm) in &left {
+            for machine in machines.clone() {
+                self.leaves(machine, zone, alarm.since, alarm.alarm);
+            }
+        }
         for face in self.faces.values_mut() {
             face.inspected = None;
             face.due = None;

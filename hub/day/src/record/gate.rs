@@ -79,6 +79,7 @@ fn of_people(command: &Command) -> bool {
             | Command::LeaveFace(_)
             | Command::SeeAtFace(_)
             | Command::SeeSlough(_)
+            | Command::SayCameDown(_)
     )
 }
 

@@ -99,9 +99,12 @@ fn noted(body: &Body) -> Option<NotedKind> {
             NotedKind::Override
         }
         Body::CallEnded(b) => match b.how {
-            Ending::Withdrawn | Ending::Refused | Ending::StaleByAge | Ending::Restated => {
-                NotedKind::CallLost
-            }
+            Ending::Withdrawn
+            | Ending::Refused
+            | Ending::StaleByAge
+            | Ending::Restated
+            | Ending::Held
+            | Ending::ClockBehind => NotedKind::CallLost,
             _ => return None,
         },
         Body::ScreenNoticed(b) if b.screen != ScreenNotice::Showing => NotedKind::Screen,

@@ -4,7 +4,9 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::cuts::held::HeldBy;
+use crate::decide::When;
 use crate::entry::Body;
+use crate::overtaken;
 use crate::refusal::Refusal;
 use crate::state::State;
 
@@ -27,7 +29,7 @@ pub struct DigAllowed {
     pub why: String,
 }
 
-pub(crate) fn allow(state: &State, asked: &AllowDig) -> Result<Vec<Body>, Refusal> {
+pub(crate) fn allow(state: &State, asked: &AllowDig, when: When) -> Result<Vec<Body>, Refusal> {
     if state.day.is_none() {
         return Err(Refusal::NoDay);
     }
@@ -43,6 +45,7 @@ pub(crate) fn allow(state: &State, asked: &AllowDig) -> Result<Vec<Body>, Refusa
     if state.cuts.allowed.contains(&asked.held) {
         return Ok(vec![]);
     }
+    overtaken::in_time(when)?;
     Ok(vec![Body::DigAllowed(DigAllowed {
         held: asked.held.clone(),
         why: asked.why.trim().to_owned(),

@@ -9,6 +9,7 @@ use utoipa::ToSchema;
 
 use crate::asked::By;
 use crate::cuts::depth::{DepthWarning, Told};
+use crate::cuts::held::HeldBy;
 use crate::cuts::{buried, strip};
 use crate::decide::When;
 use crate::entry::{Body, Entry};
@@ -79,6 +80,9 @@ pub struct CallEnded {
     pub mark: Option<String>,
     /// How.
     pub how: Ending,
+    /// What holds the work there, when that ended it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub held: Option<HeldBy>,
 }
 
 /// A call is taken back.
@@ -163,12 +167,18 @@ pub fn text(message: &Message, language: Language, unit: ScreenUnit) -> CallText
 }
 
 /// The entry that ends a call.
-fn ended(id: u64, call: &Call, how: Ending) -> Body {
+pub(crate) fn ended(id: u64, call: &Call, how: Ending) -> Body {
+    held_up(id, call, how, None)
+}
+
+/// The same, with what holds the work there.
+pub(crate) fn held_up(id: u64, call: &Call, how: Ending, held: Option<HeldBy>) -> Body {
     Body::CallEnded(CallEnded {
         call: id,
         machine: call.sent.machine.clone(),
         mark: call.sent.mark.clone(),
         how,
+        held,
     })
 }
 
@@ -212,22 +222,24 @@ pub(crate) fn next_deadline(state: &State) -> Option<Time> {
 pub(crate) fn on_deadline(state: &State, now: Time) -> Vec<Body> {
     runs(state)
         .filter(|(_, call)| call.stale_at <= now)
-        .map(|(id, call)| {
-            let grade = matches!(
-                call.sent.message,
-                Message::Measured {
-                    correction: Correction::Grade,
-                    ..
-                }
-            );
-            let how = if grade {
-                Ending::GradeRanOut
-            } else {
-                Ending::StaleByAge
-            };
-            ended(id, call, how)
-        })
+        .map(|(id, call)| ended(id, call, by_age(call)))
         .collect()
+}
+
+/// How a call ends that is too old.
+pub(crate) fn by_age(call: &Call) -> Ending {
+    let grade = matches!(
+        call.sent.message,
+        Message::Measured {
+            correction: Correction::Grade,
+            ..
+        }
+    );
+    if grade {
+        Ending::GradeRanOut
+    } else {
+        Ending::StaleByAge
+    }
 }
 
 /// Warnings are given once for each state; work under a face that is not inspected is remembered.
@@ -265,11 +277,23 @@ fn take_warnings(state: &mut State, entry: &Entry, body: &CallSent) {
 
 pub(crate) fn apply_sent(state: &mut State, entry: &Entry, body: &CallSent) {
     take_warnings(state, entry, body);
+    let screen = state
+        .cabs
+        .get(&body.machine)
+        .and_then(|cab| cab.device.clone());
+    let assigned = state
+        .site()
+        .zip(body.target.as_deref())
+        .and_then(|(site, target)| site.machine_for(target))
+        .is_some_and(|machine| machine.id == body.machine);
     state.calls.insert(
         entry.seq,
         Call {
             sent: body.clone(),
             by: entry.by.person.clone(),
+            screen,
+            assigned,
+            held: None,
             made_at: entry.made_at,
             sent_at: entry.at,
             stale_at: body.stale_at,
@@ -302,6 +326,7 @@ pub(crate) fn apply_ended(state: &mut State, entry: &Entry, body: &CallEnded) {
         return;
     };
     call.state = CallState::Ended { how: body.how };
+    call.held.clone_from(&body.held);
     call.ended_at = Some(entry.at);
     let machine = call.sent.machine.clone();
     let cab = state.cab_mut(&machine);

@@ -200,6 +200,7 @@ mod tests {
         crew.says(&supervisor(), Command::StopAll(stop)).unwrap();
         let lift = LiftStop {
             machine: None,
+            press: u64::MAX,
             why: "he is out".into(),
         };
         crew.says(&supervisor(), Command::LiftStop(lift)).unwrap();

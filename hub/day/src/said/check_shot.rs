@@ -1,5 +1,7 @@
 //! A reading on a benchmark proves that the set-up still holds, or puts it in doubt.
 
+use std::collections::BTreeMap;
+
 use earthwork::laser::drift::CHECK_DOUBT_FT;
 use earthwork::length::Length;
 use earthwork::level::{self, Check};
@@ -10,6 +12,7 @@ use utoipa::ToSchema;
 use crate::asked::By;
 use crate::decide::When;
 use crate::entry::{Body, Entry};
+use crate::overtaken;
 use crate::refusal::Refusal;
 use crate::said::call;
 use crate::said::set_up::{self, DoubtReason, Proof, SetUpProven, sloped};
@@ -79,6 +82,13 @@ pub struct SetUpDoubted {
 pub(crate) fn shoot(state: &State, asked: &ShootCheck, when: When) -> Result<Vec<Body>, Refusal> {
     let site = state.site().ok_or(Refusal::NoSite)?;
     let set_up = set_up::standing(state, &asked.set_up)?;
+    if let SetUpState::InDoubt { since, .. } = &set_up.state {
+        let newer = (
+            "That shot was made before the laser was put in doubt: it proves nothing about it now.",
+            "Esa lectura se hizo antes de que el láser quedara en duda: no comprueba nada de ahora.",
+        );
+        overtaken::after(when, Some(*since), newer)?;
+    }
     let shot_on = set_up::benchmark(site, &asked.benchmark)?;
     let foresight = set_up::rod_value(site, &asked.rod, &asked.text)?.value;
     let height = sloped::height_over(site, set_up, &asked.benchmark)?;
@@ -228,7 +238,8 @@ fn explain(
 }
 
 pub(crate) fn bumped(state: &State, by: &By, asked: &SayBumped) -> Result<Vec<Body>, Refusal> {
-    let set_up = set_up::standing(state, &asked.set_up)?;
+    // A laser that was taken down since may have been moved before: its last readings are in doubt all the same.
+    let set_up = set_up::known(state, &asked.set_up)?;
     if matches!(set_up.state, SetUpState::InDoubt { .. }) {
         return Ok(vec![]);
     }
@@ -240,6 +251,64 @@ pub(crate) fn bumped(state: &State, by: &By, asked: &SayBumped) -> Result<Vec<Bo
         },
         None,
     ))
+}
+
+/// Set-ups that rest on a benchmark whose elevation is another one on the new site: none of what they measured is proven, and
+/// those that still stand are in doubt.
+pub(crate) fn benchmarks_changed(state: &State, old: &Site, new: &Site) -> Vec<Body> {
+    let changed: BTreeMap<&str, Length> = old
+        .benchmarks
+        .iter()
+        .filter_map(|before| {
+            let after = new.benchmark(&before.id)?;
+            let by = after.elevation - before.elevation;
+            (by != Length::ZERO).then_some((before.id.as_str(), by))
+        })
+        .collect();
+    let mut bodies = Vec::new();
+    for set_up in &state.set_ups {
+        let Some((benchmark, by)) = changed.iter().find(|(id, _)| rests_on(set_up, id)) else {
+            continue;
+        };
+        // A wrong benchmark was wrong from the first reading on.
+        let from = set_up.since.or(set_up.good_at);
+        let window = from.and_then(|from| suspect::window_from(state, set_up, from, None));
+        if matches!(set_up.state, SetUpState::Proven { .. }) {
+            bodies.push(Body::SetUpDoubted(SetUpDoubted {
+                set_up: set_up.id.clone(),
+                why: DoubtReason::BenchmarkChanged {
+                    benchmark: (*benchmark).to_owned(),
+                    by: *by,
+                },
+                pauses: working_from(state, set_up),
+            }));
+        }
+        bodies.extend(window);
+    }
+    bodies
+}
+
+fn rests_on(set_up: &SetUp, benchmark: &str) -> bool {
+    let named = |name: &String| name == benchmark;
+    let by_proof = match &set_up.state {
+        SetUpState::Proven { proof } => proof.benchmarks().any(|name| name == benchmark),
+        SetUpState::Unproven | SetUpState::InDoubt { .. } => false,
+    };
+    by_proof
+        || set_up.basis().is_some_and(|basis| named(&basis.benchmark))
+        || set_up.good_on.iter().any(named)
+        || set_up
+            .last_check
+            .as_ref()
+            .is_some_and(|check| named(&check.benchmark))
+}
+
+/// The machines whose work rests on a set-up.
+fn working_from(state: &State, set_up: &SetUp) -> Vec<String> {
+    let cabs = state.cabs.iter();
+    cabs.filter(|(_, cab)| cab.works_from.as_deref() == Some(&set_up.id))
+        .map(|(machine, _)| machine.clone())
+        .collect()
 }
 
 /// Calls on a set-up in doubt are gone. A machine pauses unless its work rests on another set-up that still holds.

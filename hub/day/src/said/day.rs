@@ -121,7 +121,7 @@ pub(crate) fn apply_opened(state: &mut State, entry: &Entry, body: &DayOpened) {
     state.answers.clear();
     state.start = StartNow::default();
     state.slews.clear();
-    state.cuts.new_day();
+    state.cuts.new_day(state.cabs.keys());
     state.way_in.new_day(entry.at);
     for cab in state.cabs.values_mut() {
         // A stop outlives the day: nothing but a supervisor's word lifts it.

@@ -8,8 +8,10 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
+use crate::cuts::held;
 use crate::decide::When;
 use crate::entry::Body;
+use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::said::call::{self, Draft};
 use crate::said::marks::PaintState;
@@ -109,7 +111,27 @@ pub(crate) fn read(
     .guard()
     .map_err(refused)?;
     let shot = no_cross::judge(distance, guard);
-    Ok(bodies(state, by, asked, when, (&line.id, mark_doubt), shot))
+    let calls = may_call(state, asked, when);
+    if shot.standing != Standing::Crossed {
+        calls.clone()?;
+    }
+    // Over the line the machine stops, however late the word comes and whatever else holds.
+    let calls = calls.is_ok();
+    Ok(bodies(state, by, asked, when, (&line.id, mark_doubt, calls), shot))
+}
+
+/// Whether this edge may be told to the machine: not while something holds the work, and not in the place of a newer word.
+fn may_call(state: &State, asked: &ReadEdge, when: When) -> Result<(), Refusal> {
+    if let Some(held) = held::call(state, &asked.machine, asked.mark.as_deref(), None) {
+        return Err(held.refusal());
+    }
+    overtaken::in_time(when)?;
+    let live = state.live_call(&asked.machine);
+    let newer = (
+        "The machine was told something newer.",
+        "A la máquina se le dijo algo más nuevo.",
+    );
+    overtaken::after(when, live.map(|(_, call)| call.made_at), newer)
 }
 
 /// How far a mark lies from the line on the plan, and how sure it is that it lies there. Paint that nobody entered, and paint
@@ -137,7 +159,7 @@ fn bodies(
     by: &By,
     asked: &ReadEdge,
     when: When,
-    (line, mark_doubt): (&str, Option<Length>),
+    (line, mark_doubt, calls): (&str, Option<Length>, bool),
     shot: LineShot,
 ) -> Vec<Body> {
     let mut bodies = vec![Body::EdgeRead(EdgeRead {
@@ -148,12 +170,9 @@ fn bodies(
         mark_doubt,
         shot,
     })];
-    bodies.extend(call::end_live(state, &asked.machine, Ending::Superseded));
-    bodies.push(call::send(
-        state,
-        by,
-        when,
-        Draft {
+    if calls {
+        bodies.extend(call::end_live(state, &asked.machine, Ending::Superseded));
+        let draft = Draft {
             machine: asked.machine.clone(),
             mark: asked.mark.clone(),
             target: None,
@@ -164,8 +183,9 @@ fn bodies(
             labels: vec![],
             checked_at: None,
             warnings: vec![],
-        },
-    ));
+        };
+        bodies.push(call::send(state, by, when, draft));
+    }
     if shot.standing == Standing::Crossed {
         bodies.push(Body::Stopped(Stopped {
             machines: vec![asked.machine.clone()],

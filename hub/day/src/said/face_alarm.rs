@@ -5,12 +5,15 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
-use crate::cuts::now::{Alarm, InspectionDue, InspectionWhy, MustLeave};
+use crate::cuts::now::{Alarm, InspectionDue, InspectionWhy};
 use crate::cuts::plan::FaceZone;
 use crate::cuts::strip;
+use crate::decide::When;
 use crate::entry::{Body, Entry};
+use crate::overtaken;
 use crate::refusal::Refusal;
 use crate::said::call;
+use crate::said::face_seen::zone;
 use crate::site::Site;
 use crate::state::State;
 use crate::views::call::Ending;
@@ -41,12 +44,31 @@ pub struct FaceAlarmed {
     pub must_leave: Vec<String>,
 }
 
+/// The face comes down: the word alone, at once. Its figures come after, as [`SeeSlough`](crate::said::face_seen::SeeSlough).
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct SayCameDown {
+    /// Which face.
+    pub zone: String,
+}
+
 /// The operator has left the face.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct LeaveFace {
     /// Which.
     pub zone: String,
+    /// The alarm that the cab showed: see [`MustLeave::alarm`](crate::cuts::now::MustLeave).
+    pub alarm: u64,
+}
+
+/// A machine came to stand under faces that were left, or nobody knows any more where it stands.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct UnderLeftFace {
+    /// The machine.
+    pub machine: String,
+    /// The faces.
+    pub zones: Vec<String>,
 }
 
 /// An operator has left a face.
@@ -92,11 +114,30 @@ pub(crate) fn alarm(state: &State, site: &Site, zone: &FaceZone, why: AlarmWhy) 
     bodies
 }
 
-pub(crate) fn leave(state: &State, by: &By, asked: &LeaveFace) -> Result<Vec<Body>, Refusal> {
+/// Everybody is told first; how much came down is asked for afterwards.
+pub(crate) fn came_down(state: &State, asked: &SayCameDown) -> Result<Vec<Body>, Refusal> {
+    let zone = zone(state, &asked.zone)?;
+    let site = state.site().ok_or(Refusal::NoSite)?;
+    Ok(alarm(state, site, zone, AlarmWhy::Slough {}))
+}
+
+pub(crate) fn leave(
+    state: &State,
+    by: &By,
+    asked: &LeaveFace,
+    when: When,
+) -> Result<Vec<Body>, Refusal> {
     let machine = call::own_machine(by)?;
-    let owed = state.cuts.must_leave.get(&machine);
-    if owed.is_none_or(|must| must.zone != asked.zone) {
+    let mut owed = state.cuts.owed_by(&machine).iter();
+    let Some(must) = owed.find(|must| must.zone == asked.zone) else {
         return Ok(vec![]);
+    };
+    overtaken::in_time(when)?;
+    if must.alarm != asked.alarm {
+        return Err(overtaken::overtaken(
+            "This face was left again after what this screen showed.",
+            "Este talud se dejó otra vez después de lo que mostraba esta pantalla.",
+        ));
     }
     Ok(vec![Body::FaceLeft(FaceLeft {
         machine,
@@ -104,15 +145,44 @@ pub(crate) fn leave(state: &State, by: &By, asked: &LeaveFace) -> Result<Vec<Bod
     })])
 }
 
-/// A machine that is said to stand elsewhere has left the face.
-pub(crate) fn placed_away(state: &State, machine: &str, at: Point) -> Option<Body> {
-    let must = state.cuts.must_leave.get(machine)?;
-    let zone = state.site()?.cuts.face(&must.zone)?;
-    let away = strip::within(state, zone, at).is_none();
-    away.then(|| {
+/// A machine that is said to stand elsewhere has left the face; one that is said to stand under a face that was left has yet to.
+pub(crate) fn placed(state: &State, machine: &str, at: Point) -> Vec<Body> {
+    let Some(site) = state.site() else {
+        return vec![];
+    };
+    let under = |zone: &str| {
+        site.cuts
+            .face(zone)
+            .is_some_and(|zone| strip::within(state, zone, at).is_some())
+    };
+    let owed = state.cuts.owed_by(machine);
+    let away = owed.iter().filter(|must| !under(&must.zone)).map(|must| {
         Body::FaceLeft(FaceLeft {
             machine: machine.to_owned(),
             zone: must.zone.clone(),
+        })
+    });
+    away.chain(newly_under(state, machine, under)).collect()
+}
+
+/// Nobody knows any more where a machine stands: it may be under any face that was left.
+pub(crate) fn moved(state: &State, machine: &str) -> Option<Body> {
+    newly_under(state, machine, |_| true)
+}
+
+fn newly_under(state: &State, machine: &str, under: impl Fn(&str) -> bool) -> Option<Body> {
+    let owed = state.cuts.owed_by(machine);
+    let left = state
+        .cuts
+        .faces
+        .iter()
+        .filter(|(zone, face)| face.alarm.is_some() && under(zone))
+        .filter(|(zone, _)| owed.iter().all(|must| must.zone != **zone));
+    let zones: Vec<String> = left.map(|(zone, _)| zone.clone()).collect();
+    (!zones.is_empty()).then(|| {
+        Body::UnderLeftFace(UnderLeftFace {
+            machine: machine.to_owned(),
+            zones,
         })
     })
 }
@@ -145,22 +215,46 @@ pub(crate) fn apply_alarmed(state: &mut State, entry: &Entry, body: &FaceAlarmed
         why: body.why.clone(),
         since,
         by: entry.by.person.clone(),
+        alarm: entry.seq,
     });
     face.due = Some(InspectionDue {
         why: InspectionWhy::Left,
         since: entry.at,
     });
     for machine in &body.must_leave {
-        state.cuts.must_leave.insert(
-            machine.clone(),
-            MustLeave {
-                zone: body.zone.clone(),
-                since: entry.at,
-            },
-        );
+        state
+            .cuts
+            .leaves(machine, &body.zone, entry.at, entry.seq);
+    }
+    // Who had been told to leave already is shown the newest alarm: its AWAY answers that one.
+    for must in state.cuts.must_leave.values_mut().flatten() {
+        if must.zone == body.zone {
+            must.alarm = entry.seq;
+        }
     }
 }
 
+pub(crate) fn apply_under(state: &mut State, entry: &Entry, body: &UnderLeftFace) {
+    for zone in &body.zones {
+        let alarm = state.cuts.face(zone).and_then(|face| face.alarm.as_ref());
+        if let Some(alarm) = alarm.map(|alarm| alarm.alarm) {
+            state.cuts.leaves(&body.machine, zone, entry.at, alarm);
+        }
+    }
+}
+
+/// A machine that is away does not stand any more where it was said to stand under that face.
 pub(crate) fn apply_left(state: &mut State, body: &FaceLeft) {
-    state.cuts.must_leave.remove(&body.machine);
+    state.cuts.has_left(Some(&body.machine), &body.zone);
+    let place = state
+        .cabs
+        .get(&body.machine)
+        .and_then(|cab| cab.place.as_ref());
+    let zone = state.site().and_then(|site| site.cuts.face(&body.zone));
+    let was_under = place
+        .zip(zone)
+        .is_some_and(|(place, zone)| strip::within(state, zone, place.at).is_some());
+    if was_under {
+        state.cab_mut(&body.machine).place = None;
+    }
 }

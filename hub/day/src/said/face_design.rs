@@ -6,6 +6,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
+use crate::cuts::held::HeldBy;
 use crate::cuts::daylight::{self, DaylightFound};
 use crate::cuts::now::FaceNow;
 use crate::entry::{Body, Entry};
@@ -211,6 +212,14 @@ pub(crate) fn apply_revised(state: &mut State, body: &FaceRevised) {
 
 pub(crate) fn apply_daylight(state: &mut State, entry: &Entry, body: &DaylightFound) {
     let face = state.cuts.face_mut(&body.zone);
+    // What was let go on was the daylight line as it was then.
+    let another = face.daylight.as_ref() != Some(body);
     face.daylight = Some(body.clone());
     face.daylight_at = Some(entry.at);
+    if another {
+        state
+            .cuts
+            .allowed
+            .retain(|held| !matches!(held, HeldBy::Daylight { zone } if *zone == body.zone));
+    }
 }

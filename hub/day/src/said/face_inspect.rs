@@ -8,6 +8,7 @@ use crate::asked::By;
 use crate::cuts::now::Signed;
 use crate::decide::When;
 use crate::entry::{Body, Entry};
+use crate::overtaken;
 use crate::refusal::Refusal;
 use crate::said::face_alarm::{self, AlarmWhy};
 use crate::said::face_design::{competent, daylight, take_class};
@@ -37,6 +38,9 @@ pub struct InspectFace {
     /// Why work goes on under a face that was left; empty leaves it left.
     #[serde(default)]
     pub release: String,
+    /// The alarm that the page showed, when the words bring people back: see [`Alarm::alarm`](crate::cuts::now::Alarm).
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub alarm: Option<u64>,
 }
 
 /// A tape between pins.
@@ -83,6 +87,7 @@ pub(crate) fn inspect(
     let site = state.site().ok_or(Refusal::NoSite)?;
     competent(state, by)?;
     let blank = |text: &str| text.trim().is_empty();
+    stands(state, asked, when)?;
     // At least one look and one test by hand (29 CFR 1926 Subpart P, Appendix A, basis of classification).
     if blank(&asked.seen) {
         return Err(Refusal::SayWhy {
@@ -128,6 +133,32 @@ pub(crate) fn inspect(
     Ok(bodies)
 }
 
+/// An inspection is of the face as it was then: what was seen or said there since asks for another one. Words that bring people
+/// back are about the alarm that stands, and about this moment.
+fn stands(state: &State, asked: &InspectFace, when: When) -> Result<(), Refusal> {
+    let Some(now) = state.cuts.face(&asked.zone) else {
+        return Ok(());
+    };
+    let since = now.seen.iter().map(|seen| seen.at).max();
+    let since = since.max(now.alarm.as_ref().map(|alarm| alarm.since));
+    let seen = (
+        "Something was seen at this face after that inspection.",
+        "Se vio algo en este talud después de esa inspección.",
+    );
+    overtaken::after(when, since, seen)?;
+    if asked.release.trim().is_empty() || now.alarm.is_none() {
+        return Ok(());
+    }
+    overtaken::in_time(when)?;
+    if now.alarm.as_ref().map(|alarm| alarm.alarm) != asked.alarm {
+        return Err(overtaken::overtaken(
+            "This face was left again after what this page showed.",
+            "Este talud se dejó otra vez después de lo que mostraba esta página.",
+        ));
+    }
+    Ok(())
+}
+
 fn leaves(read: &PinsRead) -> bool {
     read.judged
         .is_some_and(|judged| judged.state == earthwork::face::PinState::Leave)
@@ -150,8 +181,5 @@ pub(crate) fn apply_inspected(state: &mut State, entry: &Entry, body: &FaceInspe
     }
     face.due = None;
     face.alarm = None;
-    state
-        .cuts
-        .must_leave
-        .retain(|_, must| must.zone != body.zone);
+    state.cuts.has_left(None, &body.zone);
 }

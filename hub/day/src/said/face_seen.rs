@@ -226,7 +226,15 @@ pub(crate) fn slough(state: &State, asked: &SeeSlough) -> Result<Vec<Body>, Refu
         cubic_yards,
         note: asked.note.trim().to_owned(),
     })];
-    bodies.extend(face_alarm::alarm(state, site, zone, AlarmWhy::Slough {}));
+    // The figures of what everybody was told already tell nobody anew.
+    let told = state
+        .cuts
+        .face(&zone.id)
+        .and_then(|face| face.alarm.as_ref())
+        .is_some_and(|alarm| alarm.why == AlarmWhy::Slough {});
+    if !told {
+        bodies.extend(face_alarm::alarm(state, site, zone, AlarmWhy::Slough {}));
+    }
     Ok(bodies)
 }
 

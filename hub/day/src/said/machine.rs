@@ -5,8 +5,10 @@ use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::near::{self, Near};
+use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::said::{face_alarm, slew};
 use crate::state::State;
@@ -69,13 +71,35 @@ pub(crate) fn known(state: &State, machine: &str) -> Result<(), Refusal> {
     }
 }
 
-pub(crate) fn place(state: &State, asked: &PlaceMachine) -> Result<Vec<Body>, Refusal> {
+/// A place that was said before the newest word about it is not where the machine stands now.
+fn newest(state: &State, machine: &str, when: When) -> Result<(), Refusal> {
+    let said = state.cabs.get(machine).and_then(|cab| cab.place_said);
+    overtaken::after(
+        when,
+        said,
+        (
+            "Somebody has said since where that machine stands, or that it moved.",
+            "Alguien dijo después dónde está esa máquina, o que se movió.",
+        ),
+    )
+}
+
+pub(crate) fn place(
+    state: &State,
+    asked: &PlaceMachine,
+    when: When,
+) -> Result<Vec<Body>, Refusal> {
     known(state, &asked.machine)?;
+    newest(state, &asked.machine, when)?;
+    if !state.cuts.owed_by(&asked.machine).is_empty() {
+        // It takes a LEAVE THE FACE from the screen.
+        overtaken::in_time(when)?;
+    }
     let mut bodies = vec![Body::MachinePlaced(MachinePlaced {
         machine: asked.machine.clone(),
         at: asked.at,
     })];
-    bodies.extend(face_alarm::placed_away(state, &asked.machine, asked.at));
+    bodies.extend(face_alarm::placed(state, &asked.machine, asked.at));
     let cab = state.cabs.get(&asked.machine);
     let before = cab.and_then(|cab| cab.place.as_ref());
     if before.is_none_or(|before| before.at.distance(asked.at) > SAME_PLACE) {
@@ -91,11 +115,13 @@ pub(crate) fn place(state: &State, asked: &PlaceMachine) -> Result<Vec<Body>, Re
     Ok(bodies)
 }
 
-pub(crate) fn moved(state: &State, asked: &SayMoved) -> Result<Vec<Body>, Refusal> {
+pub(crate) fn moved(state: &State, asked: &SayMoved, when: When) -> Result<Vec<Body>, Refusal> {
     known(state, &asked.machine)?;
+    newest(state, &asked.machine, when)?;
     let mut bodies = vec![Body::MachineMoved(MachineMoved {
         machine: asked.machine.clone(),
     })];
+    bodies.extend(face_alarm::moved(state, &asked.machine));
     bodies.extend(slew::voided(state, &asked.machine));
     Ok(bodies)
 }
@@ -107,12 +133,14 @@ pub(crate) fn apply_placed(state: &mut State, entry: &Entry, body: &MachinePlace
         since: entry.made_at,
         by: entry.by.person.clone(),
     });
+    cab.place_said = Some(entry.made_at);
     // In a new place everyone looks anew.
     cab.loud_at = None;
 }
 
-pub(crate) fn apply_moved(state: &mut State, body: &MachineMoved) {
+pub(crate) fn apply_moved(state: &mut State, entry: &Entry, body: &MachineMoved) {
     let cab = state.cab_mut(&body.machine);
     cab.place = None;
+    cab.place_said = Some(entry.made_at);
     cab.loud_at = None;
 }

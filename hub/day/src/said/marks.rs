@@ -6,7 +6,9 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
+use crate::decide::When;
 use crate::entry::{Body, Entry};
+use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::said::{call, edge, tape, ties};
 use crate::site::{Mark, Site};
@@ -126,6 +128,9 @@ pub struct Paint {
     pub by: String,
     /// When.
     pub at: Time,
+    /// When it was said to be gone.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub gone_at: Option<Time>,
 }
 
 /// Where a mark is in its life.
@@ -162,9 +167,16 @@ fn paint<'a>(state: &'a State, mark: &str) -> Option<&'a Paint> {
 }
 
 /// The entries of laying marks: calls on their older generation are gone.
-pub(crate) fn lay(state: &State, asked: &LayMarks) -> Result<Vec<Body>, Refusal> {
+pub(crate) fn lay(state: &State, asked: &LayMarks, when: When) -> Result<Vec<Body>, Refusal> {
     let site = state.site().ok_or(Refusal::NoSite)?;
     known(site, &asked.marks)?;
+    let painted = asked.marks.iter().filter_map(|mark| paint(state, mark));
+    let said = painted.map(|paint| paint.gone_at.unwrap_or(paint.at)).max();
+    let newer = (
+        "One of these marks was laid or scraped since you said that.",
+        "Una de estas marcas se puso o se borró después de que usted lo dijo.",
+    );
+    overtaken::after(when, said, newer)?;
     let parent = match &asked.from {
         LaidFrom::Control => Parent::Control,
         LaidFrom::Hub => Parent::Hub,
@@ -315,6 +327,7 @@ pub(crate) fn apply_laid(state: &mut State, entry: &Entry, body: &MarksLaid) {
             doubt: body.doubt,
             by: entry.by.person.clone(),
             at: entry.made_at,
+            gone_at: None,
         });
     }
 }
@@ -334,9 +347,15 @@ pub(crate) fn apply_scraped(state: &mut State, entry: &Entry, body: &MarksScrape
             doubt: None,
             by: String::new(),
             at: entry.made_at,
+            gone_at: None,
         });
     }
     set_state(state, &body.marks, PaintState::Scraped);
+    for mark in &body.marks {
+        if let Some(paint) = state.marks.get_mut(mark).and_then(|now| now.paint.as_mut()) {
+            paint.gone_at = Some(entry.made_at);
+        }
+    }
 }
 
 fn set_state(state: &mut State, marks: &[String], to: PaintState) {

@@ -262,6 +262,7 @@ mod tests {
     fn lift(crew: &mut Crew, machine: Option<&str>) {
         let lift = LiftStop {
             machine: machine.map(Into::into),
+            press: u64::MAX,
             why: "nobody there, eyes met".into(),
         };
         crew.says(&supervisor(), Command::LiftStop(lift)).unwrap();

@@ -6,6 +6,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::cuts::buried::{Crossing, crossings};
+use crate::cuts::held::HeldBy;
 use crate::entry::{Body, Entry};
 use crate::refusal::{Refusal, Thing};
 use crate::said::face_seen::feet_typed;
@@ -141,4 +142,8 @@ fn take(state: &mut State, body: &PotholeDug, by: &str, since: Time) {
 
 pub(crate) fn apply_dug(state: &mut State, entry: &Entry, body: &PotholeDug) {
     take(state, body, &entry.by.person, entry.at);
+    // What was let go on was the crossing as it was known then.
+    state.cuts.allowed.retain(
+        |held| !matches!(held, HeldBy::TooNear { utility, .. } if *utility == body.utility),
+    );
 }

@@ -9,6 +9,7 @@ use crate::asked::By;
 use crate::cuts::held;
 use crate::decide::When;
 use crate::entry::Body;
+use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::said::call::{self, Draft};
 use crate::state::State;
@@ -50,11 +51,18 @@ pub(crate) fn say(
     {
         return Err(unknown(Thing::Mark, mark));
     }
-    if let Some(held) = asked
-        .mark
-        .as_deref()
-        .and_then(|mark| held::at_mark(state, mark))
-    {
+    overtaken::in_time(when)?;
+    let live = state.live_call(&asked.machine);
+    let newer = (
+        "The machine was told something newer.",
+        "A la máquina se le dijo algo más nuevo.",
+    );
+    overtaken::after(when, live.map(|(_, call)| call.made_at), newer)?;
+    let mark = asked.mark.as_deref();
+    let target = mark
+        .and_then(|mark| site.mark(mark))
+        .and_then(|mark| mark.target.as_deref());
+    if let Some(held) = held::call(state, &asked.machine, mark, target) {
         return Err(held.refusal());
     }
     let mut bodies: Vec<Body> = call::end_live(state, &asked.machine, Ending::Superseded)

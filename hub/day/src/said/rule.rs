@@ -9,6 +9,7 @@ use crate::asked::By;
 use crate::cuts::held;
 use crate::decide::When;
 use crate::entry::Body;
+use crate::overtaken;
 use crate::refusal::Refusal;
 use crate::said::call::{self, Draft};
 use crate::state::State;
@@ -83,7 +84,17 @@ pub(crate) fn rule(state: &State, by: &By, asked: &Rule, when: When) -> Result<V
             what: "why it is ruled so".into(),
         });
     }
-    if let Some(held) = held::at_mark(state, &asked.mark) {
+    overtaken::in_time(when)?;
+    let newer = (
+        "This mark was read again after that ruling.",
+        "Esta marca se leyó otra vez después de esa decisión.",
+    );
+    overtaken::after(when, Some(taken.made_at), newer)?;
+    let machine = taken.reading.machine.as_deref();
+    let held = machine.and_then(|machine| {
+        held::call(state, machine, Some(&asked.mark), Some(&judged.target))
+    });
+    if let Some(held) = held.or_else(|| held::at_mark(state, &asked.mark)) {
         return Err(held.refusal());
     }
     let mut bodies = vec![Body::Ruled(Ruled {

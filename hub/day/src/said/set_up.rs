@@ -162,6 +162,20 @@ pub enum Proof {
     OneBenchmark,
 }
 
+impl Proof {
+    /// The benchmarks that it names.
+    pub(crate) fn benchmarks(&self) -> impl Iterator<Item = &str> {
+        let pair = match self {
+            Self::SecondBenchmark { benchmark } => [Some(benchmark), None],
+            Self::TwoBenchmarks { first, second } | Self::AcrossTheSlope { first, second } => {
+                [Some(first), Some(second)]
+            }
+            Self::LevelledAgain { .. } | Self::OneBenchmark => [None, None],
+        };
+        pair.into_iter().flatten().map(String::as_str)
+    }
+}
+
 /// Why a set-up is in doubt.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(tag = "kind", rename_all = "snake_case")]
@@ -177,6 +191,13 @@ pub enum DoubtReason {
     Bumped {
         /// Who.
         by: String,
+    },
+    /// The elevation of a benchmark that it rests on was corrected.
+    BenchmarkChanged {
+        /// Which.
+        benchmark: String,
+        /// New − old.
+        by: Length,
     },
 }
 
@@ -202,12 +223,17 @@ pub(crate) fn benchmark<'a>(site: &'a Site, id: &str) -> Result<&'a Benchmark, R
     })
 }
 
-/// A set-up that still stands.
-pub(crate) fn standing<'a>(state: &'a State, id: &str) -> Result<&'a SetUp, Refusal> {
-    let set_up = state.set_up(id).ok_or_else(|| Refusal::Unknown {
+/// A set-up of this day, taken down or not.
+pub(crate) fn known<'a>(state: &'a State, id: &str) -> Result<&'a SetUp, Refusal> {
+    state.set_up(id).ok_or_else(|| Refusal::Unknown {
         what: Thing::SetUp,
         name: id.to_owned(),
-    })?;
+    })
+}
+
+/// A set-up that still stands.
+pub(crate) fn standing<'a>(state: &'a State, id: &str) -> Result<&'a SetUp, Refusal> {
+    let set_up = known(state, id)?;
     if set_up.closed {
         return Err(Refusal::SetUpIsClosed {
             set_up: id.to_owned(),

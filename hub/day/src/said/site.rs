@@ -8,7 +8,7 @@ use crate::cuts::daylight;
 use crate::entry::{Body, Entry};
 use crate::plan_sense::{self, Odd};
 use crate::refusal::Refusal;
-use crate::said::call;
+use crate::said::{call, check_shot, stop};
 use crate::said::touched::{self, Touched};
 use crate::site::{Site, Target};
 use crate::state::{MustSee, PendingChange, SiteInForce, State};
@@ -198,7 +198,10 @@ pub(crate) fn must_look(state: &State, old: &Site, new: &Site) -> (Vec<Body>, Ve
     let ended = must_see
         .iter()
         .filter_map(|new| call::end_live(state, &new.machine, Ending::StaleByTarget));
-    (ended.collect(), must_see)
+    let mut bodies: Vec<Body> = ended.collect();
+    bodies.extend(check_shot::benchmarks_changed(state, old, new));
+    bodies.extend(stop::newcomers(state, old, new));
+    (bodies, must_see)
 }
 
 pub(crate) fn apply_taken(state: &mut State, body: &SiteTaken) {

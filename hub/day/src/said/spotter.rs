@@ -4,7 +4,9 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
+use crate::decide::When;
 use crate::entry::{Body, Entry};
+use crate::overtaken;
 use crate::refusal::Refusal;
 use crate::said::machine;
 use crate::said::way_in::notice::NoticeLink;
@@ -62,8 +64,14 @@ pub struct SpotterCard {
     pub lost: Option<Time>,
 }
 
-pub(crate) fn be(state: &State, by: &By, asked: &BeSpotter) -> Result<Vec<Body>, Refusal> {
+pub(crate) fn be(
+    state: &State,
+    by: &By,
+    asked: &BeSpotter,
+    when: When,
+) -> Result<Vec<Body>, Refusal> {
     machine::known(state, &asked.machine)?;
+    overtaken::in_time(when)?;
     let of = |cab: &crate::state::Cab| cab.spotter.as_ref().map(|one| one.device.clone());
     let now = state.cabs.get(&asked.machine).and_then(of);
     if now.as_ref() == Some(&by.device) {
@@ -85,12 +93,26 @@ pub(crate) fn be(state: &State, by: &By, asked: &BeSpotter) -> Result<Vec<Body>,
     Ok(bodies)
 }
 
-pub(crate) fn end(state: &State, by: &By, asked: &EndSpotter) -> Result<Vec<Body>, Refusal> {
+pub(crate) fn end(
+    state: &State,
+    by: &By,
+    asked: &EndSpotter,
+    when: When,
+) -> Result<Vec<Body>, Refusal> {
     machine::known(state, &asked.machine)?;
     let cab = state.cabs.get(&asked.machine);
     let Some(spotter) = cab.and_then(|cab| cab.spotter.as_ref()) else {
         return Ok(vec![]);
     };
+    // Who took over since is not sent away by an older word.
+    overtaken::after(
+        when,
+        Some(spotter.since),
+        (
+            "Somebody spots for that machine since you said so.",
+            "Alguien vigila esa máquina desde que usted lo dijo.",
+        ),
+    )?;
     if spotter.device != by.device && !by.is(Role::Supervisor) {
         return Err(Refusal::NotAllowed {
             roles: vec![Role::Supervisor],

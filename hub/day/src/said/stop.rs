@@ -3,10 +3,14 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::decide::When;
 use crate::entry::{Body, Entry};
+use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::said::{check_due, near_miss};
+use crate::site::Site;
 use crate::state::State;
+use crate::time::minutes;
 use crate::views::ground::StopCard;
 
 /// Every machine stands still, bucket down.
@@ -36,6 +40,8 @@ pub struct LiftStop {
     /// Which machine; all when none is named.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub machine: Option<String>,
+    /// The newest press that the page showed: see [`StopCard::press`]. A stop that was pressed again since is not lifted.
+    pub press: u64,
     /// What was seen before it was lifted.
     pub why: String,
 }
@@ -49,16 +55,17 @@ pub struct StopLifted {
     pub why: String,
 }
 
-/// Every machine of the site, at once. A second press while all stand still adds the second voice, no more.
+/// A call's clock stands still under a stop for no longer than this: after it the ground is read again (our own choice; common
+/// practice is to look anew before digging on).
+const HELD_STILL_MS: i64 = minutes(5);
+
+/// Every machine of the site, at once, and each that somebody still sits in though the site has it no more. A second press while
+/// all stand still adds the second voice, no more.
 pub(crate) fn stop_all(state: &State, asked: &StopAll) -> Result<Vec<Body>, Refusal> {
     let site = state.site().ok_or(Refusal::NoSite)?;
     let why = asked.why.trim();
     let mut bodies = vec![Body::Stopped(Stopped {
-        machines: site
-            .machines
-            .iter()
-            .map(|machine| machine.id.clone())
-            .collect(),
+        machines: state.machines_here().map(str::to_owned).collect(),
         all: true,
         why: why.to_owned(),
     })];
@@ -66,7 +73,7 @@ pub(crate) fn stop_all(state: &State, asked: &StopAll) -> Result<Vec<Body>, Refu
     Ok(bodies)
 }
 
-pub(crate) fn lift(state: &State, asked: &LiftStop) -> Result<Vec<Body>, Refusal> {
+pub(crate) fn lift(state: &State, asked: &LiftStop, when: When) -> Result<Vec<Body>, Refusal> {
     if asked.why.trim().is_empty() {
         return Err(Refusal::SayWhy {
             what: "what you have seen before lifting the stop".into(),
@@ -100,6 +107,17 @@ pub(crate) fn lift(state: &State, asked: &LiftStop) -> Result<Vec<Body>, Refusal
     if machines.is_empty() {
         return Ok(vec![]);
     }
+    overtaken::in_time(when)?;
+    let pressed_since = machines
+        .iter()
+        .filter_map(|machine| state.cabs.get(machine)?.stop.as_ref())
+        .find(|stop| stop.press > asked.press);
+    if let Some(stop) = pressed_since {
+        return Err(overtaken::overtaken(
+            &format!("{} pressed STOP after what this page showed.", stop.by),
+            &format!("{} apretó ALTO después de lo que mostraba esta página.", stop.by),
+        ));
+    }
     let all_over = machines
         .iter()
         .filter_map(|machine| state.cabs.get(machine)?.stop.as_ref())
@@ -131,19 +149,40 @@ pub(crate) fn apply_stopped(state: &mut State, entry: &Entry, body: &Stopped) {
             by: entry.by.person.clone(),
             why: body.why.clone(),
             since,
+            press: entry.seq,
             all: body.all || cab.stop.as_ref().is_some_and(|stop| stop.all),
         });
     }
 }
 
-/// The clock of a live call stood still while its machine did.
+/// Machines that come on to the site while ALL STOP stands are stopped too.
+pub(crate) fn newcomers(state: &State, old: &Site, new: &Site) -> Option<Body> {
+    let all = state.cabs.values().filter_map(|cab| cab.stop.as_ref());
+    let standing = all.filter(|stop| stop.all).max_by_key(|stop| stop.press)?;
+    let fresh = new.machines.iter().filter(|one| {
+        let stopped = state.cabs.get(&one.id).is_some_and(|cab| cab.stop.is_some());
+        old.machine(&one.id).is_none() && !stopped
+    });
+    let machines: Vec<String> = fresh.map(|one| one.id.clone()).collect();
+    (!machines.is_empty()).then(|| {
+        Body::Stopped(Stopped {
+            machines,
+            all: true,
+            why: standing.why.clone(),
+        })
+    })
+}
+
+/// The clock of a live call stood still while its machine did, for a while.
 pub(crate) fn apply_lifted(state: &mut State, entry: &Entry, body: &StopLifted) {
     for machine in &body.machines {
         let cab = state.cab_mut(machine);
         let (stop, live) = (cab.stop.take(), cab.live);
         if let (Some(stop), Some(call)) = (stop, live.and_then(|id| state.calls.get_mut(&id))) {
             let from = stop.since.max(call.sent_at);
-            call.stale_at = call.stale_at.plus_ms(entry.at.ms_since(from).max(0));
+            call.stale_at = call
+                .stale_at
+                .plus_ms(entry.at.ms_since(from).clamp(0, HELD_STILL_MS));
         }
     }
 }

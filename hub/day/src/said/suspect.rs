@@ -97,7 +97,16 @@ pub(crate) struct EndShot {
 
 /// The entry about a set-up's readings since its last good check; none when it has none.
 pub(crate) fn window(state: &State, set_up: &SetUp, ends: Option<EndShot>) -> Option<Body> {
-    let from = set_up.good_at?;
+    window_from(state, set_up, set_up.good_at?, ends)
+}
+
+/// The same from another moment than the last good check.
+pub(crate) fn window_from(
+    state: &State,
+    set_up: &SetUp,
+    from: Time,
+    ends: Option<EndShot>,
+) -> Option<Body> {
     let inside = |at: Time| at > from && ends.is_none_or(|shot| at <= shot.at);
     let mut last: BTreeMap<&str, (u64, &TakenReading)> = BTreeMap::new();
     let mut readings = 0;

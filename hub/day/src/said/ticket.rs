@@ -3,9 +3,12 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::cuts::held::HeldBy;
 use crate::cuts::now::{Signed, TicketNow};
 use crate::cuts::plan::UtilityKind;
+use crate::decide::When;
 use crate::entry::{Body, Entry};
+use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::state::State;
 
@@ -113,7 +116,11 @@ pub(crate) fn check(state: &State, asked: &CheckTicket) -> Result<Vec<Body>, Ref
     })])
 }
 
-pub(crate) fn say_paint(state: &State, asked: &SayPaint) -> Result<Vec<Body>, Refusal> {
+pub(crate) fn say_paint(
+    state: &State,
+    asked: &SayPaint,
+    when: When,
+) -> Result<Vec<Body>, Refusal> {
     let site = state.site().ok_or(Refusal::NoSite)?;
     if site.cuts.utility(&asked.utility).is_none() {
         return Err(Refusal::Unknown {
@@ -125,10 +132,18 @@ pub(crate) fn say_paint(state: &State, asked: &SayPaint) -> Result<Vec<Body>, Re
         .cuts
         .utilities
         .get(&asked.utility)
-        .is_some_and(|now| now.paint_gone.is_some());
-    if gone == asked.gone {
+        .and_then(|now| now.paint_gone);
+    if gone.is_some() == asked.gone {
         return Ok(vec![]);
     }
+    overtaken::after(
+        when,
+        gone,
+        (
+            "Somebody has said since that the paint is gone.",
+            "Alguien dijo después que se borró la pintura.",
+        ),
+    )?;
     Ok(vec![Body::PaintSaid(PaintSaid {
         utility: asked.utility.clone(),
         gone: asked.gone,
@@ -154,5 +169,9 @@ pub(crate) fn apply_paint(state: &mut State, entry: &Entry, body: &PaintSaid) {
         .utilities
         .entry(body.utility.clone())
         .or_default();
-    now.paint_gone = body.gone.then_some(entry.at);
+    now.paint_gone = body.gone.then_some(entry.made_at);
+    // What was let go on was the paint that was gone then.
+    state.cuts.allowed.retain(
+        |held| !matches!(held, HeldBy::PaintGone { utility } if *utility == body.utility),
+    );
 }

@@ -110,6 +110,20 @@ fn ending(how: Ending) -> (&'static str, &'static str) {
         Ending::StaleByFace => ("the face was left", "se dejó el talud"),
         Ending::QueryAsked => ("the engineer was asked", "se consultó al ingeniero"),
         Ending::DayClosed => ("the day was closed", "se cerró el día"),
+        Ending::Held => ("something holds the work there", "algo detiene el trabajo ahí"),
+        Ending::MachineMoved => ("the machine moved", "la máquina se movió"),
+        Ending::GivenAway => (
+            "its target was given to another machine",
+            "su rasante pasó a otra máquina",
+        ),
+        Ending::OffSite => (
+            "the machine is not on the site any more",
+            "la máquina ya no está en la obra",
+        ),
+        Ending::ClockBehind => (
+            "the laptop's clock was behind: nobody knows how old it is",
+            "el reloj de la computadora estaba atrasado: nadie sabe qué tan vieja es",
+        ),
     }
 }
 

@@ -73,6 +73,19 @@ pub(super) fn tell(body: &Body) -> Told {
                 format!("DEJEN EL TALUD {}: {es}.", b.zone),
             )
         }
+        Body::UnderLeftFace(b) => Told::new(
+            format!(
+                "{} may stand under a face that was left: {}.",
+                b.machine,
+                b.zones.join(", ")
+            ),
+            format!(
+                "{} puede estar al pie de un talud que se dejó: {}.",
+                b.machine,
+                b.zones.join(", ")
+            ),
+        )
+        .machine(&b.machine),
         Body::FaceLeft(b) => Told::new(
             format!("{} is away from {}.", b.machine, b.zone),
             format!("{} se retiró de {}.", b.machine, b.zone),

@@ -67,6 +67,10 @@ pub(super) fn tell(body: &Body) -> Told {
                 DoubtReason::Bumped { by } => {
                     (format!("bumped, says {by}"), format!("golpeada, dice {by}"))
                 }
+                DoubtReason::BenchmarkChanged { benchmark, by } => (
+                    format!("the elevation of {benchmark} was changed by {}", signed(*by)),
+                    format!("la elevación de {benchmark} cambió {}", signed(*by)),
+                ),
             };
             Told::new(
                 format!("{} IN DOUBT: {en}. Cabs paused.", b.set_up),

@@ -136,6 +136,7 @@ pub fn tell(entry: &Entry) -> Told {
         | Body::PinsRead(_)
         | Body::FaceAlarmed(_)
         | Body::FaceLeft(_)
+        | Body::UnderLeftFace(_)
         | Body::DepthOwed(_)
         | Body::TicketChecked(_)
         | Body::PaintSaid(_)

@@ -154,6 +154,10 @@ pub(super) fn late(reading: &Reading, why: &LateReason) -> Told {
             format!("{} s old", ms / 1_000),
             format!("tiene {} s", ms / 1_000),
         ),
+        LateReason::NewerCall { mark } => (
+            format!("the machine was told about {mark} after it was made"),
+            format!("a la máquina se le dijo de {mark} después"),
+        ),
         LateReason::DayClosed => (
             "the day was closed before it came".to_owned(),
             "el día se cerró antes de que llegara".to_owned(),

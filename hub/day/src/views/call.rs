@@ -127,6 +127,16 @@ pub enum Ending {
     QueryAsked,
     /// The day was closed.
     DayClosed,
+    /// Something holds the work there back: see what the entry names.
+    Held,
+    /// The machine has moved or was placed where it does not reach the mark.
+    MachineMoved,
+    /// Its target was given to another machine.
+    GivenAway,
+    /// The machine is not on the site any more.
+    OffSite,
+    /// The hub was started on a clock that is behind the log: nobody knows how old it is.
+    ClockBehind,
 }
 
 /// The keep-out reminder that stands with a call.

@@ -284,7 +284,7 @@ fn face_card(state: &State, site: &Site, zone: &FaceZone, whole: bool) -> FaceCa
             .cuts
             .must_leave
             .iter()
-            .filter(|(_, must)| must.zone == zone.id)
+            .filter(|(_, owed)| owed.iter().any(|must| must.zone == zone.id))
             .map(|(machine, _)| machine.clone())
             .collect(),
         seen: now.seen.clone(),

@@ -136,6 +136,9 @@ pub enum ScreenCard {
 /// A stop in force.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct StopCard {
+    /// The entry of its newest press: what a LIFT names, and what sounds again.
+    #[serde(default)]
+    pub press: u64,
     /// Who pressed.
     pub by: String,
     /// Why; may be empty.

@@ -1,6 +1,7 @@
 //! The cab's screen: one call, or why there is none.
 
 use earthwork::length::Length;
+use earthwork::words::Language;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -83,6 +84,8 @@ pub struct FaceStrip {
 pub enum CabScreen {
     /// Stand still, bucket down. Only a supervisor lifts it.
     Stop {
+        /// The entry of the newest press: what sounds again.
+        press: u64,
         /// Who pressed.
         by: String,
         /// Why, in the words of the one who pressed; may be empty.
@@ -94,6 +97,8 @@ pub enum CabScreen {
     },
     /// The machine may be under a face that is left: track back, then press.
     LeaveFace {
+        /// The alarm that I AM AWAY names.
+        alarm: u64,
         /// Which.
         zone: String,
         /// The name that people read.
@@ -136,6 +141,12 @@ pub enum CabScreen {
         mark: Option<String>,
         /// Why.
         why: Ending,
+        /// What holds the work there, in English, when that ended it.
+        #[serde(skip_serializing_if = "Option::is_none")]
+        english: Option<String>,
+        /// The same in Spanish.
+        #[serde(skip_serializing_if = "Option::is_none")]
+        spanish: Option<String>,
         /// Since when.
         since: Time,
     },
@@ -185,6 +196,7 @@ pub fn view(state: &State, machine: &str) -> Option<Operator> {
 fn screen(state: &State, machine: &str, cab: &Cab, phase: Phase) -> CabScreen {
     if let Some(stop) = &cab.stop {
         return CabScreen::Stop {
+            press: stop.press,
             by: stop.by.clone(),
             why: stop.why.clone(),
             since: stop.since,
@@ -234,10 +246,12 @@ fn screen(state: &State, machine: &str, cab: &Cab, phase: Phase) -> CabScreen {
 }
 
 fn leave_face(state: &State, machine: &str) -> Option<CabScreen> {
-    let must = state.cuts.must_leave.get(machine)?;
+    // The oldest first; the next one comes when it has been left.
+    let must = state.cuts.owed_by(machine).first()?;
     let zone = state.site()?.cuts.face(&must.zone)?;
     let alarm = state.cuts.face(&must.zone)?.alarm.as_ref()?;
     Some(CabScreen::LeaveFace {
+        alarm: must.alarm,
         zone: zone.id.clone(),
         name: zone.name.clone(),
         why: alarm.why.clone(),
@@ -289,6 +303,8 @@ fn ended(call: &Call) -> CabScreen {
         why => CabScreen::Old {
             mark: call.sent.mark.clone(),
             why,
+            english: call.held.as_ref().map(|held| held.text(Language::English)),
+            spanish: call.held.as_ref().map(|held| held.text(Language::Spanish)),
             since: call.ended_at.unwrap_or(call.sent_at),
         },
     }

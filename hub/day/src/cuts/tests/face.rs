@@ -265,7 +265,8 @@ proptest! {
                     prop_assert!(allowed.is_err());
                 }
                 Doing::Leave => {
-                    crew.says(&operator("EX-2"), Command::LeaveFace(LeaveFace { zone: "BANK".into() })).unwrap();
+                    let away = away(&crew);
+                    crew.says(&operator("EX-2"), away).unwrap();
                 }
                 Doing::NewDay => {
                     crew.says(&By::hub(), Command::OpenDay(OpenDay { day: format!("2031-02-{:02}", step + 1) })).unwrap();

@@ -22,11 +22,8 @@ fn a_crack_that_opens_faster_clears_the_face_and_only_an_inspection_with_words_b
         cab::view(&crew.state, "EX-1").unwrap().faces_left[0].strip,
         len("10 ft")
     );
-    let away = LeaveFace {
-        zone: "BANK".into(),
-    };
-    crew.says(&operator("EX-2"), Command::LeaveFace(away))
-        .unwrap();
+    let away = away(&crew);
+    crew.says(&operator("EX-2"), away).unwrap();
     assert!(!matches!(
         screen(&crew, "EX-2"),
         CabScreen::LeaveFace { .. }

@@ -111,10 +111,28 @@ fn inspection(class: SoilClass) -> InspectFace {
         by_hand: "thumb dents it".into(),
         pins: vec![],
         release: String::new(),
+        alarm: None,
     }
 }
 
+/// The alarm that the pages show now.
+fn alarm(crew: &Crew) -> Option<u64> {
+    let face = crew.state.cuts.face("BANK")?;
+    Some(face.alarm.as_ref()?.alarm)
+}
+
+fn away(crew: &Crew) -> Command {
+    Command::LeaveFace(LeaveFace {
+        zone: "BANK".into(),
+        alarm: alarm(crew).unwrap_or_default(),
+    })
+}
+
 fn inspects(crew: &mut Crew, asked: InspectFace) -> Result<(), Refusal> {
+    let asked = InspectFace {
+        alarm: alarm(crew),
+        ..asked
+    };
     crew.says(&supervisor(), Command::InspectFace(asked))
         .map(|_| ())
 }

@@ -3,8 +3,9 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use super::{end_live, live};
+use super::{ended, live};
 use crate::asked::{By, Role};
+use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::refusal::Refusal;
 use crate::said::face_alarm;
@@ -152,16 +153,24 @@ pub(crate) fn check_me(state: &State, by: &By, _: &CheckMe) -> Result<Vec<Body>,
 }
 
 /// The operator can't. The call ends; a pipe or a moving face stops the machine.
-pub(crate) fn cant(state: &State, by: &By, asked: &SayCant) -> Result<Vec<Body>, Refusal> {
+pub(crate) fn cant(
+    state: &State,
+    by: &By,
+    asked: &SayCant,
+    when: When,
+) -> Result<Vec<Body>, Refusal> {
     let machine = own_machine(by)?;
-    let live = state.live_call(&machine);
+    // What was sent since is not what can't be done.
+    let live = state
+        .live_call(&machine)
+        .filter(|(_, call)| call.sent_at <= when.made_at);
     let mut bodies = vec![Body::CantSaid(CantSaid {
         machine: machine.clone(),
         why: asked.why,
         call: live.map(|(id, _)| id),
         mark: live.and_then(|(_, call)| call.sent.mark.clone()),
     })];
-    bodies.extend(end_live(state, &machine, Ending::Refused));
+    bodies.extend(live.map(|(id, call)| ended(id, call, Ending::Refused)));
     if matches!(asked.why, CantReason::Pipe | CantReason::Face) {
         let why = match asked.why {
             CantReason::Pipe => {

@@ -105,7 +105,7 @@ fn the_clock_of_a_call_stands_still_while_the_machine_is_stopped() {
         }),
     )
     .unwrap();
-    crew.wait(minutes(30));
+    crew.wait(minutes(4));
     assert!(crew.state.live_call("EX-1").is_some());
     assert!(matches!(
         cab::view(&crew.state, "EX-1").unwrap().screen,
@@ -114,6 +114,7 @@ fn the_clock_of_a_call_stands_still_while_the_machine_is_stopped() {
     let lift = |why: &str| {
         Command::LiftStop(crate::said::stop::LiftStop {
             machine: None,
+            press: u64::MAX,
             why: why.into(),
         })
     };

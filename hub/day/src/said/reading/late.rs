@@ -31,6 +31,11 @@ pub enum LateReason {
         /// How many milliseconds.
         ms: i64,
     },
+    /// A reading elsewhere that was made after it is what the machine is told now.
+    NewerCall {
+        /// Where.
+        mark: String,
+    },
     /// The day was closed before it came.
     DayClosed,
 }
@@ -38,9 +43,11 @@ pub enum LateReason {
 /// The oldest that a reading may be when it arrives and still be shown.
 const TOO_OLD_MS: i64 = seconds(90);
 
+/// `machine` is the one that the reading would tell.
 pub(super) fn late(
     state: &State,
     asked: &TakeReading,
+    machine: Option<&str>,
     when: When,
     corrected: Option<u64>,
 ) -> Option<LateReason> {
@@ -51,7 +58,13 @@ pub(super) fn late(
         return Some(LateReason::NewerReading { by });
     }
     let ms = when.now.ms_since(when.made_at);
-    (ms > TOO_OLD_MS).then_some(LateReason::TooOld { ms })
+    if ms > TOO_OLD_MS {
+        return Some(LateReason::TooOld { ms });
+    }
+    let (_, live) = state.live_call(machine?)?;
+    let mark = live.sent.mark.as_ref()?;
+    (live.made_at > when.made_at && *mark != asked.mark)
+        .then(|| LateReason::NewerCall { mark: mark.clone() })
 }
 
 /// Who made a reading of the mark after this moment; the one that is corrected does not count.

@@ -232,7 +232,7 @@ fn weigh(state: &State, by: &By, asked: &TakeReading, when: When) -> Result<Vec<
         }
         return paper::bodies(state, &shot, asked, when, corrected);
     }
-    if let Some(why) = late(state, asked, when, corrected) {
+    if let Some(why) = late(state, asked, shot.machine.map(|machine| machine.id.as_str()), when, corrected) {
         let reading = shot.reading(asked, shot.judge(&[], false));
         return Ok(vec![Body::ReadingLate(ReadingLate { reading, why })]);
     }
@@ -243,9 +243,10 @@ fn weigh(state: &State, by: &By, asked: &TakeReading, when: When) -> Result<Vec<
     }
     // Without a target or a machine there is no call to hold back.
     let held = || {
-        shot.target.and(shot.machine)?;
+        let machine = shot.target.and(shot.machine)?;
         let target = shot.mark.target.as_deref();
-        let held = held::at(state, shot.mark.place, target);
+        let held = held::call(state, &machine.id, None, None);
+        let held = held.or_else(|| held::at(state, shot.mark.place, target));
         let held = held.or_else(|| held::by_query(state, &shot.mark.id, target));
         held.map(|held| held.spot())
     };

@@ -209,6 +209,10 @@ fn a_face_that_comes_down_voids_what_was_accepted_within_ten_feet_until_it_is_sh
         by_hand: "crumbles".into(),
         pins: vec![],
         release: "trimmed back, mucked out".into(),
+        alarm: crew.state.cuts.faces["BANK"]
+            .alarm
+            .as_ref()
+            .map(|alarm| alarm.alarm),
     };
     crew.says(&supervisor(), Command::InspectFace(release))
         .unwrap();

@@ -5,9 +5,10 @@ use utoipa::ToSchema;
 
 use super::entered;
 use crate::entry::Body;
-use crate::said::spotter;
+use crate::said::{call, spotter};
 use crate::state::State;
 use crate::time::Time;
+use crate::views::call::Ending;
 
 /// The hub notices that the link of a phone is lost, or back.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -20,9 +21,13 @@ pub struct NoticeLink {
 }
 
 /// The hub was started again.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
-pub struct NoticeRestart {}
+pub struct NoticeRestart {
+    /// The laptop's clock is behind the log: nobody knows how long the hub was down.
+    #[serde(default)]
+    pub clock_behind: bool,
+}
 
 pub(crate) fn link(state: &State, asked: &NoticeLink) -> Vec<Body> {
     let visits = entered(state.way_in.link(&asked.device, asked.lost));
@@ -33,8 +38,15 @@ pub(crate) fn link(state: &State, asked: &NoticeLink) -> Vec<Body> {
     visits
 }
 
-pub(crate) fn restart(state: &State) -> Vec<Body> {
-    entered(state.way_in.restarted())
+pub(crate) fn restart(state: &State, asked: &NoticeRestart) -> Vec<Body> {
+    let mut bodies = entered(state.way_in.restarted());
+    if asked.clock_behind {
+        let machines = state.cabs.keys();
+        bodies.extend(
+            machines.filter_map(|machine| call::end_live(state, machine, Ending::ClockBehind)),
+        );
+    }
+    bodies
 }
 
 pub(crate) fn next_deadline(state: &State) -> Option<Time> {

@@ -260,7 +260,7 @@ fn a_press_in_the_cab_that_was_long_on_its_way_is_pressed_again() {
 fn people_inside_outlive_a_restart_and_the_day() {
     let mut crew = inside();
     crew.says(&jm(), asks("visit-02")).unwrap();
-    crew.says(&By::hub(), Command::NoticeRestart(NoticeRestart {}))
+    crew.says(&By::hub(), Command::NoticeRestart(NoticeRestart::default()))
         .unwrap();
     let gate = crew.state.way_in.gate("EX-1");
     assert_eq!(gate.visit("visit-02").unwrap().repeats, 1, "not answered");
@@ -302,6 +302,7 @@ fn all_stop_keeps_who_is_in_and_is_lifted_when_they_are_out() {
     let lift = |machine: Option<&str>| {
         Command::LiftStop(LiftStop {
             machine: machine.map(Into::into),
+            press: u64::MAX,
             why: "seen".into(),
         })
     };
