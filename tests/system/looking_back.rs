@@ -52,7 +52,7 @@ fn a_replayed_day_is_the_day_lived_view_by_view() {
     cab.says(&json!({ "kind": "got_it", "call": call }));
     ground.says(&json!({ "kind": "stop_all", "why": "a child at the fence" }));
     yard.truck
-        .says(&json!({ "kind": "lift_stop", "why": "gone" }));
+        .says(&json!({ "kind": "lift_stop", "press": u64::MAX, "why": "gone" }));
     ground.says(&reading("P-2", "5.02"));
     ground.says(&json!({ "kind": "say_bumped", "set_up": "S1" }));
     // The cab's page is hidden, as when a phone is locked: the replay has that too.

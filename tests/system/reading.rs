@@ -188,7 +188,8 @@ fn a_stop_hides_the_number_and_only_a_supervisor_lifts_it() {
     visitor.says(&json!({ "kind": "stop_all", "why": "somebody in the cut" }));
     let stopped = screen.view("operator", |view| view["screen"]["kind"] == "stop");
     assert!(stopped["screen"].get("call").is_none(), "{stopped}");
-    let lift = json!({ "kind": "lift_stop", "why": "the cut is empty, seen by PN" });
+    let lift =
+        json!({ "kind": "lift_stop", "press": u64::MAX, "why": "the cut is empty, seen by PN" });
     for phone in [&visitor, &ground, &cab] {
         phone.is_refused(403, &lift);
     }

@@ -130,7 +130,10 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
             json!({ "kind": "say_paint", "utility": "GAS", "gone": true }),
             on_foot_or_in_cab.clone(),
         ),
-        (json!({ "kind": "leave_face", "zone": "Z" }), cab.clone()),
+        (
+            json!({ "kind": "leave_face", "zone": "Z", "alarm": 1 }),
+            cab.clone(),
+        ),
         (
             json!({ "kind": "revise_face", "zone": "Z", "pieces": [], "why": "as told" }),
             boss.clone(),
@@ -177,7 +180,7 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
         ),
         (json!({ "kind": "renew_codes" }), boss.clone()),
         (
-            json!({ "kind": "lift_stop", "why": "nothing is stopped" }),
+            json!({ "kind": "lift_stop", "press": u64::MAX, "why": "nothing is stopped" }),
             boss.clone(),
         ),
         (

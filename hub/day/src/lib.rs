@@ -58,5 +58,5 @@ pub mod views;
 pub mod way_in;
 
 pub use apply::{answered, apply};
-pub use standing::Following;
 pub use decide::{decide, next_deadline, on_deadline};
+pub use standing::Following;

@@ -87,7 +87,12 @@ pub(crate) fn why_not(state: &State, call: &Call) -> Option<(Ending, Option<Held
     if taken.into_iter().any(|taken| taken.restated) {
         return plain(Ending::Restated);
     }
-    if let Some(held) = held::call(state, &sent.machine, sent.mark.as_deref(), sent.target.as_deref()) {
+    if let Some(held) = held::call(
+        state,
+        &sent.machine,
+        sent.mark.as_deref(),
+        sent.target.as_deref(),
+    ) {
         return Some((held.ending(), Some(held)));
     }
     if out_of_place(state, call) {
@@ -119,3 +124,6 @@ fn out_of_place(state: &State, call: &Call) -> bool {
     at.zip(reach)
         .is_some_and(|(at, reach)| at.distance(place.at) > reach)
 }
+
+#[cfg(test)]
+mod tests;

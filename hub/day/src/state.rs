@@ -29,7 +29,7 @@ use crate::said::suspect::SuspectWindow;
 use crate::said::ties::TiesCard;
 use crate::said::turning::LevelsRun;
 use crate::said::void::VoidCause;
-use crate::site::Site;
+use crate::site::{Machine, Site};
 use crate::time::Time;
 use crate::views::call::CallState;
 use crate::views::ground::{CantCard, PlaceCard, StopCard};
@@ -239,6 +239,9 @@ pub struct Cab {
     pub loud_at: Option<Time>,
     /// When the last call of any kind went out.
     pub called_at: Option<Time>,
+    /// The machine as the site last had it, when the site has it no more: somebody may still sit in it.
+    #[serde(default)]
+    pub was: Option<Machine>,
     /// Who spots for it.
     #[serde(default)]
     pub spotter: Option<SpotterCard>,

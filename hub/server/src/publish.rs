@@ -9,11 +9,13 @@ use bytestring::ByteString;
 use day::asked::{By, Role};
 use day::site::{Frame, LineKind, Site};
 use day::state::State;
+use day::time::Time;
 use day::views;
 use earthwork::point::Point;
 use earthwork::words::{Language, ScreenUnit};
 use serde::Serialize;
 use tokio::sync::watch;
+use utoipa::ToSchema;
 
 /// A screen's subject.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -202,6 +204,23 @@ pub struct Pulse {
     pub hash: String,
     /// Why nothing is kept any more.
     pub halted: Option<String>,
+    /// A stop that was pressed after that: it is on the screens and not in the log.
+    pub stop: Option<UnkeptStop>,
+}
+
+/// A stop that a hub took that can't keep its log: it stands on the screens until the hub is started again, and then comes anew
+/// from the phone that pressed it.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
+pub struct UnkeptStop {
+    /// Who pressed.
+    pub by: String,
+    /// Why; may be empty.
+    pub why: String,
+    /// Since when.
+    pub since: Time,
+    /// The machine that it is for; every one when none is named.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub machine: Option<String>,
 }
 
 /// What is current; clones share it.
@@ -212,6 +231,7 @@ pub struct Publish(Arc<Shared>);
 struct Shared {
     board: watch::Sender<Arc<Board>>,
     pulse: watch::Sender<Pulse>,
+    halts: watch::Sender<u32>,
     indexed: watch::Sender<u64>,
     closing: watch::Sender<bool>,
     views: Mutex<BTreeMap<Topic, Channel>>,
@@ -228,6 +248,7 @@ impl Default for Publish {
         Self(Arc::new(Shared {
             board: watch::Sender::default(),
             pulse: watch::Sender::default(),
+            halts: watch::Sender::default(),
             indexed: watch::Sender::default(),
             closing: watch::Sender::default(),
             views: Mutex::default(),
@@ -320,6 +341,18 @@ impl Publish {
         self.0.pulse.send_modify(|pulse| {
             pulse.halted.get_or_insert_with(|| why.to_owned());
         });
+        self.0.halts.send_modify(|halts| *halts += 1);
+    }
+
+    /// Shows a stop that could not be kept. One for every machine is not narrowed by one for a single machine.
+    pub fn unkept_stop(&self, stop: UnkeptStop) {
+        self.0.pulse.send_modify(|pulse| {
+            let all = pulse.stop.as_ref().is_some_and(|one| one.machine.is_none());
+            if !(all && stop.machine.is_some()) {
+                pulse.stop = Some(stop);
+            }
+        });
+        self.0.halts.send_modify(|halts| *halts += 1);
     }
 
     /// Says that the hub is closing.
@@ -342,9 +375,9 @@ impl Publish {
         self.0.pulse.borrow().clone()
     }
 
-    /// How far the log has come, from now on.
-    pub fn watch_pulse(&self) -> watch::Receiver<Pulse> {
-        self.0.pulse.subscribe()
+    /// Each time that the log ends for good, or a stop stands that it can't take: what a screen hears at once.
+    pub fn watch_halts(&self) -> watch::Receiver<u32> {
+        self.0.halts.subscribe()
     }
 
     /// How far the index has come, from now on.

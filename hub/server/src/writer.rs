@@ -8,7 +8,7 @@ use std::thread::JoinHandle;
 use std::time::{Duration, Instant};
 
 use day::answer::{self, Answer};
-use day::asked::{Asked, By};
+use day::asked::{Asked, By, Command};
 use day::chain::{self, Hash};
 use day::entry::{Body, Entry};
 use day::refusal::Refusal;
@@ -18,7 +18,7 @@ use thiserror::Error;
 use tokio::sync::oneshot;
 
 use crate::clock::Clock;
-use crate::publish::Publish;
+use crate::publish::{Publish, UnkeptStop};
 use crate::store::day_file::Located;
 use crate::store::{Kept, Store, StoreError};
 
@@ -58,6 +58,11 @@ pub enum NotDone {
     /// The day refuses it.
     #[error("{0}")]
     Refused(#[from] Refusal),
+    /// The log could not be kept, and a stop stands on the screens all the same.
+    #[error(
+        "STOP stands on every screen that has a link, but it is not in the log: the hub can't write any more. Use hand signals too; write down who stopped and when; the hub must be started again."
+    )]
+    StopNotKept,
     /// The log could not be kept.
     #[error(
         "Not kept: the hub can't write its log any more. Use hand signals; the hub must be started again."
@@ -75,6 +80,7 @@ pub enum NotDone {
 #[derive(Clone, Debug)]
 pub struct Writer {
     events: SyncSender<Event>,
+    publish: Publish,
 }
 
 impl Writer {
@@ -99,6 +105,7 @@ impl Writer {
         publish.views(&state);
         publish.head(state.seq, &head);
         publish.indexed(state.seq);
+        let shows = publish.clone();
         let mut desk = Desk {
             store,
             state,
@@ -115,7 +122,13 @@ impl Writer {
                 desk.serve(&waiting);
                 std::mem::forget(alarm);
             })?;
-        Ok((Self { events }, thread))
+        Ok((
+            Self {
+                events,
+                publish: shows,
+            },
+            thread,
+        ))
     }
 
     /// Asks, and waits until the answer is kept.
@@ -128,6 +141,12 @@ impl Writer {
         match self.events.try_send(Event::Asked { asked, reply }) {
             Ok(()) => answer.await.unwrap_or(Err(NotDone::NotKept)),
             Err(TrySendError::Full(_)) => Err(NotDone::Busy),
+            // The writer is lost, or the hub closes.
+            Err(TrySendError::Disconnected(Event::Asked { asked, .. }))
+                if self.publish.pulse().halted.is_some() =>
+            {
+                Err(not_kept(&self.publish, &asked))
+            }
             Err(TrySendError::Disconnected(_)) => Err(NotDone::Closing),
         }
     }
@@ -157,6 +176,22 @@ impl Writer {
         // A writer that is gone need not be stopped.
         let _ = self.events.send(Event::Stop);
     }
+}
+
+/// A hub that can't keep its log still shows a stop.
+fn not_kept(publish: &Publish, asked: &Asked) -> NotDone {
+    let (why, machine) = match &asked.command {
+        Command::StopAll(stop) => (stop.why.as_str(), None),
+        Command::SayCant(cant) if cant.why.stops() => ("", asked.by.machine.clone()),
+        _ => return NotDone::NotKept,
+    };
+    publish.unkept_stop(UnkeptStop {
+        by: asked.by.person.clone(),
+        why: why.to_owned(),
+        since: asked.made_at,
+        machine,
+    });
+    NotDone::StopNotKept
 }
 
 /// Says on every screen that nothing is kept any more, should the writer's thread be lost.
@@ -297,7 +332,7 @@ impl Desk {
 
     fn answer(&mut self, asked: &Asked, batch: &mut Batch) -> Result<Answer, NotDone> {
         if self.halted {
-            return Err(NotDone::NotKept);
+            return Err(not_kept(&self.publish, asked));
         }
         if let Some(answer) = self.already(asked) {
             return Ok(answer);
@@ -436,6 +471,18 @@ impl Desk {
         tracing::error!("The hub takes no calls any more. {error}");
         self.halted = true;
         self.publish.halt(&error.to_string());
+        let stops = batch.kept.iter().filter_map(|kept| match &kept.entry.body {
+            Body::Stopped(stop) => Some((stop, &kept.entry)),
+            _ => None,
+        });
+        for (stop, entry) in stops {
+            self.publish.unkept_stop(UnkeptStop {
+                by: entry.by.person.clone(),
+                why: stop.why.clone(),
+                since: entry.at,
+                machine: stop.machines.first().filter(|_| !stop.all).cloned(),
+            });
+        }
         for (reply, _) in batch.replies {
             let _ = reply.send(Err(NotDone::NotKept));
         }

@@ -27,6 +27,8 @@ interface InspectProps {
 
 export function InspectPanel({ card, retype = false, onClose }: InspectProps) {
   const words = t().cuts;
+  // What is released is what this panel showed when it was opened.
+  const [alarm] = useState(card.alarm?.alarm ?? null);
   const [soil, setSoil] = useState<SoilClass | null>(null);
   const [material, setMaterial] = useState<(typeof MATERIALS)[number] | null>(null);
   const [thumb, setThumb] = useState<(typeof THUMBS)[number] | null>(null);
@@ -51,7 +53,7 @@ export function InspectPanel({ card, retype = false, onClose }: InspectProps) {
     void say(
       retype
         ? { kind: "retype_soil", ...about, why: why.trim() }
-        : { kind: "inspect_face", ...about, seen: seen.trim(), by_hand: hand.trim(), release: why.trim() },
+        : { kind: "inspect_face", ...about, seen: seen.trim(), by_hand: hand.trim(), release: why.trim(), alarm },
     );
     onClose();
   };

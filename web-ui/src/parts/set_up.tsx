@@ -46,5 +46,7 @@ function proofWords(card: SetUpCard): string {
     return card.slope ? words.proofs.unproven_slope((card.good_on ?? []).join(", ")) : words.proofs.unproven;
   if (state.kind === "proven") return words.proofs[state.proof.kind];
   if (state.why.kind === "bumped") return words.doubtBumped(state.why.by);
+  if (state.why.kind === "benchmark_changed")
+    return words.doubtBenchmark(state.why.benchmark, length(state.why.by, unit.value));
   return words.doubtCheck(state.why.benchmark, length(state.why.residual, unit.value));
 }

@@ -69,6 +69,7 @@ export const cutsEs: typeof cutsEn = {
   seenLine: (what, who, at) => `${what} · ${who} · ${at}`,
   loadBack: "Desde la corona, ft",
   slough: {
+    told: "Cada cabina y teléfono dice que se alejen del talud. Cuando nadie esté abajo: ¿cuánto se cayó?",
     length: "A lo largo, ft",
     height: "Alto, ft",
     back: "Hacia atrás, ft",

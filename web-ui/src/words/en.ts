@@ -94,6 +94,11 @@ export const en = {
     stale_by_face: "FACE LEFT – REMOVED",
     query_asked: "ENGINEER ASKED – REMOVED",
     day_closed: "DAY CLOSED",
+    held: "WORK THERE IS HELD – REMOVED",
+    machine_moved: "THE MACHINE MOVED – REMOVED",
+    given_away: "GIVEN TO ANOTHER MACHINE",
+    off_site: "MACHINE NOT ON THE SITE FILE",
+    clock_behind: "AGE UNKNOWN – REMOVED",
   } satisfies Record<Ending, string>,
   labels: {
     one_benchmark: "ONE BENCHMARK",
@@ -372,6 +377,8 @@ export const en = {
     needsRuling: "Two shots, too close to call on the low side. The supervisor rules.",
     late: (by: string) => `${by} has a newer reading. Kept in the log, not shown.`,
     dayClosed: "The day is closed. Kept in the log, not shown.",
+    newerCall: (mark: string) =>
+      `The machine was told about ${mark} after this was read. Kept in the log, not shown. Read it again.`,
     tooOld: "Sent too long after it was read. Kept in the log, not shown. Read it again.",
     spot: (elevation: string, why: string) => `${elevation} kept as a spot elevation. ${why}`,
     paper: "Kept from paper. No call was sent.",
@@ -435,6 +442,7 @@ export const en = {
     one_benchmark: "ONE BENCHMARK",
   },
   doubtCheck: (benchmark: string, by: string) => `Check on ${benchmark} was off by ${by}`,
+  doubtBenchmark: (mark: string, by: string) => `${mark} was corrected by ${by}: restate the set-up`,
   doubtBumped: (by: string) => `${by} saw it move`,
   doubtDo: "No calls until two benchmarks agree.",
   agreed: (list: string) => `Agreed since: ${list}`,

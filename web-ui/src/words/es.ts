@@ -90,6 +90,11 @@ export const es: typeof en = {
     stale_by_face: "SE DEJÓ EL TALUD – QUITADA",
     query_asked: "SE CONSULTÓ AL INGENIERO – QUITADA",
     day_closed: "DÍA CERRADO",
+    held: "TRABAJO DETENIDO AHÍ – QUITADA",
+    machine_moved: "LA MÁQUINA SE MOVIÓ – QUITADA",
+    given_away: "PASÓ A OTRA MÁQUINA",
+    off_site: "MÁQUINA FUERA DE LA OBRA",
+    clock_behind: "EDAD DESCONOCIDA – QUITADA",
   },
   labels: {
     one_benchmark: "UN SOLO BANCO",
@@ -358,6 +363,8 @@ export const es: typeof en = {
     needsRuling: "Dos lecturas, muy justo del lado bajo. Decide el supervisor.",
     late: (by) => `${by} tiene una más nueva. Queda en el registro, no se muestra.`,
     dayClosed: "El día está cerrado. Queda en el registro, no se muestra.",
+    newerCall: (mark) =>
+      `A la máquina se le dijo de ${mark} después de leer esto. Queda en el registro, no se muestra. Lea otra vez.`,
     tooOld: "Llegó mucho después de leerse. Queda en el registro, no se muestra. Lea otra vez.",
     spot: (elevation, why) => `${elevation} queda como elevación suelta. ${why}`,
     paper: "Queda, del papel. No se mandó orden.",
@@ -420,6 +427,7 @@ export const es: typeof en = {
     one_benchmark: "UN SOLO BANCO",
   },
   doubtCheck: (benchmark, by) => `La revisión en ${benchmark} difirió ${by}`,
+  doubtBenchmark: (mark, by) => `${mark} se corrigió ${by}: corrija la puesta`,
   doubtBumped: (by) => `${by} vio que se movió`,
   doubtDo: "Sin órdenes hasta que coincidan dos bancos.",
   agreed: (list) => `Coinciden desde entonces: ${list}`,

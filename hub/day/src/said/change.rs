@@ -396,6 +396,7 @@ pub(crate) fn apply_changed(state: &mut State, entry: &Entry, body: &SiteChanged
     let Some(in_force) = &mut state.site else {
         return;
     };
+    let before = in_force.site.machines.clone();
     for gone in &body.retire {
         take_out(&mut in_force.site, gone);
         if gone.list == Listed::Benchmark {
@@ -408,7 +409,7 @@ pub(crate) fn apply_changed(state: &mut State, entry: &Entry, body: &SiteChanged
         }
         one.clone().put_into(&mut in_force.site);
     }
-    seat_machines(state);
+    seat_machines(state, &before);
     for new in &body.must_see {
         state.cab_mut(&new.machine).must_see = Some(MustSee {
             target: new.target.clone(),

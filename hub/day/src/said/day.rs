@@ -127,6 +127,7 @@ pub(crate) fn apply_opened(state: &mut State, entry: &Entry, body: &DayOpened) {
         // A stop outlives the day: nothing but a supervisor's word lifts it.
         *cab = Cab {
             stop: cab.stop.take(),
+            was: cab.was.take(),
             ..Cab::default()
         };
     }

@@ -117,7 +117,14 @@ pub(crate) fn read(
     }
     // Over the line the machine stops, however late the word comes and whatever else holds.
     let calls = calls.is_ok();
-    Ok(bodies(state, by, asked, when, (&line.id, mark_doubt, calls), shot))
+    Ok(bodies(
+        state,
+        by,
+        asked,
+        when,
+        (&line.id, mark_doubt, calls),
+        shot,
+    ))
 }
 
 /// Whether this edge may be told to the machine: not while something holds the work, and not in the place of a newer word.

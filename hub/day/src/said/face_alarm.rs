@@ -59,6 +59,7 @@ pub struct LeaveFace {
     /// Which.
     pub zone: String,
     /// The alarm that the cab showed: see [`MustLeave::alarm`](crate::cuts::now::MustLeave).
+    #[serde(default)]
     pub alarm: u64,
 }
 
@@ -222,9 +223,7 @@ pub(crate) fn apply_alarmed(state: &mut State, entry: &Entry, body: &FaceAlarmed
         since: entry.at,
     });
     for machine in &body.must_leave {
-        state
-            .cuts
-            .leaves(machine, &body.zone, entry.at, entry.seq);
+        state.cuts.leaves(machine, &body.zone, entry.at, entry.seq);
     }
     // Who had been told to leave already is shown the newest alarm: its AWAY answers that one.
     for must in state.cuts.must_leave.values_mut().flatten() {

@@ -6,8 +6,8 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
-use crate::cuts::held::HeldBy;
 use crate::cuts::daylight::{self, DaylightFound};
+use crate::cuts::held::HeldBy;
 use crate::cuts::now::FaceNow;
 use crate::entry::{Body, Entry};
 use crate::refusal::Refusal;

@@ -84,11 +84,7 @@ fn newest(state: &State, machine: &str, when: When) -> Result<(), Refusal> {
     )
 }
 
-pub(crate) fn place(
-    state: &State,
-    asked: &PlaceMachine,
-    when: When,
-) -> Result<Vec<Body>, Refusal> {
+pub(crate) fn place(state: &State, asked: &PlaceMachine, when: When) -> Result<Vec<Body>, Refusal> {
     known(state, &asked.machine)?;
     newest(state, &asked.machine, when)?;
     if !state.cuts.owed_by(&asked.machine).is_empty() {

@@ -91,9 +91,8 @@ pub(crate) fn rule(state: &State, by: &By, asked: &Rule, when: When) -> Result<V
     );
     overtaken::after(when, Some(taken.made_at), newer)?;
     let machine = taken.reading.machine.as_deref();
-    let held = machine.and_then(|machine| {
-        held::call(state, machine, Some(&asked.mark), Some(&judged.target))
-    });
+    let held = machine
+        .and_then(|machine| held::call(state, machine, Some(&asked.mark), Some(&judged.target)));
     if let Some(held) = held.or_else(|| held::at_mark(state, &asked.mark)) {
         return Err(held.refusal());
     }

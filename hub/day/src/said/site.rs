@@ -8,9 +8,9 @@ use crate::cuts::daylight;
 use crate::entry::{Body, Entry};
 use crate::plan_sense::{self, Odd};
 use crate::refusal::Refusal;
-use crate::said::{call, check_shot, stop};
 use crate::said::touched::{self, Touched};
-use crate::site::{Site, Target};
+use crate::said::{call, check_shot, stop};
+use crate::site::{Machine, Site, Target};
 use crate::state::{MustSee, PendingChange, SiteInForce, State};
 use crate::views::call::Ending;
 
@@ -209,7 +209,7 @@ pub(crate) fn apply_taken(state: &mut State, body: &SiteTaken) {
         site: body.site.clone(),
         digest: body.digest.clone(),
     });
-    seat_machines(state);
+    seat_machines(state, &[]);
 }
 
 pub(crate) fn apply_found(state: &mut State, entry: &Entry, body: &SiteChangeFound) {
@@ -220,12 +220,15 @@ pub(crate) fn apply_found(state: &mut State, entry: &Entry, body: &SiteChangeFou
 }
 
 pub(crate) fn apply_revised(state: &mut State, entry: &Entry, body: &SiteRevised) {
+    let before = state
+        .site()
+        .map_or_else(Vec::new, |site| site.machines.clone());
     state.site = Some(SiteInForce {
         site: body.site.clone(),
         digest: body.digest.clone(),
     });
     state.site_change = None;
-    seat_machines(state);
+    seat_machines(state, &before);
     for new in &body.must_see {
         state.cab_mut(&new.machine).must_see = Some(MustSee {
             target: new.target.clone(),
@@ -235,19 +238,18 @@ pub(crate) fn apply_revised(state: &mut State, entry: &Entry, body: &SiteRevised
     }
 }
 
-/// Every machine of the site has a cab, even before anyone joins for it.
-pub(crate) fn seat_machines(state: &mut State) {
-    let machines: Vec<String> = state
+/// Every machine of the site has a cab, even before anyone joins for it; one that the site has no more keeps what it was.
+pub(crate) fn seat_machines(state: &mut State, before: &[Machine]) {
+    let machines = state
         .site()
-        .map(|site| {
-            site.machines
-                .iter()
-                .map(|machine| machine.id.clone())
-                .collect()
-        })
-        .unwrap_or_default();
-    for machine in machines {
-        state.cab_mut(&machine);
+        .map_or_else(Vec::new, |site| site.machines.clone());
+    for gone in before {
+        if machines.iter().all(|machine| machine.id != gone.id) {
+            state.cab_mut(&gone.id).was = Some(gone.clone());
+        }
+    }
+    for machine in &machines {
+        state.cab_mut(&machine.id).was = None;
     }
 }
 

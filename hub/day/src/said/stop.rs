@@ -14,7 +14,7 @@ use crate::time::minutes;
 use crate::views::ground::StopCard;
 
 /// Every machine stands still, bucket down.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct StopAll {
     /// Why; may be empty: the press comes first.
@@ -41,6 +41,7 @@ pub struct LiftStop {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub machine: Option<String>,
     /// The newest press that the page showed: see [`StopCard::press`]. A stop that was pressed again since is not lifted.
+    #[serde(default)]
     pub press: u64,
     /// What was seen before it was lifted.
     pub why: String,
@@ -115,7 +116,10 @@ pub(crate) fn lift(state: &State, asked: &LiftStop, when: When) -> Result<Vec<Bo
     if let Some(stop) = pressed_since {
         return Err(overtaken::overtaken(
             &format!("{} pressed STOP after what this page showed.", stop.by),
-            &format!("{} apretó ALTO después de lo que mostraba esta página.", stop.by),
+            &format!(
+                "{} apretó ALTO después de lo que mostraba esta página.",
+                stop.by
+            ),
         ));
     }
     let all_over = machines
@@ -160,7 +164,10 @@ pub(crate) fn newcomers(state: &State, old: &Site, new: &Site) -> Option<Body> {
     let all = state.cabs.values().filter_map(|cab| cab.stop.as_ref());
     let standing = all.filter(|stop| stop.all).max_by_key(|stop| stop.press)?;
     let fresh = new.machines.iter().filter(|one| {
-        let stopped = state.cabs.get(&one.id).is_some_and(|cab| cab.stop.is_some());
+        let stopped = state
+            .cabs
+            .get(&one.id)
+            .is_some_and(|cab| cab.stop.is_some());
         old.machine(&one.id).is_none() && !stopped
     });
     let machines: Vec<String> = fresh.map(|one| one.id.clone()).collect();

@@ -116,11 +116,7 @@ pub(crate) fn check(state: &State, asked: &CheckTicket) -> Result<Vec<Body>, Ref
     })])
 }
 
-pub(crate) fn say_paint(
-    state: &State,
-    asked: &SayPaint,
-    when: When,
-) -> Result<Vec<Body>, Refusal> {
+pub(crate) fn say_paint(state: &State, asked: &SayPaint, when: When) -> Result<Vec<Body>, Refusal> {
     let site = state.site().ok_or(Refusal::NoSite)?;
     if site.cuts.utility(&asked.utility).is_none() {
         return Err(Refusal::Unknown {
@@ -171,7 +167,8 @@ pub(crate) fn apply_paint(state: &mut State, entry: &Entry, body: &PaintSaid) {
         .or_default();
     now.paint_gone = body.gone.then_some(entry.made_at);
     // What was let go on was the paint that was gone then.
-    state.cuts.allowed.retain(
-        |held| !matches!(held, HeldBy::PaintGone { utility } if *utility == body.utility),
-    );
+    state
+        .cuts
+        .allowed
+        .retain(|held| !matches!(held, HeldBy::PaintGone { utility } if *utility == body.utility));
 }

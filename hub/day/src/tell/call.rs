@@ -110,7 +110,10 @@ fn ending(how: Ending) -> (&'static str, &'static str) {
         Ending::StaleByFace => ("the face was left", "se dejó el talud"),
         Ending::QueryAsked => ("the engineer was asked", "se consultó al ingeniero"),
         Ending::DayClosed => ("the day was closed", "se cerró el día"),
-        Ending::Held => ("something holds the work there", "algo detiene el trabajo ahí"),
+        Ending::Held => (
+            "something holds the work there",
+            "algo detiene el trabajo ahí",
+        ),
         Ending::MachineMoved => ("the machine moved", "la máquina se movió"),
         Ending::GivenAway => (
             "its target was given to another machine",

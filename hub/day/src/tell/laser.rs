@@ -68,7 +68,10 @@ pub(super) fn tell(body: &Body) -> Told {
                     (format!("bumped, says {by}"), format!("golpeada, dice {by}"))
                 }
                 DoubtReason::BenchmarkChanged { benchmark, by } => (
-                    format!("the elevation of {benchmark} was changed by {}", signed(*by)),
+                    format!(
+                        "the elevation of {benchmark} was changed by {}",
+                        signed(*by)
+                    ),
                     format!("la elevación de {benchmark} cambió {}", signed(*by)),
                 ),
             };

@@ -150,15 +150,18 @@ pub enum CabScreen {
         /// Since when.
         since: Time,
     },
+    /// The site has this machine no more: nothing is called to it, and STOP still shows.
+    OffSite,
     /// Nothing has been called.
     NoCall,
 }
 
-/// The screen of one machine; none while there is no site, no day, or no such machine.
+/// The screen of one machine, also of one that the site has no more; none while there is no site, no day, or never was such a
+/// machine.
 pub fn view(state: &State, machine: &str) -> Option<Operator> {
     let site = state.site()?;
-    let here = site.machine(machine)?;
     let cab = state.cabs.get(machine)?;
+    let here = site.machine(machine).or(cab.was.as_ref())?;
     let works_on = here
         .works_on
         .iter()
@@ -212,6 +215,12 @@ fn screen(state: &State, machine: &str, cab: &Cab, phase: Phase) -> CabScreen {
     if phase == Phase::Asked {
         return CabScreen::WayIn;
     }
+    if state
+        .site()
+        .is_some_and(|site| site.machine(machine).is_none())
+    {
+        return CabScreen::OffSite;
+    }
     if let Some((set_up, since)) = &cab.paused
         && let Some(SetUpState::InDoubt { why, .. }) =
             state.set_up(set_up).map(|set_up| &set_up.state)
@@ -259,7 +268,7 @@ fn leave_face(state: &State, machine: &str) -> Option<CabScreen> {
     })
 }
 
-fn faces_left(state: &State, site: &Site) -> Vec<FaceStrip> {
+pub(crate) fn faces_left(state: &State, site: &Site) -> Vec<FaceStrip> {
     let left = site.cuts.faces.iter().filter_map(|zone| {
         let alarm = state.cuts.face(&zone.id)?.alarm.as_ref()?;
         Some(FaceStrip {

@@ -11,6 +11,7 @@ use crate::views::account::soil::{self, TestCard};
 use crate::views::cards;
 use crate::views::coverage::{self, RunCoverage};
 use crate::views::ground::{CheckCard, MarkCard, SetUpState, StopCard};
+use crate::views::operator::{self, FaceStrip};
 use crate::views::papers::{self, InspectedCard, PhotoCard};
 use crate::views::sheet::{self, DrawnTarget, SheetMark};
 
@@ -26,6 +27,9 @@ pub struct Visitor {
     pub here: Option<Time>,
     /// An ALL STOP that stands.
     pub stop: Option<StopCard>,
+    /// Faces that were left: nobody under them.
+    #[serde(default)]
+    pub faces_left: Vec<FaceStrip>,
     /// When the day was closed.
     pub closed: Option<Time>,
     /// The runs that were chosen for them.
@@ -90,6 +94,7 @@ pub fn view(state: &State, person: &str) -> Option<Visitor> {
         day: state.day.as_ref()?.id.clone(),
         here: visitor.and_then(|visitor| visitor.here),
         stop: stops.find(|stop| stop.all).cloned(),
+        faces_left: operator::faces_left(state, site),
         closed: state.record.closed.as_ref().map(|closed| closed.at),
         runs: runs.map(|target| run(state, site, target)).collect(),
         inspections: made

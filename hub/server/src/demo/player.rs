@@ -57,6 +57,10 @@ struct Kept {
     lost: BTreeSet<String>,
     /// People in a keep-out whose link was noticed last as lost.
     unlinked: BTreeSet<String>,
+    /// The newest press of STOP.
+    pressed: u64,
+    /// The newest alarm at each face.
+    alarms: BTreeMap<String, u64>,
 }
 
 impl Kept {
@@ -72,6 +76,10 @@ impl Kept {
                 }
                 Body::ScreenNoticed(noticed) if noticed.screen == ScreenNotice::Lost => {
                     kept.lost.insert(noticed.machine.clone());
+                }
+                Body::Stopped(_) => kept.pressed = entry.seq,
+                Body::FaceAlarmed(alarmed) => {
+                    kept.alarms.insert(alarmed.zone.clone(), entry.seq);
                 }
                 Body::LinkNoticed(noticed) if noticed.lost => {
                     kept.unlinked.insert(noticed.person.clone());
@@ -326,6 +334,7 @@ impl Player {
         let now = self.clock.now();
         let made_at = made_at.map_or(now, |at| self.moment(at));
         let key = step.key();
+        let command = &self.answering(command).await?;
         let said = self.hub.say(phone, &key, made_at, command).await?;
         match (&said, command) {
             (Said::Refused(why), _) => warn!("row {}: {who} was refused: {why}", row.number),
@@ -340,6 +349,26 @@ impl Player {
             }
         }
         Ok(())
+    }
+
+    /// A word that frees or brings back names what its page shows.
+    async fn answering(&self, command: &Command) -> Result<Command, DemoError> {
+        let mut command = command.clone();
+        let newest = async || -> Result<Kept, DemoError> {
+            Ok(Kept::read(&self.hub.export(&self.laptop).await?))
+        };
+        match &mut command {
+            Command::LiftStop(lift) => lift.press = newest().await?.pressed,
+            Command::InspectFace(inspect) if !inspect.release.is_empty() => {
+                inspect.alarm = newest().await?.alarms.get(&inspect.zone).copied();
+            }
+            Command::LeaveFace(leave) => {
+                let alarms = newest().await?.alarms;
+                leave.alarm = alarms.get(&leave.zone).copied().unwrap_or_default();
+            }
+            _ => {}
+        }
+        Ok(command)
     }
 
     /// Sends the bytes of a photo behind its promise.

@@ -184,6 +184,10 @@ impl From<NotDone> for Problem {
         let english = not_done.to_string();
         match not_done {
             NotDone::Refused(refusal) => refusal.into(),
+            NotDone::StopNotKept => Self::unavailable(
+                &english,
+                "El ALTO está en cada pantalla que tiene enlace, pero no en el registro: el servidor ya no puede escribir. Use también señas; apunte quién paró y cuándo; hay que arrancar el servidor otra vez.",
+            ),
             NotDone::NotKept => Self::unavailable(
                 &english,
                 "No se guardó: el sistema ya no puede escribir su registro. Use señas; hay que reiniciarlo.",

@@ -99,6 +99,7 @@ impl Talk {
         let publish = self.hub.publish.clone();
         let mut board = publish.watch_board();
         let mut closing = publish.watch_closing();
+        let mut halts = publish.watch_halts();
         let mut topics = topics(&self.phone).into_iter().map(|topic| {
             let mut newest = publish.watch(topic);
             newest.mark_changed();
@@ -118,6 +119,7 @@ impl Talk {
                 view = newest(&mut b) => self.view(view).await?,
                 view = newest(&mut c) => self.view(view).await?,
                 _ = beat.tick() => self.beat().await?,
+                Ok(()) = halts.changed() => self.pulse().await?,
                 Ok(()) = board.changed() => {
                     let board = board.borrow_and_update().clone();
                     if let Some(why) = self.out(&board) {
@@ -149,6 +151,11 @@ impl Talk {
         if self.beats.is_multiple_of(PING_EVERY) {
             in_time(self.session.ping(b"")).await?;
         }
+        self.pulse().await
+    }
+
+    /// How far the log has come, and whether it goes on.
+    async fn pulse(&mut self) -> Result<(), Over> {
         let pulse = self.hub.publish.pulse();
         let beat = FromHub::Beat {
             at: self.hub.clock.now(),
@@ -156,6 +163,7 @@ impl Talk {
             head: pulse.head,
             hash: pulse.hash,
             halted: pulse.halted.is_some(),
+            stop: pulse.stop,
         };
         self.send(&beat).await
     }

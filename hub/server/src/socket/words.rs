@@ -1,5 +1,6 @@
 //! What is said on the socket, both ways: part of the contract of the wire.
 
+use crate::publish::UnkeptStop;
 use day::time::Time;
 use day::views;
 use serde::{Deserialize, Serialize};
@@ -45,8 +46,11 @@ pub enum FromHub {
         head: u64,
         /// Its hash: the phone keeps the newest that it has seen.
         hash: String,
-        /// True when nothing is kept any more: use hand signals.
+        /// True when nothing is kept any more: no number may stand, use hand signals.
         halted: bool,
+        /// A stop that was pressed meanwhile, and is not in the log.
+        #[serde(skip_serializing_if = "Option::is_none")]
+        stop: Option<UnkeptStop>,
     },
     /// The answer to a clock question.
     Clock {

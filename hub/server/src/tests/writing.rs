@@ -5,6 +5,7 @@ use std::path::Path;
 use day::asked::{Asked, By, Command};
 use day::said::day::OpenDay;
 use day::said::join::RenewCodes;
+use day::said::machine::SayMoved;
 use day::said::stop::StopAll;
 use day::time::Time;
 
@@ -51,8 +52,30 @@ async fn a_log_that_can_not_be_kept_halts_the_hub_for_good() {
     assert_eq!(writer.ask(hubs(next)).await, Err(NotDone::NotKept));
     assert!(publish.pulse().halted.is_some());
     assert_eq!(publish.pulse().head, head);
-    let stop = Command::StopAll(StopAll { why: String::new() });
-    assert_eq!(writer.ask(hubs(stop)).await, Err(NotDone::NotKept));
+    let mut halts = publish.watch_halts();
+    let stop = Command::StopAll(StopAll {
+        why: "somebody under the bank".into(),
+    });
+    assert_eq!(
+        writer.ask(hubs(stop.clone())).await,
+        Err(NotDone::StopNotKept)
+    );
+    assert!(
+        halts.has_changed().unwrap(),
+        "every screen hears it at once"
+    );
+    halts.mark_unchanged();
+    let shown = publish.pulse().stop.unwrap();
+    assert_eq!(
+        (shown.why.as_str(), shown.machine),
+        ("somebody under the bank", None)
+    );
+    // Anything else is refused as not kept, and takes nothing from the screens.
+    let moved = Command::SayMoved(SayMoved {
+        machine: "EX-1".into(),
+    });
+    assert_eq!(writer.ask(hubs(moved)).await, Err(NotDone::NotKept));
+    assert!(publish.pulse().stop.is_some());
     writer.stop();
     thread.join().unwrap();
     let opened = store::open(DataFolder::take(folder.path()).unwrap()).unwrap();

@@ -69,9 +69,14 @@ function Menu({ card, competent, onStep, onClose }: MenuProps) {
     void say({ kind: "see_at_face", zone: card.id, what });
     onClose();
   };
+  // Everybody is told first; how much came down is asked for afterwards.
+  const cameDown = () => {
+    void say({ kind: "say_came_down", zone: card.id });
+    onStep("slough");
+  };
   return (
     <div class="tiles">
-      <Key kind="tile" onPress={() => onStep("slough")}>
+      <Key kind="tile" onPress={cameDown}>
         {words.cameDown}
       </Key>
       {SIGHTS.map((what) => (
@@ -125,7 +130,7 @@ function Load({ card, onClose }: { card: FaceCard; onClose: () => void }) {
   );
 }
 
-/** How much came down. ALL STOP is the key in the corner; this is for the log and the inspection. */
+/** How much came down, for the log and the inspection: everybody has been told already. */
 function Slough({ card, onClose }: { card: FaceCard; onClose: () => void }) {
   const words = t();
   const [sizes, setSizes] = useState({ length: "", height: "", back: "" });
@@ -149,6 +154,7 @@ function Slough({ card, onClose }: { card: FaceCard; onClose: () => void }) {
   };
   return (
     <>
+      <p role="status">{words.cuts.slough.told}</p>
       {(["length", "height", "back"] as const).map((name) => (
         <Typed
           key={name}

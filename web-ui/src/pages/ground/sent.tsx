@@ -104,7 +104,9 @@ function Came({ outcome }: { outcome: Outcome }) {
           text={
             outcome.why.kind === "newer_reading"
               ? words.outcome.late(outcome.why.by)
-              : outcome.why.kind === "day_closed"
+              : outcome.why.kind === "newer_call"
+                ? words.outcome.newerCall(outcome.why.mark)
+                : outcome.why.kind === "day_closed"
                 ? words.outcome.dayClosed
                 : words.outcome.tooOld
           }

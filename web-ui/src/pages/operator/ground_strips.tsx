@@ -20,7 +20,7 @@ export function LeaveFace({ screen }: { screen: Extract<CabScreen, { kind: "leav
           {alarmWhy(screen.why)} <span class="age">· {ago(now.value - screen.since)}</span>
         </p>
         <p>{words.leaveDo}</p>
-        <Key kind="large" onPress={() => void say({ kind: "leave_face", zone: screen.zone })}>
+        <Key kind="large" onPress={() => void say({ kind: "leave_face", zone: screen.zone, alarm: screen.alarm })}>
           {words.away}
         </Key>
       </div>

@@ -4,7 +4,7 @@ import { say } from "../../hub";
 import { labelWords } from "../../parts/call";
 import { HoldKey, Key } from "../../parts/keys";
 import { ago } from "../../show";
-import { now, replays } from "../../state";
+import { language, now, replays } from "../../state";
 import type { CabScreen, CallView, Operator, Reminder } from "../../wire";
 import { t } from "../../words";
 import { DepthWarnings, HandDigPlate, LeaveFace } from "./ground_strips";
@@ -39,10 +39,20 @@ export function Screen({ view, screen }: { view: Operator; screen: CabScreen }) 
     case "call":
       return <Call call={screen.call} key={screen.call.id} />;
     case "old":
-      return <Plate title={words.old} lines={[screen.mark ?? "", words.endings[screen.why]]} />;
+      return (
+        <Plate
+          title={words.old}
+          lines={[screen.mark ?? "", words.endings[screen.why], here(screen.english, screen.spanish)]}
+        />
+      );
     case "no_call":
       return <Plate title={words.noCall} lines={[words.noCallWhy]} />;
   }
+}
+
+/** A sentence of the hub in this screen's language. */
+function here(english?: string | null, spanish?: string | null): string {
+  return (language.value === "spanish" ? spanish : english) ?? "";
 }
 
 interface PlateProps {

@@ -34,7 +34,7 @@ export function Exceptions({ view }: { view: Supervisor }) {
         ))}
       </ol>
       {open?.kind === "stopped" && (
-        <LiftPanel machine={open.machine} stopped={stopped(view)} onClose={close} />
+        <LiftPanel machine={open.machine} stopped={stopped(view)} press={newestPress(view)} onClose={close} />
       )}
       {open?.kind === "near_miss" && <NearMissPanel view={view} number={open.number} onClose={close} />}
       {open?.kind === "can_meet" && <SlewPanel {...open} onClose={close} />}
@@ -51,6 +51,11 @@ export function Exceptions({ view }: { view: Supervisor }) {
 /** The machines that stand still by a STOP. */
 function stopped(view: Supervisor): string[] {
   return view.machines.filter((card) => card.stop).map((card) => card.id);
+}
+
+/** The newest press of the stops that stand. */
+function newestPress(view: Supervisor): number {
+  return Math.max(0, ...view.machines.map((card) => card.stop?.press ?? 0));
 }
 
 /** Most exceptions need somebody on the ground; some can be settled here. */

@@ -51,12 +51,16 @@ interface LiftProps {
   machine: string;
   /** Every machine that stands still. */
   stopped: string[];
+  /** The newest press of STOP that the page shows. */
+  press: number;
   onClose: () => void;
 }
 
 /** This machine, unless every one is chosen. */
-export function LiftPanel({ machine, stopped, onClose }: LiftProps) {
+export function LiftPanel({ machine, stopped, press, onClose }: LiftProps) {
   const words = t();
+  // Who presses STOP while the words are typed is not lifted with them.
+  const [seen] = useState(press);
   const [all, setAll] = useState(false);
   const which = all ? {} : { machine };
   return (
@@ -64,7 +68,7 @@ export function LiftPanel({ machine, stopped, onClose }: LiftProps) {
       title={`${words.lift}: ${machine}`}
       ask={words.liftWhy}
       act={words.lift}
-      command={(why) => ({ kind: "lift_stop", ...which, why })}
+      command={(why) => ({ kind: "lift_stop", ...which, press: seen, why })}
       onClose={onClose}
     >
       {stopped.length > 1 && (

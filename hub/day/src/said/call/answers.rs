@@ -98,6 +98,13 @@ pub enum CantReason {
     Other,
 }
 
+impl CantReason {
+    /// Whether it stops the machine.
+    pub fn stops(self) -> bool {
+        matches!(self, Self::Pipe | Self::Face)
+    }
+}
+
 /// The live call, which must be for the asker's own machine.
 pub(crate) fn own_live<'a>(state: &'a State, by: &By, id: u64) -> Result<&'a Call, Refusal> {
     let call = live(state, id)?;
@@ -171,7 +178,7 @@ pub(crate) fn cant(
         mark: live.and_then(|(_, call)| call.sent.mark.clone()),
     })];
     bodies.extend(live.map(|(id, call)| ended(id, call, Ending::Refused)));
-    if matches!(asked.why, CantReason::Pipe | CantReason::Face) {
+    if asked.why.stops() {
         let why = match asked.why {
             CantReason::Pipe => {
                 "pipe or cable: don't touch it, call its owner / tubo o cable: no lo toque, llame al dueño"

@@ -232,7 +232,13 @@ fn weigh(state: &State, by: &By, asked: &TakeReading, when: When) -> Result<Vec<
         }
         return paper::bodies(state, &shot, asked, when, corrected);
     }
-    if let Some(why) = late(state, asked, shot.machine.map(|machine| machine.id.as_str()), when, corrected) {
+    if let Some(why) = late(
+        state,
+        asked,
+        shot.machine.map(|machine| machine.id.as_str()),
+        when,
+        corrected,
+    ) {
         let reading = shot.reading(asked, shot.judge(&[], false));
         return Ok(vec![Body::ReadingLate(ReadingLate { reading, why })]);
     }

@@ -1,0 +1,657 @@
+//! What ends a live call, one name for each thing that did not; and on random days, that no call lives which would not be sent.
+
+use proptest::prelude::*;
+
+use crate::answer::Outcome;
+use crate::asked::{By, Command, Role};
+use crate::cuts::plan::{CutKind, Cuts, FaceZone, ToeCorner, Utility, UtilityKind};
+use crate::entry::Body;
+use crate::given::{Crew, at, flat_zone, ground, len, operator, reading, site, supervisor};
+use crate::said::allow_dig::AllowDig;
+use crate::said::change::{ChangeSite, Listed, Retired, SiteThing};
+use crate::said::check_shot::SayBumped;
+use crate::said::face_alarm::{LeaveFace, SayCameDown};
+use crate::said::face_design::RetypeSoil;
+use crate::said::face_inspect::InspectFace;
+use crate::said::join::{Join, RemovePhone};
+use crate::said::machine::{PlaceMachine, SayMoved};
+use crate::said::pothole::DigPothole;
+use crate::said::query::{AnswerQuery, AskQuery};
+use crate::said::quick_call::QuickCall;
+use crate::said::reading::{LateReason, TakeReading};
+use crate::said::set_up::CloseSetUp;
+use crate::said::stop::{LiftStop, StopAll};
+use crate::said::suspect::Standing;
+use crate::said::ticket::SayPaint;
+use crate::said::way_in::notice::NoticeRestart;
+use crate::site::{Line, LineKind, Side, Site};
+use crate::time::{minutes, seconds};
+use crate::views::call::{CallState, Ending};
+use crate::views::ground::SetUpState;
+use crate::views::operator::{self as cab, CabScreen};
+use earthwork::buried::Marked;
+use earthwork::face::{Evidence, SoilClass};
+use earthwork::words::{Language, QuickWord, ScreenUnit};
+
+/// A face north of the run, the run as a trench of its own, a gas main across it at x = 10, and a line over which nobody may go.
+fn yard() -> Site {
+    let mut site = site();
+    let corner = |x: &str, y: &str| ToeCorner {
+        at: at(x, y),
+        elevation: len("98 ft"),
+    };
+    let zone = |id: &str, kind, y: &str| FaceZone {
+        id: id.into(),
+        toe: vec![corner("0 ft", y), corner("50 ft", y)],
+        target: Some("RUN".into()),
+        ..flat_zone(kind)
+    };
+    site.lines.push(Line {
+        id: "PL".into(),
+        kind: LineKind::Property,
+        points: vec![at("-20 ft", "74 ft"), at("120 ft", "74 ft")],
+        keep: Side::Right,
+        no_cross: true,
+        doubt: len("0.02 ft"),
+        note: String::new(),
+    });
+    site.cuts = Cuts {
+        competent: vec!["PN".into()],
+        faces: vec![
+            zone("BANK", CutKind::Face, "55 ft"),
+            FaceZone {
+                pipe_crown: Some(len("0.35 ft")),
+                ..zone("DITCH", CutKind::Trench, "52 ft")
+            },
+        ],
+        utilities: vec![Utility {
+            id: "GAS".into(),
+            kind: UtilityKind::Gas,
+            points: vec![at("10 ft", "0 ft"), at("10 ft", "100 ft")],
+            outside: len("2 in"),
+            zone: len("24 in"),
+            marked: Marked::Centre,
+            call: "gas company".into(),
+        }],
+        ..Cuts::default()
+    };
+    site
+}
+
+/// EX-2 has a live call at R-1, beside the main and under the bank.
+fn called() -> Crew {
+    let mut crew = Crew::digging_on(yard());
+    let class = Command::InspectFace(inspection("BANK", SoilClass::B, None));
+    crew.says(&supervisor(), class).unwrap();
+    let class = Command::InspectFace(inspection("DITCH", SoilClass::B, None));
+    crew.says(&supervisor(), class).unwrap();
+    crew.reads("R-1", "6.70").unwrap();
+    assert!(live(&crew, "EX-2"));
+    crew
+}
+
+fn inspection(zone: &str, class: SoilClass, release: Option<u64>) -> InspectFace {
+    InspectFace {
+        zone: zone.into(),
+        class,
+        evidence: Evidence::default(),
+        seen: "dry".into(),
+        by_hand: "thumb dents it".into(),
+        pins: vec![],
+        release: release.map_or_else(String::new, |_| "trimmed from the top".into()),
+        alarm: release,
+    }
+}
+
+fn live(crew: &Crew, machine: &str) -> bool {
+    crew.state.live_call(machine).is_some()
+}
+
+/// How the newest call to a machine ended.
+fn how(crew: &Crew, machine: &str) -> Option<Ending> {
+    let last = crew.state.cabs[machine].last?;
+    match crew.state.calls[&last].state {
+        CallState::Ended { how } => Some(how),
+        _ => None,
+    }
+}
+
+/// Something is said, and the live call of EX-2 ends by it, once, and shows no number.
+fn ends(mut crew: Crew, by: &By, command: Command, with: Ending) {
+    crew.says(by, command.clone()).unwrap();
+    assert_eq!(how(&crew, "EX-2"), Some(with), "{command:?}");
+    let ended = |body: &Body| matches!(body, Body::CallEnded(_));
+    let ends = crew.log.iter().filter(|entry| ended(&entry.body)).count();
+    assert_eq!(ends, 1, "{command:?}");
+    let screen = cab::view(&crew.state, "EX-2").unwrap().screen;
+    assert!(!matches!(screen, CabScreen::Call { .. }), "{screen:?}");
+}
+
+fn change(put: Vec<SiteThing>, retire: Vec<Retired>) -> Command {
+    Command::ChangeSite(ChangeSite {
+        put,
+        retire,
+        why: "the office says so".into(),
+        seen: None,
+    })
+}
+
+fn machine_without_its_run(crew: &Crew) -> Vec<SiteThing> {
+    let machine = |id: &str, works_on: &str| {
+        let mut machine = crew.state.site().unwrap().machine(id).unwrap().clone();
+        machine.works_on = works_on.split_whitespace().map(Into::into).collect();
+        SiteThing::Machine(machine)
+    };
+    vec![machine("EX-2", ""), machine("EX-1", "PAD RUN")]
+}
+
+fn corrected(crew: &Crew, benchmark: &str, by: &str) -> Command {
+    let mut mark = crew
+        .state
+        .site()
+        .unwrap()
+        .benchmark(benchmark)
+        .unwrap()
+        .clone();
+    mark.elevation = mark.elevation + len(by);
+    change(vec![SiteThing::Benchmark(mark)], vec![])
+}
+
+fn bared() -> Command {
+    // The run is dug to 98.00 at x = 10; the pipe's bottom would lie at 98.13.
+    Command::DigPothole(DigPothole {
+        utility: "GAS".into(),
+        at: None,
+        mark: Some("R-1".into()),
+        top: "98.30".into(),
+        size: "2 in".into(),
+    })
+}
+
+fn paint(gone: bool) -> Command {
+    Command::SayPaint(SayPaint {
+        utility: "GAS".into(),
+        gone,
+    })
+}
+
+fn joins(device: &str, machine: &str) -> Command {
+    Command::Join(Join {
+        device: device.into(),
+        token_digest: device.into(),
+        person: "OW".into(),
+        roles: vec![Role::Operator],
+        machine: Some(machine.into()),
+        language: Language::English,
+        unit: ScreenUnit::Tenths,
+    })
+}
+
+fn places(machine: &str, x: &str, y: &str) -> Command {
+    Command::PlaceMachine(PlaceMachine {
+        machine: machine.into(),
+        at: at(x, y),
+    })
+}
+
+fn lifts(crew: &Crew) -> Command {
+    let stops = crew.state.cabs.values().filter_map(|cab| cab.stop.as_ref());
+    Command::LiftStop(LiftStop {
+        machine: None,
+        press: stops.map(|stop| stop.press).max().unwrap_or_default(),
+        why: "nobody there".into(),
+    })
+}
+
+#[test]
+fn a_pothole_that_bares_a_pipe_too_near_ends_the_call_beside_it() {
+    ends(called(), &ground(), bared(), Ending::Held);
+}
+
+#[test]
+fn paint_that_went_ends_the_call_beside_the_line() {
+    ends(called(), &ground(), paint(true), Ending::Held);
+    let mut crew = called();
+    crew.says(&ground(), paint(true)).unwrap();
+    let CabScreen::Old { english, .. } = cab::view(&crew.state, "EX-2").unwrap().screen else {
+        panic!("no number, and why")
+    };
+    assert!(english.unwrap().starts_with("The paint of GAS is gone."));
+}
+
+#[test]
+fn soil_typed_weaker_over_a_line_ends_the_call_at_its_toe() {
+    // The bank is 14 ft high at y = 55: at 1:1 it comes out at 69, at 1½:1 at 76, over y = 74.
+    let weaker = Command::RetypeSoil(RetypeSoil {
+        zone: "BANK".into(),
+        class: SoilClass::C,
+        evidence: Evidence::default(),
+        why: "seep".into(),
+    });
+    ends(called(), &supervisor(), weaker, Ending::Held);
+}
+
+#[test]
+fn a_laser_that_was_taken_down_takes_its_calls_with_it_and_may_still_be_said_to_have_been_bumped() {
+    let down = Command::CloseSetUp(CloseSetUp {
+        set_up: "S1".into(),
+        why: String::new(),
+    });
+    ends(called(), &ground(), down.clone(), Ending::StaleByLaser);
+    let mut crew = called();
+    crew.says(&ground(), down).unwrap();
+    let bumped = Command::SayBumped(SayBumped {
+        set_up: "S1".into(),
+    });
+    crew.says(&ground(), bumped).unwrap();
+    let open = &crew.state.suspects.last().unwrap().open;
+    assert!(open.contains("R-1"), "{open:?}");
+}
+
+#[test]
+fn a_benchmark_that_was_corrected_puts_the_laser_and_its_readings_in_doubt() {
+    for benchmark in ["BM-1", "BM-2"] {
+        let mut crew = called();
+        let command = corrected(&crew, benchmark, "1.00 ft");
+        ends(
+            crew.clone(),
+            &supervisor(),
+            command.clone(),
+            Ending::StaleByLaser,
+        );
+        crew.says(&supervisor(), command).unwrap();
+        let state = &crew.state.set_up("S1").unwrap().state;
+        assert!(matches!(state, SetUpState::InDoubt { .. }), "{state:?}");
+        let window = &crew.state.suspects.last().unwrap().window;
+        assert_eq!(window.marks[0].mark, "R-1");
+        assert_eq!(window.marks[0].standing, Standing::Unproven);
+        let again = crew.reads("R-1", "6.70").unwrap();
+        assert!(matches!(again.outcome, Outcome::Spot { .. }), "{again:?}");
+    }
+    // What was taken down since measured from it too.
+    let mut crew = called();
+    let down = Command::CloseSetUp(CloseSetUp {
+        set_up: "S1".into(),
+        why: String::new(),
+    });
+    crew.says(&ground(), down).unwrap();
+    let command = corrected(&crew, "BM-1", "1.00 ft");
+    crew.says(&supervisor(), command).unwrap();
+    assert!(crew.state.suspects.last().unwrap().open.contains("R-1"));
+}
+
+#[test]
+fn a_machine_that_moved_or_was_placed_elsewhere_has_no_call_from_before() {
+    let moved = Command::SayMoved(SayMoved {
+        machine: "EX-2".into(),
+    });
+    ends(called(), &ground(), moved, Ending::MachineMoved);
+    ends(
+        called(),
+        &ground(),
+        places("EX-2", "900 ft", "800 ft"),
+        Ending::MachineMoved,
+    );
+    // Within reach of the mark it digs on.
+    let mut crew = called();
+    crew.says(&ground(), places("EX-2", "10 ft", "30 ft"))
+        .unwrap();
+    assert!(live(&crew, "EX-2"));
+}
+
+#[test]
+fn a_run_given_to_another_machine_leaves_no_number_in_the_first() {
+    let crew = called();
+    let given = change(machine_without_its_run(&crew), vec![]);
+    ends(crew, &supervisor(), given, Ending::GivenAway);
+}
+
+#[test]
+fn a_number_is_for_the_phone_that_it_was_sent_to() {
+    ends(called(), &By::hub(), joins("m9", "EX-2"), Ending::NewScreen);
+    let remove = Command::RemovePhone(RemovePhone {
+        device: "m2".into(),
+    });
+    ends(called(), &supervisor(), remove.clone(), Ending::NewScreen);
+    // An operator who joins later sees no number that was sent into an empty cab.
+    let mut crew = called();
+    crew.says(&supervisor(), remove).unwrap();
+    crew.reads("R-1", "6.70").unwrap();
+    assert!(live(&crew, "EX-2"));
+    crew.says(&By::hub(), joins("m9", "EX-2")).unwrap();
+    assert_eq!(how(&crew, "EX-2"), Some(Ending::NewScreen));
+}
+
+#[test]
+fn a_stop_of_hours_leaves_nothing_to_dig_by() {
+    let mut crew = called();
+    crew.says(&ground(), Command::StopAll(StopAll::default()))
+        .unwrap();
+    crew.wait(minutes(180));
+    let lift = lifts(&crew);
+    crew.says(&supervisor(), lift).unwrap();
+    assert_eq!(how(&crew, "EX-2"), Some(Ending::StaleByAge));
+    // A short one costs the number nothing.
+    let mut crew = called();
+    crew.says(&ground(), Command::StopAll(StopAll::default()))
+        .unwrap();
+    crew.wait(minutes(3));
+    let lift = lifts(&crew);
+    crew.says(&supervisor(), lift).unwrap();
+    assert!(live(&crew, "EX-2"));
+}
+
+#[test]
+fn a_query_at_the_mark_ends_its_call_and_a_mark_that_left_the_site_too() {
+    let query = Command::AskQuery(AskQuery {
+        question: "is it the upper line?".into(),
+        of: "engineer".into(),
+        on: vec!["R-1".into()],
+        stop: true,
+        photo: None,
+    });
+    ends(called(), &supervisor(), query, Ending::QueryAsked);
+    let gone = Retired {
+        list: Listed::Mark,
+        id: "R-1".into(),
+    };
+    let mut crew = called();
+    crew.says(&supervisor(), change(vec![], vec![gone]))
+        .unwrap();
+    assert!(!live(&crew, "EX-2"));
+}
+
+#[test]
+fn an_older_reading_of_another_mark_does_not_take_the_place_of_a_newer_call() {
+    let mut crew = called();
+    let call = crew.state.live_call("EX-2").unwrap().0;
+    crew.wait(seconds(80));
+    let earlier = crew.now.plus_ms(-seconds(85));
+    let late = crew
+        .said_at(
+            &ground(),
+            Command::TakeReading(reading("R-2", "6.50")),
+            earlier,
+        )
+        .unwrap();
+    let why = LateReason::NewerCall { mark: "R-1".into() };
+    assert_eq!(late.outcome, Outcome::Late { why });
+    assert_eq!(crew.state.live_call("EX-2").unwrap().0, call);
+    // Nor does a word by eye that waited for its link.
+    let more = Command::QuickCall(QuickCall {
+        machine: "EX-2".into(),
+        word: QuickWord::More,
+        mark: None,
+    });
+    crew.said_at(&ground(), more, earlier).unwrap_err();
+    assert_eq!(crew.state.live_call("EX-2").unwrap().0, call);
+}
+
+#[test]
+fn a_hub_that_starts_on_a_clock_behind_its_log_keeps_no_number() {
+    let mut crew = called();
+    crew.says(&By::hub(), Command::NoticeRestart(NoticeRestart::default()))
+        .unwrap();
+    assert!(live(&crew, "EX-2"), "a quick start under a live crew");
+    let behind = NoticeRestart { clock_behind: true };
+    crew.says(&By::hub(), Command::NoticeRestart(behind))
+        .unwrap();
+    assert_eq!(how(&crew, "EX-2"), Some(Ending::ClockBehind));
+}
+
+#[test]
+fn stop_shows_in_a_machine_that_left_the_site_and_in_one_that_came_after() {
+    let mut crew = called();
+    let gone = Retired {
+        list: Listed::Machine,
+        id: "EX-2".into(),
+    };
+    crew.says(&supervisor(), change(vec![], vec![gone]))
+        .unwrap();
+    assert_eq!(how(&crew, "EX-2"), Some(Ending::OffSite));
+    let screen = |crew: &Crew, machine: &str| cab::view(&crew.state, machine).unwrap().screen;
+    assert_eq!(screen(&crew, "EX-2"), CabScreen::OffSite);
+    // Its own STOP, and everybody's.
+    crew.says(&operator("EX-2"), Command::StopAll(StopAll::default()))
+        .unwrap();
+    for machine in ["EX-1", "EX-2"] {
+        assert!(matches!(
+            screen(&crew, machine),
+            CabScreen::Stop { all: true, .. }
+        ));
+    }
+    let mut another = crew.state.site().unwrap().machine("EX-1").unwrap().clone();
+    another.id = "EX-3".into();
+    another.works_on = vec![];
+    crew.says(
+        &supervisor(),
+        change(vec![SiteThing::Machine(another)], vec![]),
+    )
+    .unwrap();
+    assert!(matches!(
+        screen(&crew, "EX-3"),
+        CabScreen::Stop { all: true, .. }
+    ));
+    let lift = lifts(&crew);
+    crew.says(&supervisor(), lift).unwrap();
+    assert_eq!(screen(&crew, "EX-2"), CabScreen::OffSite);
+    assert_eq!(screen(&crew, "EX-3"), CabScreen::NoCall);
+}
+
+/// One step of a random day: what, with which number, and how many seconds ago it was said.
+type Step = (u8, u32, i64);
+
+fn command(crew: &Crew, what: u8, n: u32) -> (By, Command) {
+    let pick = |names: &[&str]| names[n as usize % names.len()].to_owned();
+    let machine = pick(&["EX-1", "EX-2"]);
+    let mark = pick(&["R-1", "R-2", "P-1", "R-3", "P-2"]);
+    let zone = pick(&["BANK", "DITCH"]);
+    let alarm = crew
+        .state
+        .cuts
+        .face(&zone)
+        .and_then(|face| face.alarm.as_ref());
+    let alarm = alarm.map(|alarm| alarm.alarm);
+    let set_up = crew
+        .state
+        .set_ups
+        .last()
+        .map_or("S1".into(), |last| last.id.clone());
+    let cab = operator(&machine);
+    match what {
+        0..=9 => {
+            let text = format!("{}.{:02}", 4 + n % 4, n % 100);
+            let restates = n
+                .is_multiple_of(11)
+                .then(|| crew.state.readings.keys().last().copied());
+            let asked = TakeReading {
+                set_up,
+                restates: restates.flatten(),
+                machine: n.is_multiple_of(7).then_some(machine),
+                ..reading(&mark, &text)
+            };
+            (ground(), Command::TakeReading(asked))
+        }
+        10 => (ground(), Command::StopAll(StopAll::default())),
+        11 | 12 => (supervisor(), lifts(crew)),
+        13 => (ground(), Command::SayMoved(SayMoved { machine })),
+        14 => (
+            ground(),
+            places(&machine, &format!("{} ft", n % 60), "40 ft"),
+        ),
+        15 => (By::hub(), joins(&format!("m{n}"), &machine)),
+        16 => {
+            let device = crew.state.cabs[&machine].device.clone();
+            let device = device.unwrap_or_else(|| "m1".into());
+            (supervisor(), Command::RemovePhone(RemovePhone { device }))
+        }
+        17 => (ground(), paint(n.is_multiple_of(2))),
+        18 => (ground(), bared()),
+        19 => (ground(), Command::SayCameDown(SayCameDown { zone })),
+        20 => {
+            let alarm = alarm.unwrap_or_default();
+            (cab, Command::LeaveFace(LeaveFace { zone, alarm }))
+        }
+        21 | 22 => {
+            let class = [SoilClass::B, SoilClass::C][n as usize % 2];
+            (
+                supervisor(),
+                Command::InspectFace(inspection(&zone, class, alarm)),
+            )
+        }
+        23 => {
+            let held = crate::cuts::held::at_mark(&crew.state, &mark);
+            let held = held.unwrap_or(crate::cuts::held::HeldBy::NotLocated {});
+            let why = "the engineer says so".into();
+            (supervisor(), Command::AllowDig(AllowDig { held, why }))
+        }
+        24 => (ground(), Command::SayBumped(SayBumped { set_up })),
+        25 => {
+            let why = String::new();
+            (ground(), Command::CloseSetUp(CloseSetUp { set_up, why }))
+        }
+        26 => (
+            supervisor(),
+            corrected(crew, &pick(&["BM-1", "BM-2"]), "0.50 ft"),
+        ),
+        27 => {
+            let mut things = machine_without_its_run(crew);
+            if n.is_multiple_of(2) {
+                let site = site();
+                things = site.machines.into_iter().map(SiteThing::Machine).collect();
+            }
+            (supervisor(), change(things, vec![]))
+        }
+        28 => {
+            let asked = AskQuery {
+                question: "which line?".into(),
+                of: "engineer".into(),
+                on: vec![mark],
+                stop: true,
+                photo: None,
+            };
+            (supervisor(), Command::AskQuery(asked))
+        }
+        29 => {
+            let asked = AnswerQuery {
+                query: format!("Q-{}", 1 + n % 4),
+                answer: "the upper one".into(),
+                answered_by: "engineer".into(),
+                target: None,
+            };
+            (supervisor(), Command::AnswerQuery(asked))
+        }
+        30 => {
+            let mark = n.is_multiple_of(2).then_some(mark);
+            let word = QuickWord::More;
+            (
+                ground(),
+                Command::QuickCall(QuickCall {
+                    machine,
+                    word,
+                    mark,
+                }),
+            )
+        }
+        _ => {
+            let behind = n.is_multiple_of(3);
+            (
+                By::hub(),
+                Command::NoticeRestart(NoticeRestart {
+                    clock_behind: behind,
+                }),
+            )
+        }
+    }
+}
+
+/// The hub would send it again at this moment: the same shot, from the same person, is neither held nor refused nor late.
+fn would_be_sent(crew: &Crew, machine: &str) -> Result<(), TestCaseError> {
+    let Some((id, call)) = crew.state.live_call(machine) else {
+        return Ok(());
+    };
+    let cab = &crew.state.cabs[machine];
+    prop_assert_eq!(
+        &cab.device,
+        &call.screen,
+        "call {} was sent to another screen",
+        id
+    );
+    prop_assert!(
+        cab.stop.is_some() || call.stale_at > crew.state.at,
+        "call {id} is too old"
+    );
+    // What was said since, read off the log alone.
+    for entry in crew.log.iter().filter(|entry| entry.seq > id) {
+        let gone = match &entry.body {
+            Body::MachineMoved(b) => b.machine == machine && entry.made_at >= call.made_at,
+            Body::SetUpClosed(b) => Some(&b.set_up) == call.sent.set_up.as_ref(),
+            Body::SetUpDoubted(b) => Some(&b.set_up) == call.sent.set_up.as_ref(),
+            Body::ReadingTaken(b) => b
+                .reading
+                .restates
+                .is_some_and(|old| call.sent.readings.contains(&old)),
+            Body::CallEnded(b) => b.call == id,
+            _ => false,
+        };
+        prop_assert!(!gone, "call {} outlived {:?}", id, entry.body);
+    }
+    let again = match (call.sent.readings.last(), &call.sent.mark) {
+        (Some(last), Some(_)) => {
+            let taken = &crew.state.readings[last].reading;
+            Command::TakeReading(TakeReading {
+                set_up: taken.set_up.clone(),
+                machine: Some(machine.to_owned()),
+                ..reading(&taken.mark, &taken.text)
+            })
+        }
+        (_, mark) => Command::QuickCall(QuickCall {
+            machine: machine.to_owned(),
+            word: QuickWord::More,
+            mark: mark.clone(),
+        }),
+    };
+    let mut probe = crew.clone();
+    let answer = probe.says(&ground(), again);
+    let sent = answer.as_ref().is_ok_and(|answer| {
+        matches!(
+            answer.outcome,
+            Outcome::Called { .. } | Outcome::Asked { .. } | Outcome::NeedsRuling { .. }
+        )
+    });
+    prop_assert!(sent, "call {} lives, and would now be {:?}", id, answer);
+    Ok(())
+}
+
+/// Steps of the random days below; set it higher for a long run.
+fn days() -> u32 {
+    std::env::var("RODCALL_STANDING_DAYS")
+        .ok()
+        .and_then(|days| days.parse().ok())
+        .unwrap_or(200)
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: days(), max_shrink_iters: 2_000, ..ProptestConfig::default() })]
+
+    #[test]
+    fn on_random_days_no_call_lives_that_would_not_be_sent(
+        steps in prop::collection::vec((0_u8..32, 0_u32..1_000, prop_oneof![3 => Just(0_i64), 1 => 1_i64..200]), 60..120),
+    ) {
+        let mut crew = called();
+        let steps: Vec<Step> = steps;
+        for (what, n, ago) in steps {
+            crew.wait(seconds(i64::from(n % 120)));
+            let (by, command) = command(&crew, what, n);
+            // A refusal is an answer too.
+            let _ = crew.said_at(&by, command, crew.now.plus_ms(-seconds(ago)));
+            if crew.state.set_ups.iter().all(|one| !one.usable()) && n.is_multiple_of(3) {
+                let _ = crew.check("S1", "BM-1", "5.00");
+                let _ = crew.check("S1", "BM-2", "3.48");
+            }
+            for machine in ["EX-1", "EX-2"] {
+                would_be_sent(&crew, machine)?;
+            }
+        }
+    }
+}
