@@ -2,7 +2,7 @@
 
 use super::inputs::{Inputs, bad};
 use super::{Outputs, Quantity, WorkedError, outputs, refused, word, yes};
-use crate::correction;
+use crate::correction::{self, Ground};
 use crate::length::Length;
 use crate::pace;
 use crate::tolerance::{self, Tolerance};
@@ -91,18 +91,24 @@ pub(super) fn chance(inputs: &mut Inputs) -> Outputs {
     Ok(outputs([("chance", Quantity::Number(chance))]))
 }
 
-/// What the operator is told.
+/// What the operator is told; with a tolerance rounded so that obeying stays in it.
 pub(super) fn correction(inputs: &mut Inputs) -> Outputs {
     let difference = inputs.length("difference")?;
     let aim = inputs.length_or("aim", Length::ZERO)?;
-    let told = correction::correction(
-        difference,
+    let ground = Ground {
+        dev: difference,
         aim,
+        tolerance: match inputs.optional_text("high").or(inputs.optional_text("low")) {
+            Some(_) => Some(tolerance_of(inputs)?),
+            None => None,
+        },
+    };
+    let told = correction::correction(
+        &ground,
         inputs.name("verdict")?,
         inputs.yes("settled_high")?,
     );
-    let line =
-        |language, unit| Quantity::Word(call_text(&told, difference - aim, language, unit).line);
+    let line = |language, unit| Quantity::Word(call_text(&told, &ground, language, unit).line);
     Ok(outputs([
         ("english", line(Language::English, ScreenUnit::Tenths)),
         ("spanish", line(Language::Spanish, ScreenUnit::Tenths)),

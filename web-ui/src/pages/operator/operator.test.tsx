@@ -235,5 +235,6 @@ describe("the width of a number", () => {
     expect(numberEms("3", false)).toBeLessThan(numberEms("3½", false));
     expect(numberEms("1.2", false)).toBeLessThan(numberEms("1.2", true));
     expect(numberEms("4 1/8", false)).toBeGreaterThan(numberEms("4", false));
+    expect(numberEms("1 FT 1 3/4", false)).toBeGreaterThan(numberEms("1 FT 1", false));
   });
 });
