@@ -99,6 +99,8 @@ describe("a rod reading", () => {
     expect(why(rodA, "13.01")).toBe("too_long");
     expect(why(rodA, "4.2.1")).toBe("not_a_number");
     expect(why(inches, "5-13")).toBe("inches");
+    expect(why(inches, "5 ft -4 in")).toBe("not_a_number");
+    expect(why(inches, "5 -4")).toBe("not_a_number");
   });
 
   it("is written as it would be typed", () => {

@@ -36,7 +36,7 @@ function decimal(typed: string, unit: Rod["unit"]): RodResult {
 
 function feetInches(typed: string): RodResult {
   const match =
-    /^(\d{1,2})\s*(?:ft|['’′-])\s*(?:(\d{1,2})(?:\s+|\s*$|(?=\s*(?:in|["”″])))\s*)?(?:(\d)\/(8|4|2)\s*)?(?:in|["”″])?$/.exec(
+    /^(\d{1,2})(?:\s*(?:ft|['’′])|-)\s*(?:(\d{1,2})(?:\s+|\s*$|(?=\s*(?:in|["”″])))\s*)?(?:(\d)\/(8|4|2)\s*)?(?:in|["”″])?$/.exec(
       typed,
     );
   if (!match) return { ok: false, why: "not_a_number" };

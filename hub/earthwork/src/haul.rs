@@ -102,7 +102,7 @@ pub(crate) fn full(loads: f64) -> u32 {
 /// How many trucks keep a machine busy: a truck's round, loading included, by the time to load it, rounded up.
 ///
 /// # Errors
-/// When a time is not above zero.
+/// When a time is not above zero, or it comes to more trucks than any site has.
 pub fn trucks_needed(round_minutes: f64, load_minutes: f64) -> Result<u32, FigureError> {
     let load = can_be(Figure::Minutes, load_minutes)?;
     if load <= 0.0 {
@@ -111,7 +111,9 @@ pub fn trucks_needed(round_minutes: f64, load_minutes: f64) -> Result<u32, Figur
             value: load,
         });
     }
-    Ok(full(can_be(Figure::Minutes, round_minutes)? / load).max(1))
+    let trucks = full(can_be(Figure::Minutes, round_minutes)? / load).max(1);
+    can_be(Figure::Count, f64::from(trucks))?;
+    Ok(trucks)
 }
 
 /// Loads as they were counted, as the tickets say, and as the hole is measured, all loose.
@@ -195,6 +197,7 @@ mod tests {
         assert_eq!(trucks_needed(0.0, 8.0), Ok(1));
         assert!(trucks_needed(40.0, 0.0).is_err());
         assert!(trucks_needed(-1.0, 8.0).is_err());
+        assert!(trucks_needed(40.0, 1e-300).is_err());
     }
 
     #[test]

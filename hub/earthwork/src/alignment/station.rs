@@ -1,7 +1,9 @@
 //! How is a station written: `12+34.56` is 1234.56 ft, in hundreds of feet and the rest.
 
+use thiserror::Error;
+
 use super::AlignmentError;
-use crate::length::{FOOT, Form, Length, parse};
+use crate::length::{FOOT, Form, Length, LengthError, parse};
 
 /// Reads a station: hundreds of feet, `+`, and feet below a hundred with at most seven decimals. A minus stands
 /// before the whole station. Exact (common practice of station numbering in feet).
@@ -36,6 +38,39 @@ pub fn parse_station(text: &str) -> Result<Length, AlignmentError> {
     Ok(if back { -station } else { station })
 }
 
+/// Reads a place along a line as it is asked for everywhere: a station like `12+50`, or a length with its unit.
+///
+/// # Errors
+/// When it is neither.
+pub fn parse_along(text: &str) -> Result<Length, AlongError> {
+    let trimmed = text.trim();
+    if trimmed.strip_prefix('+').unwrap_or(trimmed).contains('+') {
+        return Ok(parse_station(trimmed)?);
+    }
+    Ok(parse(trimmed)?)
+}
+
+/// Why a text is no place along a line.
+#[derive(Clone, Debug, PartialEq, Eq, Error)]
+pub enum AlongError {
+    /// Written like a station, but none.
+    #[error(transparent)]
+    Station(#[from] AlignmentError),
+    /// No length either.
+    #[error(transparent)]
+    Length(#[from] LengthError),
+}
+
+impl AlongError {
+    /// The message in Spanish.
+    pub fn spanish(&self) -> String {
+        match self {
+            Self::Station(error) => error.spanish(),
+            Self::Length(error) => error.spanish(),
+        }
+    }
+}
+
 /// A station as people write it, to the hundredth of a foot: `12+34.56`.
 pub fn show_station(station: Length) -> String {
     let shown = station.show(Form::DecimalFeet { places: 2 });
@@ -67,6 +102,18 @@ mod tests {
             let station = Length::from_hundredths_of_a_foot(hundredths);
             assert_eq!(parse_station(text), Ok(station), "{text}");
             assert_eq!(show_station(station), shown);
+        }
+    }
+
+    #[test]
+    fn a_place_along_a_line_is_a_station_or_a_length() {
+        let at = Length::from_hundredths_of_a_foot(125_000);
+        for text in ["12+50", " 12+50.00 ", "1250 ft", "+1250 ft", "15000 in"] {
+            assert_eq!(parse_along(text), Ok(at), "{text}");
+        }
+        for text in ["12+5", "1250", "12+50 ft", "", "1e308 ft"] {
+            let error = parse_along(text).unwrap_err();
+            assert!(!error.to_string().is_empty() && !error.spanish().is_empty());
         }
     }
 

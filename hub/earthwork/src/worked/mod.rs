@@ -42,6 +42,19 @@ pub enum Quantity {
     Word(String),
 }
 
+impl Quantity {
+    /// Whether it can be of a site at all: lengths that could be written, numbers that are finite and not endless.
+    fn sound(&self) -> bool {
+        let length = |length: &Length| Length::try_from(length.tenth_micrometres()).is_ok();
+        match self {
+            Self::Length(one) => length(one),
+            Self::Lengths(all) => all.iter().all(length),
+            Self::Number(number) => number.abs() <= 1e15,
+            Self::Word(_) => true,
+        }
+    }
+}
+
 /// What is wrong with a case.
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
 pub enum WorkedError {
@@ -233,7 +246,12 @@ pub fn compute(computation: &str, inputs: &BTreeMap<String, String>) -> Outputs 
     let mut inputs = Inputs::new(inputs);
     let outputs = run(&mut inputs)?;
     inputs.all_used()?;
-    Ok(outputs)
+    match outputs.iter().find(|(_, quantity)| !quantity.sound()) {
+        Some((name, _)) => Err(refused(format!(
+            "“{name}” comes to more than any site has. Check the units and the figures that were put in."
+        ))),
+        None => Ok(outputs),
+    }
 }
 
 /// Outputs from names and quantities.
