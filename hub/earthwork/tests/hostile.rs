@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::fs;
 use std::path::Path;
 
-use earthwork::worked::{Quantity, compute};
+use earthwork::worked::compute;
 
 type Inputs = BTreeMap<String, String>;
 
@@ -47,65 +47,199 @@ fn cases() -> Vec<Case> {
     found
 }
 
-#[test]
-fn survey() {
-    let mut seen = std::collections::BTreeSet::new();
+/// What may stand below zero: differences, elevations, places, rises and falls, limits of one side.
+const SIGNED: &[(&str, &[&str])] = &[
+    ("adjust_by_distance", &["misclosure"]),
+    ("aim", &["mean"]),
+    ("batter_string", &["dig_to", "first_board", "second_board"]),
+    ("blind_repeats", &["differences"]),
+    ("borrow_pit", &["corners"]),
+    ("capability", &["high", "low", "mean"]),
+    ("catch_point", &["ground_rise"]),
+    ("chance", &["low", "high", "value"]),
+    ("check_shot", &["hi", "foresight", "benchmark"]),
+    ("convert", &["length"]),
+    ("correction", &["aim", "difference"]),
+    ("crossing", &["bottom", "top", "line_bottom", "line_top"]),
+    (
+        "daylight_line",
+        &["ground", "rise_east", "rise_north", "toe", "tops"],
+    ),
+    (
+        "dig_check",
+        &["benchmark", "backsight", "foresight", "target"],
+    ),
+    ("distance", &["from", "to"]),
+    ("distance_from_line", &["corners", "at"]),
+    ("doubted_reading", &["difference", "residual"]),
+    ("drift", &["residuals"]),
+    ("expected_low", &["mean"]),
+    ("face", &["toe"]),
+    ("fitted_arc", &["east", "north"]),
+    ("fold", &["at", "through", "elevation", "rises_east"]),
+    ("found_pins", &["at", "plan", "site"]),
+    ("gravel_order", &["landing_mean"]),
+    ("half_turn", &["first", "turned"]),
+    ("hand_dig", &["from", "to", "line"]),
+    ("influence", &["dig_bottom", "footing_bottom"]),
+    ("landings", &["errors"]),
+    ("leaning_rod", &["degrees"]),
+    ("level_line", &["start", "end", "backsights", "foresights"]),
+    ("no_cross_line", &["distance"]),
+    ("offset_hub", &["top", "dig_to", "offset", "station"]),
+    ("pace", &["left", "differences"]),
+    ("paced", &["from", "to"]),
+    ("place_beside", &["start", "station", "offset", "first"]),
+    (
+        "plane",
+        &["at", "through", "elevation", "rise_east", "rise_north"],
+    ),
+    ("point_areas", &["differences"]),
+    ("present_slope", &["run"]),
+    (
+        "profile",
+        &["elevations", "rises", "stations", "at", "steps"],
+    ),
+    ("rock_above", &["points", "level"]),
+    ("rod_reading", &["bracket"]),
+    ("rod_to_elevation", &["benchmark", "backsight", "foresight"]),
+    (
+        "run",
+        &["start", "toward", "at", "step_elevations", "step_stations"],
+    ),
+    (
+        "second_levelling",
+        &[
+            "benchmark",
+            "backsight",
+            "backsight_again",
+            "point",
+            "point_again",
+        ],
+    ),
+    (
+        "site_frame",
+        &["east", "north", "origin_east", "origin_north", "turn"],
+    ),
+    (
+        "slant_from_differences",
+        &["true_difference", "seen_difference"],
+    ),
+    ("slope_line", &["away"]),
+    ("slope_tape", &["rise"]),
+    ("stale_after", &["amount"]),
+    ("station", &["station"]),
+    ("station_offset", &["at", "start", "first"]),
+    ("strip_volume", &["first", "last"]),
+    ("surface_to_level", &["level", "there"]),
+    ("surface_volume", &["there", "wanted"]),
+    ("swing_tie", &["first", "second"]),
+    ("trench", &["inverts", "stations", "at"]),
+    ("triangles", &["points", "at"]),
+    ("turned_axis", &["degrees", "grade"]),
+    ("two_peg", &["far_a", "far_b", "middle_a", "middle_b"]),
+    ("verdict", &["differences", "elevations", "target"]),
+    ("width", &["free_edge", "strict_edge"]),
+];
+
+/// Lists that go with no other list: one more or one fewer is another question.
+const FREE: &[(&str, &[&str])] = &[
+    ("adjust_by_distance", &["distances"]),
+    ("benches", &["rises"]),
+    ("blind_repeats", &["differences"]),
+    ("drift", &["residuals"]),
+    ("fold", &["rises_east"]),
+    ("gravel_order", &["patches_cy"]),
+    ("landings", &["errors"]),
+    ("layered_slopes", &["classes"]),
+    ("plane", &["layers"]),
+    ("run", &["layers"]),
+    ("step_forms", &["widths"]),
+    ("verdict", &["differences", "elevations"]),
+];
+
+fn named(list: &[(&str, &[&str])], case: &Case, input: &str) -> bool {
+    list.iter()
+        .any(|(name, inputs)| *name == case.computation && inputs.contains(&input))
+}
+
+/// What every changed text came to, where it was taken all the same.
+fn taken(change: impl Fn(&Case, &str, &str) -> Vec<String>) -> (usize, Vec<String>) {
+    let (mut tried, mut taken) = (0, Vec::new());
     for case in cases() {
         for (name, text) in &case.inputs {
-            let mut try_it = |what: &str, new: String| {
+            for other in change(&case, name, text) {
+                tried += 1;
                 let mut inputs = case.inputs.clone();
-                inputs.insert(name.clone(), new.clone());
+                inputs.insert(name.clone(), other.clone());
                 if let Ok(got) = compute(&case.computation, &inputs) {
-                    let key = format!("{what:9} {} {name}", case.computation);
-                    if seen.insert(key.clone()) {
-                        println!("{key}: {new:?} in {} gave {got:?}", case.id);
-                    }
-                }
-            };
-            let number = text.trim().parse::<f64>().is_ok();
-            if number {
-                try_it(
-                    "negative",
-                    format!("-{}", text.trim().trim_start_matches('-')),
-                );
-                try_it("1e308", "1e308".into());
-                try_it("-1e308", "-1e308".into());
-                try_it("1e-300", "1e-300".into());
-            } else if earthwork::length::parse(text).is_ok() {
-                try_it(
-                    "neg.len",
-                    format!("-{}", text.trim().trim_start_matches('-')),
-                );
-                try_it("huge.len", "99999999 ft".into());
-            }
-            if text.contains(';') {
-                try_it(
-                    "longer",
-                    format!("{text}; {}", text.split(';').next_back().unwrap()),
-                );
-                try_it("shorter", text.rsplit_once(';').unwrap().0.to_owned());
-                try_it("trailing", format!("{text};"));
-                if text
-                    .split(';')
-                    .next()
-                    .unwrap()
-                    .trim()
-                    .parse::<f64>()
-                    .is_ok()
-                {
-                    try_it(
-                        "1e308 in",
-                        format!("1e308; {}", text.split_once(';').unwrap().1),
-                    );
-                    try_it("neg in", format!("-7; {}", text.split_once(';').unwrap().1));
-                } else if earthwork::length::parse(text.split(';').next().unwrap()).is_ok() {
-                    try_it(
-                        "neg.l in",
-                        format!("-7 ft; {}", text.split_once(';').unwrap().1),
-                    );
+                    let what = format!("{} {name} = “{other}” in {}", case.computation, case.id);
+                    taken.push(format!("{what} gave {got:?}"));
                 }
             }
         }
     }
-    let _ = Quantity::Number(0.0);
+    (tried, taken)
+}
+
+fn number(text: &str) -> bool {
+    text.trim().parse::<f64>().is_ok()
+}
+
+#[test]
+fn numbers_that_no_site_has_are_refused() {
+    let endless = ["1e308", "-1e308", "1e10", "NaN", "inf", "-inf"];
+    let (tried, taken) = taken(|_, _, text| {
+        let parts: Vec<&str> = text.split(';').collect();
+        if parts.iter().all(|part| number(part)) {
+            let rest = || parts[1..].iter().map(|part| format!(";{part}"));
+            endless
+                .iter()
+                .map(|one| rest().fold((*one).to_owned(), |all, part| all + &part))
+                .collect()
+        } else {
+            endless
+                .iter()
+                .filter(|_| earthwork::length::parse(text).is_ok())
+                .map(|one| format!("{one} ft"))
+                .collect()
+        }
+    });
+    assert!(tried > 3_000, "only {tried}");
+    assert!(taken.is_empty(), "{}", taken.join("\n"));
+}
+
+#[test]
+fn sizes_below_zero_are_refused() {
+    let (tried, taken) = taken(|case, name, text| {
+        let first = text.split(';').next().unwrap_or_default().trim();
+        let rest = text.split_once(';').map_or("", |(_, rest)| rest);
+        let measured = number(first) || earthwork::length::parse(first).is_ok();
+        let zero = first.starts_with('0') && !first.contains(|c| ('1'..='9').contains(&c));
+        // Numbers of a net's points, of shots and of columns count, they do not measure.
+        if !measured || zero || named(SIGNED, case, name) {
+            return vec![];
+        }
+        let parted = if rest.is_empty() { "" } else { ";" };
+        vec![format!("-{}{parted}{rest}", first.trim_start_matches('-'))]
+    });
+    assert!(tried > 300, "only {tried}");
+    assert!(taken.is_empty(), "{}", taken.join("\n"));
+}
+
+#[test]
+fn lists_that_go_together_are_as_long_as_each_other_and_nothing_trails() {
+    let (tried, taken) = taken(|case, name, text| {
+        let mut changed = vec![format!("{text};"), format!(";{text}")];
+        let Some((all_but_last, last)) = text.rsplit_once(';') else {
+            return changed;
+        };
+        changed.push(format!("{text}; ; {last}"));
+        if !named(FREE, case, name) {
+            changed.extend([format!("{text};{last}"), all_but_last.to_owned()]);
+        }
+        changed
+    });
+    assert!(tried > 2_000, "only {tried}");
+    assert!(taken.is_empty(), "{}", taken.join("\n"));
 }

@@ -203,8 +203,15 @@ fn given_landing(inputs: &mut Inputs) -> Result<Landing, WorkedError> {
 /// How well a tolerance holds a mean and a scatter.
 pub(super) fn capability(inputs: &mut Inputs) -> Outputs {
     let landing = given_landing(inputs)?;
-    let tolerance =
-        Tolerance::new(inputs.length("high")?, inputs.length("low")?).map_err(refused)?;
+    // Limits on one side of the aim are limits too, as long as one lies above the other.
+    let tolerance = Tolerance {
+        high: inputs.length("high")?,
+        low: inputs.length("low")?,
+    };
+    if tolerance.high <= -tolerance.low {
+        let why = "the high limit lies at or below the low one. Look at their signs.";
+        return Err(bad("high", inputs.text("high")?, why));
+    }
     let Some(found) = landing.capability(tolerance) else {
         return Err(refused(
             "no scatter, no capability. Give a scatter above 0.",
