@@ -45,7 +45,9 @@ pub fn parse_station(text: &str) -> Result<Length, AlignmentError> {
 pub fn parse_along(text: &str) -> Result<Length, AlongError> {
     let trimmed = text.trim();
     if trimmed.strip_prefix('+').unwrap_or(trimmed).contains('+') {
-        return Ok(parse_station(trimmed)?);
+        // Stations are in hundreds of feet whether or not somebody says so.
+        let bare = trimmed.strip_suffix("ft").unwrap_or(trimmed);
+        return Ok(parse_station(bare.trim_end())?);
     }
     Ok(parse(trimmed)?)
 }
@@ -108,10 +110,17 @@ mod tests {
     #[test]
     fn a_place_along_a_line_is_a_station_or_a_length() {
         let at = Length::from_hundredths_of_a_foot(125_000);
-        for text in ["12+50", " 12+50.00 ", "1250 ft", "+1250 ft", "15000 in"] {
+        for text in [
+            "12+50",
+            " 12+50.00 ",
+            "12+50 ft",
+            "1250 ft",
+            "+1250 ft",
+            "15000 in",
+        ] {
             assert_eq!(parse_along(text), Ok(at), "{text}");
         }
-        for text in ["12+5", "1250", "12+50 ft", "", "1e308 ft"] {
+        for text in ["12+5", "1250", "12+50 m", "", "1e308 ft"] {
             let error = parse_along(text).unwrap_err();
             assert!(!error.to_string().is_empty() && !error.spanish().is_empty());
         }
