@@ -21,7 +21,7 @@ pub fn parse_station(text: &str) -> Result<Length, AlignmentError> {
     };
     let (hundreds, feet) = rest.split_once('+').ok_or_else(wrong)?;
     let digits = |text: &str| !text.is_empty() && text.bytes().all(|byte| byte.is_ascii_digit());
-    let (before, after) = feet.split_once('.').unwrap_or((feet, "0"));
+    let (before, after) = feet.split_once(['.', ',']).unwrap_or((feet, "0"));
     if !digits(hundreds)
         || hundreds.len() > 6
         || before.len() != 2
@@ -98,6 +98,7 @@ mod tests {
             ("12+34.56", 123_456, "12+34.56"),
             ("0+00", 0, "0+00.00"),
             ("0+05.5", 550, "0+05.50"),
+            ("0+05,5", 550, "0+05.50"),
             ("-0+50", -5000, "-0+50.00"),
             ("74+26.50", 742_650, "74+26.50"),
         ] {

@@ -175,7 +175,9 @@ function Critical({ of: card }: { of: NonNullable<FaceCard["engineer"]> }) {
     <>
       <p>{words.critical(card.cohesion_psf.toFixed(0), card.weight_pcf.toFixed(0))}</p>
       <ul>
-        {heights.map(([feet, takes]) => feet != null && <li key={takes}>{`${feet.toFixed(1)} ft: ${takes}`}</li>)}
+        {heights.map(
+          ([feet, takes]) => feet != null && <li key={takes}>{`${feet.toFixed(1)} ft: ${takes}`}</li>,
+        )}
       </ul>
     </>
   );
