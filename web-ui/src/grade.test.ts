@@ -1,8 +1,10 @@
 /** The arithmetic of the page against worked vectors; the hub is held to the same ones. */
 import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { amountText, FOOT, inFeet, preview, readRod, rodText, verdict } from "./grade";
+import { amountText, FOOT, preview, readRod, rodText, verdict } from "./grade";
 import type { Rod } from "./wire";
+import { en } from "./words/en";
+import { es } from "./words/es";
 
 const VECTORS = "../fixtures/wire/preview.json";
 const hundredths = (n: number) => (n * FOOT) / 100;
@@ -14,6 +16,8 @@ const rodA: Rod = {
   bracket: 0,
 };
 
+const UNITS = ["tenths", "feet_inches", "millimetres"] as const;
+
 interface Vector {
   height: number;
   rod: number;
@@ -23,20 +27,27 @@ interface Vector {
   guard: number;
   verdict: string;
   way: string;
-  amount: string;
+  lines: Record<"english" | "spanish", Record<(typeof UNITS)[number], string>>;
 }
 
 describe("what the page says before a reading is sent", () => {
-  it("agrees with the shared vectors", () => {
+  it("agrees with the shared vectors, word for word in both languages", () => {
     expect(existsSync(VECTORS)).toBe(true);
     const { cases } = JSON.parse(readFileSync(VECTORS, "utf8")) as { cases: Vector[] };
-    expect(cases.length).toBeGreaterThan(8);
+    expect(cases.length).toBeGreaterThan(30);
     for (const one of cases) {
       const dev = one.height - one.rod - one.dig_to;
       const said = preview(dev, one.aim, one.tolerance, one.guard);
-      const much = said.way === "grade" || said.way === "wait" ? "" : amountText(said.amount, "tenths");
-      const told = `${much}${much && inFeet(said.amount) ? " FEET" : ""}`;
-      expect([said.verdict, said.way, told], JSON.stringify(one)).toEqual([one.verdict, one.way, one.amount]);
+      expect([said.verdict, said.way], JSON.stringify(one)).toEqual([one.verdict, one.way]);
+      for (const [language, words] of [
+        ["english", en],
+        ["spanish", es],
+      ] as const) {
+        for (const unit of UNITS) {
+          const line = `${words.ways[said.way]} ${amountText(said, unit, words)}`.trim();
+          expect(line, JSON.stringify(one)).toBe(one.lines[language][unit]);
+        }
+      }
     }
   });
 
@@ -62,8 +73,9 @@ describe("what the page says before a reading is sent", () => {
   });
 
   it("never tells HIGH or LOW as nothing", () => {
-    for (const unit of ["tenths", "feet_inches", "millimetres"] as const) {
-      expect(amountText(1, unit)).not.toMatch(/^0?$/);
+    const tolerance = { high: 0, low: hundredths(10) };
+    for (const unit of UNITS) {
+      expect(amountText(preview(1, 0, tolerance, 0), unit, en)).toMatch(/[1-9½]/);
     }
   });
 });
@@ -90,6 +102,8 @@ describe("a rod reading", () => {
     expect(why(rodA, "13.01")).toBe("too_long");
     expect(why(rodA, "4.2.1")).toBe("not_a_number");
     expect(why(inches, "5-13")).toBe("inches");
+    expect(why(inches, "5 ft -4 in")).toBe("not_a_number");
+    expect(why(inches, "5 -4")).toBe("not_a_number");
   });
 
   it("is written as it would be typed", () => {

@@ -36,7 +36,7 @@ function decimal(typed: string, unit: Rod["unit"]): RodResult {
 
 function feetInches(typed: string): RodResult {
   const match =
-    /^(\d{1,2})\s*(?:ft|['’′-])\s*(?:(\d{1,2})(?:\s+|\s*$|(?=\s*(?:in|["”″])))\s*)?(?:(\d)\/(8|4|2)\s*)?(?:in|["”″])?$/.exec(
+    /^(\d{1,2})(?:\s*(?:ft|['’′])|-)\s*(?:(\d{1,2})(?:\s+|\s*$|(?=\s*(?:in|["”″])))\s*)?(?:(\d)\/(8|4|2)\s*)?(?:in|["”″])?$/.exec(
       typed,
     );
   if (!match) return { ok: false, why: "not_a_number" };
@@ -47,16 +47,14 @@ function feetInches(typed: string): RodResult {
   return { ok: true, value, coarse: false };
 }
 
-/** HIGH, LOW or too close to call by the guard band; closed intervals, exact. */
+/** HIGH, LOW or too close to call by the guard band; closed intervals, exact. What can't be proven is never ON. */
 export function verdict(dev: number, tolerance: Tolerance, guard: number): Verdict {
   const { high, low } = tolerance;
   if (dev > high + guard) return "high";
   if (dev < -low - guard) return "low";
-  const closeHigh = dev > high - guard;
-  const closeLow = dev < -low + guard;
-  if (closeHigh && closeLow) return high - dev <= dev + low ? "too_close_high" : "too_close_low";
-  if (closeHigh) return "too_close_high";
-  return closeLow ? "too_close_low" : "on";
+  const provable = guard === 0 || high + low > 2 * guard;
+  if (provable && -low + guard <= dev && dev <= high - guard) return "on";
+  return 2 * dev >= high - low ? "too_close_high" : "too_close_low";
 }
 
 export type Way = "down" | "shave" | "grade" | "up" | "wait";
@@ -64,17 +62,16 @@ export type Way = "down" | "shave" | "grade" | "up" | "wait";
 /** What the operator would be told of one shot. */
 export interface Preview {
   way: Way;
-  /** How far to go that way, never below zero: dev − aim for DOWN and SHAVE, its opposite for UP. */
-  amount: number;
   verdict: Verdict;
+  dev: number;
+  aim: number;
+  tolerance: Tolerance;
 }
 
 /** From dev, aim and verdict to the way to go; the verdict never looks at the aim. */
 export function preview(dev: number, aim: number, tolerance: Tolerance, guard: number): Preview {
   const judged = verdict(dev, tolerance, guard);
-  const told = dev - aim;
-  const amount = Math.max(0, judged === "low" ? -told : told);
-  return { way: way(told, judged), amount, verdict: judged };
+  return { way: way(dev - aim, judged), verdict: judged, dev, aim, tolerance };
 }
 
 function way(amount: number, judged: Verdict): Way {
@@ -90,25 +87,59 @@ function way(amount: number, judged: Verdict): Way {
   }
 }
 
-/** From this size on, tenths give way to feet. */
-export function inFeet(amount: number): boolean {
-  return Math.abs(amount) * 1_000 >= FOOT * 975;
+/** How far to go to the aim; negative when the aim lies the other way. */
+function toAim(said: Preview): number {
+  return said.way === "up" ? said.aim - said.dev : said.dev - said.aim;
 }
 
-/** How much, as the operator's screen says it: half up, and never nothing. */
-export function amountText(amount: number, unit: ScreenUnit): string {
-  const size = Math.abs(amount);
-  if (unit === "millimetres") return String(Math.max(1, halfUp(size, MILLIMETRE)));
-  if (unit === "feet_inches") return eighths(Math.max(1, halfUp(size, EIGHTH)));
-  if (inFeet(amount)) return (halfUp(size, FOOT / 10) / 10).toFixed(1);
-  const halves = Math.max(1, halfUp(size, FOOT / 20));
-  const whole = Math.floor(halves / 2);
-  if (halves % 2 === 0) return String(whole);
-  return whole === 0 ? "½" : `${whole}½`;
+/**
+ * How many whole steps of a unit to say. Of those that leave the ground in tolerance the nearest to the aim, halfway the
+ * one that leaves it higher; where none does, the most that does not go below what is allowed low (none: less than one).
+ */
+function steps(said: Preview, step: number): { count: number; inTolerance: boolean } {
+  const { dev, tolerance } = said;
+  const up = said.way === "up";
+  const nearest = Math.floor((2 * toAim(said) + step - (up ? 0 : 1)) / (2 * step));
+  const toHigh = (dev - tolerance.high) / step;
+  const toLow = (dev + tolerance.low) / step;
+  const least = Math.max(1, Math.ceil(up ? -toLow : toHigh));
+  const most = Math.floor(up ? -toHigh : toLow);
+  if (least > most) return { count: up ? least : Math.max(0, most), inTolerance: false };
+  return { count: Math.min(most, Math.max(least, nearest)), inTolerance: true };
 }
 
-function halfUp(size: number, step: number): number {
-  return Math.floor((2 * size + step) / (2 * step));
+/** The words beside an amount. */
+export interface AmountWords {
+  feetWord: string;
+  inchWord: string;
+  /** Whole feet before inches: 1 FT. */
+  wholeFeet: (feet: number) => string;
+}
+
+/** How much, as the operator's screen says it after its word; nothing for GRADE and WAIT. */
+export function amountText(said: Preview, unit: ScreenUnit, words: AmountWords): string {
+  if (said.way === "grade" || said.way === "wait") return "";
+  if (unit === "millimetres") return `${orLess(steps(said, MILLIMETRE).count, String)} MM`;
+  if (unit === "feet_inches") {
+    const { count } = steps(said, EIGHTH);
+    const feet = Math.floor(count / 96);
+    const inches = orLess(count, (all) => eighths(all % 96));
+    return `${feet > 0 ? `${words.wholeFeet(feet)} ` : ""}${inches} ${words.inchWord}`;
+  }
+  const inFeet = toAim(said) * 1_000 >= FOOT * 975;
+  const coarse = steps(said, FOOT / (inFeet ? 10 : 20));
+  if (!coarse.inTolerance) {
+    const parts = orLess(steps(said, HUNDREDTH).count, (count) => (count / 100).toFixed(2));
+    return `${parts} ${words.feetWord}`;
+  }
+  if (inFeet) return `${(coarse.count / 10).toFixed(1)} ${words.feetWord}`;
+  const whole = Math.floor(coarse.count / 2) || "";
+  return `${whole}${coarse.count % 2 === 1 ? "½" : ""}`;
+}
+
+/** Where the smallest figure would be too deep: less than it. */
+function orLess(count: number, written: (count: number) => string): string {
+  return count === 0 ? `<${written(1)}` : written(count);
 }
 
 /** Inches with eighths in lowest terms: 4 1/8, 3 1/2, 5. */

@@ -4,6 +4,8 @@ use serde::{Deserialize, Serialize};
 use thiserror::Error;
 use utoipa::ToSchema;
 
+use crate::length::Length;
+
 /// A figure that somebody puts in.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(rename_all = "snake_case")]
@@ -44,6 +46,22 @@ pub enum Figure {
     Tolerance,
     /// How many.
     Count,
+    /// A voltage, in kilovolts.
+    Kilovolts,
+    /// How far a machine reaches or is wide, in feet.
+    Reach,
+    /// One standard deviation, in feet.
+    Deviation,
+    /// Where bottoms land on the mean, in feet.
+    Landing,
+    /// A distance on a site, in feet.
+    Distance,
+    /// How far a face goes back for one up.
+    Slope,
+    /// The factor of a guard band.
+    GuardFactor,
+    /// A weight, in pounds.
+    Pounds,
 }
 
 impl Figure {
@@ -64,6 +82,14 @@ impl Figure {
             Figure::Scatter => (0.001, 2.0),
             Figure::Tolerance => (0.0, 5.0),
             Figure::Count => (1.0, 10_000.0),
+            Figure::Kilovolts => (0.0, 1_500.0),
+            Figure::Reach => (0.0, 300.0),
+            Figure::Deviation => (0.0, 100.0),
+            Figure::Landing => (-10.0, 10.0),
+            Figure::Distance => (0.0, 100_000.0),
+            Figure::Slope => (0.0, 100.0),
+            Figure::GuardFactor => (0.0, 10.0),
+            Figure::Pounds => (0.0, 10_000.0),
         }
     }
 
@@ -87,6 +113,14 @@ impl Figure {
             Figure::Scatter => "scatter in feet",
             Figure::Tolerance => "tolerance in feet",
             Figure::Count => "number",
+            Figure::Kilovolts => "voltage in kilovolts",
+            Figure::Reach => "machine's measure in feet",
+            Figure::Deviation => "standard deviation in feet",
+            Figure::Landing => "mean landing in feet",
+            Figure::Distance => "distance in feet",
+            Figure::Slope => "slope, out for one up,",
+            Figure::GuardFactor => "factor of the guard band",
+            Figure::Pounds => "weight in pounds",
         }
     }
 
@@ -110,6 +144,14 @@ impl Figure {
             Figure::Scatter => "La dispersión en pies",
             Figure::Tolerance => "La tolerancia en pies",
             Figure::Count => "El número",
+            Figure::Kilovolts => "El voltaje en kilovoltios",
+            Figure::Reach => "La medida de la máquina en pies",
+            Figure::Deviation => "La desviación estándar en pies",
+            Figure::Landing => "La media de las pasadas en pies",
+            Figure::Distance => "La distancia en pies",
+            Figure::Slope => "El talud, hacia afuera por uno hacia arriba,",
+            Figure::GuardFactor => "El factor de la banda de guarda",
+            Figure::Pounds => "El peso en libras",
         }
     }
 }
@@ -149,6 +191,14 @@ pub fn can_be(figure: Figure, value: f64) -> Result<f64, FigureError> {
     }
 }
 
+/// The same of a length, by its feet.
+///
+/// # Errors
+/// As [`can_be`].
+pub fn can_be_feet(figure: Figure, value: Length) -> Result<Length, FigureError> {
+    can_be(figure, value.feet()).map(|_feet| value)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -161,6 +211,10 @@ mod tests {
             (Figure::Hours, -0.1),
             (Figure::Money, f64::NAN),
             (Figure::Area, f64::INFINITY),
+            (Figure::Kilovolts, -50.0),
+            (Figure::Reach, -27.8),
+            (Figure::Deviation, -0.05),
+            (Figure::Pounds, 1e308),
         ] {
             let error = can_be(figure, value).unwrap_err();
             assert!(error.to_string().contains(figure.english()), "{error}");

@@ -2,7 +2,7 @@
 //! times in ten.
 
 use crate::amount::{CubicFeet, PoundsPerCubicFoot, SquareFeet, Tons};
-use crate::figure::{Figure, FigureError, can_be};
+use crate::figure::{Figure, FigureError, can_be, can_be_feet};
 use crate::haul::full;
 use crate::length::Length;
 use crate::uncertainty::{normal, normal_density};
@@ -76,9 +76,11 @@ pub fn expected_low_ft(mean: f64, sd: f64) -> f64 {
 pub fn forecast(need: &Need) -> Result<Forecast, FigureError> {
     can_be(Figure::UnitWeight, need.density.0)?;
     let sd = need.landing_sd;
+    can_be(Figure::Deviation, sd)?;
     if sd > 0.0 {
         can_be(Figure::Scatter, sd)?;
     }
+    can_be(Figure::Landing, need.landing_mean)?;
     let (mut area, mut nominal) = (0.0, 0.0);
     for (layer, thickness) in &need.layers {
         let layer = can_be(Figure::Area, layer.0)?;
@@ -136,7 +138,7 @@ pub fn patch(area: SquareFeet, dev: Length, layer: Length) -> CubicFeet {
 /// When the lift is not above zero, or the thickness is one that no patch has.
 pub fn lifts(thickness: Length, lift: Length) -> Result<u32, FigureError> {
     let thickness = can_be(Figure::Thickness, thickness.feet())?;
-    if lift <= Length::ZERO {
+    if can_be_feet(Figure::Thickness, lift)? == Length::ZERO {
         return Err(FigureError {
             figure: Figure::Thickness,
             value: lift.feet(),

@@ -72,6 +72,42 @@ pub struct Truck {
     pub tons: Option<f64>,
 }
 
+/// What bounds a load.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum LoadLimit {
+    /// It is full before it is too heavy.
+    Brim,
+    /// It is as heavy as it may be before it is full.
+    Weight,
+    /// It is taken as full: nobody has said what it may weigh, or what the soil weighs.
+    NotWeighed,
+}
+
+impl Truck {
+    /// What one load holds, loose: to the brim, or as much as it may weigh, whichever comes first.
+    ///
+    /// # Errors
+    /// When a figure is one that no truck or soil has.
+    pub fn load(
+        &self,
+        loose_weight: Option<PoundsPerCubicFoot>,
+    ) -> Result<(CubicFeet, LoadLimit), FigureError> {
+        let brim = CubicFeet::from_cubic_yards(can_be(Figure::TruckYards, self.cubic_yards)?);
+        let (Some(tons), Some(weight)) = (self.tons, loose_weight) else {
+            return Ok((brim, LoadLimit::NotWeighed));
+        };
+        can_be(Figure::TruckTons, tons)?;
+        can_be(Figure::UnitWeight, weight.0)?;
+        let full = brim.weight(weight).0;
+        Ok(if full > tons {
+            (brim * (tons / full), LoadLimit::Weight)
+        } else {
+            (brim, LoadLimit::Brim)
+        })
+    }
+}
+
 /// How many loads a loose volume is: the brim or the legal weight, whichever fills first.
 ///
 /// # Errors
@@ -82,15 +118,8 @@ pub fn loads(
     loose_weight: Option<PoundsPerCubicFoot>,
 ) -> Result<u32, FigureError> {
     let yards = can_be(Figure::Yards, loose.cubic_yards())?;
-    let by_brim = yards / can_be(Figure::TruckYards, truck.cubic_yards)?;
-    let by_weight = match (truck.tons, loose_weight) {
-        (Some(tons), Some(weight)) => {
-            can_be(Figure::UnitWeight, weight.0)?;
-            loose.weight(weight).0 / can_be(Figure::TruckTons, tons)?
-        }
-        _ => 0.0,
-    };
-    Ok(full(by_brim.max(by_weight)))
+    let (load, _) = truck.load(loose_weight)?;
+    Ok(full(yards / load.cubic_yards()))
 }
 
 /// Whole loads: a sliver below a millionth is none.
@@ -102,7 +131,7 @@ pub(crate) fn full(loads: f64) -> u32 {
 /// How many trucks keep a machine busy: a truck's round, loading included, by the time to load it, rounded up.
 ///
 /// # Errors
-/// When a time is not above zero.
+/// When a time is not above zero, or it comes to more trucks than any site has.
 pub fn trucks_needed(round_minutes: f64, load_minutes: f64) -> Result<u32, FigureError> {
     let load = can_be(Figure::Minutes, load_minutes)?;
     if load <= 0.0 {
@@ -111,7 +140,9 @@ pub fn trucks_needed(round_minutes: f64, load_minutes: f64) -> Result<u32, Figur
             value: load,
         });
     }
-    Ok(full(can_be(Figure::Minutes, round_minutes)? / load).max(1))
+    let trucks = full(can_be(Figure::Minutes, round_minutes)? / load).max(1);
+    can_be(Figure::Count, f64::from(trucks))?;
+    Ok(trucks)
 }
 
 /// Loads as they were counted, as the tickets say, and as the hole is measured, all loose.
@@ -183,6 +214,10 @@ mod tests {
         // 120 cy at 100 lb/ft³ are 162 t.
         truck.tons = Some(15.0);
         assert_eq!(loads(yards(120.0), &truck, heavy), Ok(11));
+        let limit = |weight| truck.load(weight).unwrap().1;
+        assert_eq!(limit(heavy), LoadLimit::Weight);
+        assert_eq!(limit(Some(PoundsPerCubicFoot(90.0))), LoadLimit::Brim);
+        assert_eq!(limit(None), LoadLimit::NotWeighed);
         assert_eq!(loads(yards(0.0), &truck, heavy), Ok(0));
         truck.cubic_yards = 0.0;
         assert!(loads(yards(1.0), &truck, None).is_err());
@@ -195,6 +230,7 @@ mod tests {
         assert_eq!(trucks_needed(0.0, 8.0), Ok(1));
         assert!(trucks_needed(40.0, 0.0).is_err());
         assert!(trucks_needed(-1.0, 8.0).is_err());
+        assert!(trucks_needed(40.0, 1e-300).is_err());
     }
 
     #[test]

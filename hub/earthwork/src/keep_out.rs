@@ -5,6 +5,7 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::figure::{Figure, FigureError, can_be_feet};
 use crate::length::Length;
 use crate::point::Point;
 
@@ -17,6 +18,19 @@ pub struct Reach {
     pub tail_radius: Length,
     /// Over the tracks.
     pub track_width: Length,
+}
+
+impl Reach {
+    /// The same, when each measure is one that a machine has.
+    ///
+    /// # Errors
+    /// When one is below zero or more than any machine has.
+    pub fn checked(self) -> Result<Reach, FigureError> {
+        for measure in [self.reach_at_ground, self.tail_radius, self.track_width] {
+            can_be_feet(Figure::Reach, measure)?;
+        }
+        Ok(self)
+    }
 }
 
 /// Never less than this beyond the bucket (common practice).

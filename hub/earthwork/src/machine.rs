@@ -117,7 +117,7 @@ pub fn zone(away: Length, reach: &Reach, keep_out: Length) -> Option<Zone> {
 }
 
 /// How far every part of a machine stays from a line of so many kilovolts; nothing above 1,000 kV, where the line's owner
-/// says it. Also where nobody knows the voltage nothing is known: `None` in gives `None`.
+/// says it. Also where nobody knows the voltage nothing is known: `None` in gives `None`, and so does what is no voltage.
 ///
 /// Source: 29 CFR 1926.1408, Table A (alternating current, nominal).
 pub fn overhead_clearance(kilovolts: Option<f64>) -> Option<Length> {
@@ -129,7 +129,7 @@ pub fn overhead_clearance(kilovolts: Option<f64>) -> Option<Length> {
         (750.0, 35),
         (1_000.0, 45),
     ];
-    let kilovolts = kilovolts?;
+    let kilovolts = kilovolts.filter(|kilovolts| *kilovolts >= 0.0)?;
     let row = TABLE.iter().find(|(upto, _)| kilovolts <= *upto)?;
     Some(Length::from_hundredths_of_a_foot(row.1 * 100))
 }
@@ -188,6 +188,7 @@ mod tests {
         assert_eq!(overhead_clearance(None), None);
         assert_eq!(overhead_clearance(Some(1_000.1)), None);
         assert_eq!(overhead_clearance(Some(f64::NAN)), None);
+        assert_eq!(overhead_clearance(Some(-50.0)), None);
     }
 
     #[test]

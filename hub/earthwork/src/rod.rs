@@ -163,12 +163,16 @@ impl Rod {
     fn inches(&self, body: &str, text: &str) -> Result<i128, RodError> {
         let digits = body.find(|c: char| !c.is_ascii_digit());
         let (feet, after) = body.split_at(digits.unwrap_or(body.len()));
-        let after = after.trim_start();
         let said = ["feet", "foot", "ft", "'"]
             .iter()
-            .find_map(|unit| after.strip_prefix(unit));
-        let rest = said.unwrap_or(after).trim_start();
-        let rest = rest.strip_prefix('-').unwrap_or(rest);
+            .find_map(|unit| after.trim_start().strip_prefix(unit));
+        let rest = said.unwrap_or(after);
+        // 7-10 and 7'-10"; in 7 ft -10 in the stroke may as well be a minus.
+        let rest = match rest.strip_prefix('-') {
+            Some(rest) => rest,
+            None if rest.trim_start().starts_with('-') => return Err(self.not_a_reading(text)),
+            None => rest.trim_start(),
+        };
         let Ok(feet) = feet.parse::<i32>() else {
             return Err(self.not_a_reading(text));
         };
@@ -333,6 +337,8 @@ pub(crate) mod tests {
             (&inches, "7.85", "type it like 7-10 3/8"),
             (&inches, "7", "type it like 7-10 3/8"),
             (&inches, "7-1/8", "type it like 7-10 3/8"),
+            (&inches, "7 ft -10 in", "type it like 7-10 3/8"),
+            (&inches, "7 -10", "type it like 7-10 3/8"),
             (&inches, "7 ft", "type it like 7-10 3/8"),
             (&inches, "7-10 9/8", "type it like 7-10 3/8"),
             (&inches, "99999999999-1", "type it like"),

@@ -2,7 +2,8 @@
 //!
 //! With h and l the allowed high and low, and g the guard band: HIGH above h + g, ON from −l + g to h − g with
 //! both ends, LOW below −l − g, and between them too close to call, on the high or the low side. The guard
-//! band is that of decision rules for measurement (ILAC-G8 in its general form).
+//! band is that of decision rules for measurement (ILAC-G8 in its general form). A guard band as wide as the
+//! tolerance or wider (2·g ≥ h + l, g above zero) proves nothing: there is no ON.
 
 use std::cmp::Ordering;
 
@@ -84,7 +85,7 @@ pub fn verdict(devs: &[Length], tolerance: Tolerance, guard: Length) -> Verdict 
         Verdict::High
     } else if sum < n * (low - guard) {
         Verdict::Low
-    } else if n * (low + guard) <= sum && sum <= n * (high - guard) {
+    } else if provable(high - low, guard) && n * (low + guard) <= sum && sum <= n * (high - guard) {
         Verdict::On
     } else {
         match (2 * sum).cmp(&(n * (high + low))) {
@@ -94,10 +95,19 @@ pub fn verdict(devs: &[Length], tolerance: Tolerance, guard: Length) -> Verdict 
     }
 }
 
-/// Whether any reading with this guard band could prove the ground in tolerance.
+/// Whether any reading with this guard band could prove the ground in tolerance. Where none can, no verdict is ON; a guard
+/// of nothing leaves nothing in doubt.
 pub fn can_be_proven(tolerance: Tolerance, guard: Length) -> bool {
-    let guard = guard.max(Length::ZERO);
-    tolerance.high + tolerance.low > guard + guard
+    let counts = |length: Length| i128::from(length.tenth_micrometres());
+    provable(
+        counts(tolerance.high) + counts(tolerance.low),
+        counts(guard.max(Length::ZERO)),
+    )
+}
+
+/// The same of the whole width of a tolerance, in counts.
+fn provable(width: i128, guard: i128) -> bool {
+    guard == 0 || width > 2 * guard
 }
 
 /// The distance to move the laser within, in whole feet, for the tolerance to be provable at all with these
@@ -207,6 +217,19 @@ mod tests {
         assert_eq!(call(-1), Verdict::TooCloseLow);
         assert_eq!(call(51), Verdict::High);
         assert_eq!(call(-51), Verdict::Low);
+    }
+
+    /// A guard as wide as the tolerance: nothing is on grade and unprovable at once.
+    #[test]
+    fn what_cannot_be_proven_is_never_on() {
+        let call = |dev, guard| verdict(&[th(dev)], tolerance(100, 60), th(guard));
+        assert_eq!(call(20, 79), Verdict::On);
+        assert!(can_be_proven(tolerance(100, 60), th(79)));
+        assert_eq!(call(20, 80), Verdict::TooCloseHigh);
+        assert!(!can_be_proven(tolerance(100, 60), th(80)));
+        let exact = tolerance(0, 0);
+        assert_eq!(verdict(&[th(0)], exact, Length::ZERO), Verdict::On);
+        assert!(can_be_proven(exact, Length::ZERO));
     }
 
     #[test]

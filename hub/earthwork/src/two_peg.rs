@@ -18,6 +18,22 @@ pub enum TwoPegError {
         /// How far.
         distance: Length,
     },
+    /// Nearly equal sights.
+    #[error(
+        "The pegs are {a} and {b} away: sights so nearly alike show reading errors and not the slant. Stand near one of the pegs, so that the nearer sight is at most four fifths of the farther."
+    )]
+    NearlyEqualSights {
+        /// To one peg.
+        a: Length,
+        /// To the other.
+        b: Length,
+    },
+    /// A sight below zero.
+    #[error("A distance to a peg is {distance}. Give both distances, at or above zero.")]
+    Negative {
+        /// As given.
+        distance: Length,
+    },
     /// No distance at all.
     #[error("The distance is {distance}. Give the distance from the laser to the rod, above zero.")]
     NoDistance {
@@ -32,6 +48,12 @@ impl TwoPegError {
         match self {
             Self::EqualSights { distance } => format!(
                 "Las dos estacas están a {distance}: con visuales iguales no se nota la inclinación. Póngase cerca de una y lea las dos otra vez."
+            ),
+            Self::NearlyEqualSights { a, b } => format!(
+                "Las estacas están a {a} y {b}: visuales tan parecidas muestran errores de lectura y no la inclinación. Póngase cerca de una, que la visual corta sea a lo más cuatro quintos de la larga."
+            ),
+            Self::Negative { distance } => format!(
+                "La distancia a una estaca es {distance}. Dé las dos distancias, de cero o más."
             ),
             Self::NoDistance { distance } => format!(
                 "La distancia es {distance}. Dé la distancia del láser al estadal, mayor que cero."
@@ -56,20 +78,36 @@ impl Pegs {
     }
 }
 
+/// The sights of a test differ by this part of the farther one or more, so that what four readings miss by (0.01 ft) is not
+/// taken for more than 0.05 ft of slant at the farther peg (derived).
+const LEAST_PART: i64 = 5;
+
 /// The slant from a true difference (read from the middle) and the one seen with unlike sights.
 ///
 /// # Errors
-/// When both pegs are equally far.
+/// When a sight is below zero, or both pegs are equally or nearly equally far.
 pub fn slant(
     true_difference: Length,
     seen: Length,
     distance_a: Length,
     distance_b: Length,
 ) -> Result<f64, TwoPegError> {
+    let farther = distance_a.max(distance_b);
+    for distance in [distance_a, distance_b] {
+        if distance < Length::ZERO {
+            return Err(TwoPegError::Negative { distance });
+        }
+    }
     let apart = distance_a - distance_b;
     if apart == Length::ZERO {
         return Err(TwoPegError::EqualSights {
             distance: distance_a,
+        });
+    }
+    if apart.abs() * LEAST_PART < farther {
+        return Err(TwoPegError::NearlyEqualSights {
+            a: distance_a,
+            b: distance_b,
         });
     }
     Ok((seen - true_difference).feet() / apart.feet())
@@ -137,6 +175,17 @@ mod tests {
     fn equal_sights_and_no_distance_say_nothing() {
         assert!(slant(mm(44), mm(84), mm(50), mm(50)).is_err());
         assert!(half_turn(mm(1), mm(2), Length::ZERO).is_err());
+        let near = |a, b| slant(mm(44), mm(84), mm(a), mm(b));
+        assert!(near(50_000, 40_000).is_ok());
+        for (a, b) in [(50_000, 40_001), (50_000, 49_999), (40_001, 50_000)] {
+            let error = near(a, b).unwrap_err();
+            assert!(error.to_string().contains("nearly alike"), "{error}");
+            assert!(error.spanish().contains("errores de lectura"));
+        }
+        assert!(matches!(
+            near(-50_000, 10_000),
+            Err(TwoPegError::Negative { .. })
+        ));
     }
 
     /// Derived: half of the difference, over the distance.

@@ -6,6 +6,7 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::figure::{Figure, FigureError, can_be_feet};
 use crate::length::{FOOT, Length, whole};
 
 /// What the rod stands on.
@@ -62,6 +63,25 @@ pub struct Doubts {
 }
 
 impl Doubts {
+    /// The same, when each doubt is a standard deviation and each distance one of a site.
+    ///
+    /// # Errors
+    /// When one is below zero or beyond every site's.
+    pub fn checked(self) -> Result<Doubts, FigureError> {
+        let doubts = [
+            Some(self.benchmark),
+            Some(self.laser_per_100_ft),
+            self.own_reading,
+        ];
+        for doubt in doubts.into_iter().flatten() {
+            can_be_feet(Figure::Deviation, doubt)?;
+        }
+        for distance in [self.backsight_distance, self.foresight_distance] {
+            can_be_feet(Figure::Distance, distance)?;
+        }
+        Ok(self)
+    }
+
     /// The square of the standard uncertainty, in square feet.
     pub(crate) fn variance(&self) -> f64 {
         let at = |distance: Length| self.laser_per_100_ft.feet() * distance.feet() / 100.0;
@@ -166,6 +186,22 @@ mod tests {
             let u = standard_uncertainty(&shot(reading, surface, distance, 1));
             assert!((u - expected).abs() < 0.000_06, "{u} is not {expected}");
         }
+    }
+
+    #[test]
+    fn a_doubt_below_zero_is_refused() {
+        let usual = shot(Care::Coarse, Surface::Trimmed, 60, 1);
+        assert!(usual.clone().checked().is_ok());
+        let wrong = Doubts {
+            benchmark: -usual.benchmark,
+            ..usual.clone()
+        };
+        assert!(wrong.checked().is_err());
+        let far = Doubts {
+            foresight_distance: -usual.foresight_distance,
+            ..usual
+        };
+        assert!(far.checked().is_err());
     }
 
     /// Derived: u² = set-up² + shot²/n.

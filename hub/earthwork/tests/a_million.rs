@@ -1,7 +1,7 @@
 //! Monotone and mirrored, on a million seeded inputs: a larger difference never moves toward LOW, high and low are mirror
 //! images, the word goes the way of the difference, and nothing out of tolerance is told as nothing.
 
-use earthwork::correction::{Amount, Correction, correction};
+use earthwork::correction::{Amount, Correction, Ground, correction};
 use earthwork::length::Length;
 use earthwork::tolerance::{Tolerance, Verdict, verdict};
 
@@ -40,7 +40,9 @@ fn steps(correction: Correction) -> Option<u32> {
     match correction {
         Correction::Down(amount) | Correction::Shave(amount) | Correction::Up(amount) => {
             Some(match amount {
-                Amount::HalfTenths(steps) | Amount::TenthsOfFeet(steps) => steps,
+                Amount::HalfTenths(steps)
+                | Amount::TenthsOfFeet(steps)
+                | Amount::HundredthsOfFeet(steps) => steps,
             })
         }
         Correction::Grade | Correction::Wait => None,
@@ -72,7 +74,12 @@ fn a_million_inputs_are_monotone_and_mirrored() {
         let both_close = (high + low) <= guard * 2;
         assert!(mirror == -rank(here) || both_close, "{}", say());
 
-        let told = correction(dev, aim, here, false);
+        let ground = Ground {
+            dev,
+            aim,
+            tolerance: Some(tolerance),
+        };
+        let told = correction(&ground, here, false);
         match here {
             Verdict::High => assert!(
                 matches!(told, Correction::Down(_) | Correction::Shave(_)),
@@ -85,7 +92,10 @@ fn a_million_inputs_are_monotone_and_mirrored() {
                 assert_eq!(told, Correction::Wait, "{}", say());
             }
         }
-        assert_ne!(steps(told), Some(0), "{}", say());
+        // Less than a hundredth is told only where a hundredth would be too deep.
+        let hundredth = Length::from_hundredths_of_a_foot(1);
+        let no_room = dev - hundredth < -low;
+        assert!(steps(told) != Some(0) || no_room, "{}", say());
         seen[usize::try_from(rank(here) + 2).unwrap()] += 1;
     }
     println!("{INPUTS} inputs: low, too close, on, too close, high = {seen:?}");

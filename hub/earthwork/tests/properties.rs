@@ -1,6 +1,6 @@
 //! Laws that hold for every length, verdict, call, run and reading.
 
-use earthwork::correction::{Amount, Correction, correction};
+use earthwork::correction::{Amount, Correction, Ground, correction};
 use earthwork::length::{Form, Length, parse};
 use earthwork::level::{elevation, grade_rod, height_of_instrument};
 use earthwork::point::Point;
@@ -74,11 +74,14 @@ fn mirrored(verdict: Verdict) -> Verdict {
     }
 }
 
+/// In hundredths of a foot.
 fn amount(correction: Correction) -> Option<u32> {
     match correction {
         Correction::Down(amount) | Correction::Shave(amount) | Correction::Up(amount) => {
             Some(match amount {
-                Amount::HalfTenths(steps) | Amount::TenthsOfFeet(steps) => steps,
+                Amount::HalfTenths(steps) => steps * 5,
+                Amount::TenthsOfFeet(steps) => steps * 10,
+                Amount::HundredthsOfFeet(steps) => steps,
             })
         }
         Correction::Grade | Correction::Wait => None,
@@ -225,8 +228,10 @@ proptest! {
         let (before, after) = (verdict(&[dev], tolerance, guard), verdict(&[dev], tolerance, guard + more));
         let doubtful = [Verdict::TooCloseHigh, Verdict::TooCloseLow];
         prop_assert!(after == before || doubtful.contains(&after), "{before:?} became {after:?}");
-        if after == Verdict::On {
-            prop_assert!(guard + more == Length::ZERO || tolerance.high + tolerance.low >= (guard + more) * 2);
+        // Both edges of a guard as wide as the tolerance are in the draw.
+        for wide in [guard + more, counts((tolerance.high + tolerance.low).tenth_micrometres() / 2)] {
+            let on = verdict(&[dev], tolerance, wide) == Verdict::On;
+            prop_assert!(!on || can_be_proven(tolerance, wide));
         }
         if can_be_proven(tolerance, guard + more) {
             let middle = counts((tolerance.high - tolerance.low).tenth_micrometres() / 2);
@@ -243,8 +248,9 @@ proptest! {
             prop_assert_eq!(dev, grade_rod(hi, target) - foresight);
             let aim = Length::from_thousandths_of_a_foot(aim);
             let verdict = verdict(&[dev], tolerance, guard);
-            let told = correction(dev, aim, verdict, false);
-            Ok((dev, verdict, call_text(&told, dev - aim, Language::Spanish, ScreenUnit::Tenths)))
+            let ground = Ground { dev, aim, tolerance: Some(tolerance) };
+            let told = correction(&ground, verdict, false);
+            Ok((dev, verdict, call_text(&told, &ground, Language::Spanish, ScreenUnit::Tenths)))
         };
         prop_assert_eq!(judge(Length::ZERO)?, judge(z)?);
     }
@@ -254,7 +260,7 @@ proptest! {
         dev in length(5), aim in length(1), tolerance in tolerance(), guard in up_to(100), by_rule: bool,
     ) {
         let verdict = verdict(&[dev], tolerance, guard);
-        let told = correction(dev, aim, verdict, by_rule);
+        let told = correction(&Ground { dev, aim, tolerance: Some(tolerance) }, verdict, by_rule);
         let fits = match told {
             Correction::Down(_) | Correction::Shave(_) => verdict == Verdict::High || (by_rule && verdict == Verdict::TooCloseHigh),
             Correction::Up(_) => verdict == Verdict::Low,
@@ -262,19 +268,21 @@ proptest! {
             Correction::Wait => matches!(verdict, Verdict::TooCloseHigh | Verdict::TooCloseLow),
         };
         prop_assert!(fits, "{told:?} on {verdict:?}");
-        prop_assert!(amount(told) != Some(0));
+        // Less than a hundredth is told only where a hundredth would be too deep.
+        prop_assert!(amount(told) != Some(0) || dev - counts(FOOT / 100) < -tolerance.low);
         if dev > tolerance.high || dev < -tolerance.low {
             prop_assert!(told != Correction::Grade);
         }
     }
 
     #[test]
-    fn every_screen_shows_the_same_side_and_never_nothing(dev in length(5), high: bool) {
+    fn every_screen_shows_the_same_side_and_never_nothing(dev in length(5), high: bool, tolerance in tolerance()) {
         let verdict = if high { Verdict::High } else { Verdict::Low };
-        let told = correction(dev, Length::ZERO, verdict, false);
+        let ground = Ground { dev, aim: Length::ZERO, tolerance: Some(tolerance) };
+        let told = correction(&ground, verdict, false);
         for (language, words) in [(Language::English, ["DOWN", "SHAVE", "UP"]), (Language::Spanish, ["BAJE", "RASPE", "SUBA"])] {
             for unit in [ScreenUnit::Tenths, ScreenUnit::FeetInches, ScreenUnit::Millimetres] {
-                let text = call_text(&told, dev, language, unit);
+                let text = call_text(&told, &ground, language, unit);
                 let expected = if high { &words[..2] } else { &words[2..] };
                 prop_assert!(expected.contains(&text.word.as_str()), "{}", text.word);
                 prop_assert_eq!(text.warning.is_empty(), high);
@@ -289,12 +297,12 @@ proptest! {
     }
 
     #[test]
-    fn a_larger_amount_is_never_told_smaller(a in up_to(5000), b in up_to(5000)) {
-        let tenths = |told| match correction(told, Length::ZERO, Verdict::High, false) {
-            Correction::Down(Amount::TenthsOfFeet(tenths)) => tenths * 2,
-            other => amount(other).unwrap(),
+    fn a_larger_amount_is_never_told_smaller(a in up_to(5000), b in up_to(5000), tolerance in tolerance()) {
+        let told = |dev| {
+            let ground = Ground { dev, aim: Length::ZERO, tolerance: Some(tolerance) };
+            amount(correction(&ground, Verdict::High, false)).unwrap()
         };
-        prop_assert!(tenths(a.min(b)) <= tenths(a.max(b)));
+        prop_assert!(told(a.min(b)) <= told(a.max(b)));
     }
 
     #[test]

@@ -31,6 +31,12 @@ export function half(message: Message): Half {
   return "up" in told ? "up" : "down";
 }
 
+/** Whether the hub says the amount in feet where tenths are usual. */
+export function saidInFeet(message: Message): boolean {
+  if (message.kind !== "measured" || typeof message.correction === "string") return false;
+  return Object.values(message.correction).some((amount) => !("half_tenths" in amount));
+}
+
 /** After this long without being painted, a call is not on his screen (field practice, 5 s). */
 export const NOT_SHOWN_AFTER = 5_000;
 

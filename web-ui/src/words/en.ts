@@ -124,6 +124,8 @@ export const en = {
     string
   >,
   feetWord: "FEET",
+  inchWord: "IN",
+  wholeFeet: (feet: number) => `${feet} FT`,
   high: "HIGH",
   low: "LOW",
   groundIs: (word: string, by: string) => `Ground is ${word} ${by}`,

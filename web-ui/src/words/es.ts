@@ -117,6 +117,8 @@ export const es: typeof en = {
   byEye: "A OJO",
   ways: { down: "BAJE", shave: "RASPE", grade: "A NIVEL", up: "SUBA", wait: "ESPERE" },
   feetWord: "PIES",
+  inchWord: "PULG",
+  wholeFeet: (feet) => (feet === 1 ? "1 PIE" : `${feet} PIES`),
   high: "ARRIBA",
   low: "ABAJO",
   groundIs: (word, by) => `El suelo está ${word} ${by}`,

@@ -1,6 +1,6 @@
 //! A call goes out, is acknowledged, refused, taken back, or ends. What has ended never comes back.
 
-use earthwork::correction::Correction;
+use earthwork::correction::{Correction, Ground};
 use earthwork::length::Length;
 use earthwork::pace::stale_after_ms;
 use earthwork::words::{CallText, Language, ScreenUnit, call_text, edge_text, quick_text};
@@ -159,8 +159,19 @@ fn labels_of_place(state: &State, mark: Option<&str>) -> Vec<Label> {
 pub fn text(message: &Message, language: Language, unit: ScreenUnit) -> CallText {
     match message {
         Message::Measured {
-            correction, amount, ..
-        } => call_text(correction, *amount, language, unit),
+            correction,
+            dev,
+            amount,
+            tolerance,
+            ..
+        } => {
+            let ground = Ground {
+                dev: *dev,
+                aim: *dev - *amount,
+                tolerance: *tolerance,
+            };
+            call_text(correction, &ground, language, unit)
+        }
         Message::ByEye { word } => quick_text(*word, language),
         Message::Edge { shot } => edge_text(shot, language, unit),
     }

@@ -1,6 +1,6 @@
 //! What stays too close to call is ruled on by the supervisor.
 
-use earthwork::correction::{Correction, correction};
+use earthwork::correction::{Correction, Ground, correction};
 use earthwork::tolerance::Verdict;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -107,9 +107,15 @@ pub(crate) fn rule(state: &State, by: &By, asked: &Rule, when: When) -> Result<V
     };
     bodies.extend(call::end_live(state, &machine, Ending::Ruled));
     let aim = state.aim(&asked.mark, &judged.target);
+    let target = state.site().and_then(|site| site.target(&judged.target));
+    let ground = Ground {
+        dev: judged.mean,
+        aim,
+        tolerance: target.map(|target| target.tolerance),
+    };
     let correction = match asked.ruling {
         Ruling::Leave | Ruling::Patch => Correction::Grade,
-        Ruling::Trim => correction(judged.mean, aim, judged.verdict, true),
+        Ruling::Trim => correction(&ground, judged.verdict, true),
     };
     let mut readings = judged.joined.clone();
     readings.push(id);
@@ -122,12 +128,7 @@ pub(crate) fn rule(state: &State, by: &By, asked: &Rule, when: When) -> Result<V
             mark: Some(asked.mark.clone()),
             target: Some((judged.target.clone(), judged.revision)),
             set_up: Some(taken.reading.set_up.clone()),
-            message: Message::Measured {
-                correction,
-                dev: judged.mean,
-                amount: judged.mean - aim,
-                verdict: judged.verdict,
-            },
+            message: Message::measured(&ground, correction, judged.verdict),
             aim,
             readings,
             labels: vec![Label::ByRuling],

@@ -1,11 +1,11 @@
 //! A call as every screen shows it, with its text in each language and unit.
 
-use earthwork::correction::Correction;
+use earthwork::correction::{Correction, Ground};
 use earthwork::keep_out::Nearness;
 use earthwork::layout::no_cross::LineShot;
 use earthwork::length::Length;
 use earthwork::machine::Zone;
-use earthwork::tolerance::Verdict;
+use earthwork::tolerance::{Tolerance, Verdict};
 use earthwork::words::{CallText, Language, QuickWord, ScreenUnit};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -29,6 +29,9 @@ pub enum Message {
         amount: Length,
         /// The three-way verdict against the target.
         verdict: Verdict,
+        /// What the ground may stand at, by which the amounts are rounded; not kept by old days.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        tolerance: Option<Tolerance>,
     },
     /// An edge against a line that must not be crossed.
     Edge {
@@ -43,6 +46,17 @@ pub enum Message {
 }
 
 impl Message {
+    /// A measured message for ground that was judged so.
+    pub(crate) fn measured(ground: &Ground, correction: Correction, verdict: Verdict) -> Self {
+        Self::Measured {
+            correction,
+            dev: ground.dev,
+            amount: ground.dev - ground.aim,
+            verdict,
+            tolerance: ground.tolerance,
+        }
+    }
+
     /// The verdict that it is from; none for a word by eye or an edge.
     pub fn verdict(&self) -> Option<Verdict> {
         match self {

@@ -18,7 +18,7 @@ pub use arc_fit::{FittedArc, fit_arc};
 pub use error::AlignmentError;
 use piece::Course;
 pub use piece::{Piece, Turn};
-pub use station::{parse_station, show_station};
+pub use station::{AlongError, parse_along, parse_station, show_station};
 
 /// Placing rounds to a count on each axis: this much past an end is still the end, in counts (1 µm).
 const EDGE: f64 = 10.0;

@@ -145,8 +145,17 @@ pub fn lower_part(
 }
 
 /// How high a shield around a vertical stands above the bottom.
-pub fn shield_top(rules: &ExcavationRules, vertical: Length) -> Length {
-    vertical + rules.shield.above
+///
+/// # Errors
+/// When the vertical is below zero.
+pub fn shield_top(rules: &ExcavationRules, vertical: Length) -> Result<Length, FaceError> {
+    if vertical < Length::ZERO {
+        return Err(FaceError::Negative {
+            what: "vertical",
+            value: vertical,
+        });
+    }
+    Ok(vertical + rules.shield.above)
 }
 
 /// How many ladders a trench of this length needs, so that nobody goes farther than the rule's travel.

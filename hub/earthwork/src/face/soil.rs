@@ -6,7 +6,7 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use super::ExcavationRules;
+use super::{ExcavationRules, FaceError};
 
 /// A class of soil, from the firmest to the weakest.
 #[derive(
@@ -71,10 +71,36 @@ pub enum Strength {
 }
 
 impl Strength {
-    /// Whether the number can be a strength: finite, zero or more.
+    /// Whether the number can be a soil's strength: zero or more, and not more than 100 tons a square foot, beyond which it is
+    /// rock (common practice).
     pub fn sound(self) -> bool {
-        let (Self::Tsf { value } | Self::Kpa { value }) = self;
-        value.is_finite() && value >= 0.0
+        match self {
+            Self::Tsf { value } => (0.0..=100.0).contains(&value),
+            Self::Kpa { value } => (0.0..=10_000.0).contains(&value),
+        }
+    }
+}
+
+impl Strength {
+    /// The weaker of two readings of one soil: by the class that each leaves by the text of the rule in its own unit, and
+    /// within one class by its pounds a square foot. One that can't be a strength is the weaker.
+    #[must_use]
+    pub fn weaker(self, other: Strength, rules: &ExcavationRules) -> Strength {
+        let weak = |strength: Strength| (of_strength(strength, rules), -strength.psf());
+        let (mine, others) = (weak(self), weak(other));
+        if others.0 > mine.0 || (others.0 == mine.0 && others.1 > mine.1) {
+            other
+        } else {
+            self
+        }
+    }
+
+    /// In pounds a square foot; a kilopascal is 20.885 (NIST Special Publication 811).
+    pub fn psf(self) -> f64 {
+        match self {
+            Self::Tsf { value } => value * 2_000.0,
+            Self::Kpa { value } => value * 20.885_434,
+        }
     }
 }
 
@@ -156,6 +182,31 @@ pub struct Counted {
 }
 
 impl Evidence {
+    /// The same, when its figures can be.
+    ///
+    /// # Errors
+    /// When a strength or a dip is below zero or no number.
+    pub fn checked(self) -> Result<Evidence, FaceError> {
+        if let Some(strength) = self.strength
+            && !strength.sound()
+        {
+            let (Strength::Tsf { value } | Strength::Kpa { value }) = strength;
+            return Err(FaceError::NotANumber {
+                what: "strength",
+                value: value.to_string(),
+            });
+        }
+        if let Some(run) = self.dip_run
+            && !(run.is_finite() && run >= 0.0)
+        {
+            return Err(FaceError::NotANumber {
+                what: "dip, run to one of rise,",
+                value: run.to_string(),
+            });
+        }
+        Ok(self)
+    }
+
     /// The classes that are still allowed.
     pub fn bounds(&self, rules: &ExcavationRules) -> Bounds {
         let caps = self.caps(rules);
@@ -259,6 +310,28 @@ fn of_strength(strength: Strength, rules: &ExcavationRules) -> SoilClass {
 mod tests {
     use super::*;
     use proptest::prelude::*;
+
+    /// By the texts of the rule: 1.5 tsf is A, 143.8 kPa, a little more in pounds, is not.
+    #[test]
+    fn of_two_strengths_the_weaker_counts() {
+        let rules = ExcavationRules::us_federal();
+        let (tsf, kpa) = (Strength::Tsf { value: 1.5 }, Strength::Kpa { value: 143.8 });
+        assert_eq!(tsf.weaker(kpa, &rules), kpa);
+        assert_eq!(kpa.weaker(tsf, &rules), kpa);
+        let (soft, softer) = (Strength::Tsf { value: 1.0 }, Strength::Kpa { value: 60.0 });
+        assert_eq!(soft.weaker(softer, &rules), softer);
+        assert_eq!(softer.weaker(soft, &rules), softer);
+        let none = Strength::Tsf { value: f64::NAN };
+        assert!(!soft.weaker(none, &rules).sound());
+        let endless = Strength::Tsf { value: 1e308 };
+        for strength in [none, Strength::Kpa { value: -1.0 }, endless] {
+            let found = Evidence {
+                strength: Some(strength),
+                ..Evidence::default()
+            };
+            assert!(found.checked().is_err());
+        }
+    }
 
     fn evidence() -> impl Strategy<Value = Evidence> {
         (

@@ -76,6 +76,16 @@ pub enum GradeError {
         /// Horizontal to one vertical.
         slope: String,
     },
+    /// A face almost as flat as the ground.
+    #[error(
+        "A face of {slope} to 1 is almost parallel to ground that rises {rise} ft in a foot: they do not meet near enough to say where. Give a steeper face, or the ground's profile farther out."
+    )]
+    AlmostParallel {
+        /// Feet per foot.
+        rise: String,
+        /// Horizontal to one vertical.
+        slope: String,
+    },
     /// A number that is not one, or has no sense here.
     #[error("The {what} is {value}. Give a plain number, at or above zero for a face.")]
     NotANumber {
@@ -160,6 +170,9 @@ impl GradeError {
             }
             Self::NeverDaylights { rise, slope } => format!(
                 "El terreno sube {rise} ft por pie hacia afuera y una cara de {slope} a 1 nunca lo alcanza. Dé una cara más parada o el perfil del terreno más afuera."
+            ),
+            Self::AlmostParallel { rise, slope } => format!(
+                "Una cara de {slope} a 1 va casi paralela al terreno que sube {rise} ft por pie: no se encuentran bastante cerca para decir dónde. Dé una cara más parada o el perfil del terreno más afuera."
             ),
             Self::NotANumber { what: name, value } => format!(
                 "Dato «{}»: {value}. Dé un número, de cero o más si es de una cara.",

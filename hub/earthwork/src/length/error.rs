@@ -48,6 +48,14 @@ pub enum LengthError {
         /// What was written.
         text: String,
     },
+    /// A minus where a part of the length begins.
+    #[error(
+        "“{text}”: a minus stands before the whole length, not inside it. Write 5 ft 4 in, 5'-4\" or -5 ft 4 in."
+    )]
+    MinusInside {
+        /// What was written.
+        text: String,
+    },
     /// Twelve inches or more after feet.
     #[error("“{text}”: after the feet come less than 12 inches. Check the feet, then the inches.")]
     InchesPastTwelve {

@@ -60,10 +60,14 @@ pub fn parse(text: &str) -> Result<Length, LengthError> {
 }
 
 fn feet_and_inches(scan: &mut Scan<'_>, feet: &Number, unit: i64) -> Result<i128, LengthError> {
-    scan.rest = scan.rest.trim_start();
-    scan.rest = scan.rest.strip_prefix('-').unwrap_or(scan.rest);
-    let (inches, second) = scan.quantity()?;
     let text = scan.whole.to_owned();
+    // 5'-4" is feet and inches; in 5 ft -4 in the stroke may as well be a minus.
+    if let Some(rest) = scan.rest.strip_prefix('-') {
+        scan.rest = rest;
+    } else if scan.rest.trim_start().starts_with('-') {
+        return Err(LengthError::MinusInside { text });
+    }
+    let (inches, second) = scan.quantity()?;
     if unit != FOOT || second != INCH || feet.under != 1 || !scan.rest.trim().is_empty() {
         return Err(LengthError::Mixed { text });
     }
@@ -149,7 +153,16 @@ impl<'a> Scan<'a> {
         if let Some(after) = self.rest.strip_prefix('/') {
             return self.fraction(0, first, after);
         }
-        let ahead = self.rest.trim_start_matches([' ', '-']);
+        // 4-3/8 and 4 3/8; in 4 -3/8 the stroke may as well be a minus.
+        let ahead = match self.rest.strip_prefix('-') {
+            Some(rest) => rest,
+            None => self.rest.trim_start_matches(' '),
+        };
+        if ahead.starts_with('-') {
+            return Err(LengthError::MinusInside {
+                text: self.whole.to_owned(),
+            });
+        }
         let over =
             &ahead[..ahead.len() - ahead.trim_start_matches(|c: char| c.is_ascii_digit()).len()];
         if !over.is_empty()

@@ -42,6 +42,9 @@ pub fn by_sand_cone(
     sand_in_cone: f64,
     sand: PoundsPerCubicFoot,
 ) -> Result<PoundsPerCubicFoot, FigureError> {
+    for weight in [soil, sand_poured, sand_in_cone] {
+        can_be(Figure::Pounds, weight)?;
+    }
     let volume = (sand_poured - sand_in_cone) / can_be(Figure::UnitWeight, sand.0)?;
     can_be(Figure::UnitWeight, soil / volume).map(PoundsPerCubicFoot)
 }
@@ -181,6 +184,8 @@ mod tests {
         }
         assert!(judge(PoundsPerCubicFoot(1170.0), 9.0, &wanted(None)).is_err());
         assert!(by_sand_cone(5.0, 3.0, 3.0, PoundsPerCubicFoot(90.0)).is_err());
+        // A cone that holds less than nothing would make the hole larger.
+        assert!(by_sand_cone(5.0, 3.0, -1.0, PoundsPerCubicFoot(90.0)).is_err());
     }
 
     proptest! {

@@ -2,7 +2,7 @@
 
 use super::{CutFill, VolumeError};
 use crate::amount::{CubicFeet, SquareFeet};
-use crate::figure::{Figure, can_be};
+use crate::figure::{Figure, FigureError, can_be, can_be_feet};
 use crate::length::Length;
 
 /// Average end area: V = L·(A₁ + A₂)/2 (surveying textbooks). It is up to half too much where an end is a point.
@@ -33,6 +33,17 @@ pub struct Trapezoid {
 }
 
 impl Trapezoid {
+    /// The same, when its measures are those of a trench.
+    ///
+    /// # Errors
+    /// When one is below zero or beyond every site's.
+    pub fn checked(self) -> Result<Trapezoid, FigureError> {
+        can_be_feet(Figure::Distance, self.bottom)?;
+        can_be_feet(Figure::Thickness, self.depth)?;
+        can_be(Figure::Slope, self.out_per_up)?;
+        Ok(self)
+    }
+
     /// Its area: (b + s·d)·d.
     pub fn area(&self) -> SquareFeet {
         let depth = self.depth.feet();

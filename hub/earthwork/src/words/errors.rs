@@ -58,6 +58,9 @@ impl LengthError {
             Self::Mixed { text } => format!(
                 "«{text}»: solo van juntos pies enteros y pulgadas. Escríbala como 5 ft 4 3/8 in, o en una sola unidad."
             ),
+            Self::MinusInside { text } => format!(
+                "«{text}»: el signo menos va antes de toda la medida, no dentro. Escriba 5 ft 4 in, 5'-4\" o -5 ft 4 in."
+            ),
             Self::InchesPastTwelve { text } => format!(
                 "«{text}»: después de los pies van menos de 12 pulgadas. Revise los pies y luego las pulgadas."
             ),

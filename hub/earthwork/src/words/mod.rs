@@ -12,8 +12,8 @@ pub use edge::edge_text;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::correction::{Amount, Correction};
-use crate::length::{Form, INCH, Length, METRE, mixed};
+use crate::correction::{Amount, Correction, Ground, HUNDREDTH, Way};
+use crate::length::{INCH, METRE, mixed};
 
 /// A language that a screen speaks.
 #[derive(
@@ -108,29 +108,30 @@ pub enum QuickWord {
     LookHere,
 }
 
-/// How much is shown, in one unit and never nothing.
+/// How much is shown, in one unit; none of it means less than one, and never nothing.
 #[derive(Clone, Copy, Debug)]
 enum Shown {
     HalfTenths(u64),
     TenthsOfFeet(u64),
+    HundredthsOfFeet(u64),
     EighthsOfInches(u64),
     Millimetres(u64),
 }
 
-/// The words of a correction. `dev_minus_aim` is the amount in full (measured − target − aim), from which the
-/// exact line, inches and millimetres are written; they are never shown as 0 for HIGH or LOW.
+/// The words of a correction, for the ground that it was made for. The exact line, inches and millimetres are rounded
+/// as [`crate::correction`] says, each in its own figures; they are never shown as 0 for HIGH or LOW.
 pub fn call_text(
     correction: &Correction,
-    dev_minus_aim: Length,
+    ground: &Ground,
     language: Language,
     unit: ScreenUnit,
 ) -> CallText {
-    let (told, amount) = match correction {
-        Correction::Down(amount) | Correction::Shave(amount) => (dev_minus_aim, Some(*amount)),
-        Correction::Up(amount) => (-dev_minus_aim, Some(*amount)),
-        Correction::Grade | Correction::Wait => (Length::ZERO, None),
+    let told = match correction {
+        Correction::Down(amount) | Correction::Shave(amount) => Some((*amount, Way::Down)),
+        Correction::Up(amount) => Some((*amount, Way::Up)),
+        Correction::Grade | Correction::Wait => None,
     };
-    let shown = amount.map(|amount| shown(amount, told, unit));
+    let shown = told.map(|(amount, way)| shown(amount, ground, way, unit));
     let word = word(correction, language);
     let (amount, unit_word) = shown.map_or_else(Default::default, |shown| figures(shown, language));
     let tenths = matches!(shown, Some(Shown::HalfTenths(_)));
@@ -148,7 +149,7 @@ pub fn call_text(
         amount,
         unit_word: unit_word.to_owned(),
         warning: warning(correction, language).to_owned(),
-        exact: shown.map_or_else(String::new, |_| exact(told, unit)),
+        exact: told.map_or_else(String::new, |(_, way)| exact(ground, way, unit)),
         spoken: spoken::call(correction, shown, language),
     }
 }
@@ -211,33 +212,28 @@ fn warning(correction: &Correction, language: Language) -> &'static str {
     }
 }
 
-fn shown(amount: Amount, told: Length, unit: ScreenUnit) -> Shown {
+fn shown(amount: Amount, ground: &Ground, way: Way, unit: ScreenUnit) -> Shown {
     match unit {
         ScreenUnit::Tenths => match amount {
             Amount::HalfTenths(halves) => Shown::HalfTenths(u64::from(halves)),
             Amount::TenthsOfFeet(tenths) => Shown::TenthsOfFeet(u64::from(tenths)),
+            Amount::HundredthsOfFeet(parts) => Shown::HundredthsOfFeet(u64::from(parts)),
         },
-        ScreenUnit::FeetInches => Shown::EighthsOfInches(steps(told, INCH / 8)),
-        ScreenUnit::Millimetres => Shown::Millimetres(steps(told, METRE / 1000)),
+        ScreenUnit::FeetInches => Shown::EighthsOfInches(ground.steps(way, INCH / 8).count),
+        ScreenUnit::Millimetres => Shown::Millimetres(ground.steps(way, METRE / 1000).count),
     }
-}
-
-/// The nearest number of steps, at least one.
-fn steps(told: Length, step: i64) -> u64 {
-    let counts = told.tenth_micrometres().max(0).unsigned_abs();
-    let step = step.unsigned_abs();
-    ((counts + step / 2) / step).max(1)
 }
 
 /// The amount as it is printed, and the word for what it counts.
 fn figures(shown: Shown, language: Language) -> (String, &'static str) {
     let spanish = language == Language::Spanish;
+    let feet = if spanish { "PIES" } else { "FEET" };
     match shown {
         Shown::HalfTenths(halves) => (halved(halves), if spanish { "DÉCIMAS" } else { "TENTHS" }),
-        Shown::TenthsOfFeet(tenths) => (
-            format!("{}.{}", tenths / 10, tenths % 10),
-            if spanish { "PIES" } else { "FEET" },
-        ),
+        Shown::TenthsOfFeet(tenths) => (format!("{}.{}", tenths / 10, tenths % 10), feet),
+        Shown::HundredthsOfFeet(0) => ("<0.01".to_owned(), feet),
+        Shown::HundredthsOfFeet(parts) => (hundredths(parts), feet),
+        Shown::EighthsOfInches(0) => ("<1/8".to_owned(), if spanish { "PULG" } else { "IN" }),
         Shown::EighthsOfInches(eighths) => {
             let (feet, inches) = (eighths / 96, mixed(eighths % 96, 8));
             let amount = match (feet, spanish) {
@@ -248,6 +244,7 @@ fn figures(shown: Shown, language: Language) -> (String, &'static str) {
             };
             (amount, if spanish { "PULG" } else { "IN" })
         }
+        Shown::Millimetres(0) => ("<1".to_owned(), "MM"),
         Shown::Millimetres(millimetres) => (millimetres.to_string(), "MM"),
     }
 }
@@ -261,13 +258,21 @@ fn halved(halves: u64) -> String {
     }
 }
 
+/// `0.32` for thirty-two.
+fn hundredths(parts: u64) -> String {
+    format!("{}.{:02}", parts / 100, parts % 100)
+}
+
 /// The amount in feet, inches and millimetres, the reader's own first; never nothing.
-fn exact(told: Length, unit: ScreenUnit) -> String {
-    let at_least = |step: i64| told.max(Length::from_tenth_micrometres(step));
-    let feet = at_least(Length::from_hundredths_of_a_foot(1).tenth_micrometres())
-        .show(Form::DecimalFeet { places: 2 });
-    let inches = at_least(INCH / 8).show(Form::Inches { parts: 8 });
-    let millimetres = at_least(METRE / 1000).show(Form::Millimetres);
+fn exact(ground: &Ground, way: Way, unit: ScreenUnit) -> String {
+    let figure =
+        |step: i64, written: fn(u64) -> String, name: &str| match ground.steps(way, step).count {
+            0 => format!("<{} {name}", written(1)),
+            count => format!("{} {name}", written(count)),
+        };
+    let feet = figure(HUNDREDTH, hundredths, "ft");
+    let inches = figure(INCH / 8, |eighths| mixed(eighths, 8), "in");
+    let millimetres = figure(METRE / 1000, |count| count.to_string(), "mm");
     let order = match unit {
         ScreenUnit::Tenths => [feet, inches, millimetres],
         ScreenUnit::FeetInches => [inches, feet, millimetres],

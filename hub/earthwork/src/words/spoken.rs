@@ -61,15 +61,16 @@ fn amount(shown: Shown, language: Language) -> String {
             // Tenths are feminine in Spanish: una décima.
             and(halves / 2, eighths, language)
         }
-        Shown::TenthsOfFeet(tenths) => {
-            let (whole, part) = (number(tenths / 10, language), number(tenths % 10, language));
-            let (point, feet) = if spanish {
-                ("punto", "pies")
-            } else {
-                ("point", "feet")
-            };
-            format!("{whole} {point} {part} {feet}")
+        Shown::TenthsOfFeet(tenths) => in_feet(tenths / 10, &[tenths % 10], language),
+        Shown::HundredthsOfFeet(0) if spanish => "menos de una centésima de pie".to_owned(),
+        Shown::HundredthsOfFeet(0) => "less than one hundredth of a foot".to_owned(),
+        Shown::HundredthsOfFeet(parts) => {
+            in_feet(parts / 100, &[parts / 10 % 10, parts % 10], language)
         }
+        Shown::EighthsOfInches(0) if spanish => "menos de un octavo de pulgada".to_owned(),
+        Shown::EighthsOfInches(0) => "less than an eighth of an inch".to_owned(),
+        Shown::Millimetres(0) if spanish => "menos de un milímetro".to_owned(),
+        Shown::Millimetres(0) => "less than one millimetre".to_owned(),
         Shown::EighthsOfInches(eighths) => {
             let (feet, inches) = (eighths / 96, eighths % 96);
             let unit = if spanish { "pulgadas" } else { "inches" };
@@ -91,6 +92,23 @@ fn amount(shown: Shown, language: Language) -> String {
             format!("{millimetres} {unit}")
         }
     }
+}
+
+/// `one point two feet`, place by place.
+fn in_feet(whole: u64, places: &[u64], language: Language) -> String {
+    let (point, feet) = match language {
+        Language::English => ("point", "feet"),
+        Language::Spanish => ("punto", "pies"),
+    };
+    let places: Vec<String> = places
+        .iter()
+        .map(|digit| number(*digit, language))
+        .collect();
+    format!(
+        "{} {point} {} {feet}",
+        number(whole, language),
+        places.join(" ")
+    )
 }
 
 /// `three and a half`: feminine in Spanish, as tenths and inches are.

@@ -1,14 +1,29 @@
 //! Tests: what the screen says: a correction in words, figures and speech, in English and Spanish.
 
 use super::*;
+use crate::length::Length;
+use crate::tolerance::Tolerance;
 use Language::{English, Spanish};
 
 fn th(thousandths: i64) -> Length {
     Length::from_thousandths_of_a_foot(thousandths)
 }
 
+/// Ground that is off by so many thousandths of a foot, where a tenth and two tenths are allowed.
 fn text(correction: Correction, told: i64, language: Language, unit: ScreenUnit) -> CallText {
-    call_text(&correction, th(told), language, unit)
+    let ground = Ground {
+        dev: if matches!(correction, Correction::Up(_)) {
+            -th(told)
+        } else {
+            th(told)
+        },
+        aim: Length::ZERO,
+        tolerance: Some(Tolerance {
+            high: th(100),
+            low: th(200),
+        }),
+    };
+    call_text(&correction, &ground, language, unit)
 }
 
 #[test]
@@ -65,13 +80,13 @@ fn from_a_foot_on_it_says_feet() {
 #[test]
 fn too_deep_is_never_told_without_its_warning() {
     let up = Correction::Up(Amount::HalfTenths(5));
-    let english = text(up, -240, English, ScreenUnit::Tenths);
+    let english = text(up, 240, English, ScreenUnit::Tenths);
     assert_eq!(
         (english.line.as_str(), english.warning.as_str()),
         ("UP 2½", "TOO DEEP – DON'T FILL")
     );
     assert_eq!(english.spoken, "up two and a half, too deep, don't fill");
-    let spanish = text(up, -240, Spanish, ScreenUnit::Tenths);
+    let spanish = text(up, 240, Spanish, ScreenUnit::Tenths);
     assert_eq!(
         (spanish.line.as_str(), spanish.warning.as_str()),
         ("SUBA 2½", "MUY HONDO – NO RELLENE")
@@ -109,6 +124,57 @@ fn the_smallest_amount_is_never_shown_as_nothing() {
     let text = text(shave, 0, English, ScreenUnit::Tenths);
     assert_eq!(text.exact, "0.01 ft = 1/8 in = 1 mm");
     assert_eq!(text.spoken, "shave a half");
+}
+
+/// Where half-tenths are too coarse it is hundredths of a foot, and where the smallest figure is too deep, less than it.
+#[test]
+fn a_tolerance_finer_than_the_figures_is_said_in_finer_ones() {
+    let told = |dev: i64, allowed: i64, language, unit| {
+        let ground = Ground {
+            dev: Length::from_tenth_micrometres(dev),
+            aim: Length::ZERO,
+            tolerance: Some(Tolerance::new(th(allowed), th(allowed)).unwrap()),
+        };
+        let verdict = crate::tolerance::Verdict::High;
+        let told = crate::correction::correction(&ground, verdict, false);
+        call_text(&told, &ground, language, unit)
+    };
+    let dev = th(324).tenth_micrometres();
+    let english = told(dev, 20, English, ScreenUnit::Tenths);
+    assert_eq!(english.line, "DOWN 0.32 FEET");
+    assert_eq!(english.spoken, "down zero point three two feet");
+    let spanish = told(dev, 20, Spanish, ScreenUnit::Tenths);
+    assert_eq!(spanish.line, "BAJE 0.32 PIES");
+    assert_eq!(spanish.spoken, "baje cero punto tres dos pies");
+    for (unit, line, spoken, spoken_es) in [
+        (
+            ScreenUnit::Tenths,
+            "SHAVE <0.01 FEET",
+            "shave less than one hundredth of a foot",
+            "raspe menos de una centésima de pie",
+        ),
+        (
+            ScreenUnit::FeetInches,
+            "SHAVE <1/8 IN",
+            "shave less than an eighth of an inch",
+            "raspe menos de un octavo de pulgada",
+        ),
+        (
+            ScreenUnit::Millimetres,
+            "SHAVE <1 MM",
+            "shave less than one millimetre",
+            "raspe menos de un milímetro",
+        ),
+    ] {
+        let text = told(5_000, 1, English, unit);
+        assert_eq!((text.line.as_str(), text.spoken.as_str()), (line, spoken));
+        assert_eq!(told(5_000, 1, Spanish, unit).spoken, spoken_es);
+        assert!(
+            text.exact.contains("<0.01 ft") && text.exact.contains("<1 mm"),
+            "{}",
+            text.exact
+        );
+    }
 }
 
 #[test]

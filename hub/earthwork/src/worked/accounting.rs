@@ -4,6 +4,7 @@ use super::inputs::{Inputs, bad};
 use super::{Outputs, Quantity, WorkedError, outputs, refused, word, yes};
 use crate::amount::{CubicFeet, PoundsPerCubicFoot, PoundsPerSquareFoot, SquareFeet};
 use crate::arrival::{self, Dug, Visit};
+use crate::figure::Figure;
 use crate::gravel::{self, Need};
 use crate::haul::{self, Factors, Truck};
 use crate::landing::aim::{self, AimCosts};
@@ -66,17 +67,19 @@ pub(super) fn trucks(inputs: &mut Inputs) -> Outputs {
 
 /// How much gravel: layers of `areas_sf` and `thicknesses`, patches in cubic yards.
 pub(super) fn gravel_order(inputs: &mut Inputs) -> Outputs {
-    let (areas, thick) = (inputs.numbers("areas_sf")?, inputs.lengths("thicknesses")?);
-    if areas.len() != thick.len() {
-        let why = "give as many areas as thicknesses.";
-        return Err(bad("areas_sf", inputs.text("areas_sf")?, why));
-    }
+    let areas: Vec<_> = inputs
+        .numbers("areas_sf")?
+        .into_iter()
+        .map(SquareFeet)
+        .collect();
+    let thick = inputs.lengths("thicknesses")?;
+    let layers = inputs.together(("areas_sf", areas), ("thicknesses", thick))?;
     let patches = match inputs.optional_text("patches_cy") {
         Some(_) => inputs.numbers("patches_cy")?,
         None => vec![],
     };
     let all = gravel::forecast(&Need {
-        layers: areas.into_iter().map(SquareFeet).zip(thick).collect(),
+        layers,
         landing_mean: inputs.number("landing_mean")?,
         landing_sd: inputs.number("landing_sd")?,
         landings: inputs.count("landings")?,
@@ -101,7 +104,7 @@ pub(super) fn gravel_order(inputs: &mut Inputs) -> Outputs {
 
 /// Expected depth below the target, in feet.
 pub(super) fn expected_low(inputs: &mut Inputs) -> Outputs {
-    let low = gravel::expected_low_ft(inputs.number("mean")?, inputs.number("sd")?);
+    let low = gravel::expected_low_ft(inputs.number("mean")?, inputs.amount("sd")?);
     Ok(outputs([("low", Quantity::Number(low))]))
 }
 
@@ -193,17 +196,22 @@ fn given_landing(inputs: &mut Inputs) -> Result<Landing, WorkedError> {
     Ok(Landing {
         count: inputs.count("count")?,
         mean_ft: inputs.number("mean")?,
-        sd_ft: inputs.number("sd")?,
+        sd_ft: inputs.amount("sd")?,
     })
 }
 
 /// How well a tolerance holds a mean and a scatter.
 pub(super) fn capability(inputs: &mut Inputs) -> Outputs {
     let landing = given_landing(inputs)?;
+    // Limits on one side of the aim are limits too, as long as one lies above the other.
     let tolerance = Tolerance {
         high: inputs.length("high")?,
         low: inputs.length("low")?,
     };
+    if tolerance.high <= -tolerance.low {
+        let why = "the high limit lies at or below the low one. Look at their signs.";
+        return Err(bad("high", inputs.text("high")?, why));
+    }
     let Some(found) = landing.capability(tolerance) else {
         return Err(refused(
             "no scatter, no capability. Give a scatter above 0.",
@@ -228,7 +236,7 @@ pub(super) fn aim(inputs: &mut Inputs) -> Outputs {
         too_deep: inputs.number("too_deep")?,
     };
     let advice =
-        aim::advise(&landing, tolerance, inputs.length("guard")?, &costs).map_err(refused)?;
+        aim::advise(&landing, tolerance, inputs.size("guard")?, &costs).map_err(refused)?;
     Ok(outputs([
         ("aim", Quantity::Length(advice.aim)),
         ("mean", Quantity::Length(advice.mean)),
@@ -241,14 +249,11 @@ pub(super) fn aim(inputs: &mut Inputs) -> Outputs {
 
 /// A bottom's pace, when it arrives, and when to look again.
 pub(super) fn pace(inputs: &mut Inputs) -> Outputs {
-    let (minutes, devs) = (inputs.numbers("minutes")?, inputs.lengths("differences")?);
-    if minutes.len() != devs.len() {
-        let why = "give as many minutes as differences.";
-        return Err(bad("minutes", inputs.text("minutes")?, why));
-    }
-    let readings: Vec<Dug> = minutes
+    let minutes = inputs.figures("minutes", Figure::Minutes)?;
+    let devs = inputs.lengths("differences")?;
+    let readings: Vec<Dug> = inputs
+        .together(("minutes", minutes), ("differences", devs))?
         .into_iter()
-        .zip(devs)
         .map(|(work_minutes, dev)| Dug { work_minutes, dev })
         .collect();
     let Some(pace) = arrival::pace(&readings) else {
@@ -263,7 +268,7 @@ pub(super) fn pace(inputs: &mut Inputs) -> Outputs {
         ("wander", Quantity::Number(pace.wander)),
     ]);
     let left = inputs.length_or("left", Length::ZERO)?;
-    let room = inputs.length_or("room", Length::ZERO)?;
+    let room = inputs.size_or("room", Length::ZERO)?;
     if let Some(found) = arrival::arrival(&pace, left, room) {
         all.insert("minutes_left".into(), Quantity::Number(found.minutes));
         all.insert("look".into(), Quantity::Number(found.look));
@@ -275,14 +280,11 @@ pub(super) fn pace(inputs: &mut Inputs) -> Outputs {
 
 /// The order of visits that costs least: what a minute of waiting costs, and the minutes of each visit.
 pub(super) fn visits(inputs: &mut Inputs) -> Outputs {
-    let (rates, minutes) = (inputs.numbers("per_minute")?, inputs.numbers("minutes")?);
-    if rates.len() != minutes.len() {
-        let why = "give as many minutes as costs.";
-        return Err(bad("minutes", inputs.text("minutes")?, why));
-    }
-    let visits: Vec<Visit> = rates
+    let rates = inputs.figures("per_minute", Figure::Money)?;
+    let minutes = inputs.figures("minutes", Figure::Minutes)?;
+    let visits: Vec<Visit> = inputs
+        .together(("per_minute", rates), ("minutes", minutes))?
         .into_iter()
-        .zip(minutes)
         .map(|(idle_per_minute, minutes)| Visit {
             idle_per_minute,
             minutes,
@@ -303,7 +305,7 @@ pub(super) fn visits(inputs: &mut Inputs) -> Outputs {
 
 /// What so many minutes cost at a rate an hour.
 pub(super) fn time_cost(inputs: &mut Inputs) -> Outputs {
-    let ms = crate::length::whole((inputs.number("minutes")? * 60_000.0).round());
+    let ms = crate::length::whole((inputs.figure("minutes", Figure::Minutes)? * 60_000.0).round());
     let cost = crate::cost::of_time(ms, inputs.number("per_hour")?).map_err(refused)?;
     Ok(outputs([("cost", Quantity::Number(cost))]))
 }

@@ -6,6 +6,7 @@ use crate::buried;
 use crate::face::{
     self, Evidence, ExcavationRules, FaceError, Piece, SoilClass, Strength, Taped, Toe,
 };
+use crate::figure::Figure;
 use crate::layout::tie::Side;
 use crate::length::Length;
 use crate::point::Point;
@@ -16,14 +17,17 @@ fn rules() -> ExcavationRules {
 
 /// The classes that finds still allow, and the class that counts when one was picked.
 pub(super) fn soil(inputs: &mut Inputs) -> Outputs {
-    let strength = match (
-        inputs.optional_number("strength_tsf")?,
-        inputs.optional_number("strength_kpa")?,
-    ) {
-        (Some(value), _) => Some(Strength::Tsf { value }),
-        (None, Some(value)) => Some(Strength::Kpa { value }),
-        (None, None) => None,
-    };
+    let rules = rules();
+    let tsf = inputs.optional_number("strength_tsf")?;
+    let kpa = inputs.optional_number("strength_kpa")?;
+    let read = [
+        tsf.map(|value| Strength::Tsf { value }),
+        kpa.map(|value| Strength::Kpa { value }),
+    ];
+    let strength = read
+        .into_iter()
+        .flatten()
+        .reduce(|one, other| one.weaker(other, &rules));
     let material = match inputs.text("material")?.trim() {
         "unknown" => None,
         _ => Some(inputs.name("material")?),
@@ -41,14 +45,16 @@ pub(super) fn soil(inputs: &mut Inputs) -> Outputs {
         disturbed: inputs.yes("disturbed")?,
         water: inputs.yes("water")?,
         dip_run: inputs.optional_number("dip_run")?,
-    };
-    let bounds = found.bounds(&rules());
+    }
+    .checked()
+    .map_err(refused)?;
+    let bounds = found.bounds(&rules);
     let mut all = outputs([
         ("firmest", word(bounds.firmest)),
         ("weakest", word(bounds.weakest)),
     ]);
     if inputs.optional_text("picked").is_some() {
-        let counted = found.counted(inputs.name("picked")?, &rules());
+        let counted = found.counted(inputs.name("picked")?, &rules);
         all.insert("counts".into(), word(counted.class));
     }
     Ok(all)
@@ -56,7 +62,7 @@ pub(super) fn soil(inputs: &mut Inputs) -> Outputs {
 
 /// What a depth owes.
 pub(super) fn owed_at_depth(inputs: &mut Inputs) -> Outputs {
-    let depth = inputs.length("depth")?;
+    let depth = inputs.size("depth")?;
     let rules = rules();
     Ok(outputs([
         ("egress", yes(rules.egress.limit.owed(depth))),
@@ -83,7 +89,7 @@ pub(super) fn owed_slope(inputs: &mut Inputs) -> Outputs {
 pub(super) fn present_slope(inputs: &mut Inputs) -> Outputs {
     let present =
         face::present_slope(inputs.length("rise")?, inputs.length("run")?).map_err(refused)?;
-    let owed = inputs.number("owed")?;
+    let owed = inputs.figure("owed", Figure::Slope)?;
     Ok(outputs([
         ("run_per_rise", Quantity::Number(present.run_per_rise)),
         (
@@ -151,7 +157,7 @@ pub(super) fn vertical_part(inputs: &mut Inputs) -> Outputs {
         return Ok(outputs([
             (
                 "shield_top",
-                Quantity::Length(face::shield_top(&rules(), vertical)),
+                Quantity::Length(face::shield_top(&rules(), vertical).map_err(refused)?),
             ),
             ("set_back", Quantity::Length(face::crest_back(&level, run))),
         ]));
@@ -170,46 +176,32 @@ pub(super) fn ladders(inputs: &mut Inputs) -> Outputs {
     Ok(outputs([("ladders", Quantity::Number(f64::from(many)))]))
 }
 
+/// Pieces from the toe up: a run for each, and a top for each but the last.
 fn pieces(inputs: &mut Inputs) -> Result<Vec<Piece>, WorkedError> {
-    let text = inputs.text("runs")?;
-    let runs: Result<Vec<f64>, WorkedError> = text
-        .split(';')
-        .map(|one| {
-            one.trim()
-                .parse()
-                .map_err(|_parse: std::num::ParseFloatError| bad("runs", one, "write a number."))
-        })
-        .collect();
+    let runs = inputs.figures("runs", Figure::Slope)?;
     let tops = if inputs.optional_text("tops").is_some() {
         inputs.lengths("tops")?
     } else {
         vec![]
     };
-    let tops = tops.into_iter().map(Some).chain([None]);
-    let runs = runs?;
-    let many = runs.len();
-    let found: Vec<Piece> = runs
-        .into_iter()
-        .zip(tops)
-        .map(|(run_per_rise, top)| Piece { top, run_per_rise })
-        .collect();
-    if found.len() != many {
+    if tops.len() + 1 != runs.len() {
         return Err(refused(FaceError::PieceOrder));
     }
-    Ok(found)
+    let tops = tops.into_iter().map(Some).chain([None]);
+    let pieces = runs.into_iter().zip(tops);
+    Ok(pieces
+        .map(|(run_per_rise, top)| Piece { top, run_per_rise })
+        .collect())
 }
 
 /// Where a face comes out along a toe, on a plane: its places, runs and heights.
 pub(super) fn daylight_line(inputs: &mut Inputs) -> Outputs {
-    let places = inputs.lengths("toe")?;
-    let toe: Vec<Toe> = places
-        .chunks(3)
-        .filter_map(|part| match part {
-            [x, y, elevation] => Some(Toe {
-                at: Point { x: *x, y: *y },
-                elevation: *elevation,
-            }),
-            _ => None,
+    let toe: Vec<Toe> = inputs
+        .groups("toe")?
+        .into_iter()
+        .map(|[x, y, elevation]| Toe {
+            at: Point { x, y },
+            elevation,
         })
         .collect();
     let bank: Side = inputs.name("bank")?;
@@ -241,8 +233,12 @@ pub(super) fn wedge(inputs: &mut Inputs) -> Outputs {
     let height = inputs.length("height")?;
     let area = face::wedge_area(height, inputs.number("steep")?, inputs.number("flat")?)
         .map_err(refused)?;
-    let yards = area * inputs.length("length")?.feet() / 27.0;
-    let pounds = inputs.optional_number("pcf")?.unwrap_or(0.0) * yards * 27.0;
+    let yards = area * inputs.size("length")?.feet() / 27.0;
+    let pcf = match inputs.optional_text("pcf") {
+        Some(_) => inputs.figure("pcf", Figure::UnitWeight)?,
+        None => 0.0,
+    };
+    let pounds = pcf * yards * 27.0;
     Ok(outputs([
         ("square_feet", Quantity::Number(area)),
         ("cubic_yards", Quantity::Number(yards)),
@@ -261,7 +257,7 @@ pub(super) fn slough(inputs: &mut Inputs) -> Outputs {
     Ok(outputs([("cubic_yards", Quantity::Number(yards))]))
 }
 
-/// A textbook's critical height, in the unit of cohesion over unit weight.
+/// Textbooks' critical heights, the hopeful and the cautious ones, in the unit of cohesion over unit weight.
 pub(super) fn critical_height(inputs: &mut Inputs) -> Outputs {
     let found = face::critical_height(
         inputs.number("cohesion")?,
@@ -270,10 +266,17 @@ pub(super) fn critical_height(inputs: &mut Inputs) -> Outputs {
         inputs.optional_number("face")?.unwrap_or(90.0),
     )
     .map_err(refused)?;
-    Ok(outputs([
+    let mut all = outputs([
         ("height", Quantity::Number(found.height)),
         ("crack", Quantity::Number(found.crack)),
-    ]))
+    ]);
+    let cautious = [("cracked", found.cracked), ("no_tension", found.no_tension)];
+    for (name, height) in cautious {
+        if let Some(height) = height {
+            all.insert(name.to_owned(), Quantity::Number(height));
+        }
+    }
+    Ok(all)
 }
 
 /// How far a dig lies below a footing's line.
@@ -293,19 +296,13 @@ pub(super) fn influence(inputs: &mut Inputs) -> Outputs {
 
 /// Pins across a crack.
 pub(super) fn pins(inputs: &mut Inputs) -> Outputs {
-    let text = inputs.text("hours")?;
-    let hours: Result<Vec<f64>, WorkedError> = text
-        .split(';')
-        .map(|one| {
-            one.trim()
-                .parse()
-                .map_err(|_parse: std::num::ParseFloatError| bad("hours", one, "write a number."))
-        })
-        .collect();
-    let apart = inputs.lengths("apart")?;
-    let tapes: Vec<Taped> = hours?
+    let (hours, apart) = (
+        inputs.figures("hours", Figure::Hours)?,
+        inputs.lengths("apart")?,
+    );
+    let tapes: Vec<Taped> = inputs
+        .together(("hours", hours), ("apart", apart))?
         .into_iter()
-        .zip(apart)
         .map(|(hour, apart)| Taped {
             at_ms: crate::length::whole((hour * 3_600_000.0).round()),
             apart,
@@ -319,24 +316,13 @@ pub(super) fn pins(inputs: &mut Inputs) -> Outputs {
     ]))
 }
 
-fn line(inputs: &mut Inputs) -> Result<Vec<Point>, WorkedError> {
-    Ok(inputs
-        .lengths("line")?
-        .chunks(2)
-        .filter_map(|part| match part {
-            [x, y] => Some(Point { x: *x, y: *y }),
-            _ => None,
-        })
-        .collect())
-}
-
 /// The band that is dug by hand, and the stretches of a run in it.
 pub(super) fn hand_dig(inputs: &mut Inputs) -> Outputs {
     let half =
         buried::half_band(inputs.length("outside")?, inputs.length("zone")?).map_err(refused)?;
     let mut all = outputs([("band", Quantity::Length(half * 2))]);
     if inputs.optional_text("line").is_some() {
-        let line = line(inputs)?;
+        let line = inputs.places("line")?;
         let run = (inputs.point("from")?, inputs.point("to")?);
         let found = buried::stretches(run, &line, half).map_err(refused)?;
         let ends = found.iter().flat_map(|(from, to)| [*from, *to]).collect();

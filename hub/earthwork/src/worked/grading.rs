@@ -2,45 +2,19 @@
 
 use super::inputs::{Inputs, bad};
 use super::{Outputs, Quantity, WorkedError, outputs, refused};
-use crate::alignment::{fit_arc, parse_station, show_station};
+use crate::alignment::{fit_arc, show_station};
 use crate::grade::{
     Corner, Extreme, Face, Flow, Fold, Invert, Layback, Plane, Profile, Rise, Trench, TrenchSizes,
     daylight, folded,
 };
-use crate::length::{Length, parse};
+use crate::length::Length;
 use crate::point::Point;
 use crate::site_frame::{PlanNumber, PlanPoint, SiteFrame};
 use crate::target::DigTo;
 
-/// `12+34.56`, or a length with its unit.
-fn one_station(name: &str, text: &str) -> Result<Length, WorkedError> {
-    if text.contains('+') {
-        parse_station(text).map_err(|error| bad(name, text, error))
-    } else {
-        parse(text).map_err(|error| bad(name, text, error))
-    }
-}
-
-fn stations(inputs: &mut Inputs, name: &str) -> Result<Vec<Length>, WorkedError> {
-    let text = inputs.text(name)?;
-    text.split(';')
-        .map(|one| one_station(name, one.trim()))
-        .collect()
-}
-
-fn together<T>(name: &str, one: &[T], other: usize) -> Result<(), WorkedError> {
-    if one.len() == other {
-        return Ok(());
-    }
-    Err(refused(format!(
-        "“{name}” has {} entries where {other} are needed. Give as many.",
-        one.len()
-    )))
-}
-
 /// A station as it is written, and how far it is.
 pub(super) fn station(inputs: &mut Inputs) -> Outputs {
-    let at = one_station("station", inputs.text("station")?)?;
+    let at = inputs.station("station")?;
     Ok(outputs([
         ("length", Quantity::Length(at)),
         ("written", Quantity::Word(show_station(at))),
@@ -49,30 +23,29 @@ pub(super) fn station(inputs: &mut Inputs) -> Outputs {
 
 /// A profile's elevation and grade at a station, the ends of its first curve, its high and low points.
 pub(super) fn profile(inputs: &mut Inputs) -> Outputs {
-    let places = stations(inputs, "stations")?;
-    let elevations = inputs.lengths("elevations")?;
-    together("elevations", &elevations, places.len())?;
+    let (places, elevations) = (inputs.stations("stations")?, inputs.lengths("elevations")?);
     let curves = if inputs.optional_text("curves").is_some() {
         inputs.lengths("curves")?
     } else {
         vec![Length::ZERO; places.len()]
     };
-    together("curves", &curves, places.len())?;
-    let corners: Vec<Corner> = places
-        .iter()
-        .zip(elevations)
-        .zip(&curves)
+    let corners = inputs.together(("stations", places), ("elevations", elevations))?;
+    let corners: Vec<Corner> = inputs
+        .together(("stations", corners), ("curves", curves))?
+        .into_iter()
         .map(|((station, elevation), curve)| Corner {
-            station: *station,
+            station,
             elevation,
-            curve: *curve,
+            curve,
         })
         .collect();
+    let curved = corners.iter().find(|corner| corner.curve > Length::ZERO);
+    let curved = curved.copied();
     let steps = if inputs.optional_text("steps").is_some() {
-        let (at, by) = (stations(inputs, "steps")?, inputs.lengths("rises")?);
-        together("rises", &by, at.len())?;
-        at.into_iter()
-            .zip(by)
+        let (at, by) = (inputs.stations("steps")?, inputs.lengths("rises")?);
+        inputs
+            .together(("steps", at), ("rises", by))?
+            .into_iter()
             .map(|(station, by)| Rise { station, by })
             .collect()
     } else {
@@ -82,7 +55,7 @@ pub(super) fn profile(inputs: &mut Inputs) -> Outputs {
     let mut all = outputs([]);
     let mut put = |name: &str, quantity| all.insert(name.to_owned(), quantity);
     if inputs.optional_text("at").is_some() {
-        let at = one_station("at", inputs.text("at")?)?;
+        let at = inputs.station("at")?;
         match profile.elevation_at(at).map_err(refused)? {
             DigTo::At(elevation) => put("elevation", Quantity::Length(elevation)),
             DigTo::NearStep { before, after, .. } => {
@@ -107,13 +80,9 @@ pub(super) fn profile(inputs: &mut Inputs) -> Outputs {
             Quantity::Length(turning.elevation),
         );
     }
-    let curved = places
-        .iter()
-        .zip(&curves)
-        .find(|(_, curve)| **curve > Length::ZERO);
-    if let Some((station, curve)) = curved {
+    if let Some(Corner { station, curve, .. }) = curved {
         let half = Length::from_tenth_micrometres(curve.tenth_micrometres() / 2);
-        for (name, at) in [("begins", *station - half), ("ends", *station + half)] {
+        for (name, at) in [("begins", station - half), ("ends", station + half)] {
             put(name, Quantity::Length(at));
             let elevation = profile.on_grades(at).map_err(refused)?;
             put(&format!("{name}_at"), Quantity::Length(elevation));
@@ -124,12 +93,10 @@ pub(super) fn profile(inputs: &mut Inputs) -> Outputs {
 
 /// A pipe trench: dig-to, width, the end to dig from, the least fall.
 pub(super) fn trench(inputs: &mut Inputs) -> Outputs {
-    let places = stations(inputs, "stations")?;
-    let elevations = inputs.lengths("inverts")?;
-    together("inverts", &elevations, places.len())?;
-    let inverts: Vec<Invert> = places
+    let (places, elevations) = (inputs.stations("stations")?, inputs.lengths("inverts")?);
+    let inverts: Vec<Invert> = inputs
+        .together(("stations", places), ("inverts", elevations))?
         .into_iter()
-        .zip(elevations)
         .map(|(station, elevation)| Invert { station, elevation })
         .collect();
     let flow: Flow = inputs.name("flow")?;
@@ -139,8 +106,11 @@ pub(super) fn trench(inputs: &mut Inputs) -> Outputs {
         outside_diameter: inputs.length("outside_diameter")?,
         side: inputs.length("side")?,
     };
-    let at = one_station("at", inputs.text("at")?)?;
-    let least = inputs.optional_number("least_fall")?.unwrap_or(0.01);
+    let at = inputs.station("at")?;
+    let least = match inputs.optional_text("least_fall") {
+        Some(_) => inputs.amount("least_fall")?,
+        None => 0.01,
+    };
     let trench = Trench::new(inverts, flow, sizes).map_err(refused)?;
     let flat = trench.too_flat(least);
     Ok(outputs([
@@ -181,7 +151,7 @@ pub(super) fn face(inputs: &mut Inputs) -> Outputs {
 
 /// Where a cut face meets the ground; a slope stake stands half the base further out.
 pub(super) fn catch_point(inputs: &mut Inputs) -> Outputs {
-    let half_base = inputs.length_or("half_base", Length::ZERO)?;
+    let half_base = inputs.size_or("half_base", Length::ZERO)?;
     let rise = inputs.number("ground_rise")?;
     let depth = inputs.length("centre_cut")?;
     // The ground at the toe, as far out as half the base.
@@ -198,20 +168,16 @@ pub(super) fn fold(inputs: &mut Inputs) -> Outputs {
     let fold: Fold = inputs.name("kind")?;
     let through = inputs.point("through")?;
     let elevation = inputs.length("elevation")?;
-    let text = inputs.text("rises_east")?;
-    let planes: Vec<Plane> = text
-        .split(';')
-        .map(|one| {
-            let rise_east = one.trim().parse::<f64>();
-            let rise_east = rise_east.map_err(|error| bad("rises_east", text, error))?;
-            Ok(Plane {
-                through,
-                elevation,
-                rise_east,
-                rise_north: 0.0,
-            })
+    let planes: Vec<Plane> = inputs
+        .numbers("rises_east")?
+        .into_iter()
+        .map(|rise_east| Plane {
+            through,
+            elevation,
+            rise_east,
+            rise_north: 0.0,
         })
-        .collect::<Result<_, WorkedError>>()?;
+        .collect();
     let found = folded(fold, &planes, inputs.point("at")?).map_err(refused)?;
     Ok(outputs([("elevation", Quantity::Length(found))]))
 }

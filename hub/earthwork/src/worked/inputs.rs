@@ -7,6 +7,8 @@ use serde::de::IntoDeserializer;
 use serde::de::value::{Error as NameError, StrDeserializer};
 
 use super::WorkedError;
+use crate::alignment::parse_along;
+use crate::figure::{Figure, can_be};
 use crate::length::{Length, parse};
 use crate::point::Point;
 
@@ -66,6 +68,37 @@ impl<'a> Inputs<'a> {
         }
     }
 
+    /// A length of zero or more.
+    pub(super) fn size(&mut self, name: &str) -> Result<Length, WorkedError> {
+        let length = self.length(name)?;
+        if length < Length::ZERO {
+            return Err(bad(name, self.text(name)?, BELOW_ZERO));
+        }
+        Ok(length)
+    }
+
+    pub(super) fn size_or(&mut self, name: &str, otherwise: Length) -> Result<Length, WorkedError> {
+        if self.given.contains_key(name) {
+            self.size(name)
+        } else {
+            Ok(otherwise)
+        }
+    }
+
+    /// A place along a line: `12+50`, or a length with its unit.
+    pub(super) fn station(&mut self, name: &str) -> Result<Length, WorkedError> {
+        let text = self.text(name)?;
+        parse_along(text).map_err(|error| bad(name, text, error))
+    }
+
+    /// Places along a line, parted by `;`.
+    pub(super) fn stations(&mut self, name: &str) -> Result<Vec<Length>, WorkedError> {
+        let text = self.text(name)?;
+        text.split(';')
+            .map(|one| parse_along(one).map_err(|error| bad(name, text, error)))
+            .collect()
+    }
+
     pub(super) fn lengths(&mut self, name: &str) -> Result<Vec<Length>, WorkedError> {
         let text = self.text(name)?;
         text.split(';')
@@ -80,6 +113,15 @@ impl<'a> Inputs<'a> {
         other: &str,
     ) -> Result<Vec<(Length, Length)>, WorkedError> {
         let (first, second) = (self.lengths(one)?, self.lengths(other)?);
+        self.together((one, first), (other, second))
+    }
+
+    /// Two lists one by one; as many of one as of the other.
+    pub(super) fn together<A, B>(
+        &mut self,
+        (one, first): (&str, Vec<A>),
+        (other, second): (&str, Vec<B>),
+    ) -> Result<Vec<(A, B)>, WorkedError> {
         if first.len() != second.len() {
             let why = format!(
                 "it has {} entries, but “{one}” has {}. Give as many.",
@@ -89,6 +131,26 @@ impl<'a> Inputs<'a> {
             return Err(bad(other, self.text(other)?, why));
         }
         Ok(first.into_iter().zip(second).collect())
+    }
+
+    /// Lengths in groups, such as east and north of each place.
+    pub(super) fn groups<const N: usize>(
+        &mut self,
+        name: &str,
+    ) -> Result<Vec<[Length; N]>, WorkedError> {
+        let lengths = self.lengths(name)?;
+        let (groups, left_over) = lengths.as_chunks::<N>();
+        if left_over.is_empty() {
+            return Ok(groups.to_vec());
+        }
+        let why = format!("it has {} entries; give {N} for each place.", lengths.len());
+        Err(bad(name, self.text(name)?, why))
+    }
+
+    /// Places, east and north of each.
+    pub(super) fn places(&mut self, name: &str) -> Result<Vec<Point>, WorkedError> {
+        let groups = self.groups(name)?.into_iter();
+        Ok(groups.map(|[x, y]| Point { x, y }).collect())
     }
 
     /// East and north, parted by `;`.
@@ -106,27 +168,48 @@ impl<'a> Inputs<'a> {
 
     pub(super) fn number(&mut self, name: &str) -> Result<f64, WorkedError> {
         let text = self.text(name)?;
-        let number: f64 = text
-            .trim()
-            .parse()
-            .map_err(|_parse: std::num::ParseFloatError| {
-                bad(name, text, "write a plain number, such as 1.65.")
-            })?;
-        if number.is_finite() {
-            Ok(number)
-        } else {
-            Err(bad(name, text, "the number must be finite."))
+        one_number(text).map_err(|why| bad(name, text, why))
+    }
+
+    /// A number of zero or more.
+    pub(super) fn amount(&mut self, name: &str) -> Result<f64, WorkedError> {
+        let number = self.number(name)?;
+        if number < 0.0 {
+            return Err(bad(name, self.text(name)?, BELOW_ZERO));
         }
+        Ok(number)
+    }
+
+    /// A number above zero.
+    pub(super) fn above_zero(&mut self, name: &str) -> Result<f64, WorkedError> {
+        let number = self.number(name)?;
+        if number <= 0.0 {
+            return Err(bad(name, self.text(name)?, "it must be above zero."));
+        }
+        Ok(number)
+    }
+
+    /// A number that can be this figure.
+    pub(super) fn figure(&mut self, name: &str, figure: Figure) -> Result<f64, WorkedError> {
+        let number = self.number(name)?;
+        let text = self.text(name)?;
+        can_be(figure, number).map_err(|error| bad(name, text, error))
     }
 
     /// Plain numbers, parted by `;`.
     pub(super) fn numbers(&mut self, name: &str) -> Result<Vec<f64>, WorkedError> {
         let text = self.text(name)?;
         text.split(';')
-            .map(|one| match one.trim().parse::<f64>() {
-                Ok(number) if number.is_finite() => Ok(number),
-                _ => Err(bad(name, text, "write plain numbers, such as 1.2; 3.4.")),
-            })
+            .map(|one| one_number(one).map_err(|why| bad(name, text, why)))
+            .collect()
+    }
+
+    /// Numbers that can each be this figure.
+    pub(super) fn figures(&mut self, name: &str, figure: Figure) -> Result<Vec<f64>, WorkedError> {
+        let text = self.text(name)?;
+        self.numbers(name)?
+            .into_iter()
+            .map(|number| can_be(figure, number).map_err(|error| bad(name, text, error)))
             .collect()
     }
 
@@ -164,6 +247,19 @@ impl<'a> Inputs<'a> {
         let text = self.text(name)?;
         let names: StrDeserializer<'_, NameError> = text.trim().into_deserializer();
         T::deserialize(names).map_err(|error| bad(name, text, error))
+    }
+}
+
+const BELOW_ZERO: &str = "it is below zero. Give zero or more.";
+
+/// Nothing that is measured on a site comes to more, in any unit.
+const MOST: f64 = 1e9;
+
+fn one_number(text: &str) -> Result<f64, &'static str> {
+    match text.trim().parse::<f64>() {
+        Ok(number) if number.abs() <= MOST => Ok(number),
+        Ok(_) => Err("no site has such a number: it must lie within 1,000,000,000 either way."),
+        Err(_) => Err("write a plain number, such as 1.65; several are parted by “;”."),
     }
 }
 

@@ -2,17 +2,18 @@
 
 use super::inputs::{Inputs, bad};
 use super::{Outputs, Quantity, WorkedError, outputs, refused, word, yes};
-use crate::correction;
+use crate::correction::{self, Ground};
+use crate::figure::Figure;
 use crate::length::Length;
 use crate::pace;
-use crate::tolerance::{self, Tolerance};
+use crate::tolerance::{self, Tolerance, Verdict};
 use crate::uncertainty::{self, Doubts};
 use crate::words::{Language, ScreenUnit, call_text};
 
 /// The verdict on differences, or on elevations against a target.
 pub(super) fn verdict(inputs: &mut Inputs) -> Outputs {
     let tolerance = tolerance_of(inputs)?;
-    let guard = inputs.length_or("guard", Length::ZERO)?;
+    let guard = inputs.size_or("guard", Length::ZERO)?;
     let differences = if inputs.optional_text("target").is_some() {
         let target = inputs.length("target")?;
         let elevations = inputs.lengths("elevations")?;
@@ -37,7 +38,7 @@ fn tolerance_of(inputs: &mut Inputs) -> Result<Tolerance, WorkedError> {
 }
 
 fn doubts(inputs: &mut Inputs) -> Result<Doubts, WorkedError> {
-    Ok(Doubts {
+    Doubts {
         benchmark: inputs.length("benchmark_doubt")?,
         reading: inputs.name("reading")?,
         coarse_text: inputs.yes("coarse_text")?,
@@ -47,13 +48,15 @@ fn doubts(inputs: &mut Inputs) -> Result<Doubts, WorkedError> {
         foresight_distance: inputs.length("foresight_distance")?,
         shots: inputs.count("shots")?,
         own_reading: None,
-    })
+    }
+    .checked()
+    .map_err(refused)
 }
 
 /// The standard uncertainty of a shot, in feet, and its guard band.
 pub(super) fn guard_band(inputs: &mut Inputs) -> Outputs {
     let doubts = doubts(inputs)?;
-    let guard = uncertainty::guard(&doubts, inputs.number("k")?);
+    let guard = uncertainty::guard(&doubts, inputs.figure("k", Figure::GuardFactor)?);
     Ok(outputs([
         (
             "uncertainty_ft",
@@ -66,10 +69,13 @@ pub(super) fn guard_band(inputs: &mut Inputs) -> Outputs {
 /// How near the laser must stand for a tolerance to be provable.
 pub(super) fn furthest_provable(inputs: &mut Inputs) -> Outputs {
     let (doubts, tolerance) = (doubts(inputs)?, tolerance_of(inputs)?);
-    let furthest = tolerance::furthest_provable(&doubts, tolerance, inputs.number("k")?)
-        .ok_or_else(|| {
-            refused("No distance makes this tolerance provable. Read finer, or on trimmed ground.")
-        })?;
+    let furthest =
+        tolerance::furthest_provable(&doubts, tolerance, inputs.figure("k", Figure::GuardFactor)?)
+            .ok_or_else(|| {
+                refused(
+                    "No distance makes this tolerance provable. Read finer, or on trimmed ground.",
+                )
+            })?;
     Ok(outputs([("furthest", Quantity::Length(furthest))]))
 }
 
@@ -79,30 +85,42 @@ pub(super) fn chance(inputs: &mut Inputs) -> Outputs {
         inputs.optional_number("low")?,
         inputs.optional_number("high")?,
     );
-    let (value, deviation) = (inputs.number("value")?, inputs.number("uncertainty")?);
-    if deviation <= 0.0 {
-        return Err(bad(
-            "uncertainty",
-            inputs.text("uncertainty")?,
-            "it must be above zero.",
-        ));
+    let (value, deviation) = (inputs.number("value")?, inputs.above_zero("uncertainty")?);
+    if let (Some(low), Some(high)) = (low, high)
+        && low > high
+    {
+        let why = "it lies above “high”. Look which is which.";
+        return Err(bad("low", inputs.text("low")?, why));
     }
     let chance = uncertainty::chance_between(low, high, value, deviation);
     Ok(outputs([("chance", Quantity::Number(chance))]))
 }
 
-/// What the operator is told.
+/// What the operator is told; with a tolerance rounded so that obeying stays in it.
 pub(super) fn correction(inputs: &mut Inputs) -> Outputs {
     let difference = inputs.length("difference")?;
     let aim = inputs.length_or("aim", Length::ZERO)?;
-    let told = correction::correction(
-        difference,
+    let ground = Ground {
+        dev: difference,
         aim,
-        inputs.name("verdict")?,
-        inputs.yes("settled_high")?,
-    );
-    let line =
-        |language, unit| Quantity::Word(call_text(&told, difference - aim, language, unit).line);
+        tolerance: match inputs.optional_text("high").or(inputs.optional_text("low")) {
+            Some(_) => Some(tolerance_of(inputs)?),
+            None => None,
+        },
+    };
+    let verdict = inputs.name("verdict")?;
+    // HIGH is above what is allowed and LOW below it, whatever that is.
+    let turned = match verdict {
+        Verdict::High => difference < Length::ZERO,
+        Verdict::Low => difference > Length::ZERO,
+        Verdict::On | Verdict::TooCloseHigh | Verdict::TooCloseLow => false,
+    };
+    if turned {
+        let why = "it lies on the other side of the target than the verdict. Look at its sign.";
+        return Err(bad("difference", inputs.text("difference")?, why));
+    }
+    let told = correction::correction(&ground, verdict, inputs.yes("settled_high")?);
+    let line = |language, unit| Quantity::Word(call_text(&told, &ground, language, unit).line);
     Ok(outputs([
         ("english", line(Language::English, ScreenUnit::Tenths)),
         ("spanish", line(Language::Spanish, ScreenUnit::Tenths)),
@@ -116,8 +134,10 @@ pub(super) fn correction(inputs: &mut Inputs) -> Outputs {
 
 /// How long a call lasts.
 pub(super) fn stale_after(inputs: &mut Inputs) -> Outputs {
-    let milliseconds =
-        pace::stale_after_ms(inputs.length("amount")?, inputs.number("feet_per_minute")?);
+    let milliseconds = pace::stale_after_ms(
+        inputs.length("amount")?,
+        inputs.above_zero("feet_per_minute")?,
+    );
     Ok(outputs([(
         "minutes",
         Quantity::Number(milliseconds as f64 / 60_000.0),

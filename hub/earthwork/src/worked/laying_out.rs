@@ -15,7 +15,7 @@ use crate::words::Language;
 /// What is lettered on an offset hub.
 pub(super) fn offset_hub(inputs: &mut Inputs) -> Outputs {
     let station = if inputs.optional_text("station").is_some() {
-        Some(inputs.length("station")?)
+        Some(inputs.station("station")?)
     } else {
         None
     };
@@ -145,7 +145,7 @@ pub(super) fn corner(inputs: &mut Inputs) -> Outputs {
 
 /// A distance from a no-cross line with its guard.
 pub(super) fn no_cross_line(inputs: &mut Inputs) -> Outputs {
-    let shot = no_cross::judge(inputs.length("distance")?, inputs.length("guard")?);
+    let shot = no_cross::judge(inputs.length("distance")?, inputs.size("guard")?);
     Ok(outputs([
         ("standing", word(shot.standing)),
         ("told", Quantity::Word(line_text(&shot, Language::English))),
@@ -164,9 +164,9 @@ pub(super) fn step_forms(inputs: &mut Inputs) -> Outputs {
         .collect();
     let window = step_window::step_window(
         &forms,
-        inputs.length("filler")?,
-        inputs.length("drawn")?,
-        inputs.length("allowed")?,
+        inputs.size("filler")?,
+        inputs.size("drawn")?,
+        inputs.size("allowed")?,
     )
     .map_err(refused)?;
     Ok(outputs([

@@ -47,10 +47,16 @@ pub(super) fn check_shot(inputs: &mut Inputs) -> Outputs {
 
 fn limits(inputs: &mut Inputs) -> Result<CheckLimits, super::WorkedError> {
     let usual = CheckLimits::default();
-    Ok(CheckLimits {
-        good: inputs.length_or("good", usual.good)?,
-        warn: inputs.length_or("warn", usual.warn)?,
-    })
+    let limits = CheckLimits {
+        good: inputs.size_or("good", usual.good)?,
+        warn: inputs.size_or("warn", usual.warn)?,
+    };
+    if limits.warn < limits.good {
+        return Err(refused(
+            "“warn” is less than “good”. What warns lies beyond what is good.",
+        ));
+    }
+    Ok(limits)
 }
 
 /// One benchmark levelled twice.
@@ -94,7 +100,7 @@ pub(super) fn level_line(inputs: &mut Inputs) -> Outputs {
     let end = inputs.length("end")?;
     all.insert("misclosure".into(), Quantity::Length(line.misclosure(end)));
     if inputs.optional_text("allowed").is_some() {
-        let adjusted = line.adjusted(end, inputs.length("allowed")?);
+        let adjusted = line.adjusted(end, inputs.size("allowed")?);
         all.insert("closes".into(), yes(adjusted.is_ok()));
         if let Ok(adjusted) = adjusted {
             all.insert("adjusted".into(), Quantity::Lengths(adjusted));
@@ -115,28 +121,28 @@ pub(super) fn adjust_by_distance(inputs: &mut Inputs) -> Outputs {
 /// The closure allowed over a distance.
 pub(super) fn closure_over_distance(inputs: &mut Inputs) -> Outputs {
     let allowed = level_line::allowed_over(
-        inputs.length("rate")?,
+        inputs.size("rate")?,
         inputs.name("per")?,
-        inputs.length("distance")?,
+        inputs.size("distance")?,
     );
     Ok(outputs([("allowed", Quantity::Length(allowed))]))
 }
 
 /// The closure allowed over a number of set-ups.
 pub(super) fn closure_over_set_ups(inputs: &mut Inputs) -> Outputs {
-    let allowed = level_line::allowed_for_set_ups(inputs.length("rate")?, inputs.count("set_ups")?);
+    let allowed = level_line::allowed_for_set_ups(inputs.size("rate")?, inputs.count("set_ups")?);
     Ok(outputs([("allowed", Quantity::Length(allowed))]))
 }
 
 /// What earth and air add at a distance.
 pub(super) fn curvature_and_refraction(inputs: &mut Inputs) -> Outputs {
-    let added = earth_and_air::curvature_and_refraction(inputs.length("distance")?);
+    let added = earth_and_air::curvature_and_refraction(inputs.size("distance")?);
     Ok(outputs([("added", Quantity::Length(added))]))
 }
 
 /// What a leaning rod reads.
 pub(super) fn leaning_rod(inputs: &mut Inputs) -> Outputs {
-    let reads = earth_and_air::leaning_rod(inputs.length("upright")?, inputs.number("degrees")?)
+    let reads = earth_and_air::leaning_rod(inputs.size("upright")?, inputs.number("degrees")?)
         .ok_or_else(|| {
             refused("A rod that leans by 90 degrees or more does not stand. Give less.")
         })?;
@@ -184,7 +190,7 @@ pub(super) fn slant_from_differences(inputs: &mut Inputs) -> Outputs {
         inputs.length("distance_b")?,
     )
     .map_err(refused)?;
-    let at = inputs.length("at")?;
+    let at = inputs.size("at")?;
     Ok(outputs([
         ("slant", Quantity::Number(slant)),
         ("off", Quantity::Length(two_peg::over(slant, at))),
@@ -217,8 +223,8 @@ pub(super) fn laser_slant(inputs: &mut Inputs) -> Outputs {
             "The distance of the stated error must be above zero.",
         ));
     }
-    let slant = inputs.length("error")?.feet() / distance.feet();
-    let at = inputs.length_or("at", distance)?;
+    let slant = inputs.size("error")?.feet() / distance.feet();
+    let at = inputs.size_or("at", distance)?;
     Ok(outputs([
         ("arc_seconds", Quantity::Number(two_peg::arc_seconds(slant))),
         ("off", Quantity::Length(two_peg::over(slant, at))),

@@ -4,6 +4,7 @@ use super::inputs::{Inputs, bad};
 use super::placing::{net, vertices};
 use super::{Outputs, Quantity, outputs, refused};
 use crate::amount::SquareFeet;
+use crate::figure::Figure;
 use crate::length::Length;
 use crate::rock_line;
 use crate::volume::grid::{Grid, grid, points};
@@ -12,15 +13,19 @@ use crate::volume::{CutFill, between};
 
 /// Both formulas between two end areas, in square feet; the prismoid needs the middle one.
 pub(super) fn end_areas(inputs: &mut Inputs) -> Outputs {
-    let length = inputs.length("length")?;
-    let (first, last) = (inputs.number("first")?, inputs.number("last")?);
+    let length = inputs.size("length")?;
+    let (first, last) = (
+        inputs.figure("first", Figure::Area)?,
+        inputs.figure("last", Figure::Area)?,
+    );
     let (first, last) = (SquareFeet(first), SquareFeet(last));
     let rough = average_end_area(length, first, last);
     let mut all = outputs([
         ("average_cf", Quantity::Number(rough.0)),
         ("average_cy", Quantity::Number(rough.cubic_yards())),
     ]);
-    if let Some(middle) = inputs.optional_number("middle")? {
+    if inputs.optional_text("middle").is_some() {
+        let middle = inputs.figure("middle", Figure::Area)?;
         let fine = prismoidal(length, first, SquareFeet(middle), last);
         all.insert("prismoidal_cf".into(), Quantity::Number(fine.0));
     }
@@ -29,18 +34,23 @@ pub(super) fn end_areas(inputs: &mut Inputs) -> Outputs {
 
 /// A trench between two sections: `bottoms`, `depths` and `out_per_up` of both ends.
 pub(super) fn trench_volume(inputs: &mut Inputs) -> Outputs {
-    let length = inputs.length("length")?;
+    let length = inputs.size("length")?;
     let out = inputs.numbers("out_per_up")?;
     let ends = inputs.pairs("bottoms", "depths")?;
     let ([first, last], [out_first, out_last]) = (ends.as_slice(), out.as_slice()) else {
-        return Err(bad("depths", inputs.text("depths")?, "give both ends."));
+        let why = "give both ends, of “bottoms”, “depths” and “out_per_up” alike.";
+        return Err(bad("depths", inputs.text("depths")?, why));
     };
-    let end = |(bottom, depth): &(Length, Length), out_per_up: f64| Trapezoid {
-        bottom: *bottom,
-        depth: *depth,
-        out_per_up,
+    let end = |(bottom, depth): &(Length, Length), out_per_up: f64| {
+        Trapezoid {
+            bottom: *bottom,
+            depth: *depth,
+            out_per_up,
+        }
+        .checked()
+        .map_err(refused)
     };
-    let (first, last) = (end(first, *out_first), end(last, *out_last));
+    let (first, last) = (end(first, *out_first)?, end(last, *out_last)?);
     let rough = average_end_area(length, first.area(), last.area());
     Ok(outputs([
         ("first_sf", Quantity::Number(first.area().0)),
@@ -79,20 +89,21 @@ pub(super) fn borrow_pit(inputs: &mut Inputs) -> Outputs {
 
 /// Points that each stand for an area, in square feet.
 pub(super) fn point_areas(inputs: &mut Inputs) -> Outputs {
-    let (areas, devs) = (inputs.numbers("areas")?, inputs.lengths("differences")?);
-    if areas.len() != devs.len() {
-        let why = "give as many areas as differences.";
-        return Err(bad("areas", inputs.text("areas")?, why));
-    }
-    let all: Vec<_> = areas.into_iter().map(SquareFeet).zip(devs).collect();
+    let areas: Vec<_> = inputs
+        .numbers("areas")?
+        .into_iter()
+        .map(SquareFeet)
+        .collect();
+    let devs = inputs.lengths("differences")?;
+    let all = inputs.together(("areas", areas), ("differences", devs))?;
     Ok(outputs(cut_fill(points(&all).map_err(refused)?)))
 }
 
 /// A strip of one width between two differences.
 pub(super) fn strip_volume(inputs: &mut Inputs) -> Outputs {
     let volume = strip(
-        inputs.length("length")?,
-        inputs.length("width")?,
+        inputs.size("length")?,
+        inputs.size("width")?,
         inputs.length("first")?,
         inputs.length("last")?,
     )

@@ -14,7 +14,10 @@ use crate::surface::{Surface, Vertex};
 /// `line; EAST; NORTH` of its end, or `left` or `right` with the centre's and the end's east and north.
 fn alignment(inputs: &mut Inputs) -> Result<Alignment, WorkedError> {
     let start = inputs.point("start")?;
-    let first = inputs.length_or("first", Length::ZERO)?;
+    let first = match inputs.optional_text("first") {
+        Some(_) => inputs.station("first")?,
+        None => Length::ZERO,
+    };
     let text = inputs.text("pieces")?;
     let pieces = text
         .split('|')
@@ -67,7 +70,7 @@ pub(super) fn place_beside(inputs: &mut Inputs) -> Outputs {
     let alignment = alignment(inputs)?;
     let place = alignment
         .place(StationOffset {
-            station: inputs.length("station")?,
+            station: inputs.station("station")?,
             offset: inputs.length_or("offset", Length::ZERO)?,
         })
         .map_err(refused)?;
@@ -78,31 +81,12 @@ fn place_of(place: Point) -> Quantity {
     Quantity::Lengths(vec![place.x, place.y])
 }
 
-/// Lengths in groups, such as east and north of each place.
-fn groups<const N: usize>(
-    inputs: &mut Inputs,
-    name: &str,
-) -> Result<Vec<[Length; N]>, WorkedError> {
-    let lengths = inputs.lengths(name)?;
-    let (groups, left_over) = lengths.as_chunks::<N>();
-    if left_over.is_empty() {
-        Ok(groups.to_vec())
-    } else {
-        let why = format!("it has {} entries; give {N} for each place.", lengths.len());
-        Err(bad(name, inputs.text(name)?, why))
-    }
-}
-
-fn places(inputs: &mut Inputs, name: &str) -> Result<Vec<Point>, WorkedError> {
-    let groups = groups(inputs, name)?.into_iter();
-    Ok(groups.map(|[x, y]| Point { x, y }).collect())
-}
-
 /// Elevations on given triangles: `points` as east, north and elevation of each, `triangles` as three numbers of
 /// points, counted from 0, for each triangle, `at` as east and north of each place.
 pub(super) fn triangles(inputs: &mut Inputs) -> Outputs {
     let surface = net(inputs, "points", "triangles")?;
-    let elevations = places(inputs, "at")?
+    let elevations = inputs
+        .places("at")?
         .into_iter()
         .map(|at| surface.elevation_at(at).map_err(refused))
         .collect::<Result<Vec<_>, _>>()?;
@@ -111,7 +95,7 @@ pub(super) fn triangles(inputs: &mut Inputs) -> Outputs {
 
 /// Points with elevations, east, north and up of each.
 pub(super) fn vertices(inputs: &mut Inputs, name: &str) -> Result<Vec<Vertex>, WorkedError> {
-    let groups = groups(inputs, name)?.into_iter();
+    let groups = inputs.groups(name)?.into_iter();
     Ok(groups
         .map(|[x, y, elevation]| Vertex {
             at: Point { x, y },
@@ -144,18 +128,15 @@ pub(super) fn net(
 /// The turn and shift that fit a plan best to found pins: `plan` and `site` as east and north of each pin, and
 /// where the plan's places `at` then lie.
 pub(super) fn found_pins(inputs: &mut Inputs) -> Outputs {
-    let (plan, site) = (places(inputs, "plan")?, places(inputs, "site")?);
-    if plan.len() != site.len() {
-        let why = format!("it has {} pins, but “plan” has {}.", site.len(), plan.len());
-        return Err(bad("site", inputs.text("site")?, why));
-    }
-    let pins: Vec<Pin> = plan
+    let (plan, site) = (inputs.places("plan")?, inputs.places("site")?);
+    let pins: Vec<Pin> = inputs
+        .together(("plan", plan), ("site", site))?
         .into_iter()
-        .zip(site)
         .map(|(plan, site)| Pin { plan, site })
         .collect();
     let fit = fit_to_pins(&pins).map_err(refused)?;
-    let lie = places(inputs, "at")?
+    let lie = inputs
+        .places("at")?
         .into_iter()
         .map(|at| fit.to_site(at))
         .flat_map(|place| [place.x, place.y])
@@ -171,7 +152,7 @@ pub(super) fn found_pins(inputs: &mut Inputs) -> Outputs {
 /// The distance from a line that must not be crossed, positive on the hand to `keep`.
 pub(super) fn distance_from_line(inputs: &mut Inputs) -> Outputs {
     let line = NoCrossLine {
-        corners: places(inputs, "corners")?,
+        corners: inputs.places("corners")?,
         keep: inputs.name("keep")?,
     };
     let distance = line.distance(inputs.point("at")?).map_err(refused)?;

@@ -36,7 +36,7 @@ pub(super) fn doubted_reading(inputs: &mut Inputs) -> Outputs {
             difference: inputs.length("difference")?,
             tolerance: Tolerance::new(inputs.length("high")?, inputs.length("low")?)
                 .map_err(refused)?,
-            guard: inputs.length("guard")?,
+            guard: inputs.size("guard")?,
         },
     )
     .map_err(refused)?;
@@ -70,7 +70,7 @@ pub(super) fn places_to_say(inputs: &mut Inputs) -> Outputs {
 
 /// The two sums of what repeats and checks miss by, and what they say.
 pub(super) fn drift(inputs: &mut Inputs) -> Outputs {
-    let doubt_ft = inputs.number("doubt_ft")?;
+    let doubt_ft = inputs.above_zero("doubt_ft")?;
     let mut drift = Drift::default();
     for residual in inputs.lengths("residuals")? {
         drift = drift.after(residual, doubt_ft).map_err(refused)?;
@@ -85,7 +85,7 @@ pub(super) fn drift(inputs: &mut Inputs) -> Outputs {
 /// How far a turned axis puts a sloped plane off.
 pub(super) fn turned_axis(inputs: &mut Inputs) -> Outputs {
     let off = plane::turned_axis(
-        inputs.length("distance")?,
+        inputs.size("distance")?,
         inputs.number("grade")?,
         inputs.number("degrees")?,
     );

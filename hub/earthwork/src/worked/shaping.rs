@@ -118,7 +118,11 @@ pub(super) fn plane(inputs: &mut Inputs) -> Outputs {
 
 /// Station, offset and dig-to on a stepped run.
 pub(super) fn run(inputs: &mut Inputs) -> Outputs {
-    let steps = inputs.pairs("step_stations", "step_elevations")?;
+    let (from, elevations) = (
+        inputs.stations("step_stations")?,
+        inputs.lengths("step_elevations")?,
+    );
+    let steps = inputs.together(("step_stations", from), ("step_elevations", elevations))?;
     let run = Run {
         start: inputs.point("start")?,
         toward: inputs.point("toward")?,
@@ -148,7 +152,9 @@ pub(super) fn keep_out(inputs: &mut Inputs) -> Outputs {
         reach_at_ground: inputs.length("reach_at_ground")?,
         tail_radius: inputs.length("tail_radius")?,
         track_width: inputs.length("track_width")?,
-    };
+    }
+    .checked()
+    .map_err(refused)?;
     let radius = keep_out_radius(&reach);
     Ok(outputs([
         ("radius", Quantity::Length(radius)),

@@ -2,7 +2,7 @@
 
 use day::site::Machine;
 use day::state::State;
-use earthwork::correction::{Amount, Correction};
+use earthwork::correction::{Amount, Correction, Ground};
 use earthwork::keep_out::{keep_out_radius, shown_radius, tail_swing_radius};
 use earthwork::length::Length;
 use earthwork::words::{ScreenUnit, call_text};
@@ -181,8 +181,12 @@ fn calls(paper: &Paper) -> Markup {
     let rows: Vec<Vec<String>> = examples
         .into_iter()
         .map(|(correction, hundredths, does)| {
-            let told = Length::from_hundredths_of_a_foot(hundredths);
-            let text = call_text(&correction, told, paper.language(), ScreenUnit::Tenths);
+            let ground = Ground {
+                dev: Length::from_hundredths_of_a_foot(hundredths),
+                aim: Length::ZERO,
+                tolerance: None,
+            };
+            let text = call_text(&correction, &ground, paper.language(), ScreenUnit::Tenths);
             let mut line = text.line;
             if !text.warning.is_empty() {
                 line = format!("{line} · {}", text.warning);

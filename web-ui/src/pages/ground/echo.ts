@@ -1,5 +1,5 @@
 /** What a reading would say, in words, before it is sent. */
-import { amountText, elevation, inFeet, preview, readRod } from "../../grade";
+import { amountText, elevation, preview, readRod } from "../../grade";
 import { length, signed } from "../../show";
 import { ground, unit } from "../../state";
 import { t } from "../../words";
@@ -38,10 +38,8 @@ function judged(dev: number): Echo {
   const shot = ground.value?.shots.find((one) => one.mark === here?.id && one.set_up === setUp.value?.id);
   if (!here?.tolerance || !shot) return NOTHING;
   const said = preview(dev, here.aim, here.tolerance, shot.guard);
-  const told = words.ways[said.way];
-  const much = said.way === "grade" || said.way === "wait" ? "" : amountText(said.amount, unit.value);
-  const feetWord = unit.value === "tenths" && much && inFeet(said.amount) ? words.feetWord : "";
-  const call = [told, much, feetWord].filter(Boolean).join(" ");
+  const much = amountText(said, unit.value, words);
+  const call = [words.ways[said.way], much].filter(Boolean).join(" ");
   return {
     ground: groundLine(dev, said.verdict),
     call: shot.held ? words.cuts.held(words.spot[shot.held]) : words.told(machine.value?.id ?? "?", call),

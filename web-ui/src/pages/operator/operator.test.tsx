@@ -6,9 +6,9 @@ import { FOOT } from "../../grade";
 import { half } from "../../parts/call";
 import { notes } from "../../sound";
 import { beats, bye, linked, me, now, operator } from "../../state";
-import type { CallView, Me, Operator } from "../../wire";
+import type { CallText, CallView, Me, Operator } from "../../wire";
 import { OperatorPage } from "./operator";
-import { numberEms } from "./section";
+import { numberEms, Section } from "./section";
 import { tuneOf } from "./tunes";
 
 const call: CallView = {
@@ -230,10 +230,23 @@ describe("the cab's page", () => {
   });
 });
 
+describe("a number in feet and inches", () => {
+  it("stands whole on the cab's screen: feet, inches and the fraction", () => {
+    const told = { ...call.texts[0], unit: "feet_inches", amount: "1 FT 1 3/4", unit_word: "IN" } as CallText;
+    const page = document.createElement("div");
+    me.value = { unit: "feet_inches", language: "english" } as Me;
+    act(() => render(<Section call={{ ...call, texts: [told] }} />, page));
+    expect(page.querySelector(".number")?.textContent).toBe("1 FT 13/4");
+    expect(page.querySelector(".number .part")?.textContent).toBe("3/4");
+    render(null, page);
+  });
+});
+
 describe("the width of a number", () => {
   it("grows with what is told", () => {
     expect(numberEms("3", false)).toBeLessThan(numberEms("3½", false));
     expect(numberEms("1.2", false)).toBeLessThan(numberEms("1.2", true));
     expect(numberEms("4 1/8", false)).toBeGreaterThan(numberEms("4", false));
+    expect(numberEms("1 FT 1 3/4", false)).toBeGreaterThan(numberEms("1 FT 1", false));
   });
 });

@@ -2,8 +2,8 @@
  * The section: a cut through the ground. A thick line is the target; soil that stands high is one body above it,
  * missing soil an open hollow below it; word and number stand in the half that the bucket must move to.
  */
-import { FOOT, inFeet } from "../../grade";
-import { half, textOf } from "../../parts/call";
+import { FOOT } from "../../grade";
+import { half, saidInFeet, textOf } from "../../parts/call";
 import { unit } from "../../state";
 import type { CallText, CallView } from "../../wire";
 import { t } from "../../words";
@@ -37,7 +37,7 @@ export function Section({ call }: { call: CallView }) {
   const byEye = call.message.kind === "by_eye";
   const edge = call.message.kind === "edge";
   const dev = call.message.kind === "measured" ? call.message.dev : 0;
-  const boxed = call.message.kind === "measured" && unit.value === "tenths" && inFeet(call.message.amount);
+  const boxed = unit.value === "tenths" && saidInFeet(call.message);
   return (
     <div class={`section ${byEye ? "eye" : edge ? "none strip-of-line" : which}`}>
       {edge && <Beyond />}
@@ -135,13 +135,19 @@ function Figures({ of: amount }: { of: string }) {
       </>
     );
   }
-  const [whole, part] = amount.split(" ");
+  const [whole, part] = fraction(amount);
   return (
     <>
       {whole}
       {part && <span class="part">{part}</span>}
     </>
   );
+}
+
+/** What stands before a fraction of an inch, and the fraction: 1 FT 1 and 3/4. */
+function fraction(amount: string): [whole: string, part: string] {
+  const at = amount.lastIndexOf(" ");
+  return at > 0 && amount.includes("/", at) ? [amount.slice(0, at), amount.slice(at + 1)] : [amount, ""];
 }
 
 function longestWord(text: string): string {
@@ -158,7 +164,7 @@ export function ems(text: string): number {
  * A fraction beside a whole stands half as large; the boxed face is narrower.
  */
 export function numberEms(amount: string, boxed: boolean): number {
-  const [whole = "", part = ""] = amount.split(" ");
+  const [whole, part] = fraction(amount);
   const half = whole.length > 1 && whole.endsWith("½");
   const digits = half ? whole.slice(0, -1) : whole;
   const beside = half ? run("½") : run(part);

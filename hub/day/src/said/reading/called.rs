@@ -1,6 +1,6 @@
 //! From a judged reading to the call that the operator sees.
 
-use earthwork::correction::correction;
+use earthwork::correction::{Ground, correction};
 use earthwork::tolerance::Verdict;
 
 use super::shot::Shot;
@@ -48,13 +48,13 @@ pub(super) fn bodies(
     let ending = ending(state, &machine.id, mark, judged.verdict, corrected);
     bodies.extend(call::end_live(state, &machine.id, ending));
     let aim = state.aim(mark, &target.id);
-    let amount = judged.mean - aim;
-    let message = Message::Measured {
-        correction: correction(judged.mean, aim, judged.verdict, judged.settled_high),
+    let ground = Ground {
         dev: judged.mean,
-        amount,
-        verdict: judged.verdict,
+        aim,
+        tolerance: Some(target.tolerance),
     };
+    let told = correction(&ground, judged.verdict, judged.settled_high);
+    let message = Message::measured(&ground, told, judged.verdict);
     let mut labels = Vec::new();
     if let SetUpState::Proven { proof } = &shot.set_up.state
         && *proof == Proof::OneBenchmark
