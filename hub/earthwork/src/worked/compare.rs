@@ -46,7 +46,7 @@ pub fn compare(expected: &str, got: &Quantity, allowance: &str) -> Result<Compar
 
 type Compared = Result<(bool, String, Option<String>), WorkedError>;
 
-fn bad_expected(text: &str, why: impl ToString) -> WorkedError {
+fn bad_expected(text: &str, why: &impl ToString) -> WorkedError {
     WorkedError::BadExpected {
         text: text.to_owned(),
         why: why.to_string(),
@@ -57,7 +57,7 @@ fn lengths(whole: &str, expected: &[&str], got: &[Length], allowance: &Allowance
     let expected = expected
         .iter()
         .map(|text| {
-            let wanted = parse(text).map_err(|error| bad_expected(whole, error))?;
+            let wanted = parse(text).map_err(|error| bad_expected(whole, &error))?;
             Ok((wanted, allowance.of_length(whole, text)?))
         })
         .collect::<Result<Vec<_>, WorkedError>>()?;
@@ -98,12 +98,12 @@ fn number(expected: &str, got: f64, allowance: &Allowance) -> Compared {
         .trim()
         .parse()
         .map_err(|_parse: std::num::ParseFloatError| {
-            bad_expected(expected, "a plain number is wanted, without a unit.")
+            bad_expected(expected, &"a plain number is wanted, without a unit.")
         })?;
     let off = got - wanted;
     let allowed = if allowance.as_printed {
         // What a binary fraction loses of a decimal one is no difference.
-        half_of_last_digit(expected.trim()).ok_or_else(|| bad_expected(expected, NO_DIGITS))?
+        half_of_last_digit(expected.trim()).ok_or_else(|| bad_expected(expected, &NO_DIGITS))?
             + wanted.abs() * f64::EPSILON * 4.0
     } else {
         allowance.number
@@ -170,7 +170,7 @@ impl Allowance {
             .filter(|_| !unit.contains(|c: char| c.is_ascii_digit()))
             .zip(parse(&format!("1 {}", unit.trim())).ok())
             .and_then(|(half, unit)| Length::from_feet(half * unit.feet()).ok());
-        one.ok_or_else(|| bad_expected(whole, NO_DIGITS))
+        one.ok_or_else(|| bad_expected(whole, &NO_DIGITS))
     }
 }
 
