@@ -441,17 +441,16 @@ fn write(
 
 /// Every file is worked out, and every case that does not hold is shown, before the first of them counts.
 fn work_out(files: &[PathBuf]) -> Result<(), StartError> {
-    let (mut bad, mut all, mut published) = (0, 0, 0);
+    let (mut bad, mut all) = (0, 0);
+    let mut counts = examples::Counts::default();
     for file in files {
         let report = examples::run_file(file)?;
         say(report.to_string().trim_end());
         bad += report.failed() + report.malformed.len();
         all += report.ran.len() + report.malformed.len();
-        published += report.ran.iter().filter(|ran| ran.published()).count();
+        counts.add_all(report.counts());
     }
-    say(&format!(
-        "{all} cases, {published} of them against a publication."
-    ));
+    say(&format!("{all} cases: {counts}."));
     if bad > 0 {
         return Err(StartError::Examples { bad, all });
     }

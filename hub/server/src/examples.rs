@@ -2,6 +2,8 @@
 //!
 //! A malformed case is never a passed one: it is reported with its file and its id, and the others still run.
 
+mod kind;
+
 use std::collections::{BTreeMap, BTreeSet};
 use std::fmt;
 use std::path::{Path, PathBuf};
@@ -12,6 +14,7 @@ use thiserror::Error;
 use toml::{Table, Value};
 
 use crate::bounded;
+pub use kind::{Counts, Kind};
 
 /// Why a file can't be run at all.
 #[derive(Debug, Error)]
@@ -34,7 +37,7 @@ pub enum ExamplesError {
     },
     /// It holds no cases.
     #[error(
-        "{file} holds no cases. Write each as [[case]] with id, computation, inputs, expected, allowance and source."
+        "{file} holds no cases. Write each as [[case]] with id, kind, computation, inputs, expected, allowance and source."
     )]
     NoCases {
         /// The file.
@@ -57,10 +60,15 @@ pub enum ExamplesError {
 #[serde(deny_unknown_fields)]
 struct Written {
     id: String,
+    /// Read as a text, so that a missing or misspelled one is told what to write.
+    kind: Option<String>,
     computation: String,
     inputs: BTreeMap<String, Value>,
+    #[serde(default)]
     expected: BTreeMap<String, Value>,
-    allowance: String,
+    allowance: Option<String>,
+    /// A part of the words that the computation must refuse with, instead of outputs.
+    refused: Option<String>,
     source: String,
 }
 
@@ -76,6 +84,19 @@ enum CaseError {
     #[error("“{name}” must be a text or a number, such as \"5.42 ft\".")]
     NotText { name: String },
     #[error(
+        "its source has no kind. Write kind = one of {}; “worked example” only where inputs and answer are printed.",
+        Kind::choices()
+    )]
+    NoKind,
+    #[error("“{kind}” is no kind of source. Write one of {}.", Kind::choices())]
+    UnknownKind { kind: String },
+    #[error(
+        "it has no allowance. Write allowance = \"exact\", \"as printed\", a length or a number."
+    )]
+    NoAllowance,
+    #[error("it expects outputs and a refusal. Give expected with an allowance, or refused alone.")]
+    Both,
+    #[error(
         "nothing is expected. Give at least one output, such as expected = {{ hi = \"111.00 ft\" }}."
     )]
     NothingExpected,
@@ -90,6 +111,8 @@ enum CaseError {
 pub struct Ran {
     /// Its id.
     pub id: String,
+    /// The kind of its source.
+    pub kind: Kind,
     /// What was computed.
     pub computation: String,
     /// Where its figures come from.
@@ -102,14 +125,6 @@ impl Ran {
     /// Whether every output is within the allowance.
     pub fn passed(&self) -> bool {
         self.outputs.iter().all(|(_, compared)| compared.agrees)
-    }
-
-    /// Whether its figures were read in a publication that is named: not invented, not derived here, not remembered.
-    pub fn published(&self) -> bool {
-        const OURS: [&str; 4] = ["Invented", "Derived", "Mathematics", "Common practice"];
-        !OURS.iter().any(|word| self.source.starts_with(word))
-            && !self.source.contains("from memory")
-            && !self.source.contains("source withheld")
     }
 }
 
@@ -144,6 +159,15 @@ impl Report {
         self.ran.len() - self.passed()
     }
 
+    /// How many cases of each kind were computed.
+    pub fn counts(&self) -> Counts {
+        let mut counts = Counts::default();
+        for ran in &self.ran {
+            counts.add(ran.kind);
+        }
+        counts
+    }
+
     /// Whether every case was computed and passed.
     pub fn good(&self) -> bool {
         self.malformed.is_empty() && self.failed() == 0
@@ -157,15 +181,19 @@ impl fmt::Display for Report {
             let mark = if ran.passed() { "passed" } else { "FAILED" };
             writeln!(
                 f,
-                "{mark}  {}  {}  ({})",
-                ran.id, ran.computation, ran.source
+                "{mark}  {}  {}  ({}: {})",
+                ran.id,
+                ran.computation,
+                ran.kind.name(),
+                ran.source
             )?;
             for (name, compared) in ran.outputs.iter().filter(|(_, compared)| !compared.agrees) {
-                writeln!(
-                    f,
-                    "        {name}: expected {}, got {}",
-                    compared.expected, compared.got
-                )?;
+                let (expected, got) = (&compared.expected, &compared.got);
+                write!(f, "        {name}: expected {expected}, got {got}")?;
+                match &compared.off {
+                    Some(off) => writeln!(f, ", off by {off}")?,
+                    None => writeln!(f)?,
+                }
             }
         }
         let file = self.file.display();
@@ -247,9 +275,32 @@ fn run_case(case: &Value, taken: &mut BTreeSet<String>) -> Result<Ran, CaseError
     if !taken.insert(written.id.clone()) {
         return Err(CaseError::IdTaken);
     }
+    let kind = written.kind.as_deref().ok_or(CaseError::NoKind)?;
+    let kind = Kind::named(kind).ok_or_else(|| CaseError::UnknownKind {
+        kind: kind.to_owned(),
+    })?;
+    let outputs = match &written.refused {
+        Some(words) => refusal(&written, words)?,
+        None => answers(&written)?,
+    };
+    Ok(Ran {
+        id: written.id,
+        kind,
+        computation: written.computation,
+        source: written.source,
+        outputs,
+    })
+}
+
+type Outputs = Result<Vec<(String, Comparison)>, CaseError>;
+
+/// Each expected output beside what came out.
+fn answers(written: &Written) -> Outputs {
     if written.expected.is_empty() {
         return Err(CaseError::NothingExpected);
     }
+    let allowance = written.allowance.as_deref();
+    let allowance = allowance.ok_or(CaseError::NoAllowance)?;
     let computed = compute(&written.computation, &texts(&written.inputs)?)?;
     let mut outputs = Vec::new();
     for (name, expected) in texts(&written.expected)? {
@@ -257,15 +308,37 @@ fn run_case(case: &Value, taken: &mut BTreeSet<String>) -> Result<Ran, CaseError
             output: name.clone(),
             known: computed.keys().cloned().collect::<Vec<_>>().join(", "),
         })?;
-        let compared = compare(&expected, got, &written.allowance)?;
+        let compared = compare(&expected, got, allowance)?;
         outputs.push((name, compared));
     }
-    Ok(Ran {
-        id: written.id,
-        computation: written.computation,
-        source: written.source,
-        outputs,
-    })
+    Ok(outputs)
+}
+
+/// The words of a refusal beside those that are expected. A misspelled case is no refusal: its error stays an error.
+fn refusal(written: &Written, words: &str) -> Outputs {
+    if !written.expected.is_empty() || written.allowance.is_some() {
+        return Err(CaseError::Both);
+    }
+    if words.trim().is_empty() {
+        return Err(CaseError::Empty("refused"));
+    }
+    let got = match compute(&written.computation, &texts(&written.inputs)?) {
+        Ok(outputs) => {
+            let names: Vec<_> = outputs.into_keys().collect();
+            format!("an answer ({})", names.join(", "))
+        }
+        Err(refused @ (WorkedError::Refused { .. } | WorkedError::BadInput { .. })) => {
+            refused.to_string()
+        }
+        Err(error) => return Err(error.into()),
+    };
+    let compared = Comparison {
+        agrees: got.contains(words),
+        expected: words.to_owned(),
+        got,
+        off: None,
+    };
+    Ok(vec![("refused".to_owned(), compared)])
 }
 
 /// Texts as they are, numbers as they are written.
@@ -285,146 +358,4 @@ fn texts(values: &BTreeMap<String, Value>) -> Result<BTreeMap<String, String>, C
 }
 
 #[cfg(test)]
-mod tests {
-    use std::fs;
-
-    use super::*;
-
-    const FIXTURES: &str = concat!(
-        env!("CARGO_MANIFEST_DIR"),
-        "/../../fixtures/worked-examples"
-    );
-
-    #[test]
-    fn every_worked_example_comes_out() {
-        let (mut cases, mut published) = (0, 0);
-        let mut wrong = String::new();
-        for entry in fs::read_dir(FIXTURES).unwrap() {
-            let path = entry.unwrap().path();
-            if path.extension().is_none_or(|extension| extension != "toml") {
-                continue;
-            }
-            let report = run_file(&path).unwrap();
-            cases += report.ran.len();
-            published += report.ran.iter().filter(|ran| ran.published()).count();
-            if !report.good() {
-                wrong.push_str(&report.to_string());
-            }
-        }
-        assert!(wrong.is_empty(), "{wrong}");
-        assert!(cases >= 200, "only {cases} cases were found");
-        assert!(
-            published >= 80,
-            "only {published} of {cases} cases name a publication"
-        );
-    }
-
-    fn run_text(text: &str) -> Result<Report, ExamplesError> {
-        let folder = tempfile::tempdir().unwrap();
-        let path = folder.path().join("mine.toml");
-        fs::write(&path, text).unwrap();
-        run_file(&path)
-    }
-
-    /// Mathematics: 1 ft is 304.8 mm.
-    fn case(change: &str, with: &str) -> String {
-        r#"[[case]]
-id = "foot"
-computation = "convert"
-inputs = { length = "1 ft" }
-expected = { length = "304.8 mm" }
-allowance = "exact"
-source = "NIST"
-"#
-        .replace(change, with)
-    }
-
-    #[test]
-    fn a_case_that_comes_out_otherwise_fails_with_both_numbers() {
-        assert!(run_text(&case("", "")).unwrap().good());
-        let report = run_text(&case("304.8", "304.9")).unwrap();
-        assert_eq!((report.passed(), report.failed()), (0, 1));
-        assert!(!report.good());
-        let text = report.to_string();
-        assert!(
-            text.contains("length: expected 304.9 mm, got 1 ft"),
-            "{text}"
-        );
-        assert!(
-            text.ends_with("0 passed, 1 failed, 0 could not be run"),
-            "{text}"
-        );
-    }
-
-    #[test]
-    fn each_malformed_case_says_what_to_do_and_the_others_still_run() {
-        for (change, with, says) in [
-            ("source = \"NIST\"", "", "missing field `source`"),
-            ("source = \"NIST\"", "source = \" \"", "“source” is empty"),
-            ("id = \"foot\"", "", "missing field `id`"),
-            ("\"convert\"", "\"covert\"", "no computation “covert”"),
-            ("length = \"1 ft\"", "length = \"1\"", "has no unit"),
-            ("length = \"1 ft\"", "", "needs the input “length”"),
-            (
-                "length = \"1 ft\"",
-                "length = \"1 ft\", hue = 3",
-                "does not take the input “hue”",
-            ),
-            (
-                "length = \"1 ft\"",
-                "length = [1]",
-                "must be a text or a number",
-            ),
-            (
-                "length = \"304.8 mm\"",
-                "wide = \"1 m\"",
-                "no output “wide”. It has: feet, length, metres, shown",
-            ),
-            ("length = \"304.8 mm\"", "", "nothing is expected"),
-            ("\"exact\"", "\"about\"", "Allowance “about”"),
-            (
-                "id = \"foot\"",
-                "id = \"foot\"\ncolour = 1",
-                "unknown field `colour`",
-            ),
-        ] {
-            let report =
-                run_text(&(case("", "").replace("foot", "first") + &case(change, with))).unwrap();
-            assert_eq!(report.passed(), 1, "{with}");
-            assert_eq!(report.malformed.len(), 1, "{with}");
-            assert!(!report.good());
-            let why = report.to_string();
-            assert!(why.contains(says), "{with}: {why}");
-            assert!(why.contains("mine.toml, case "), "{why}");
-        }
-    }
-
-    #[test]
-    fn an_id_is_given_once() {
-        let report = run_text(&(case("", "") + &case("", ""))).unwrap();
-        assert_eq!(report.malformed[0].id, "foot");
-        assert!(report.malformed[0].why.contains("another case has this id"));
-    }
-
-    #[test]
-    fn a_file_that_holds_no_cases_is_an_error() {
-        assert!(matches!(run_text(""), Err(ExamplesError::NoCases { .. })));
-        assert!(matches!(
-            run_text("case = []"),
-            Err(ExamplesError::NoCases { .. })
-        ));
-        assert!(matches!(
-            run_text("[[cases]]\nid = 1"),
-            Err(ExamplesError::NotACase { .. })
-        ));
-        assert!(matches!(
-            run_text("[[case"),
-            Err(ExamplesError::NotToml { .. })
-        ));
-        let nowhere = Path::new(FIXTURES).join("nowhere.toml");
-        assert!(matches!(
-            run_file(&nowhere),
-            Err(ExamplesError::Unreadable { .. })
-        ));
-    }
-}
+mod tests;

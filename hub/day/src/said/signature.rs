@@ -75,8 +75,8 @@ mod tests {
             name: name.into(),
             strokes: strokes.into(),
         };
-        let fine = of(" P. Norton ", "M10 20L11.5 22L30 8M5 5L6 6");
-        assert_eq!(fine.checked().unwrap().name, "P. Norton");
+        let fine = of(" P. N. ", "M10 20L11.5 22L30 8M5 5L6 6");
+        assert_eq!(fine.checked().unwrap().name, "P. N.");
         let long = format!("M1 1{}", "L10 10".repeat(700));
         for bad in [
             of("", "M1 1L2 2"),

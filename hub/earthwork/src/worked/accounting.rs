@@ -141,7 +141,7 @@ pub(super) fn density_test(inputs: &mut Inputs) -> Outputs {
     ]))
 }
 
-/// Wet density by the sand cone; weights in pounds.
+/// Wet density by the sand cone; weights in pounds. With `water_percent` the dry one too.
 pub(super) fn sand_cone(inputs: &mut Inputs) -> Outputs {
     let wet = density::by_sand_cone(
         inputs.number("soil_lb")?,
@@ -150,7 +150,12 @@ pub(super) fn sand_cone(inputs: &mut Inputs) -> Outputs {
         PoundsPerCubicFoot(inputs.number("sand_pcf")?),
     )
     .map_err(refused)?;
-    Ok(outputs([("wet_pcf", Quantity::Number(wet.0))]))
+    let mut all = outputs([("wet_pcf", Quantity::Number(wet.0))]);
+    if let Some(water) = inputs.optional_number("water_percent")? {
+        let dry = density::dry(wet, water).map_err(refused)?;
+        all.insert("dry_pcf".into(), Quantity::Number(dry.0));
+    }
+    Ok(all)
 }
 
 /// A stated bearing against the asked one.

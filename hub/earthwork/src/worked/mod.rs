@@ -4,6 +4,7 @@
 //! and whatever is misspelled, missing or left over is an error and not a passed case.
 
 mod accounting;
+mod along;
 mod compare;
 mod cutting;
 mod grading;
@@ -187,6 +188,7 @@ const COMPUTATIONS: &[(&str, Computation)] = &[
     ("point_areas", measuring::point_areas),
     ("present_slope", cutting::present_slope),
     ("presumed_bearing", accounting::presumed_bearing),
+    ("prismoids", along::prismoids),
     ("profile", grading::profile),
     ("rock_above", measuring::rock_above),
     ("rod_reading", shaping::rod_reading),
@@ -194,6 +196,7 @@ const COMPUTATIONS: &[(&str, Computation)] = &[
     ("run", shaping::run),
     ("sand_cone", accounting::sand_cone),
     ("second_levelling", levelling::second_levelling),
+    ("sections", along::sections),
     ("site_frame", grading::site_frame),
     ("slant_from_differences", levelling::slant_from_differences),
     ("slope_line", machines::slope_line),
