@@ -2,6 +2,7 @@
 import { accountEn } from "./account_en";
 import { crewEn } from "./crew_en";
 import { cutsEn } from "./cuts_en";
+import { keptEn } from "./kept_en";
 import type { CantReason, Care, Due, Ending, QuickWord, Role, SpotReason, Standing, Way } from "./kinds";
 import { wayInEn } from "./way_in.en";
 
@@ -502,6 +503,7 @@ export const en = {
   mark: "Mark",
   kind: "Kind",
   wayIn: wayInEn,
+  kept: keptEn,
   crew: crewEn,
   visitor: "You look on. STOP works for you too.",
 };

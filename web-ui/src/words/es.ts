@@ -3,6 +3,7 @@ import { accountEs } from "./account_es";
 import { crewEs } from "./crew_es";
 import { cutsEs } from "./cuts_es";
 import type { en } from "./en";
+import { keptEs } from "./kept_es";
 import { wayInEs } from "./way_in.es";
 
 export const es: typeof en = {
@@ -483,6 +484,7 @@ export const es: typeof en = {
   mark: "Marca",
   kind: "Tipo",
   wayIn: wayInEs,
+  kept: keptEs,
   crew: crewEs,
   visitor: "Usted mira. PARE también le sirve.",
 };

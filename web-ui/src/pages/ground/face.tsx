@@ -118,7 +118,7 @@ function Load({ card, onClose }: { card: FaceCard; onClose: () => void }) {
         onTyped={setTyped}
         onSend={send}
       />
-      <Key kind="send" disabled={text === ""} onPress={send}>
+      <Key kind="send" disabled={text === ""} why={t().kept.owed.number} onPress={send}>
         {words.send}
       </Key>
     </>
@@ -160,7 +160,7 @@ function Slough({ card, onClose }: { card: FaceCard; onClose: () => void }) {
         />
       ))}
       <Typed label={words.cuts.slough.mark} text={mark} onTyped={setMark} />
-      <Key kind="send" disabled={!ready} onPress={send}>
+      <Key kind="send" disabled={!ready} why={t().kept.owed.sizes} onPress={send}>
         {words.send}
       </Key>
     </>
@@ -193,7 +193,7 @@ function Pins({ card, onClose }: { card: FaceCard; onClose: () => void }) {
         onTyped={setTyped}
         onSend={send}
       />
-      <Key kind="send" disabled={text === ""} onPress={send}>
+      <Key kind="send" disabled={text === ""} why={t().kept.owed.number} onPress={send}>
         {words.send}
       </Key>
     </>

@@ -68,7 +68,7 @@ export function SumsPanel({ onClose }: { onClose: () => void }) {
           />
         </label>
       ))}
-      <Key kind="send" disabled={!ready} onPress={() => void work()}>
+      <Key kind="send" disabled={!ready} why={t().kept.owed.number} onPress={() => void work()}>
         {words.workOut}
       </Key>
       {sum === "diagonals" && came.length > 0 && (

@@ -36,7 +36,7 @@ export function PatchPanel({ onClose }: { onClose: () => void }) {
       <Field name={words.long} value={long} onValue={setLong} />
       <Field name={words.wide} value={wide} onValue={setWide} />
       <Field name={words.deep} value={deep} onValue={setDeep} />
-      <Key kind="send" disabled={!ready} onPress={send}>
+      <Key kind="send" disabled={!ready} why={t().kept.owed.something} onPress={send}>
         {t().send}
       </Key>
     </Panel>
@@ -95,7 +95,7 @@ export function RamPanel({ patches, onClose }: { patches: PatchCard[]; onClose: 
       <Field name={words.liftNumber} value={lift} onValue={setLift} />
       <Field name={words.liftThick} value={thick} onValue={setThick} />
       <Field name={words.passes} value={passes} onValue={setPasses} />
-      <Key kind="send" disabled={!ready} onPress={send}>
+      <Key kind="send" disabled={!ready} why={t().kept.owed.something} onPress={send}>
         {t().send}
       </Key>
     </Panel>
@@ -117,7 +117,7 @@ export function RockPanel({ onClose }: { onClose: () => void }) {
     <Panel title={words.rockTitle(here)} onClose={onClose} closeWord={t().cancel}>
       <Field name={words.rockWhat} value={what} onValue={setWhat} text />
       <Field name={words.rockTop} value={top} onValue={setTop} />
-      <Key kind="send" disabled={elevation === null || here === ""} onPress={send}>
+      <Key kind="send" disabled={elevation === null || here === ""} why={here === "" ? t().kept.owed.mark : t().kept.owed.number} onPress={send}>
         {t().send}
       </Key>
     </Panel>

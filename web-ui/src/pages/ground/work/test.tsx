@@ -89,7 +89,7 @@ export function TestPanel({ account, onClose }: { account: GroundAccount; onClos
           )}
         </>
       )}
-      <Key kind="send" disabled={!ready} onPress={send}>
+      <Key kind="send" disabled={!ready} why={t().kept.owed.something} onPress={send}>
         {t().send}
       </Key>
     </Panel>
