@@ -211,13 +211,8 @@ export async function dropHeld(key: string): Promise<void> {
   state.notice.value = t().kept.wentOut;
 }
 
-/** What an earlier person of this phone left, as it was said or as it is sent now; gone from the phone once the hub has it. */
-export async function sayLeft(key: string, command: Command, madeAt: number): Promise<Settled> {
-  const reply = await outbox.say(command, madeAt);
-  const { kind } = reply;
-  if (kind === "answer" && reply.answer.outcome.kind !== "asked") outbox.forget(key);
-  return reply;
-}
+/** What was left on this phone, said by whoever holds it now. */
+export const sayLeft = (item: Left, command: Command) => outbox.resay(item, command);
 
 /** What was left is thrown away, with a line in the log. */
 export function throwAway(item: Left): void {

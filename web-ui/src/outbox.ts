@@ -4,9 +4,9 @@
  * becomes of it.
  */
 import { computed, signal } from "@preact/signals";
-import { asksFirst, isQuiet, wordsOf } from "./typed";
 import { Table } from "./table";
-import type { Answer, Asked, Command, Refused } from "./wire";
+import { asksFirst, isQuiet, wordsOf } from "./typed";
+import type { Answer, Asked, Command, Outcome, Refused } from "./wire";
 
 /** What came of one request. `again` is a hub that could not take it now: keep it. */
 export type Reply =
@@ -39,7 +39,11 @@ export interface Waiting extends Kept {
 export interface Left extends Kept {
   left: true;
   refused?: Refused;
+  /** Sent as from paper, it was asked about. */
+  asked?: AskedAbout;
 }
+
+export type AskedAbout = Extract<Outcome, { kind: "asked" }>;
 
 /** Everything that has no answer yet. */
 export const waiting = signal<Waiting[]>([]);
@@ -78,6 +82,8 @@ export class Outbox {
   private readonly table: Table<Kept | Left>;
   private readonly heard = new Map<string, (reply: Settled) => void>();
   private readonly flying = new Set<string>();
+  /** What was left and is said anew, by its key. */
+  private readonly resaid = new Map<string, Left>();
   private busy = false;
   private pause = FIRST_PAUSE;
   private timer: ReturnType<typeof setTimeout> | undefined;
@@ -124,7 +130,7 @@ export class Outbox {
       key: newKey(),
       made_at: madeAt ?? this.time(),
       command,
-      ...this.owner(),
+      ...this.named(),
       order: this.order++,
       failed: false,
       held: false,
@@ -190,16 +196,36 @@ export class Outbox {
     if (!item) return { kind: "dropped" };
     const { kind } = item.command;
     this.settle(key, { kind: "dropped" });
-    this.change(key, { held: false, command: { kind: "drop_unsent", what: kind, words: wordsOf(item.command) } });
+    this.change(key, {
+      held: false,
+      command: { kind: "drop_unsent", what: kind, words: wordsOf(item.command) },
+    });
     const settled = new Promise<Settled>((resolve) => this.heard.set(key, resolve));
     void this.keep(key).then(() => this.flush());
     return settled;
   }
 
-  /** What was left is thrown away, or has been said anew. */
+  /** What was left is said by whoever holds the phone now, of its own moment. Refused or asked about, it is left again. */
+  resay(item: Left, command: Command): void {
+    left.value = left.value.filter((other) => other.key !== item.key);
+    this.resaid.set(item.key, item);
+    const { key, made_at, order } = item;
+    waiting.value = [
+      ...waiting.value,
+      { key, made_at, command, ...this.named(), order, failed: false, held: false },
+    ];
+    void this.keep(key).then(() => this.flush());
+  }
+
+  /** What was left is thrown away. */
   forget(key: string): void {
     left.value = left.value.filter((item) => item.key !== key);
     void this.table.delete(key);
+  }
+
+  private named(): Owner {
+    const { device, person } = this.owner();
+    return { device, person };
   }
 
   private next(): Waiting | undefined {
@@ -237,7 +263,15 @@ export class Outbox {
     }
     this.pause = FIRST_PAUSE;
     waiting.value = waiting.value.filter((other) => other.key !== key);
-    if (reply.kind === "unknown_phone") {
+    const before = this.resaid.get(key);
+    this.resaid.delete(key);
+    if (before && reply.kind === "refused") {
+      this.leave({ ...before, refused: reply.refused });
+    } else if (before && reply.kind === "answer" && reply.answer.outcome.kind === "asked") {
+      // Its key is used by the question.
+      await this.table.delete(key);
+      this.leave({ ...before, key: newKey(), asked: reply.answer.outcome });
+    } else if (reply.kind === "unknown_phone") {
       this.leave(bare(now));
       this.unknown();
     } else if (reply.kind === "refused" && now.failed && !isQuiet(command)) {
@@ -265,7 +299,7 @@ export class Outbox {
     this.heard.delete(key);
   }
 
-  private leave(item: Kept & { refused?: Refused }): void {
+  private leave(item: Kept & Partial<Left>): void {
     const kept: Left = { ...item, left: true };
     left.value = inOrder([...left.value.filter((other) => other.key !== item.key), kept]);
     void this.table.put(kept);

@@ -31,7 +31,8 @@ export const stopsStanding = computed(() => {
   if (!linked.value) return false;
   const cards = (ground.value ?? supervisor.value)?.machines ?? [];
   const all = cards.length > 0 && cards.every((card) => card.stop?.all);
-  return all || operator.value?.screen.kind === "stop" || !!visitor.value?.stop;
+  const cab = operator.value?.screen;
+  return all || (cab?.kind === "stop" && cab.all) || !!visitor.value?.stop;
 });
 /** The hub has sent this page away. */
 export const bye = signal<ByeReason | null>(null);

@@ -7,18 +7,20 @@ import { type IDBPDatabase, openDB } from "idb";
 /** A database that has not opened in this time counts as none, ms. */
 export const OPEN_LIMIT = 2_000;
 /** One that does not answer in this time, ms. */
-const ANSWER_LIMIT = 1_000;
+const ANSWER_LIMIT = 2_000;
 
 export interface TableEvents {
   /** Nothing is kept: a page that closes forgets. False again once the database has opened after all. */
   onlyInMemory(only: boolean): void;
-  /** It has opened late: what came meanwhile is to be put now. */
+  /** It has opened late, or keeps rows again: what came meanwhile is to be put now. */
   openedLate(): void;
 }
 
 export class Table<Row> {
   private db: IDBPDatabase | null = null;
   private readonly opened: Promise<void>;
+  /** The last row could not be kept: its like are put again once one can. */
+  private lost = false;
 
   constructor(
     database: string,
@@ -52,7 +54,10 @@ export class Table<Row> {
     await this.opened;
     if (!this.db) return;
     const kept = await this.asks((db) => db.put(this.name, row).then(() => true), false);
-    this.events.onlyInMemory(!kept);
+    const again = kept && this.lost;
+    this.lost = !kept;
+    this.events.onlyInMemory(this.lost);
+    if (again) this.events.openedLate();
   }
 
   async delete(key: string): Promise<void> {

@@ -27,7 +27,19 @@ export function isQuiet(command: Command): boolean {
 }
 
 /** Names that a phone makes, lengths in units that nobody typed, and pictures: not for reading. */
-const UNREAD = ["kind", "visit", "visits", "answers", "sha256", "original", "photo", "strokes", "waited", "sure", "restates"];
+const UNREAD = [
+  "kind",
+  "visit",
+  "visits",
+  "answers",
+  "sha256",
+  "original",
+  "photo",
+  "strokes",
+  "waited",
+  "sure",
+  "restates",
+];
 
 /** What was typed, on one line: P-1 S1 A 4.70 rod. */
 export function wordsOf(command: Command): string {

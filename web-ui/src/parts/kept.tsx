@@ -66,7 +66,8 @@ function heldLine(command: Command): string {
   if (command.kind === "quick_call") return `${command.machine} ${words.quick[command.word as QuickWord]}`;
   if (command.kind === "read_edge") return `${command.line ?? ""} ${command.text}`;
   if (command.kind !== "take_reading") return wordsOf(command);
-  const way = command.mode === "receiver_high" ? words.high : command.mode === "receiver_low" ? words.low : "";
+  const way =
+    command.mode === "receiver_high" ? words.high : command.mode === "receiver_low" ? words.low : "";
   return [command.mark, way, command.text].filter(Boolean).join(" ");
 }
 

@@ -13,7 +13,8 @@ export const keptEn = {
   left: (n: number) => (n === 1 ? "1 WORD OF THIS PHONE NOT SENT" : `${n} WORDS OF THIS PHONE NOT SENT`),
   leaving: (mark: string) => `${mark}: not settled`,
   leavingQuestion: "The question about this reading has no answer. Left like this, the cab is told nothing.",
-  leavingWrong: "A number was called wrong and the right one is not typed. The cab has no number for this mark.",
+  leavingWrong:
+    "A number was called wrong and the right one is not typed. The cab has no number for this mark.",
   stayHere: "STAY AT THIS MARK",
   leaveIt: "LEAVE IT OPEN",
   noHub: "NO LINK TO THE HUB",

@@ -6,16 +6,18 @@ export const keptEs: typeof keptEn = {
   stopNobody: "NADIE OYÓ SU PARE – GRITE – USE LAS MANOS",
   stopNobodyWhy: "El servidor no conoce este teléfono. Escanee un código y apriete PARE otra vez.",
   stopSeen: "YA ESTÁ QUIETA",
-  onlyInMemory: "Este teléfono no puede guardar nada. Deje abierta esta página: lo que no se envió se va con ella.",
+  onlyInMemory:
+    "Este teléfono no puede guardar nada. Deje abierta esta página: lo que no se envió se va con ella.",
   ask: (what, age) => `SIN ENVIAR, hace ${age}: ${what}. ¿Todavía vale?`,
   drop: "TIRAR",
   dropped: "SE TIRÓ. No se le dijo a ninguna cabina.",
   wentOut: "Ya había salido antes de que se cortara el enlace. Se retira de la cabina.",
-  left: (n) =>
-    n === 1 ? "1 COSA DE ESTE TELÉFONO SIN ENVIAR" : `${n} COSAS DE ESTE TELÉFONO SIN ENVIAR`,
+  left: (n) => (n === 1 ? "1 COSA DE ESTE TELÉFONO SIN ENVIAR" : `${n} COSAS DE ESTE TELÉFONO SIN ENVIAR`),
   leaving: (mark) => `${mark}: sin resolver`,
-  leavingQuestion: "La pregunta sobre esta lectura no tiene respuesta. Si la deja así, a la cabina no se le dice nada.",
-  leavingWrong: "Se dijo que un número estaba mal y no se ha escrito el bueno. La cabina no tiene número para esta marca.",
+  leavingQuestion:
+    "La pregunta sobre esta lectura no tiene respuesta. Si la deja así, a la cabina no se le dice nada.",
+  leavingWrong:
+    "Se dijo que un número estaba mal y no se ha escrito el bueno. La cabina no tiene número para esta marca.",
   stayHere: "QUEDARSE EN ESTA MARCA",
   leaveIt: "DEJARLO ASÍ",
   noHub: "SIN ENLACE CON EL SISTEMA",

@@ -28,7 +28,15 @@ export function EdgePanel({ onClose }: { onClose: () => void }) {
   const [typed, setTyped] = useState("");
   const text = textOf("feet_hundredths", typed);
   const { owed } = words.kept;
-  const missing = !line ? owed.line : !to ? owed.machine : !over ? owed.overLine : text === "" ? owed.number : null;
+  const missing = !line
+    ? owed.line
+    : !to
+      ? owed.machine
+      : !over
+        ? owed.overLine
+        : text === ""
+          ? owed.number
+          : null;
   const ready = missing === null;
   const send = () => {
     if (!ready) return;

@@ -53,11 +53,7 @@ export function GroundPage({ onBoard }: { onBoard?: (() => void) | undefined }) 
       ) : !ground.value || !sheet.value ? (
         <p class="empty">{words.loading}</p>
       ) : tab === "read" ? (
-        <ReadPage
-          onLaser={() => turn("laser")}
-          onMarks={() => turn("marks")}
-          onWith={() => setWith(true)}
-        />
+        <ReadPage onLaser={() => turn("laser")} onMarks={() => turn("marks")} onWith={() => setWith(true)} />
       ) : tab === "laser" ? (
         <LaserPage />
       ) : tab === "work" ? (

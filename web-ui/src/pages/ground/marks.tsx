@@ -101,7 +101,12 @@ export function MarksPage({ onChosen, onWork }: MarksProps) {
       {paint && <PaintPanel onClose={() => setPaint(false)} />}
       {plan && sheet.value && (
         <>
-          <Plan sheet={sheet.value} ground={ground.value} chosen={here?.id ?? null} onChoose={(id) => go(id)} />
+          <Plan
+            sheet={sheet.value}
+            ground={ground.value}
+            chosen={here?.id ?? null}
+            onChoose={(id) => go(id)}
+          />
           {sheet.value.targets.map((target) => (
             <Profile key={target.id} target={target} sheet={sheet.value as Sheet} ground={ground.value} />
           ))}
@@ -111,11 +116,7 @@ export function MarksPage({ onChosen, onWork }: MarksProps) {
       <ul class="mark-list" hidden={plan}>
         {found.map((one) => (
           <li key={one.id}>
-            <Key
-              kind="mark"
-              pressed={one.id === here?.id}
-              onPress={() => go(one.id, onChosen)}
-            >
+            <Key kind="mark" pressed={one.id === here?.id} onPress={() => go(one.id, onChosen)}>
               <MarkRow mark={one} />
             </Key>
           </li>

@@ -37,7 +37,11 @@ export function SentCard({ sent, onSend, onAgain, onRestate }: SentProps) {
           <Came outcome={reply.answer.outcome} />
         ) : (
           <p class="state" role="status">
-            {reply?.kind === "dropped" ? words.kept.dropped : reply ? words.outcome.noChange : pendingWords(sent)}
+            {reply?.kind === "dropped"
+              ? words.kept.dropped
+              : reply
+                ? words.outcome.noChange
+                : pendingWords(sent)}
           </p>
         )}
       </div>
@@ -53,7 +57,11 @@ export function SentCard({ sent, onSend, onAgain, onRestate }: SentProps) {
         </Key>
         <Key onPress={onAgain}>{words.readAgain}</Key>
         <div class="pair">
-          <Key disabled={!reading} why={t().kept.owed.noReading} onPress={() => reading && onRestate(reading, String(sent.command.mark || mark.value?.id || ""))}>
+          <Key
+            disabled={!reading}
+            why={t().kept.owed.noReading}
+            onPress={() => reading && onRestate(reading, String(sent.command.mark || mark.value?.id || ""))}
+          >
             {words.restate}
           </Key>
           <PhotoKey
@@ -162,7 +170,7 @@ function CallKeys({ call, card }: { call: CallView; card: MachineCard }) {
           <Key
             kind="tile"
             disabled={call.state.kind === "got"}
-        why={t().kept.owed.gotIt}
+            why={t().kept.owed.gotIt}
             onPress={() => void say({ kind: "saw_nod", call: call.id })}
           >
             {words.nod}

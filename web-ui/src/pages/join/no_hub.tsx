@@ -1,7 +1,7 @@
 /** A page that is loaded while no hub answers: STAY OUT, and who was in when this phone last knew. */
 import { lastSeen } from "../../last_seen";
-import { StopKey } from "../../parts/keys";
 import { notSent } from "../../outbox";
+import { StopKey } from "../../parts/keys";
 import { timeOfDay } from "../../show";
 import { t } from "../../words";
 
@@ -13,7 +13,7 @@ export function NoHubPage() {
   const others = last?.inside.filter((one) => one.device !== last.me.device) ?? [];
   return (
     <div class="frame join no-hub">
-      <main class="body" role="alert">
+      <main class="body" aria-live="assertive">
         <h1>{words.noHub}</h1>
         <p class="state">{cab ? words.watchGround : words.stayOut}</p>
         {notSent.value.length > 0 && <p class="warning">{t().notSentCount(notSent.value.length)}</p>}

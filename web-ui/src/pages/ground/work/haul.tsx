@@ -39,7 +39,7 @@ export function LoadPanel({ names, onClose }: { names: string[]; onClose: () => 
           <Key
             kind="send"
             disabled={material.trim() === "" || loose === null}
-        why={material.trim() === "" ? t().kept.owed.material : t().kept.owed.yards}
+            why={material.trim() === "" ? t().kept.owed.material : t().kept.owed.yards}
             onPress={() => count(material)}
           >
             {t().send}

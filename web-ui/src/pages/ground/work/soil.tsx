@@ -117,7 +117,12 @@ export function RockPanel({ onClose }: { onClose: () => void }) {
     <Panel title={words.rockTitle(here)} onClose={onClose} closeWord={t().cancel}>
       <Field name={words.rockWhat} value={what} onValue={setWhat} text />
       <Field name={words.rockTop} value={top} onValue={setTop} />
-      <Key kind="send" disabled={elevation === null || here === ""} why={here === "" ? t().kept.owed.mark : t().kept.owed.number} onPress={send}>
+      <Key
+        kind="send"
+        disabled={elevation === null || here === ""}
+        why={here === "" ? t().kept.owed.mark : t().kept.owed.number}
+        onPress={send}
+      >
         {t().send}
       </Key>
     </Panel>
