@@ -122,9 +122,7 @@ mod tests {
                 restates: (!plain).then_some(first.first),
                 ..reading("P-1", text)
             };
-            let said = crew
-                .says(&ground(), Command::TakeReading(again))
-                .unwrap();
+            let said = crew.says(&ground(), Command::TakeReading(again)).unwrap();
             assert!(
                 matches!(said.outcome, Outcome::Called { .. }),
                 "{text}: {said:?}"
@@ -201,9 +199,7 @@ mod tests {
             ..reading("P-1", "5.00")
         };
         crew.wait(seconds(60));
-        let shot = crew
-            .says(&ground(), Command::TakeReading(again))
-            .unwrap();
+        let shot = crew.says(&ground(), Command::TakeReading(again)).unwrap();
         assert!(!owed(&crew), "{shot:?}");
         wrong(&mut crew, shot.first).unwrap();
         assert!(owed(&crew));

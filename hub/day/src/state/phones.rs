@@ -176,7 +176,10 @@ mod tests {
     fn who_is_out_may_still_stop_on_this_day_and_the_next_and_then_no_more() {
         let mut crew = somebody_in();
         let stop = |crew: &Crew| -> Vec<String> {
-            crew.state.may_still_stop().map(|(id, _)| id.clone()).collect()
+            crew.state
+                .may_still_stop()
+                .map(|(id, _)| id.clone())
+                .collect()
         };
         assert!(stop(&crew).is_empty(), "who is in needs no leave");
         let remove = RemovePhone {

@@ -77,7 +77,7 @@ pub(super) fn taken(reading: &Reading, spot: Option<SpotReason>) -> Told {
     let (paper_en, paper_es) = if reading.waited {
         (
             " that had waited without a link and was sent on its reader's word,".to_owned(),
-            " que había esperado sin conexión y se mandó porque su lector lo dijo,".to_owned(),
+            " que había esperado sin enlace y se mandó porque su lector lo dijo,".to_owned(),
         )
     } else {
         (paper_en, paper_es)
