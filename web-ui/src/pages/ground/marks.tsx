@@ -13,7 +13,6 @@ import { FacePanel } from "./face";
 import { nearest } from "./near";
 import { leave, leaving } from "./open";
 import { PaintPanel, paintWords } from "./paint";
-import { PipesPanel } from "./pipes";
 import { Leaving } from "./read";
 import { TiesFirst, TiesPanel } from "./ties";
 
@@ -91,7 +90,11 @@ export function MarksPage({ onChosen, onWork }: MarksProps) {
       <TiesFirst onTies={setTies} />
       {tied && <TiesPanel of={tied} onClose={() => setTies(null)} />}
       {open === "face" && <FacePanel onClose={() => setOpen(null)} />}
-      {open === "pipes" && <PipesPanel onClose={() => setOpen(null)} />}
+      {open === "pipes" && (
+        <LatePanel title={words.cuts.pipes} onClose={() => setOpen(null)}>
+          {(late) => <late.PipesPanel onClose={() => setOpen(null)} />}
+        </LatePanel>
+      )}
       {leaving.value && <Leaving />}
       {sums && (
         <LatePanel title={words.sums} onClose={() => setSums(false)}>
