@@ -214,6 +214,8 @@ export async function dropHeld(key: string): Promise<void> {
 /** What was left on this phone, said by whoever holds it now. */
 export const sayLeft = (item: Left, command: Command) => outbox.resay(item, command);
 
+export const forgetStops = () => outbox.forgetStops();
+
 /** What was left is thrown away, with a line in the log. */
 export function throwAway(item: Left): void {
   outbox.forget(item.key);

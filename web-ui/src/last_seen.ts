@@ -36,6 +36,12 @@ function read(): LastSeen | null {
 const mayBeIn = (one: EntryCard) =>
   one.stage === "answered" || one.stage === "in" || one.stage === "unconfirmed";
 
+/** Somebody has come in on this phone: what it knew was another's. */
+export function rememberMe(me: Me): void {
+  kept = { me, at: now.value, inside: [], stopped: [] };
+  remember(STORE, JSON.stringify(kept));
+}
+
 /** After each view: who may be in now. */
 export function rememberWhoIsIn(): void {
   const who = me.value;

@@ -116,7 +116,7 @@ export class Outbox {
     const mine = this.owner().device;
     const fresh = kept.filter((item) => !known.has(item.key));
     const isLeft = (item: Kept | Left): item is Left => "left" in item;
-    const own = fresh.filter((item) => !isLeft(item) && (item.device === mine || isStop(item)));
+    const own = fresh.filter((item) => !isLeft(item) && item.device === mine);
     const taken = own.map((item) => ({ ...item, failed: true, held: asksFirst(item.command) }));
     waiting.value = inOrder([...taken, ...waiting.value]);
     left.value = inOrder([...left.value, ...fresh.filter(isLeft)]);
@@ -217,6 +217,11 @@ export class Outbox {
     void this.keep(key).then(() => this.flush());
   }
 
+  /** Whoever pressed STOP in vain has seen that the machines stand still. */
+  forgetStops(): void {
+    for (const item of left.value.filter(isStop)) this.forget(item.key);
+  }
+
   /** What was left is thrown away. */
   forget(key: string): void {
     left.value = left.value.filter((item) => item.key !== key);
@@ -272,7 +277,8 @@ export class Outbox {
       await this.table.delete(key);
       this.leave({ ...before, key: newKey(), asked: reply.answer.outcome });
     } else if (reply.kind === "unknown_phone") {
-      this.leave(bare(now));
+      if (isQuiet(command)) await this.table.delete(key);
+      else this.leave(bare(now));
       this.unknown();
     } else if (reply.kind === "refused" && now.failed && !isQuiet(command)) {
       this.leave({ ...bare(now), refused: reply.refused });

@@ -1,6 +1,6 @@
 /** What was said on this phone and not taken: a STOP that nobody has, a reading that waits for SEND or DROP, what was left. */
 import { useEffect, useState } from "preact/hooks";
-import { dropHeld, sendHeld } from "../hub";
+import { dropHeld, forgetStops, sendHeld } from "../hub";
 import { held, left, stopNotTaken } from "../outbox";
 import { ago } from "../show";
 import { play } from "../sound";
@@ -15,16 +15,12 @@ import { LatePanel } from "./late_panel";
 export function StopNotTaken() {
   const not = stopNotTaken.value;
   const standing = stopsStanding.value;
-  const [seen, setSeen] = useState(false);
-  const tells = not !== null && !(not === "nobody" && seen) && !(not === "waits" && standing);
+  const tells = not !== null && !(not === "waits" && standing);
   useEffect(() => {
     if (!tells) return;
     play("stop", 1, 1);
     navigator.vibrate?.([400, 200, 400, 200, 400]);
   }, [tells]);
-  useEffect(() => {
-    if (not !== "nobody") setSeen(false);
-  }, [not]);
   if (!tells) return null;
   const words = t().kept;
   return (
@@ -33,7 +29,7 @@ export function StopNotTaken() {
       {not === "nobody" && (
         <>
           <p>{words.stopNobodyWhy}</p>
-          <Key kind="small" onPress={() => setSeen(true)}>
+          <Key kind="small" onPress={forgetStops}>
             {words.stopSeen}
           </Key>
         </>
