@@ -10,6 +10,7 @@ import { Panel } from "../../../parts/panel";
 import type { PatchCard } from "../../../wire";
 import { t } from "../../../words";
 import { mark } from "../at";
+import { w } from "./words";
 
 /** Typed feet; null when wrong, undefined when nothing is typed. */
 export function lengthTyped(text: string): number | null | undefined {
@@ -17,7 +18,7 @@ export function lengthTyped(text: string): number | null | undefined {
 }
 
 export function PatchPanel({ onClose }: { onClose: () => void }) {
-  const words = t().account;
+  const words = w();
   const [long, setLong] = useState("");
   const [wide, setWide] = useState("");
   const [deep, setDeep] = useState("");
@@ -47,7 +48,7 @@ const DAMPS = ["dry", "right", "wet"] as const;
 type Damp = (typeof DAMPS)[number];
 
 export function RamPanel({ patches, onClose }: { patches: PatchCard[]; onClose: () => void }) {
-  const words = t().account;
+  const words = w();
   const filled = patches.filter((one) => one.step === "filled");
   const here = mark.value;
   const places = [
@@ -103,7 +104,7 @@ export function RamPanel({ patches, onClose }: { patches: PatchCard[]; onClose: 
 }
 
 export function RockPanel({ onClose }: { onClose: () => void }) {
-  const words = t().account;
+  const words = w();
   const [what, setWhat] = useState("");
   const [top, setTop] = useState("");
   const here = mark.value?.id ?? "";
