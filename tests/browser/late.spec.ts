@@ -1,7 +1,14 @@
 /** A phone that is cut off says so, keeps what was said, and the hub takes it by the late rule. */
+import type { Page } from "@playwright/test";
 import { call, expect, sendsReading, test } from "./crew.ts";
 
-test("a reading on a cut phone is NOT SENT, and reaches the cab when the link is back", async ({ crew }) => {
+/** What waited is asked about before it becomes a call: it still holds. */
+async function stillHolds(page: Page): Promise<void> {
+  const asks = page.getByRole("alert").filter({ hasText: "Does it still hold?" });
+  await asks.getByRole("button", { name: "SEND", exact: true }).click();
+}
+
+test("a reading on a cut phone is NOT SENT, and reaches the cab when the link is back and its person says SEND", async ({ crew }) => {
   const { ground, cab } = await crew.digs();
   ground.link.cut();
   await sendsReading(ground.page, "4.70");
@@ -10,6 +17,7 @@ test("a reading on a cut phone is NOT SENT, and reaches the cab when the link is
   await expect(ground.page.getByText("No link to the hub. Use hands.")).toBeVisible();
   await expect(call(cab.page, "DOWN 3")).toHaveCount(0);
   ground.link.mend();
+  await stillHolds(ground.page);
   await expect(call(cab.page, "DOWN 3")).toBeVisible();
   await expect(ground.page.getByText("ON HIS SCREEN", { exact: true })).toBeVisible();
   await expect(ground.page.getByText("1 NOT SENT – USE HANDS")).toHaveCount(0);
@@ -22,6 +30,7 @@ test("a queued reading outlives a reload, and arrives once", async ({ crew }) =>
   await expect(ground.page.getByText("1 NOT SENT – USE HANDS")).toBeVisible();
   ground.link.mend();
   await ground.page.reload();
+  await stillHolds(ground.page);
   await expect(call(cab.page, "DOWN 3")).toBeVisible();
   const { lines } = await crew.hub.get("/api/log?limit=200&kind=call_sent");
   expect(lines).toHaveLength(1);
@@ -38,6 +47,7 @@ test("a queued reading that a newer one has passed is kept in the log and not sh
   await sendsReading(other.page, "4.80");
   await expect(call(cab.page, "DOWN 2")).toBeVisible();
   ground.link.mend();
+  await stillHolds(ground.page);
   await expect(ground.page.getByText("JM has a newer reading. Kept in the log, not shown.")).toBeVisible();
   await expect(call(cab.page, "DOWN 2")).toBeVisible();
 });

@@ -82,6 +82,7 @@ test("ground", async ({ crew }) => {
   await expect(page.getByText("1 NOT SENT – USE HANDS")).toBeVisible();
   await shoot(page, "ground-not-sent");
   ground.link.mend();
+  await page.locator(".held-words").getByRole("button", { name: "SEND", exact: true }).click();
   await expect(page.getByText("1 NOT SENT – USE HANDS")).toBeHidden();
   await crew.hub.say({ kind: "say_moved", machine: "EX-1" });
   await press(page, /^NEXT MARK/);

@@ -16,6 +16,7 @@ mod delivery;
 mod demo_day;
 mod joining;
 mod keeping;
+mod kept;
 mod looking_back;
 mod out_of_order;
 mod photos;

@@ -102,6 +102,14 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
             crew.clone(),
         ),
         (
+            json!({ "kind": "wrong_number", "reading": 9_999 }),
+            crew.clone(),
+        ),
+        (
+            json!({ "kind": "drop_unsent", "what": "take_reading", "words": "P-1 4.70" }),
+            on_foot_or_in_cab.clone(),
+        ),
+        (
             json!({ "kind": "inspect_face", "zone": "Z", "class": "b", "seen": "dry", "by_hand": "thumb" }),
             crew.clone(),
         ),

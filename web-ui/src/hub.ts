@@ -1,8 +1,12 @@
 /** The hub, as the pages speak with it: typed requests, the live link, the outbox. */
 import { batch } from "@preact/signals";
+import { lastSeen, rememberWhoIsIn } from "./last_seen";
 import { Link } from "./link";
-import { Outbox, type Reply, type Settled } from "./outbox";
+import { type Left, Outbox, type Reply, type Settled } from "./outbox";
+import { timeOfDay } from "./show";
 import * as state from "./state";
+import { wordsOf } from "./typed";
+import { noticeUpgrade } from "./upgrade";
 import type {
   Answer,
   Asked,
@@ -177,16 +181,46 @@ function refusal(text: string): Refused {
 
 const outbox = new Outbox(
   post,
-  () => state.me.value?.device ?? "",
+  () => state.me.value ?? lastSeen()?.me ?? { device: "", person: "" },
   () => state.clock.now(),
+  () => {
+    state.me.value = null;
+  },
 );
 
 /** Says something to the hub, now or of an earlier moment. A refusal is shown on the page unless `quiet`. */
 export async function say(command: Command, quiet = false, madeAt?: number): Promise<Settled> {
   const reply = await outbox.say(command, madeAt);
-  if (reply.kind === "unknown_phone") state.me.value = null;
   if (reply.kind === "refused" && !quiet) state.notice.value = own(reply.refused);
   return reply;
+}
+
+/** What an earlier page left is in sight before any hub has answered; nothing of it is lost by a load without one. */
+export async function keptWords(): Promise<void> {
+  await outbox.load();
+}
+
+/** SEND: what has waited goes out on its person's word. */
+export const sendHeld = (key: string) => outbox.release(key);
+
+/** DROP: it does not go out. What had gone out all the same is taken back from the cab. */
+export async function dropHeld(key: string): Promise<void> {
+  const reply = await outbox.drop(key);
+  if (reply.kind !== "answer" || reply.answer.outcome.kind !== "called") return;
+  void say({ kind: "withdraw_call", call: reply.answer.outcome.call }, true);
+  state.notice.value = t().kept.wentOut;
+}
+
+/** What was left on this phone, said by whoever holds it now. */
+export const sayLeft = (item: Left, command: Command) => outbox.resay(item, command);
+
+export const forgetStops = () => outbox.forgetStops();
+
+/** What was left is thrown away, with a line in the log. */
+export function throwAway(item: Left): void {
+  outbox.forget(item.key);
+  const words = [timeOfDay(item.made_at), item.person, wordsOf(item.command)].filter(Boolean).join(" ");
+  void outbox.say({ kind: "drop_unsent", what: item.command.kind, words });
 }
 
 /** A receipt: worth nothing later, so it is tried once and never kept. */
@@ -202,6 +236,8 @@ let link: Link | null = null;
 
 /** Opens the live link for a phone that has joined. */
 export function connect(): void {
+  // Whoever has come in now: what an earlier person left is left in sight, not sent.
+  void outbox.load();
   if (link) return;
   const scheme = location.protocol === "https:" ? "wss" : "ws";
   link = new Link(`${scheme}://${location.host}/api/live`, {
@@ -213,11 +249,9 @@ export function connect(): void {
   link.start();
   setInterval(() => {
     state.now.value = state.clock.now();
+    outbox.tick();
   }, 500);
   setInterval(() => link?.say({ kind: "clock", t0: performance.now() }), 10_000);
-  void outbox.load().then((dropped) => {
-    if (dropped > 0) state.notice.value = t().dropped(dropped);
-  });
 }
 
 /** Tells the hub over the socket that a call is on this phone. */
@@ -229,7 +263,7 @@ function heard(message: FromHub): void {
   switch (message.kind) {
     case "hello":
       state.clock.heard(message.at, message.speed);
-      newBuild(message.build);
+      void noticeUpgrade(message.build);
       witness(message.log);
       outbox.hurry();
       break;
@@ -282,6 +316,11 @@ function learn(seq: number, hash: string): void {
 }
 
 function view(message: Extract<FromHub, { kind: "view" }>): void {
+  take(message);
+  rememberWhoIsIn();
+}
+
+function take(message: Extract<FromHub, { kind: "view" }>): void {
   switch (message.topic) {
     case "operator":
       state.operator.value = message.view;
@@ -299,13 +338,4 @@ function view(message: Extract<FromHub, { kind: "view" }>): void {
       state.visitor.value = message.view;
       break;
   }
-}
-
-/** A newer hub has newer pages: load them once, when nothing waits to be sent. */
-function newBuild(build: string): void {
-  const mine = state.me.value?.build;
-  if (!mine || !build || build === mine) return;
-  if (state.remembered("rodcall.reloaded") === build) return;
-  state.remember("rodcall.reloaded", build);
-  location.reload();
 }

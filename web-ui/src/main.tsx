@@ -1,13 +1,15 @@
 /** Starts the pages: asks who this phone is and shows the page of its role. */
-import { effect } from "@preact/signals";
+import { effect, signal } from "@preact/signals";
 import { render } from "preact";
 import { useState } from "preact/hooks";
-import { connect, whoAmI } from "./hub";
+import { connect, keptWords, whoAmI } from "./hub";
 import { seldom } from "./late";
 import { GroundPage } from "./pages/ground/ground";
 import { codeIn, JoinPage } from "./pages/join/join";
+import { NoHubPage } from "./pages/join/no_hub";
 import { OperatorPage } from "./pages/operator/operator";
 import { SupervisorLate, supervisorScript } from "./pages/supervisor/late";
+import { StopNotTaken } from "./parts/kept";
 import { LatePage } from "./parts/late_page";
 import { showReplayed } from "./replayed";
 import { bye, linked, me, replays } from "./state";
@@ -40,7 +42,7 @@ function App() {
   if (code || who === null || bye.value === "removed" || bye.value === "day_over") {
     return <JoinPage code={code} />;
   }
-  if (!who) return <p class="empty">{t().loading}</p>;
+  if (!who) return hubAway.value ? <NoHubPage /> : <p class="empty">{t().loading}</p>;
   if (who.roles.includes("operator")) return <OperatorPage />;
   const ground = who.roles.includes("ground");
   const supervisor = who.roles.includes("supervisor");
@@ -59,9 +61,21 @@ function Both() {
   );
 }
 
+/** A hub that says nothing for so long is not waited for in silence, ms. */
+const PATIENCE = 1_500;
+/** No hub has answered since this page was loaded. */
+const hubAway = signal(false);
+
 async function start(): Promise<void> {
+  const late = setTimeout(() => {
+    hubAway.value = true;
+    void keptWords();
+  }, PATIENCE);
   const who = await whoAmI();
+  clearTimeout(late);
+  hubAway.value = who === undefined;
   if (who === undefined && me.value === undefined) {
+    void keptWords();
     setTimeout(() => void start(), PAUSE);
     return;
   }
@@ -83,6 +97,14 @@ effect(() => {
 });
 
 const root = document.getElementById("app");
-if (root) render(<App />, root);
+if (root) {
+  render(
+    <>
+      <StopNotTaken />
+      <App />
+    </>,
+    root,
+  );
+}
 if (replays) showReplayed();
 else void start();

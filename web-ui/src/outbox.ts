@@ -1,16 +1,20 @@
 /**
- * What was said on this phone, kept until the hub has answered for its key. A reload loses nothing;
- * the same key again gets the same answer, so sending once more never says it twice.
+ * What was said on this phone, kept until the hub has answered for its key. A reload loses nothing; the same key again gets the
+ * same answer, so sending once more never says it twice. What can't be sent any more is left, in sight, until a person says what
+ * becomes of it.
  */
 import { computed, signal } from "@preact/signals";
-import { type IDBPDatabase, openDB } from "idb";
-import type { Answer, Asked, Command, Refused } from "./wire";
+import { Table } from "./table";
+import { asksFirst, isQuiet, wordsOf } from "./typed";
+import type { Answer, Asked, Command, Outcome, Refused } from "./wire";
 
 /** What came of one request. `again` is a hub that could not take it now: keep it. */
 export type Reply =
   | { kind: "answer"; answer: Answer }
   | { kind: "refused"; refused: Refused }
   | { kind: "unknown_phone" }
+  /** Its own person threw it away before it went. */
+  | { kind: "dropped" }
   | { kind: "again" };
 
 export type Settled = Exclude<Reply, { kind: "again" }>;
@@ -18,6 +22,8 @@ export type Settled = Exclude<Reply, { kind: "again" }>;
 interface Kept extends Asked {
   /** The device that said it; another device's words are never sent in its name. */
   device: string;
+  /** Who held the phone then. */
+  person: string;
   /** Counts up, so that things go out in the order in which they were said. */
   order: number;
 }
@@ -25,60 +31,97 @@ interface Kept extends Asked {
 export interface Waiting extends Kept {
   /** True once an attempt has failed: the person must use hands. */
   failed: boolean;
+  /** It would become a call, and the person may have used hands meanwhile: SEND or DROP comes first. */
+  held: boolean;
 }
+
+/** What goes out no more by itself: said by a phone that the hub no longer knew, or refused after it had waited. */
+export interface Left extends Kept {
+  left: true;
+  refused?: Refused;
+  /** Sent as from paper, it was asked about. */
+  asked?: AskedAbout;
+}
+
+export type AskedAbout = Extract<Outcome, { kind: "asked" }>;
 
 /** Everything that has no answer yet. */
 export const waiting = signal<Waiting[]>([]);
 /** Those that the hub has not taken: NOT SENT. */
 export const notSent = computed(() => waiting.value.filter((item) => item.failed));
+/** Those that wait for SEND or DROP. */
+export const held = computed(() => waiting.value.filter((item) => item.held));
+/** What nobody has said the last word about. */
+export const left = signal<Left[]>([]);
+/** This phone keeps nothing: a page that closes forgets what waits. */
+export const onlyInMemory = signal(false);
+/** A STOP of this phone that no hub has taken: `nobody` when the hub does not know the phone any more. */
+export const stopNotTaken = computed<"waits" | "nobody" | null>(() => {
+  if (left.value.some(isStop)) return "nobody";
+  return notSent.value.some(isStop) ? "waits" : null;
+});
 
-const DATABASE = "rodcall";
-const TABLE = "outbox";
 const FIRST_PAUSE = 500;
 const LONGEST_PAUSE = 4_000;
-
-/** A phone without a database keeps what was said for as long as the page lives. */
-async function open(): Promise<IDBPDatabase | null> {
-  try {
-    return await openDB(DATABASE, 1, {
-      upgrade(db) {
-        db.createObjectStore(TABLE, { keyPath: "key" });
-      },
-    });
-  } catch {
-    return null;
-  }
-}
+/** A STOP without an answer for this long is said to be not taken, ms. It may still arrive. */
+const STOP_SILENCE = 2_000;
+/** A reading this old is kept by the hub and told to no cab (its limit is 90 s): then it goes without a question, ms. */
+const TOO_OLD = 120_000;
 
 export type Send = (asked: Asked) => Promise<Reply>;
 
+/** Whose phone this is. */
+export interface Owner {
+  device: string;
+  person: string;
+}
+
+const isStop = (item: Kept) => item.command.kind === "stop_all";
+
 export class Outbox {
-  private db: Promise<IDBPDatabase | null>;
+  private readonly table: Table<Kept | Left>;
   private readonly heard = new Map<string, (reply: Settled) => void>();
+  private readonly flying = new Set<string>();
+  /** What was left and is said anew, by its key. */
+  private readonly resaid = new Map<string, Left>();
   private busy = false;
   private pause = FIRST_PAUSE;
   private timer: ReturnType<typeof setTimeout> | undefined;
+  private stopTimer: ReturnType<typeof setTimeout> | undefined;
   private order = Date.now();
 
   constructor(
     private readonly send: Send,
-    private readonly device: () => string,
+    private readonly owner: () => Owner,
     private readonly time: () => number,
+    /** The hub does not know this phone any more. */
+    private readonly unknown: () => void = () => undefined,
   ) {
-    this.db = open();
+    this.table = new Table("rodcall", "outbox", "key", {
+      onlyInMemory: (only) => {
+        onlyInMemory.value = only;
+      },
+      openedLate: () => {
+        for (const item of waiting.value) void this.table.put(bare(item));
+        for (const item of left.value) void this.table.put(item);
+        void this.load();
+      },
+    });
   }
 
-  /** Takes up what an earlier page left. Words of another device are dropped; their number is returned. */
-  async load(): Promise<number> {
-    const db = await this.db;
-    const kept: Kept[] = db ? await db.getAll(TABLE) : [];
-    const own = kept.filter((item) => item.device === this.device());
-    for (const item of kept) if (!own.includes(item)) await db?.delete(TABLE, item.key);
-    const known = new Set(waiting.value.map((item) => item.key));
-    const taken = own.filter((item) => !known.has(item.key)).map((item) => ({ ...item, failed: true }));
-    waiting.value = [...taken, ...waiting.value].sort((a, b) => a.order - b.order);
+  /** Takes up what an earlier page left; another device's words are left for the person who holds the phone now. */
+  async load(): Promise<void> {
+    const kept = await this.table.all();
+    const known = new Set([...waiting.value, ...left.value].map((item) => item.key));
+    const mine = this.owner().device;
+    const fresh = kept.filter((item) => !known.has(item.key));
+    const isLeft = (item: Kept | Left): item is Left => "left" in item;
+    const own = fresh.filter((item) => !isLeft(item) && item.device === mine);
+    const taken = own.map((item) => ({ ...item, failed: true, held: asksFirst(item.command) }));
+    waiting.value = inOrder([...taken, ...waiting.value]);
+    left.value = inOrder([...left.value, ...fresh.filter(isLeft)]);
+    for (const item of fresh) if (!isLeft(item) && !own.includes(item)) this.leave(item);
     void this.flush();
-    return kept.length - own.length;
   }
 
   /** Says something, now or of an earlier moment. Resolves when the hub has answered, however long that takes. */
@@ -87,27 +130,31 @@ export class Outbox {
       key: newKey(),
       made_at: madeAt ?? this.time(),
       command,
-      device: this.device(),
+      ...this.named(),
       order: this.order++,
       failed: false,
+      held: false,
     };
     waiting.value = [...waiting.value, item];
     const settled = new Promise<Settled>((resolve) => this.heard.set(item.key, resolve));
-    const { failed: _shown, ...kept } = item;
-    const written = this.db.then((db) => db?.put(TABLE, kept)).catch(() => undefined);
-    // A stop goes at once, past everything that waits; it is written down meanwhile.
-    if (command.kind === "stop_all") void this.attempt(item);
-    else void written.then(() => this.flush());
+    const written = this.table.put(bare(item));
+    if (isStop(item)) {
+      // A stop goes at once, past everything that waits; it is written down meanwhile.
+      void this.attempt(item);
+      setTimeout(() => this.change(item.key, { failed: true }), STOP_SILENCE);
+    } else void written.then(() => this.flush());
     return settled;
   }
 
-  /** Sends what waits, oldest first; stops at the first that the hub can't take now. */
+  /** Sends what waits, stops first, then the oldest; ends at the first that the hub can't take now. */
   async flush(): Promise<void> {
+    this.stops();
     if (this.busy) return;
     this.busy = true;
     clearTimeout(this.timer);
     try {
-      for (let next = waiting.value[0]; next; next = waiting.value[0]) {
+      this.disown();
+      for (let next = this.next(); next; next = this.next()) {
         if (!(await this.attempt(next))) return;
       }
     } finally {
@@ -118,32 +165,168 @@ export class Outbox {
   /** The link is back: do not wait for the pause to end. */
   hurry(): void {
     this.pause = FIRST_PAUSE;
+    this.flying.clear();
     void this.flush();
   }
 
+  /** A reading that nobody has answered for is too old for a call after a while: it goes to the log as late. */
+  tick(): void {
+    const old = (item: Waiting) =>
+      item.held && item.command.kind === "take_reading" && this.time() - item.made_at > TOO_OLD;
+    const over = waiting.value.filter(old);
+    for (const item of over) this.change(item.key, { held: false });
+    if (over.length > 0) void this.flush();
+  }
+
+  /** Its person says SEND after all. What is sent says that it was asked. */
+  release(key: string): void {
+    const item = waiting.value.find((one) => one.key === key);
+    if (!item) return;
+    const asked = item.command.kind === "take_reading" ? { waited: true } : {};
+    this.change(key, { held: false, command: { ...item.command, ...asked } });
+    void this.keep(key).then(() => this.flush());
+  }
+
+  /**
+   * Its person says DROP. The drop goes out under the same key: if the hub had taken the words after all, the answer to them
+   * comes back; if they are still on a slow way, they find their key used.
+   */
+  async drop(key: string): Promise<Settled> {
+    const item = waiting.value.find((one) => one.key === key);
+    if (!item) return { kind: "dropped" };
+    const { kind } = item.command;
+    this.settle(key, { kind: "dropped" });
+    this.change(key, {
+      held: false,
+      command: { kind: "drop_unsent", what: kind, words: wordsOf(item.command) },
+    });
+    const settled = new Promise<Settled>((resolve) => this.heard.set(key, resolve));
+    void this.keep(key).then(() => this.flush());
+    return settled;
+  }
+
+  /** What was left is said by whoever holds the phone now, of its own moment. Refused or asked about, it is left again. */
+  resay(item: Left, command: Command): void {
+    left.value = left.value.filter((other) => other.key !== item.key);
+    this.resaid.set(item.key, item);
+    const { key, made_at, order } = item;
+    waiting.value = [
+      ...waiting.value,
+      { key, made_at, command, ...this.named(), order, failed: false, held: false },
+    ];
+    void this.keep(key).then(() => this.flush());
+  }
+
+  /** Whoever pressed STOP in vain has seen that the machines stand still. */
+  forgetStops(): void {
+    for (const item of left.value.filter(isStop)) this.forget(item.key);
+  }
+
+  /** What was left is thrown away. */
+  forget(key: string): void {
+    left.value = left.value.filter((item) => item.key !== key);
+    void this.table.delete(key);
+  }
+
+  private named(): Owner {
+    const { device, person } = this.owner();
+    return { device, person };
+  }
+
+  private next(): Waiting | undefined {
+    return waiting.value.find((item) => !item.held && !isStop(item));
+  }
+
+  /** Stops wait for nothing, not even for each other. */
+  private stops(): void {
+    clearTimeout(this.stopTimer);
+    for (const item of waiting.value) if (isStop(item) && !this.flying.has(item.key)) void this.attempt(item);
+  }
+
+  /** Words of another device are not sent in this one's name. */
+  private disown(): void {
+    const { device } = this.owner();
+    const strange = waiting.value.filter((item) => item.device !== device && !isStop(item));
+    for (const item of strange) {
+      waiting.value = waiting.value.filter((other) => other.key !== item.key);
+      this.leave(bare(item));
+      this.settle(item.key, { kind: "unknown_phone" });
+    }
+  }
+
   private async attempt(item: Waiting): Promise<boolean> {
-    const reply = await this.send({
-      key: item.key,
-      made_at: item.made_at,
-      command: item.command,
-    }).catch((): Reply => ({ kind: "again" }));
+    this.flying.add(item.key);
+    const { key, made_at, command } = item;
+    const reply = await this.send({ key, made_at, command }).catch((): Reply => ({ kind: "again" }));
+    this.flying.delete(key);
+    const now = waiting.value.find((other) => other.key === key);
+    // Another attempt has had the answer.
+    if (!now) return true;
     if (reply.kind === "again") {
-      waiting.value = waiting.value.map((other) =>
-        other.key === item.key ? { ...other, failed: true } : other,
-      );
-      clearTimeout(this.timer);
-      this.timer = setTimeout(() => void this.flush(), this.pause * (0.75 + Math.random() / 2));
-      this.pause = Math.min(this.pause * 2, LONGEST_PAUSE);
+      this.failed(now);
       return false;
     }
     this.pause = FIRST_PAUSE;
-    waiting.value = waiting.value.filter((other) => other.key !== item.key);
-    const db = await this.db;
-    await db?.delete(TABLE, item.key);
-    this.heard.get(item.key)?.(reply);
-    this.heard.delete(item.key);
+    waiting.value = waiting.value.filter((other) => other.key !== key);
+    const before = this.resaid.get(key);
+    this.resaid.delete(key);
+    if (before && reply.kind === "refused") {
+      this.leave({ ...before, refused: reply.refused });
+    } else if (before && reply.kind === "answer" && reply.answer.outcome.kind === "asked") {
+      // Its key is used by the question.
+      await this.table.delete(key);
+      this.leave({ ...before, key: newKey(), asked: reply.answer.outcome });
+    } else if (reply.kind === "unknown_phone") {
+      if (isQuiet(command)) await this.table.delete(key);
+      else this.leave(bare(now));
+      this.unknown();
+    } else if (reply.kind === "refused" && now.failed && !isQuiet(command)) {
+      this.leave({ ...bare(now), refused: reply.refused });
+    } else await this.table.delete(key);
+    this.settle(key, reply);
     return true;
   }
+
+  private failed(item: Waiting): void {
+    this.change(item.key, { failed: true, held: item.held || asksFirst(item.command) });
+    const again = () => void this.flush();
+    if (isStop(item)) {
+      clearTimeout(this.stopTimer);
+      this.stopTimer = setTimeout(again, FIRST_PAUSE);
+      return;
+    }
+    clearTimeout(this.timer);
+    this.timer = setTimeout(again, this.pause * (0.75 + Math.random() / 2));
+    this.pause = Math.min(this.pause * 2, LONGEST_PAUSE);
+  }
+
+  private settle(key: string, reply: Settled): void {
+    this.heard.get(key)?.(reply);
+    this.heard.delete(key);
+  }
+
+  private leave(item: Kept & Partial<Left>): void {
+    const kept: Left = { ...item, left: true };
+    left.value = inOrder([...left.value.filter((other) => other.key !== item.key), kept]);
+    void this.table.put(kept);
+  }
+
+  private change(key: string, to: Partial<Waiting>): void {
+    waiting.value = waiting.value.map((other) => (other.key === key ? { ...other, ...to } : other));
+  }
+
+  private async keep(key: string): Promise<void> {
+    const item = waiting.value.find((one) => one.key === key);
+    if (item) await this.table.put(bare(item));
+  }
+}
+
+function bare({ failed: _failed, held: _held, ...kept }: Waiting): Kept {
+  return kept;
+}
+
+function inOrder<Item extends Kept>(items: Item[]): Item[] {
+  return items.sort((a, b) => a.order - b.order);
 }
 
 /** A key of this phone's own: 128 random bits in hex. Plain http has no randomUUID. */

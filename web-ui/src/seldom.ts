@@ -1,7 +1,12 @@
 /** What a phone in the cut shows seldom or never, in one script that comes after its first page. */
 export { ControlPanel } from "./pages/control/control";
+export { CheckPanel } from "./pages/ground/check";
+export { LevelPanel } from "./pages/ground/level_again";
 export { MorePanel } from "./pages/ground/more";
+export { PipesPanel } from "./pages/ground/pipes";
+export { SetUpPanel } from "./pages/ground/set_up";
 export { SumsPanel } from "./pages/ground/sums";
 export { WorkPage } from "./pages/ground/work/work";
 export { VisitorPage } from "./pages/visitor/visitor";
+export { LeftPanel } from "./parts/left";
 export { PhotoPanel } from "./photo/panel";

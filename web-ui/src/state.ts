@@ -26,6 +26,14 @@ export const halted = signal(false);
 export const head = signal(0);
 /** The hub's clock, told anew every half second while the page is alive. */
 export const now = signal(clock.now());
+/** A stop stands, as this page is told: nobody has to shout any more. */
+export const stopsStanding = computed(() => {
+  if (!linked.value) return false;
+  const cards = (ground.value ?? supervisor.value)?.machines ?? [];
+  const all = cards.length > 0 && cards.every((card) => card.stop?.all);
+  const cab = operator.value?.screen;
+  return all || (cab?.kind === "stop" && cab.all) || !!visitor.value?.stop;
+});
 /** The hub has sent this page away. */
 export const bye = signal<ByeReason | null>(null);
 /** A word to the person that goes away by a press: a refusal, or what became of something. */

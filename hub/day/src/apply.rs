@@ -34,7 +34,9 @@ pub fn apply(state: &mut State, entry: &Entry) {
         Body::QuestionSettled(b) => said::settle::apply_settled(state, b),
         Body::ReadingTaken(b) => said::reading::apply_taken(state, entry, b),
         Body::ReadingAsked(b) => said::reading::apply_asked(state, entry, b),
+        Body::ReadingCalledWrong(b) => said::wrong_number::counts_no_more(state, b.reading),
         Body::ReadingLate(_)
+        | Body::UnsentDropped(_)
         | Body::DiagonalsMeasured(_)
         | Body::SetUpsCompared(_)
         | Body::NearFound(_)

@@ -128,6 +128,10 @@ pub enum Command {
     QuickCall(said::quick_call::QuickCall),
     /// A call is taken back.
     WithdrawCall(said::call::WithdrawCall),
+    /// A reading that was taken is called wrong.
+    WrongNumber(said::wrong_number::WrongNumber),
+    /// What waited on a phone is thrown away there.
+    DropUnsent(said::drop_unsent::DropUnsent),
     /// The operator has it.
     GotIt(said::call::GotIt),
     /// The ground person saw the operator nod.

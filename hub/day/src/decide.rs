@@ -66,6 +66,8 @@ fn follows(state: &State, asked: &Asked, now: Time, head: &str) -> Result<Vec<Bo
         Command::ReadEdge(c) => said::edge::read(state, by, c, when),
         Command::QuickCall(c) => said::quick_call::say(state, by, c, when),
         Command::WithdrawCall(c) => said::call::withdraw(state, c),
+        Command::WrongNumber(c) => said::wrong_number::say(state, c),
+        Command::DropUnsent(c) => said::drop_unsent::drop(c),
         Command::GotIt(c) => said::call::got(state, by, c),
         Command::SawNod(c) => said::call::saw_nod(state, by, c),
         Command::CheckMe(c) => said::call::check_me(state, by, c),

@@ -81,6 +81,10 @@ pub enum Body {
     ReadingAsked(said::reading::ReadingAsked),
     /// A reading came late; logged, never shown.
     ReadingLate(said::reading::ReadingLate),
+    /// A reading was called wrong.
+    ReadingCalledWrong(said::wrong_number::ReadingCalledWrong),
+    /// What waited on a phone was thrown away there.
+    UnsentDropped(said::drop_unsent::UnsentDropped),
     /// Marks were laid.
     MarksLaid(said::marks::MarksLaid),
     /// Marks were checked by a second person.

@@ -377,6 +377,7 @@ pub(crate) fn reading(mark: &str, text: &str) -> TakeReading {
         restates: None,
         rocked: vec![],
         blind: false,
+        waited: false,
         paper: None,
     }
 }

@@ -35,6 +35,7 @@ use crate::views::call::CallState;
 use crate::views::ground::{CantCard, PlaceCard, StopCard};
 use crate::way_in::WayIn;
 
+mod phones;
 mod set_up;
 
 pub use set_up::{RepeatShot, SetUp, TestedLaser};
@@ -56,6 +57,12 @@ pub struct State {
     pub codes_generation: u32,
     /// Phones of this day, removed ones too.
     pub devices: BTreeMap<String, Device>,
+    /// Phones of the day before: they may still stop everything, no more.
+    #[serde(default)]
+    pub before: BTreeMap<String, Device>,
+    /// Phones of an earlier day that are still in, each with the machines that it stays for.
+    #[serde(default)]
+    pub over_night: BTreeMap<String, BTreeSet<String>>,
     /// Set-ups of this day, in the order in which they were made.
     pub set_ups: Vec<SetUp>,
     /// Machines.
@@ -320,8 +327,14 @@ pub struct TakenReading {
     pub by: String,
     /// When it was made.
     pub made_at: Time,
-    /// A later reading corrects it.
+    /// A later reading corrects it, or somebody called it wrong: it counts no more.
     pub restated: bool,
+    /// Why the mark's acceptance did not count any more before this reading measured it again.
+    #[serde(default)]
+    pub cleared: Option<(Time, VoidCause)>,
+    /// The lists of marks in doubt, by their place among the suspects, that this reading took the mark off.
+    #[serde(default)]
+    pub shot_again: Vec<usize>,
 }
 
 /// What is current on a mark.

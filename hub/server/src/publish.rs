@@ -8,7 +8,7 @@ use std::sync::{Arc, Mutex, PoisonError};
 use bytestring::ByteString;
 use day::asked::{By, Role};
 use day::site::{Frame, LineKind, Site};
-use day::state::State;
+use day::state::{Device, State};
 use day::time::Time;
 use day::views;
 use earthwork::point::Point;
@@ -63,6 +63,8 @@ pub struct Board {
     pub phones: BTreeMap<String, Phone>,
     /// Phones of people who ask to come in, are in, or spot for a machine, and whether their link is known to be lost.
     pub visiting: BTreeMap<String, bool>,
+    /// Phones that are out and from which STOP alone is taken, by the digest of their cookie.
+    pub stoppers: BTreeMap<String, Phone>,
     /// Phones that are out, and whether another screen took over.
     pub gone: BTreeMap<String, Gone>,
 }
@@ -76,6 +78,21 @@ pub struct Phone {
     pub language: Language,
     /// The screen's unit.
     pub unit: ScreenUnit,
+}
+
+impl Phone {
+    fn of(id: &str, device: &Device) -> Self {
+        Self {
+            by: By {
+                device: id.to_owned(),
+                person: device.person.clone(),
+                roles: device.roles.clone(),
+                machine: device.machine.clone(),
+            },
+            language: device.language,
+            unit: device.unit,
+        }
+    }
 }
 
 /// Why a phone is out.
@@ -172,18 +189,13 @@ impl Board {
                 board.gone.insert(id.clone(), why);
                 continue;
             }
-            let phone = Phone {
-                by: By {
-                    device: id.clone(),
-                    person: device.person.clone(),
-                    roles: device.roles.clone(),
-                    machine: device.machine.clone(),
-                },
-                language: device.language,
-                unit: device.unit,
-            };
+            let phone = Phone::of(id, device);
             board.phones.insert(device.token_digest.clone(), phone);
         }
+        let stoppers = state.may_still_stop();
+        let stoppers =
+            stoppers.map(|(id, device)| (device.token_digest.clone(), Phone::of(id, device)));
+        board.stoppers = stoppers.collect();
         board
     }
 

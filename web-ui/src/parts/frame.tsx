@@ -1,11 +1,12 @@
 /** What every page carries: the walking tick, what is not sent, the notice, and the row of keys with STOP. */
 import type { ComponentChildren } from "preact";
 import { useEffect, useRef } from "preact/hooks";
-import { notSent } from "../outbox";
+import { notSent, onlyInMemory } from "../outbox";
 import { ago } from "../show";
 import { play } from "../sound";
 import { beats, ground, halted, linked, notice, now, photosWaiting, supervisor, visitor } from "../state";
 import { t } from "../words";
+import { HeldWords, LeftWords } from "./kept";
 import { Key, StopKey } from "./keys";
 import { Settings } from "./settings";
 import { TakenPhoto } from "./taken_photo";
@@ -31,11 +32,14 @@ export function Warnings() {
   return (
     <div class="warnings" aria-live="assertive">
       {notSent.value.length > 0 && <p class="warning">{t().notSentCount(notSent.value.length)}</p>}
+      {onlyInMemory.value && <p class="warning">{t().kept.onlyInMemory}</p>}
+      <HeldWords />
       <AllStop />
       {!linked.value && <p class="warning">{t().linkLostDo}</p>}
       {halted.value && <p class="warning">{t().halted}</p>}
       {photosWaiting.value > 0 && <p class="waits">{t().photosWait(photosWaiting.value)}</p>}
       {(ground.value ?? visitor.value)?.closed && <p class="warning">{t().dayIsClosed}</p>}
+      <LeftWords />
     </div>
   );
 }

@@ -4,6 +4,7 @@ import { say } from "../hub";
 import type { FaceCard, SoilClass } from "../wire";
 import { t } from "../words";
 import { Choice } from "./choice";
+import { Key } from "./keys";
 import { Panel } from "./panel";
 
 const CLASSES: readonly SoilClass[] = ["rock", "a", "b", "c"];
@@ -106,9 +107,9 @@ export function InspectPanel({ card, retype = false, onClose }: InspectProps) {
       {(retype || card.alarm) && (
         <Typed label={retype ? words.why : words.release} text={why} onTyped={setWhy} />
       )}
-      <button type="button" class="key send" disabled={!ready} onClick={send}>
+      <Key kind="send" disabled={!ready} onPress={send}>
         {retype ? words.signRetype : words.sign}
-      </button>
+      </Key>
     </Panel>
   );
 }

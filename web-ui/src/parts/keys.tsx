@@ -10,23 +10,36 @@ interface KeyProps {
   kind?: string;
   label?: string;
   pressed?: boolean | undefined;
-  disabled?: boolean;
+  /** It can't be pressed now; `why` says what is owed first. */
+  disabled?: boolean | undefined;
+  why?: string | null | undefined;
   /** It sends the form that it stands in. */
   submit?: boolean;
 }
 
-/** A key. `pressed` makes it one of a choice; `kind` adds classes. */
-export function Key({ children, onPress, kind = "", label, pressed, disabled, submit }: KeyProps) {
+/** A key. `pressed` makes it one of a choice; `kind` adds classes. A dead key says why it is dead, on itself. */
+export function Key({ children, onPress, kind = "", label, pressed, disabled, why, submit }: KeyProps) {
+  const [tried, setTried] = useState(false);
+  // A key that sends its form is dead to a press, too: what it waits for stands on it at once.
+  const owed = disabled ? (why ?? (tried || submit ? t().kept.owed.something : null)) : null;
   return (
     <button
       type={submit ? "submit" : "button"}
       class={`key ${kind}`}
-      onClick={onPress}
+      onClick={disabled ? () => setTried(true) : onPress}
       aria-label={label}
       aria-pressed={pressed}
-      disabled={disabled}
+      aria-disabled={(!submit && disabled) || undefined}
+      disabled={submit && disabled}
+      title={owed ?? undefined}
     >
       {children}
+      {/* The name of the key stays its own; what is owed is its description. */}
+      {owed && (
+        <small class="owed" aria-hidden="true">
+          {owed}
+        </small>
+      )}
     </button>
   );
 }

@@ -5,6 +5,7 @@ import { chosenLanguage, language, me, spoken, theme, unit } from "../state";
 import type { Language, ScreenUnit } from "../wire";
 import { t } from "../words";
 import { Choice } from "./choice";
+import { LeftWords } from "./kept";
 import { Key } from "./keys";
 import { Panel } from "./panel";
 
@@ -37,6 +38,8 @@ function SettingsPanel({ onClose }: { onClose: () => void }) {
   const units = t().unitNames;
   return (
     <Panel title={t().screen} onClose={onClose}>
+      {/* In the cab nothing else stands over the number. */}
+      <LeftWords />
       <LanguageChoice />
       <Choice
         title={t().units}

@@ -65,7 +65,12 @@ function SayPanel({ one, onClose }: { one: StartCheckCard; onClose: () => void }
       {bySign && <Signals chosen={signals} onChosen={setSignals} />}
       <Field name={words.asks[one.check]} value={value} onValue={setValue} text />
       <PhotoKey kind="" about={{}} />
-      <Key kind="send" disabled={bySign ? !signals.includes("stop") : value.trim() === ""} onPress={send}>
+      <Key
+        kind="send"
+        disabled={bySign ? !signals.includes("stop") : value.trim() === ""}
+        why={bySign ? t().kept.owed.stop : t().kept.owed.words}
+        onPress={send}
+      >
         {t().send}
       </Key>
     </Panel>

@@ -2,8 +2,8 @@
  * Photos that were taken on this phone, kept until the hub has their bytes. Each is promised first, as something that is
  * said; then its bytes go. A reload loses nothing, and the same bytes again are taken once.
  */
-import { type IDBPDatabase, openDB } from "idb";
 import type { Settled } from "../outbox";
+import { Table } from "../table";
 import type { Command } from "../wire";
 
 export interface KeptPhoto {
@@ -34,26 +34,18 @@ export interface Hub {
   dropped(many: number): void;
 }
 
-const DATABASE = "rodcall-photos";
-const TABLE = "photos";
 const FIRST_PAUSE = 1_000;
 const LONGEST_PAUSE = 20_000;
 
-/** A phone without a database keeps them for as long as the page lives. */
-async function open(): Promise<IDBPDatabase | null> {
-  try {
-    return await openDB(DATABASE, 1, {
-      upgrade(db) {
-        db.createObjectStore(TABLE, { keyPath: "photo" });
-      },
-    });
-  } catch {
-    return null;
-  }
-}
-
 export class PhotoQueue {
-  private readonly db = open();
+  /** A phone without a database, or with one that does not open, keeps them for as long as the page lives. */
+  private readonly table = new Table<KeptPhoto>("rodcall-photos", "photos", "photo", {
+    onlyInMemory: () => undefined,
+    openedLate: () => {
+      for (const one of this.photos) void this.write(one);
+      void this.load();
+    },
+  });
   private photos: KeptPhoto[] = [];
   /** Those whose promise is on its way. */
   private readonly saying = new Set<string>();
@@ -65,12 +57,11 @@ export class PhotoQueue {
 
   /** Takes up what an earlier page left. What somebody else took and never promised is dropped. */
   async load(): Promise<void> {
-    const db = await this.db;
-    const kept: KeptPhoto[] = db ? await db.getAll(TABLE) : [];
+    const kept = await this.table.all();
     const known = new Set(this.photos.map((one) => one.photo));
     const found = kept.filter((one) => !known.has(one.photo));
     const own = found.filter((one) => one.promised || one.person === this.hub.person());
-    for (const one of found) if (!own.includes(one)) await db?.delete(TABLE, one.photo);
+    for (const one of found) if (!own.includes(one)) await this.table.delete(one.photo);
     if (own.length < found.length) this.hub.dropped(found.length - own.length);
     this.set([...own, ...this.photos].sort((a, b) => a.order - b.order));
     this.go();
@@ -140,11 +131,11 @@ export class PhotoQueue {
 
   private async forget(photo: KeptPhoto): Promise<void> {
     this.set(this.photos.filter((one) => one !== photo));
-    await (await this.db)?.delete(TABLE, photo.photo).catch(() => undefined);
+    await this.table.delete(photo.photo);
   }
 
   private async write(photo: KeptPhoto): Promise<void> {
-    await (await this.db)?.put(TABLE, photo).catch(() => undefined);
+    await this.table.put(photo);
   }
 
   private set(photos: KeptPhoto[]): void {

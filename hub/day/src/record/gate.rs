@@ -28,6 +28,7 @@ fn goes_on(command: &Command) -> bool {
         Command::SignDay(_)
             | Command::AmendDay(_)
             | Command::AddNote(_)
+            | Command::DropUnsent(_)
             | Command::TellNearMiss(_)
             | Command::Visit(_)
             | Command::ShowRuns(_)

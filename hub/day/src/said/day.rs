@@ -9,7 +9,7 @@ use crate::open::{OpenItem, open as open_items};
 use crate::refusal::Refusal;
 use crate::review::built;
 use crate::said::start_checks::StartNow;
-use crate::state::{Cab, MarkNow, SlipRecord, State};
+use crate::state::{MarkNow, SlipRecord, State};
 use crate::{account, record};
 
 /// The hub opens a day.
@@ -86,7 +86,8 @@ pub(crate) fn open(state: &State, by: &By, asked: &OpenDay) -> Result<Vec<Body>,
 }
 
 /// The day before leaves memory. The site, its stops, the paint on the ground with its generation, queries, tests and patches
-/// stay; aims are off, the laser is set up anew, faces are inspected anew, codes are void.
+/// stay; aims are off, the laser is set up anew, faces are inspected anew, codes are void. Phones are out, but for those of people
+/// who may be within a keep-out and of the cab there: a day never takes I AM OUT and RELEASE away from them.
 pub(crate) fn apply_opened(state: &mut State, entry: &Entry, body: &DayOpened) {
     // Before the readings of the day before leave memory.
     state.built_before = built::built(state)
@@ -101,7 +102,6 @@ pub(crate) fn apply_opened(state: &mut State, entry: &Entry, body: &DayOpened) {
     });
     account::day_opened(state);
     state.codes_generation = 0;
-    state.devices.clear();
     state.set_ups.clear();
     state.calls.clear();
     state.readings.clear();
@@ -123,13 +123,11 @@ pub(crate) fn apply_opened(state: &mut State, entry: &Entry, body: &DayOpened) {
     state.slews.clear();
     state.cuts.new_day(state.cabs.keys());
     state.way_in.new_day(entry.at);
-    for cab in state.cabs.values_mut() {
-        // A stop outlives the day: nothing but a supervisor's word lifts it.
-        *cab = Cab {
-            stop: cab.stop.take(),
-            was: cab.was.take(),
-            ..Cab::default()
-        };
+    state.phones_of_a_new_day();
+    for (machine, cab) in &mut state.cabs {
+        let stays = |device: &String| state.over_night.contains_key(device);
+        let held = state.way_in.gates().any(|(id, _)| id == machine);
+        *cab = cab.on_a_new_day(held && cab.device.as_ref().is_some_and(stays));
     }
 }
 

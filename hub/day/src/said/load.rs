@@ -139,6 +139,8 @@ pub struct SoilMeasured {
     pub how: String,
 }
 
+/// A truck that has left is counted whatever is known of it: without a price list and without figures it stands with its
+/// number alone, until its ticket says how much it was.
 pub(crate) fn count(state: &State, by: &By, asked: &CountLoad) -> Result<Vec<Body>, Refusal> {
     let material = asked.material.trim();
     if material.is_empty() {
@@ -164,12 +166,6 @@ pub(crate) fn count(state: &State, by: &By, asked: &CountLoad) -> Result<Vec<Bod
         .and_then(|truck| truck.load(weight).ok())
         .map(|(load, _)| load.cubic_yards() * trucks);
     let loose_cy = asked.loose_cy.or(if tons.is_none() { usual } else { None });
-    if loose_cy.is_none() && tons.is_none() {
-        return Err(Refusal::account(
-            "Say how many cubic yards or tons: the price list has no truck. Type it, or put the truck into the price list.",
-            "Diga cuántas yardas cúbicas o toneladas: la lista de precios no tiene camión. Escríbalo o ponga el camión en la lista.",
-        ));
-    }
     Ok(vec![Body::LoadCounted(LoadCounted {
         way: asked.way,
         material: material.to_owned(),
@@ -280,6 +276,7 @@ mod tests {
     use crate::asked::Command;
     use crate::given::{Crew, operator, priced, prices, supervisor};
     use crate::said::prices::SetPrices;
+    use crate::views::account::loads::materials;
     use earthwork::haul::LoadLimit;
 
     fn soil(loose_cy: Option<f64>) -> CountLoad {
@@ -353,10 +350,27 @@ mod tests {
     }
 
     #[test]
-    fn without_a_truck_size_the_amount_is_asked() {
+    fn without_a_price_list_the_truck_is_counted_and_its_ticket_says_how_much() {
         let mut crew = Crew::digging();
-        let refused = crew.says(&operator("EX-1"), Command::CountLoad(soil(None)));
-        assert!(matches!(refused, Err(Refusal::Account { .. })));
+        let kept = crew.says(&operator("EX-1"), Command::CountLoad(soil(None)));
+        let load = kept.unwrap().first;
+        let sums = |crew: &Crew| {
+            let all = materials(&crew.state);
+            all.into_iter().next().expect("one material")
+        };
+        let card = sums(&crew);
+        assert_eq!((card.trucks, card.loose_cy, card.tons), (1, 0.0, 0.0));
+        let ticket = AddTicket {
+            load,
+            ticket: "1018".into(),
+            loose_cy: Some(11.5),
+            tons: None,
+        };
+        crew.says(&operator("EX-1"), Command::AddTicket(ticket))
+            .unwrap();
+        let card = sums(&crew);
+        assert!((card.loose_cy - 11.5).abs() < 1e-9, "{card:?}");
+        assert!(card.agree.agrees, "nothing was counted to differ from it");
         crew.says(&operator("EX-1"), Command::CountLoad(soil(Some(8.7))))
             .unwrap();
         let wrong = crew.says(&operator("EX-1"), Command::CountLoad(soil(Some(-1.0))));

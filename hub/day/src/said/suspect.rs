@@ -311,10 +311,19 @@ pub(crate) fn apply_window(state: &mut State, body: &SuspectWindow) {
     });
 }
 
-/// A mark that was shot again leaves every list.
-pub(crate) fn shot_again(state: &mut State, mark: &str) {
-    for suspect in &mut state.suspects {
-        suspect.open.remove(mark);
+/// A mark that was shot again leaves every list; gives which those were, by their place.
+pub(crate) fn shot_again(state: &mut State, mark: &str) -> Vec<usize> {
+    let all = state.suspects.iter_mut().enumerate();
+    all.filter_map(|(at, suspect)| suspect.open.remove(mark).then_some(at))
+        .collect()
+}
+
+/// The shot that had taken the mark off those lists was wrong: it is on them again.
+pub(crate) fn not_shot(state: &mut State, lists: &[usize], mark: &str) {
+    for at in lists {
+        if let Some(suspect) = state.suspects.get_mut(*at) {
+            suspect.open.insert(mark.to_owned());
+        }
     }
 }
 

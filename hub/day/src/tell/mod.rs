@@ -148,6 +148,8 @@ pub fn tell(entry: &Entry) -> Told {
         Body::ReadingTaken(b) => reading::taken(&b.reading, b.spot),
         Body::ReadingAsked(b) => reading::asked(&b.reading, &b.question),
         Body::ReadingLate(b) => reading::late(&b.reading, &b.why),
+        Body::ReadingCalledWrong(b) => reading::called_wrong(b),
+        Body::UnsentDropped(b) => reading::dropped(b),
         other => match said::way_in::step(other) {
             Some(step) => way_in::tell(&step),
             None => of_the_rest(other),

@@ -4,9 +4,11 @@ use earthwork::tolerance::Verdict;
 use earthwork::words::{Language, ScreenUnit, edge_text};
 
 use super::{Told, feet, signed};
+use crate::said::drop_unsent::UnsentDropped;
 use crate::said::edge::EdgeRead;
 use crate::said::reading::{Judged, LateReason, Question, Reading, SpotReason};
 use crate::said::rule::Ruling;
+use crate::said::wrong_number::ReadingCalledWrong;
 
 fn measured(reading: &Reading) -> (String, String) {
     let at = feet(reading.elevation);
@@ -72,6 +74,14 @@ fn from_paper(reading: &Reading) -> (String, String) {
 pub(super) fn taken(reading: &Reading, spot: Option<SpotReason>) -> Told {
     let (en, es) = measured(reading);
     let (paper_en, paper_es) = from_paper(reading);
+    let (paper_en, paper_es) = if reading.waited {
+        (
+            " that had waited without a link and was sent on its reader's word,".to_owned(),
+            " que había esperado sin enlace y se mandó porque su lector lo dijo,".to_owned(),
+        )
+    } else {
+        (paper_en, paper_es)
+    };
     let (why_en, why_es) = match spot {
         None => (String::new(), String::new()),
         Some(reason) => {
@@ -170,6 +180,22 @@ pub(super) fn late(reading: &Reading, why: &LateReason) -> Told {
             format!("TARDE, no se mostró: {what_es}; {es}."),
         ),
         reading,
+    )
+}
+
+pub(super) fn called_wrong(body: &ReadingCalledWrong) -> Told {
+    let (text, mark) = (&body.text, &body.mark);
+    Told::new(
+        format!("WRONG NUMBER: the reading {text} at {mark} counts no more."),
+        format!("NÚMERO MALO: la lectura {text} en {mark} ya no cuenta."),
+    )
+    .mark(Some(mark))
+}
+
+pub(super) fn dropped(body: &UnsentDropped) -> Told {
+    Told::new(
+        format!("Not sent, thrown away on the phone: {}", body.words),
+        format!("No se mandó, se tiró en el teléfono: {}", body.words),
     )
 }
 

@@ -234,7 +234,7 @@ impl Gate {
         }
     }
 
-    /// Yesterday's phones open nothing any more. Whoever was in is still in; whoever had only asked asks anew.
+    /// Whoever was in is still in, with a phone that counts as lost until it is heard; whoever had only asked asks anew.
     pub(super) fn new_day(&mut self, at: Time) {
         self.visits.retain(|_, visit| visit.stage.may_be_in());
         for visit in self.visits.values_mut() {

@@ -62,7 +62,7 @@ impl WayIn {
         self.gates.retain(|_, gate| !gate.is_idle());
     }
 
-    /// A new day: yesterday's phones open nothing, whoever was in is still in.
+    /// A new day: whoever was in is still in.
     pub fn new_day(&mut self, at: Time) {
         for gate in self.gates.values_mut() {
             gate.new_day(at);

@@ -8,7 +8,7 @@ use actix_web::dev::Payload;
 use actix_web::http::header::{HOST, HeaderValue, ORIGIN};
 use actix_web::web::Data;
 use actix_web::{FromRequest, HttpRequest};
-use day::asked::{By, Role};
+use day::asked::{By, Command, Role};
 use day::chain::digest;
 
 use super::problem::Problem;
@@ -71,11 +71,54 @@ impl FromRequest for Known {
 }
 
 fn known(request: &HttpRequest) -> Option<Known> {
+    match heard(request)? {
+        Heard::In(known) => Some(known),
+        Heard::Out(_) => None,
+    }
+}
+
+fn heard(request: &HttpRequest) -> Option<Heard> {
     let hub = request.app_data::<Data<Hub>>()?;
     let cookie = request.cookie(COOKIE)?;
     let digest = digest(cookie.value().as_bytes());
-    let phone = hub.publish.known().phones.get(&digest)?.clone();
-    Some(Known { phone })
+    let board = hub.publish.known();
+    if let Some(phone) = board.phones.get(&digest) {
+        let phone = phone.clone();
+        return Some(Heard::In(Known { phone }));
+    }
+    board.stoppers.get(&digest).cloned().map(Heard::Out)
+}
+
+/// A phone that is heard: one that is in, or one that was and from which STOP alone is taken.
+#[derive(Clone, Debug)]
+pub enum Heard {
+    /// It is in.
+    In(Known),
+    /// It was removed, replaced, or in on the day before.
+    Out(Phone),
+}
+
+impl Heard {
+    /// Who may say this.
+    ///
+    /// # Errors
+    /// A problem for a phone that is out, unless it says STOP: nobody looks at a phone's papers before a machine stands still.
+    pub fn saying(self, command: &Command) -> Result<By, Problem> {
+        match self {
+            Self::In(known) => Ok(known.phone.by),
+            Self::Out(phone) if matches!(command, Command::StopAll(_)) => Ok(phone.by),
+            Self::Out(_) => Err(Problem::unknown_phone()),
+        }
+    }
+}
+
+impl FromRequest for Heard {
+    type Error = Problem;
+    type Future = Ready<Result<Self, Problem>>;
+
+    fn from_request(request: &HttpRequest, _: &mut Payload) -> Self::Future {
+        ready(heard(request).ok_or_else(Problem::unknown_phone))
+    }
 }
 
 /// A request that comes from the hub's own page, or from no page at all.

@@ -8,7 +8,7 @@ use day::time::Time;
 use serde::Deserialize;
 use utoipa::ToSchema;
 
-use super::auth::{Known, OwnPage};
+use super::auth::{Heard, OwnPage};
 use super::problem::Problem;
 use crate::hub::Hub;
 
@@ -30,7 +30,8 @@ pub struct Saying {
     pub command: Command,
 }
 
-/// Says something. Kept on the phone and sent again until this has been answered.
+/// Says something. Kept on the phone and sent again until this has been answered. From a phone that was in on this day or the
+/// day before and is out, STOP alone is taken.
 #[utoipa::path(
     context_path = "/api",
     request_body = Saying,
@@ -48,7 +49,7 @@ pub struct Saying {
 #[post("/say")]
 pub(crate) async fn take_saying(
     hub: Data<Hub>,
-    known: Known,
+    heard: Heard,
     _: OwnPage,
     saying: Json<Saying>,
 ) -> Result<Json<Answer>, Problem> {
@@ -57,7 +58,7 @@ pub(crate) async fn take_saying(
         made_at,
         command,
     }) = saying;
-    let by = known.by().clone();
+    let by = heard.saying(&command)?;
     // ALL STOP is never made to wait.
     if !matches!(command, Command::StopAll(_)) && !hub.limits.requests.take(&by.device) {
         return Err(Problem::too_many());

@@ -66,7 +66,12 @@ export function Sends({ command }: SendsProps) {
   };
   return (
     <>
-      <Key kind="send" disabled={!command || sending} onPress={() => void send()}>
+      <Key
+        kind="send"
+        disabled={!command || sending}
+        why={sending ? t().kept.owed.wait : t().kept.owed.something}
+        onPress={() => void send()}
+      >
         {c().send}
       </Key>
       {trouble && <p class="trouble">{trouble}</p>}

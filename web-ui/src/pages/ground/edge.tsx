@@ -27,7 +27,17 @@ export function EdgePanel({ onClose }: { onClose: () => void }) {
   const [from, setFrom] = useState<"line" | "mark">("line");
   const [typed, setTyped] = useState("");
   const text = textOf("feet_hundredths", typed);
-  const ready = !!line && !!to && !!over && text !== "";
+  const { owed } = words.kept;
+  const missing = !line
+    ? owed.line
+    : !to
+      ? owed.machine
+      : !over
+        ? owed.overLine
+        : text === ""
+          ? owed.number
+          : null;
+  const ready = missing === null;
   const send = () => {
     if (!ready) return;
     const here = mark.value ? { mark: mark.value.id, from_mark: from === "mark" } : {};
@@ -76,7 +86,7 @@ export function EdgePanel({ onClose }: { onClose: () => void }) {
       <Keypad pad="feet_hundredths" typed={typed} label={words.tapeFeet} onTyped={setTyped} onSend={send} />
       <div class="send-row">
         <PhotoKey kind="" about={mark.value ? { mark: mark.value.id } : {}} />
-        <Key kind="send" disabled={!ready} onPress={send}>
+        <Key kind="send" disabled={!ready} why={missing} onPress={send}>
           {words.send}
         </Key>
       </div>

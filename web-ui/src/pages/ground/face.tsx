@@ -123,7 +123,7 @@ function Load({ card, onClose }: { card: FaceCard; onClose: () => void }) {
         onTyped={setTyped}
         onSend={send}
       />
-      <Key kind="send" disabled={text === ""} onPress={send}>
+      <Key kind="send" disabled={text === ""} why={t().kept.owed.number} onPress={send}>
         {words.send}
       </Key>
     </>
@@ -166,7 +166,7 @@ function Slough({ card, onClose }: { card: FaceCard; onClose: () => void }) {
         />
       ))}
       <Typed label={words.cuts.slough.mark} text={mark} onTyped={setMark} />
-      <Key kind="send" disabled={!ready} onPress={send}>
+      <Key kind="send" disabled={!ready} why={t().kept.owed.sizes} onPress={send}>
         {words.send}
       </Key>
     </>
@@ -199,7 +199,7 @@ function Pins({ card, onClose }: { card: FaceCard; onClose: () => void }) {
         onTyped={setTyped}
         onSend={send}
       />
-      <Key kind="send" disabled={text === ""} onPress={send}>
+      <Key kind="send" disabled={text === ""} why={t().kept.owed.number} onPress={send}>
         {words.send}
       </Key>
     </>

@@ -11,6 +11,7 @@ import { machine } from "./at";
 import { FaceLeftStrip } from "./face";
 import { LaserPage } from "./laser";
 import { MarksPage } from "./marks";
+import { begin, unsettled } from "./open";
 import { ReadPage } from "./read";
 import { WithPanel } from "./with";
 
@@ -28,7 +29,12 @@ export function GroundPage({ onBoard }: { onBoard?: (() => void) | undefined }) 
     { id: "marks", name: words.marks },
     ...(onBoard ? [{ id: "board", name: words.board }] : []),
   ];
-  const turn = (id: string) => (id === "board" ? onBoard?.() : setTab(id as Tab));
+  const turn = (id: string) => {
+    // What is not settled is still there when the person comes back to READ; what is settled is done with.
+    if (id !== tab && !unsettled.value) begin();
+    if (id === "board") onBoard?.();
+    else setTab(id as Tab);
+  };
   return (
     <Frame
       title={me.value?.person ?? words.title}
@@ -47,11 +53,7 @@ export function GroundPage({ onBoard }: { onBoard?: (() => void) | undefined }) 
       ) : !ground.value || !sheet.value ? (
         <p class="empty">{words.loading}</p>
       ) : tab === "read" ? (
-        <ReadPage
-          onLaser={() => setTab("laser")}
-          onMarks={() => setTab("marks")}
-          onWith={() => setWith(true)}
-        />
+        <ReadPage onLaser={() => turn("laser")} onMarks={() => turn("marks")} onWith={() => setWith(true)} />
       ) : tab === "laser" ? (
         <LaserPage />
       ) : tab === "work" ? (

@@ -12,9 +12,6 @@ import { ground, sheet } from "../../state";
 import type { SetUpCard } from "../../wire";
 import { t } from "../../words";
 import { choose, gradeRod, mark, rod } from "./at";
-import { CheckPanel } from "./check";
-import { LevelPanel } from "./level_again";
-import { SetUpPanel } from "./set_up";
 
 type Open =
   | { what: "start" }
@@ -62,18 +59,34 @@ export function LaserPage() {
         </Panel>
       )}
       {open?.what === "set_up" && (
-        <SetUpPanel
-          onClose={close}
-          onDone={(id) => {
-            choose({ setUp: id });
-            const card = ground.value?.set_ups.find((one) => one.id === id);
-            setOpen(card ? { what: "check", card } : null);
-          }}
-        />
+        <LatePanel title={words.setUpNew} onClose={close}>
+          {(late) => (
+            <late.SetUpPanel
+              onClose={close}
+              onDone={(id) => {
+                choose({ setUp: id });
+                const card = ground.value?.set_ups.find((one) => one.id === id);
+                setOpen(card ? { what: "check", card } : null);
+              }}
+            />
+          )}
+        </LatePanel>
       )}
-      {open?.what === "restate" && <SetUpPanel restates={open.card} onClose={close} onDone={close} />}
-      {open?.what === "check" && <CheckPanel card={open.card} onClose={close} />}
-      {open?.what === "level" && <LevelPanel card={open.card} onClose={close} />}
+      {open?.what === "restate" && (
+        <LatePanel title={words.restateSetUp} onClose={close}>
+          {(late) => <late.SetUpPanel restates={open.card} onClose={close} onDone={close} />}
+        </LatePanel>
+      )}
+      {open?.what === "check" && (
+        <LatePanel title={words.checkShot} onClose={close}>
+          {(late) => <late.CheckPanel card={open.card} onClose={close} />}
+        </LatePanel>
+      )}
+      {open?.what === "level" && (
+        <LatePanel title={words.levelAgain} onClose={close}>
+          {(late) => <late.LevelPanel card={open.card} onClose={close} />}
+        </LatePanel>
+      )}
     </div>
   );
 }

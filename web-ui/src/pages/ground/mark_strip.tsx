@@ -7,6 +7,7 @@ import { ground, now } from "../../state";
 import { t } from "../../words";
 import { chosen, digTo, gradeRod, machine, mark, rod, setUp, step } from "./at";
 import { keptLines } from "./edge";
+import { leave } from "./open";
 import { within } from "./way_in";
 
 interface StripProps {
@@ -30,7 +31,7 @@ export function MarkStrip({ onMarks, onLaser, onWith, onEdge, onMore }: StripPro
     <>
       <KeepOutLine />
       <div class="mark-strip">
-        <Key kind="step" label={words.previous} onPress={() => step(-1)}>
+        <Key kind="step" label={words.previous} onPress={() => leave(() => step(-1))}>
           ◂
         </Key>
         <Key kind="mark" onPress={onMarks}>
@@ -40,7 +41,7 @@ export function MarkStrip({ onMarks, onLaser, onWith, onEdge, onMore }: StripPro
             {lastWords}
           </small>
         </Key>
-        <Key kind="step" label={words.next} onPress={() => step(1)}>
+        <Key kind="step" label={words.next} onPress={() => leave(() => step(1))}>
           ▸
         </Key>
       </div>

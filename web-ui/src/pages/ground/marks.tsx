@@ -11,8 +11,9 @@ import { t } from "../../words";
 import { chooseMark, digTo, mark } from "./at";
 import { FacePanel } from "./face";
 import { nearest } from "./near";
+import { leave, leaving } from "./open";
 import { PaintPanel, paintWords } from "./paint";
-import { PipesPanel } from "./pipes";
+import { Leaving } from "./read";
 import { TiesFirst, TiesPanel } from "./ties";
 
 interface MarksProps {
@@ -33,6 +34,14 @@ export function MarksPage({ onChosen, onWork }: MarksProps) {
   const all = sheet.value?.marks ?? [];
   const here = mark.value;
   const tied = all.find((one) => one.id === ties);
+  // The mark that is chosen already is no other one: what is open there stays.
+  const go = (id: string, then: () => void = () => undefined) => {
+    if (id === here?.id) return then();
+    leave(() => {
+      chooseMark(id);
+      then();
+    });
+  };
   const ordered = near && here ? nearest(all, here.place) : all;
   const found = ordered.filter((one) => one.id.toLowerCase().includes(search.trim().toLowerCase()));
   return (
@@ -81,7 +90,12 @@ export function MarksPage({ onChosen, onWork }: MarksProps) {
       <TiesFirst onTies={setTies} />
       {tied && <TiesPanel of={tied} onClose={() => setTies(null)} />}
       {open === "face" && <FacePanel onClose={() => setOpen(null)} />}
-      {open === "pipes" && <PipesPanel onClose={() => setOpen(null)} />}
+      {open === "pipes" && (
+        <LatePanel title={words.cuts.pipes} onClose={() => setOpen(null)}>
+          {(late) => <late.PipesPanel onClose={() => setOpen(null)} />}
+        </LatePanel>
+      )}
+      {leaving.value && <Leaving />}
       {sums && (
         <LatePanel title={words.sums} onClose={() => setSums(false)}>
           {(late) => <late.SumsPanel onClose={() => setSums(false)} />}
@@ -90,7 +104,12 @@ export function MarksPage({ onChosen, onWork }: MarksProps) {
       {paint && <PaintPanel onClose={() => setPaint(false)} />}
       {plan && sheet.value && (
         <>
-          <Plan sheet={sheet.value} ground={ground.value} chosen={here?.id ?? null} onChoose={chooseMark} />
+          <Plan
+            sheet={sheet.value}
+            ground={ground.value}
+            chosen={here?.id ?? null}
+            onChoose={(id) => go(id)}
+          />
           {sheet.value.targets.map((target) => (
             <Profile key={target.id} target={target} sheet={sheet.value as Sheet} ground={ground.value} />
           ))}
@@ -100,14 +119,7 @@ export function MarksPage({ onChosen, onWork }: MarksProps) {
       <ul class="mark-list" hidden={plan}>
         {found.map((one) => (
           <li key={one.id}>
-            <Key
-              kind="mark"
-              pressed={one.id === here?.id}
-              onPress={() => {
-                chooseMark(one.id);
-                onChosen();
-              }}
-            >
+            <Key kind="mark" pressed={one.id === here?.id} onPress={() => go(one.id, onChosen)}>
               <MarkRow mark={one} />
             </Key>
           </li>

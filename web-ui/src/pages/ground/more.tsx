@@ -74,7 +74,14 @@ export function MorePanel({ onSend, onClose }: MorePanelProps) {
   const [blind, setBlind] = useState<"no" | "yes">("no");
   const [paper, setPaper] = useState(chosen.value.paper !== null);
   const where = place === "mark" ? null : placed(place, typed, side);
-  const ready = text.trim() && setUp.value && rod.value && (place === "mark" ? mark.value : where);
+  const { owed } = t().kept;
+  const missing = !setUp.value
+    ? owed.setUp
+    : !(place === "mark" ? mark.value : where)
+      ? owed.place
+      : !text.trim() || !rod.value
+        ? owed.rod
+        : null;
   const named =
     place === "station" ? typed.target : place === "mark" ? mark.value?.target : targetOf(typed.first);
   const stack = sheet.value?.targets.find((one) => one.id === named)?.grade.stack;
@@ -138,7 +145,7 @@ export function MorePanel({ onSend, onClose }: MorePanelProps) {
           onChoose={setBlind}
         />
       )}
-      <Key kind="send" disabled={!ready} onPress={send}>
+      <Key kind="send" disabled={missing !== null} why={missing} onPress={send}>
         {t().send}
       </Key>
       <Key onPress={() => setPaper(true)}>{c().paper.title}</Key>

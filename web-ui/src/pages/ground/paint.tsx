@@ -96,7 +96,7 @@ function Apart({ marks, onClose }: { marks: string[]; onClose: () => void }) {
   return (
     <>
       <Keypad pad="feet_hundredths" typed={typed} label={words.apartFeet} onTyped={setTyped} onSend={send} />
-      <Key kind="send" disabled={apart === ""} onPress={send}>
+      <Key kind="send" disabled={apart === ""} why={t().kept.owed.number} onPress={send}>
         {words.send}
       </Key>
     </>

@@ -4,6 +4,7 @@ import { Field } from "../../parts/field";
 import { Key } from "../../parts/keys";
 import { timeOfDay } from "../../show";
 import { now } from "../../state";
+import { t } from "../../words";
 import { c } from "../control/words";
 import { choose, chosen } from "./at";
 
@@ -34,6 +35,7 @@ export function FromPaper({ onClose }: { onClose: () => void }) {
       <Key
         kind="send"
         disabled={at === null || by.trim() === ""}
+        why={at === null ? t().kept.owed.time : t().kept.owed.name}
         onPress={() => {
           if (at !== null) choose({ paper: { at, by: by.trim() } });
           onClose();

@@ -81,7 +81,7 @@ function BarePanel({ card, onClose }: { card: UtilityCard; onClose: () => void }
         onTyped={setSize}
         decimal
       />
-      <Key kind="send" disabled={!ready} onPress={send}>
+      <Key kind="send" disabled={!ready} why={t().kept.owed.number} onPress={send}>
         {words.send}
       </Key>
     </Panel>

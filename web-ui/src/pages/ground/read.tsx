@@ -6,6 +6,7 @@ import { Choice } from "../../parts/choice";
 import { Keypad, textOf } from "../../parts/keypad";
 import { Key } from "../../parts/keys";
 import { LatePanel } from "../../parts/late_panel";
+import { Panel } from "../../parts/panel";
 import { feet } from "../../show";
 import type { Command, StepSide } from "../../wire";
 import { t } from "../../words";
@@ -15,7 +16,8 @@ import { echo } from "./echo";
 import { EdgePanel } from "./edge";
 import { EyePanel } from "./eye";
 import { MarkStrip, RodMust } from "./mark_strip";
-import { type Sent, SentCard } from "./sent";
+import { begin, leaving, type Sent, sent, unsettled, wrong } from "./open";
+import { SentCard } from "./sent";
 import { toAsk } from "./way_in";
 
 interface ReadProps {
@@ -25,30 +27,49 @@ interface ReadProps {
 }
 
 export function ReadPage(props: ReadProps) {
-  const [sent, setSent] = useState<Sent | null>(null);
-  const [restates, setRestates] = useState<number | null>(null);
   const send = (command: Command) => {
     const mine: Sent = { command, reply: null };
-    setSent(mine);
-    setRestates(null);
+    sent.value = mine;
+    wrong.value = null;
     void say(command, false, chosen.value.paper?.at).then((reply: Settled) => {
-      setSent((now) => (now === mine ? { ...mine, reply } : now));
+      if (sent.value === mine) sent.value = { ...mine, reply };
     });
   };
-  if (sent) {
-    return (
-      <SentCard
-        sent={sent}
-        onSend={send}
-        onAgain={() => setSent(null)}
-        onRestate={(reading) => {
-          setRestates(reading);
-          setSent(null);
-        }}
-      />
-    );
-  }
-  return <Reading {...props} restates={restates} onSend={send} />;
+  // The cab's number goes at once, whatever becomes of the right one.
+  const callWrong = (reading: number, at: string) => {
+    void say({ kind: "wrong_number", reading });
+    begin();
+    wrong.value = { reading, mark: at };
+  };
+  return (
+    <>
+      {sent.value ? (
+        <SentCard sent={sent.value} onSend={send} onAgain={() => begin()} onRestate={callWrong} />
+      ) : (
+        <Reading {...props} restates={wrong.value?.reading ?? null} onSend={send} />
+      )}
+      {leaving.value && <Leaving />}
+    </>
+  );
+}
+
+/** Before another mark is chosen over one that is not settled. */
+export function Leaving() {
+  const words = t().kept;
+  const open = unsettled.value;
+  const go = leaving.value;
+  if (!open || !go) return null;
+  const stay = () => {
+    leaving.value = null;
+  };
+  return (
+    <Panel title={words.leaving(open.mark)} onClose={stay} closeWord={words.stayHere}>
+      <p>{open.what === "wrong" ? words.leavingWrong : words.leavingQuestion}</p>
+      <Key kind="wide" onPress={() => begin(go)}>
+        {words.leaveIt}
+      </Key>
+    </Panel>
+  );
 }
 
 interface ReadingProps extends ReadProps {
@@ -71,7 +92,8 @@ function Reading({ restates, onSend, onLaser, onMarks, onWith }: ReadingProps) {
   // What was read long ago needs nobody in the keep-out now.
   const asked = paper ? [] : toAsk(here);
   const sideOwed = nearStep(here) && side === null;
-  const ready = !said.problem && !sideOwed && !!here && !!setUp.value && !!rod.value;
+  const owed = owes(said.problem, sideOwed);
+  const ready = owed === null && !!here && !!setUp.value && !!rod.value;
   const send = () => {
     if (!ready || !here || !setUp.value || !rod.value) return;
     onSend({
@@ -113,7 +135,7 @@ function Reading({ restates, onSend, onLaser, onMarks, onWith }: ReadingProps) {
             <Key kind="eye" onPress={() => setEye(true)}>
               {words.eyeKey}
             </Key>
-            <Key kind="send" disabled={!ready} onPress={send}>
+            <Key kind="send" disabled={!ready} why={owed} onPress={send}>
               {words.send}
             </Key>
           </div>
@@ -128,6 +150,15 @@ function Reading({ restates, onSend, onLaser, onMarks, onWith }: ReadingProps) {
       {edge && <EdgePanel onClose={() => setEdge(false)} />}
     </div>
   );
+}
+
+/** What SEND waits for, the first thing first. */
+function owes(problem: string | null, side: boolean): string | null {
+  const { owed } = t().kept;
+  if (!mark.value) return owed.mark;
+  if (!setUp.value) return owed.setUp;
+  if (side) return owed.side;
+  return problem;
 }
 
 interface EchoLineProps {

@@ -1,6 +1,6 @@
 /** After SEND: where the call has got to, in plain words; take it back, restate it, or go on. */
 import { say } from "../../hub";
-import { notSent, type Settled } from "../../outbox";
+import { notSent } from "../../outbox";
 import { labelWords, live, stateWords } from "../../parts/call";
 import { Key } from "../../parts/keys";
 import { PhotoKey } from "../../parts/photo_key";
@@ -11,18 +11,14 @@ import type { CallView, Command, MachineCard, Outcome } from "../../wire";
 import { t } from "../../words";
 import { machine, mark, step } from "./at";
 import { groundLine } from "./echo";
+import type { Sent } from "./open";
 import { QuestionCard } from "./question";
-
-export interface Sent {
-  command: Command;
-  reply: Settled | null;
-}
 
 interface SentProps {
   sent: Sent;
   onSend: (command: Command) => void;
   onAgain: () => void;
-  onRestate: (reading: number) => void;
+  onRestate: (reading: number, mark: string) => void;
 }
 
 export function SentCard({ sent, onSend, onAgain, onRestate }: SentProps) {
@@ -41,7 +37,11 @@ export function SentCard({ sent, onSend, onAgain, onRestate }: SentProps) {
           <Came outcome={reply.answer.outcome} />
         ) : (
           <p class="state" role="status">
-            {reply ? words.outcome.noChange : pendingWords(sent)}
+            {reply?.kind === "dropped"
+              ? words.kept.dropped
+              : reply
+                ? words.outcome.noChange
+                : pendingWords(sent)}
           </p>
         )}
       </div>
@@ -57,7 +57,11 @@ export function SentCard({ sent, onSend, onAgain, onRestate }: SentProps) {
         </Key>
         <Key onPress={onAgain}>{words.readAgain}</Key>
         <div class="pair">
-          <Key disabled={!reading} onPress={() => reading && onRestate(reading)}>
+          <Key
+            disabled={!reading}
+            why={t().kept.owed.noReading}
+            onPress={() => reading && onRestate(reading, String(sent.command.mark || mark.value?.id || ""))}
+          >
             {words.restate}
           </Key>
           <PhotoKey
@@ -168,6 +172,7 @@ function CallKeys({ call, card }: { call: CallView; card: MachineCard }) {
           <Key
             kind="tile"
             disabled={call.state.kind === "got"}
+            why={t().kept.owed.gotIt}
             onPress={() => void say({ kind: "saw_nod", call: call.id })}
           >
             {words.nod}

@@ -32,6 +32,7 @@ export function SlopeStep({ onChoose }: { onChoose: (slope: LaserSlope) => void 
       <Key
         kind="send"
         disabled={east === null || north === null}
+        why={t().kept.owed.number}
         onPress={() => east !== null && north !== null && onChoose({ rise_east: east, rise_north: north })}
       >
         {words.goOn}

@@ -77,7 +77,7 @@ export function TiesPanel({ of, onClose }: { of: SheetMark; onClose: () => void 
         value={tapes.second}
         onValue={(text) => setTapes({ ...tapes, second: text })}
       />
-      <Key kind="send" disabled={!ready} onPress={send}>
+      <Key kind="send" disabled={!ready} why={t().kept.owed.something} onPress={send}>
         {words.send}
       </Key>
     </Panel>

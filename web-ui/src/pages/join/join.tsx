@@ -1,7 +1,8 @@
 /** Join: name or initials, what you do here, IN. Under fifteen seconds. */
 import { useEffect, useState } from "preact/hooks";
 import { type JoinOffer, join, offer } from "../../hub";
-import { Key } from "../../parts/keys";
+import { lastSeen, rememberMe } from "../../last_seen";
+import { Key, StopKey } from "../../parts/keys";
 import { LanguageChoice } from "../../parts/settings";
 import { allowSound } from "../../sound";
 import { bye, language, me, remember, remembered } from "../../state";
@@ -42,6 +43,12 @@ export function JoinPage({ code }: { code: string | null }) {
         <LanguageChoice />
         <p class="quiet">{words.joinStay}</p>
       </main>
+      {/* A phone that was in still stops everything, or says that nobody heard. */}
+      {lastSeen() && (
+        <nav class="row">
+          <StopKey />
+        </nav>
+      )}
     </div>
   );
 }
@@ -71,6 +78,7 @@ function Form({ code, offered, onTrouble }: FormProps) {
       unit: "tenths",
     });
     if (!got.ok) return onTrouble(got.text);
+    rememberMe(got.value);
     // A page that was sent away starts anew; one that comes in for the first time goes on without a load.
     if (bye.value) return location.replace("/");
     history.replaceState(null, "", "/");

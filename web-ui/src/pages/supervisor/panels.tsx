@@ -39,9 +39,9 @@ export function WhyPanel({ title, ask, act, command, onClose, children }: WhyPro
           <span>{ask}</span>
           <input value={why} onInput={(event) => setWhy(event.currentTarget.value)} />
         </label>
-        <button type="submit" class="key send" disabled={!said}>
+        <Key kind="send" submit disabled={!said} why={t().kept.owed.words} onPress={() => undefined}>
           {act}
-        </button>
+        </Key>
       </form>
     </Panel>
   );

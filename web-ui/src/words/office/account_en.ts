@@ -74,6 +74,7 @@ export const accountOfficeEn = {
   ticketYards: "Cubic yards on it (may stay empty)",
   ticketTons: "Tons on it (may stay empty)",
   takenBack: "taken back",
+  amountOwed: "amount not said: its ticket says it",
   soilLeft: "Soil still to remove",
   soilLeftOf: (target: string, cut: string, loose: string) => `${target}: ${cut} cy in the ground${loose}`,
   looseOf: (loose: string) => `, ${loose} loose`,

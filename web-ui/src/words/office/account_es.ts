@@ -72,6 +72,7 @@ export const accountOfficeEs: typeof accountOfficeEn = {
   ticketYards: "Yardas cúbicas en el boleto (puede quedar vacío)",
   ticketTons: "Toneladas en el boleto (puede quedar vacío)",
   takenBack: "quitada",
+  amountOwed: "sin cantidad: la dice su boleto",
   soilLeft: "Suelo por sacar",
   soilLeftOf: (target, cut, loose) => `${target}: ${cut} yd³ en banco${loose}`,
   looseOf: (loose) => `, ${loose} sueltas`,

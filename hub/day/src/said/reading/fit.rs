@@ -100,7 +100,9 @@ pub(super) fn joined(
         .rev()
         .filter_map(|id| {
             let taken = state.readings.get(id)?;
-            Some((*id, taken.reading.judged.as_ref()?.dev))
+            // One that was corrected, or called wrong, is in no mean any more.
+            let judged = taken.reading.judged.as_ref().filter(|_| !taken.restated)?;
+            Some((*id, judged.dev))
         })
         .collect();
     let dev = shot.dev().unwrap_or(Length::ZERO);

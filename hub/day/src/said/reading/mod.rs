@@ -13,7 +13,7 @@ use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::refusal::Refusal;
 use crate::said::marks::PaintState;
-use crate::said::{blind, repeat, settle, suspect};
+use crate::said::{blind, repeat, settle, suspect, wrong_number};
 use crate::state::{AskedReading, State, TakenReading};
 
 mod called;
@@ -74,6 +74,9 @@ pub struct TakeReading {
     /// Made without seeing the reading before: the two tell how well this person reads.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub blind: bool,
+    /// It waited on the phone without a link, and whoever took it was asked and said SEND when the link was back.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub waited: bool,
     /// Typed in from paper: who read it, as the paper has it. The moment of the request is then the one on the paper, and
     /// no call follows.
     #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -143,6 +146,9 @@ pub struct Reading {
     /// Made without seeing the reading before.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub blind: bool,
+    /// It waited on the phone without a link, and whoever took it said SEND when the link was back.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub waited: bool,
     /// Typed in from paper: who read it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub paper: Option<String>,
@@ -304,19 +310,24 @@ fn answered_question(state: &State, asked: &TakeReading) -> Result<bool, Refusal
 
 pub(crate) fn apply_taken(state: &mut State, entry: &Entry, body: &ReadingTaken) {
     let reading = &body.reading;
-    if let Some(old) = reading.restates
-        && let Some(taken) = state.readings.get_mut(&old)
-    {
-        taken.restated = true;
-        let key = (taken.made_at, old);
-        let mark = taken.reading.mark.clone();
-        if let Some(mark) = state.marks.get_mut(&mark) {
-            mark.readings.remove(&key);
-            mark.last = mark.readings.last().map(|(_, id)| *id);
-        }
+    if let Some(old) = reading.restates {
+        wrong_number::counts_no_more(state, old);
     }
     if let Some(set_up) = state.set_up_mut(&reading.set_up) {
         set_up.readings_since_check += 1;
+    }
+    let shot_again = if body.spot.is_none() {
+        suspect::shot_again(state, &reading.mark)
+    } else {
+        vec![]
+    };
+    let mark = state.marks.entry(reading.mark.clone()).or_default();
+    mark.readings.insert((entry.made_at, entry.seq));
+    mark.last = mark.readings.last().map(|(_, id)| *id);
+    mark.ruling = None;
+    let mut cleared = None;
+    if body.spot.is_none() && mark.last == Some(entry.seq) {
+        cleared = mark.void.take();
     }
     state.readings.insert(
         entry.seq,
@@ -325,18 +336,10 @@ pub(crate) fn apply_taken(state: &mut State, entry: &Entry, body: &ReadingTaken)
             by: reading.paper.as_ref().unwrap_or(&entry.by.person).clone(),
             made_at: entry.made_at,
             restated: false,
+            cleared,
+            shot_again,
         },
     );
-    if body.spot.is_none() {
-        suspect::shot_again(state, &reading.mark);
-    }
-    let mark = state.marks.entry(reading.mark.clone()).or_default();
-    mark.readings.insert((entry.made_at, entry.seq));
-    mark.last = mark.readings.last().map(|(_, id)| *id);
-    mark.ruling = None;
-    if body.spot.is_none() && mark.last == Some(entry.seq) {
-        mark.void = None;
-    }
 }
 
 pub(crate) fn apply_asked(state: &mut State, entry: &Entry, body: &ReadingAsked) {

@@ -225,6 +225,7 @@ impl<'a> Shot<'a> {
             restates: asked.restates,
             rocked: asked.rocked.clone(),
             blind: asked.blind && asked.paper.is_none(),
+            waited: asked.waited && asked.paper.is_none(),
             paper: asked.paper.as_deref().map(|by| by.trim().to_owned()),
         }
     }

@@ -92,6 +92,7 @@ pub fn step(body: &Body) -> Option<Step> {
 pub(crate) fn apply(state: &mut State, entry: &Entry) {
     if let Some(step) = step(&entry.body) {
         state.way_in.take(entry.at, &step);
+        state.phones_after_the_way_in();
     }
 }
 

@@ -109,7 +109,10 @@ pub(crate) fn materials(state: &State) -> Vec<MaterialCard> {
     for load in state.account.loads.values().filter(|load| !load.taken_back) {
         let key = (load.counted.way, load.counted.material.clone());
         let Sum { hauled, tons } = sums.entry(key).or_default();
-        let counted = CubicFeet::from_cubic_yards(load.counted.loose_cy.unwrap_or(0.0));
+        let ticketed = load.ticket.as_ref().and_then(|ticket| ticket.loose_cy);
+        // A truck that was counted without a figure is as large as its ticket says.
+        let figure = load.counted.loose_cy.or(ticketed).unwrap_or(0.0);
+        let counted = CubicFeet::from_cubic_yards(figure);
         hauled.counted += counted;
         hauled.loads += load.counted.trucks;
         let mut weight = load.counted.tons;

@@ -9,11 +9,12 @@ import { Panel } from "../../../parts/panel";
 import { ground } from "../../../state";
 import { t } from "../../../words";
 import { machine } from "../at";
+import { w } from "./words";
 
 type Way = "out" | "in";
 
 export function LoadPanel({ names, onClose }: { names: string[]; onClose: () => void }) {
-  const words = t().account;
+  const words = w();
   const [way, setWay] = useState<Way>("out");
   const [other, setOther] = useState(names.length === 0);
   const [material, setMaterial] = useState("");
@@ -39,6 +40,7 @@ export function LoadPanel({ names, onClose }: { names: string[]; onClose: () => 
           <Key
             kind="send"
             disabled={material.trim() === "" || loose === null}
+            why={material.trim() === "" ? t().kept.owed.material : t().kept.owed.yards}
             onPress={() => count(material)}
           >
             {t().send}
@@ -64,7 +66,7 @@ const CAUSES = ["truck", "attachment", "broken", "parked", "other"] as const;
 
 /** The ground person says it for a machine; an operator for their own. */
 export function WaitPanel({ own, onClose }: { own?: string; onClose: () => void }) {
-  const words = t().account;
+  const words = w();
   const machines = ground.value?.machines ?? [];
   const [of, setOf] = useState(own ?? machine.value?.id ?? machines[0]?.id ?? "");
   const said = (cause: (typeof CAUSES)[number]) => {

@@ -10,6 +10,7 @@ import { Panel } from "../../../parts/panel";
 import type { PatchCard } from "../../../wire";
 import { t } from "../../../words";
 import { mark } from "../at";
+import { w } from "./words";
 
 /** Typed feet; null when wrong, undefined when nothing is typed. */
 export function lengthTyped(text: string): number | null | undefined {
@@ -17,7 +18,7 @@ export function lengthTyped(text: string): number | null | undefined {
 }
 
 export function PatchPanel({ onClose }: { onClose: () => void }) {
-  const words = t().account;
+  const words = w();
   const [long, setLong] = useState("");
   const [wide, setWide] = useState("");
   const [deep, setDeep] = useState("");
@@ -36,7 +37,7 @@ export function PatchPanel({ onClose }: { onClose: () => void }) {
       <Field name={words.long} value={long} onValue={setLong} />
       <Field name={words.wide} value={wide} onValue={setWide} />
       <Field name={words.deep} value={deep} onValue={setDeep} />
-      <Key kind="send" disabled={!ready} onPress={send}>
+      <Key kind="send" disabled={!ready} why={t().kept.owed.something} onPress={send}>
         {t().send}
       </Key>
     </Panel>
@@ -47,7 +48,7 @@ const DAMPS = ["dry", "right", "wet"] as const;
 type Damp = (typeof DAMPS)[number];
 
 export function RamPanel({ patches, onClose }: { patches: PatchCard[]; onClose: () => void }) {
-  const words = t().account;
+  const words = w();
   const filled = patches.filter((one) => one.step === "filled");
   const here = mark.value;
   const places = [
@@ -95,7 +96,7 @@ export function RamPanel({ patches, onClose }: { patches: PatchCard[]; onClose: 
       <Field name={words.liftNumber} value={lift} onValue={setLift} />
       <Field name={words.liftThick} value={thick} onValue={setThick} />
       <Field name={words.passes} value={passes} onValue={setPasses} />
-      <Key kind="send" disabled={!ready} onPress={send}>
+      <Key kind="send" disabled={!ready} why={t().kept.owed.something} onPress={send}>
         {t().send}
       </Key>
     </Panel>
@@ -103,7 +104,7 @@ export function RamPanel({ patches, onClose }: { patches: PatchCard[]; onClose: 
 }
 
 export function RockPanel({ onClose }: { onClose: () => void }) {
-  const words = t().account;
+  const words = w();
   const [what, setWhat] = useState("");
   const [top, setTop] = useState("");
   const here = mark.value?.id ?? "";
@@ -117,7 +118,12 @@ export function RockPanel({ onClose }: { onClose: () => void }) {
     <Panel title={words.rockTitle(here)} onClose={onClose} closeWord={t().cancel}>
       <Field name={words.rockWhat} value={what} onValue={setWhat} text />
       <Field name={words.rockTop} value={top} onValue={setTop} />
-      <Key kind="send" disabled={elevation === null || here === ""} onPress={send}>
+      <Key
+        kind="send"
+        disabled={elevation === null || here === ""}
+        why={here === "" ? t().kept.owed.mark : t().kept.owed.number}
+        onPress={send}
+      >
         {t().send}
       </Key>
     </Panel>

@@ -10,11 +10,12 @@ import type { GroundAccount } from "../../../wire";
 import { t } from "../../../words";
 import { mark } from "../at";
 import { lengthTyped } from "./soil";
+import { w } from "./words";
 
 type Kind = "bearing" | "density";
 
 export function TestPanel({ account, onClose }: { account: GroundAccount; onClose: () => void }) {
-  const words = t().account;
+  const words = w();
   const here = mark.value?.id ?? "";
   const [kind, setKind] = useState<Kind>("bearing");
   const [tester, setTester] = useState("");
@@ -89,7 +90,7 @@ export function TestPanel({ account, onClose }: { account: GroundAccount; onClos
           )}
         </>
       )}
-      <Key kind="send" disabled={!ready} onPress={send}>
+      <Key kind="send" disabled={!ready} why={t().kept.owed.something} onPress={send}>
         {t().send}
       </Key>
     </Panel>

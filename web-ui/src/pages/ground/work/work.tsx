@@ -6,16 +6,16 @@ import { NextVisits } from "../../../parts/next_visits";
 import { PhotoKey } from "../../../parts/photo_key";
 import { feet, timeOfDay } from "../../../show";
 import type { Ground, PatchCard } from "../../../wire";
-import { t } from "../../../words";
 import { mark } from "../at";
 import { LoadPanel, WaitPanel } from "./haul";
 import { PatchPanel, RamPanel, RockPanel } from "./soil";
 import { TestPanel } from "./test";
+import { w } from "./words";
 
 type Open = "load" | "patch" | "ram" | "test" | "rock" | "wait";
 
 export function WorkPage({ view }: { view: Ground }) {
-  const words = t().account;
+  const words = w();
   const [open, setOpen] = useState<Open | null>(null);
   const close = () => setOpen(null);
   const { account } = view;
@@ -105,7 +105,7 @@ export function WorkPage({ view }: { view: Ground }) {
 
 /** A patch and the one thing that is next for it. */
 function PatchLine({ patch }: { patch: PatchCard }) {
-  const words = t().account;
+  const words = w();
   const to =
     patch.step === "needed"
       ? "filled"

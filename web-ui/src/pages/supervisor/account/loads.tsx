@@ -26,6 +26,7 @@ export function Loads({ account }: { account: AccountView }) {
               {timeOfDay(one.at)} {words.way[one.way]} {one.trucks} × {one.material} · {one.by}
               {one.ticket && ` · № ${one.ticket}`}
               {one.taken_back && ` · ${words.takenBack}`}
+              {!one.taken_back && one.loose_cy == null && one.tons == null && ` · ${words.amountOwed}`}
             </span>
             {!one.taken_back && !one.ticket && (
               <Key kind="small" label={words.ticketOf(one.material)} onPress={() => setTicket(one)}>

@@ -25,7 +25,7 @@ export function NextDayPanel({ onClose }: { onClose: () => void }) {
           {trouble}
         </p>
       )}
-      <Key kind="send" disabled={busy} onPress={() => void open()}>
+      <Key kind="send" disabled={busy} why={t().kept.owed.wait} onPress={() => void open()}>
         {words.nextDay}
       </Key>
     </Panel>

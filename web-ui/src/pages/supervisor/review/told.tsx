@@ -1,6 +1,7 @@
 /** WHO TOLD: a machine, a place or a mark, two moments, days apart if need be; the answer, its gaps, and the sheet that prints. */
 import { useEffect, useState } from "preact/hooks";
 import { feetTyped } from "../../../parts/feet_typed";
+import { Key } from "../../../parts/keys";
 import { dateOf, feet, timeOfDay, unbroken } from "../../../show";
 import { language } from "../../../state";
 import type { Moment, Review, ToldDays, ToldPage } from "../../../wire";
@@ -90,9 +91,9 @@ export function Told({ review }: { review: Review }) {
         <Text title={words.from} value={from} onValue={setFrom} />
         <OnDay title={words.toDay} value={toDay} onValue={setToDay} />
         <Text title={words.to} value={to} onValue={setTo} />
-        <button type="submit" class="key send" disabled={!asked}>
+        <Key kind="send" submit disabled={!asked} onPress={() => undefined}>
           {words.ask}
-        </button>
+        </Key>
       </form>
       {trouble && <p class="warning">{trouble}</p>}
       {told && asked && <Answers told={told} sheet={whoToldSheet(asked, language.value)} />}
