@@ -9,7 +9,7 @@ use crate::state::{Cab, Screen, SetUp, State};
 use crate::views::ground::{
     DueCard, MachineCard, MarkCard, ScreenCard, SetUpCard, SetUpState, SuspectCard,
 };
-use crate::views::{call, way_in};
+use crate::views::{call, operator, way_in};
 use earthwork::keep_out::{PLACE_TOO_OLD_MS, keep_out_radius};
 
 /// One card for each machine of the site.
@@ -28,6 +28,8 @@ pub(crate) fn machines(state: &State) -> Vec<MachineCard> {
                 shape: machine.shape,
                 works_on: machine.works_on.clone(),
                 call: call.map(|(id, call)| call::view(id, call)),
+                in_view: !cab.page.covered && operator::fills_with_a_call(state, &machine.id),
+                mute: cab.page.mute && !matches!(cab.screen, Screen::None),
                 screen: screen(state, cab),
                 stop: cab.stop.clone(),
                 paused_by: cab.paused.as_ref().map(|(set_up, _)| set_up.clone()),

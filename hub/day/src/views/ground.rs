@@ -71,6 +71,10 @@ pub struct MachineCard {
     pub call: Option<CallView>,
     /// Its screen.
     pub screen: ScreenCard,
+    /// The number of its live call stands there, with nothing graver in its place and no panel over it.
+    pub in_view: bool,
+    /// Nobody has tapped its page since it was loaded: it can make no sound.
+    pub mute: bool,
     /// Stopped: by whom, why, since when.
     pub stop: Option<StopCard>,
     /// The set-up in doubt that has paused it.

@@ -1,5 +1,6 @@
 //! What is said on the socket, both ways: part of the contract of the wire.
 
+use day::said::receipt::CabPage;
 use day::time::Time;
 use day::views;
 use serde::{Deserialize, Serialize};
@@ -134,6 +135,10 @@ pub enum FromPhone {
         /// Its hash.
         hash: String,
     },
-    /// After each beat: the page's script runs.
-    Alive,
+    /// After each beat: the page's script runs. At once when what it says of itself changes.
+    Alive {
+        /// What an operator's page can't give.
+        #[serde(default)]
+        page: Option<CabPage>,
+    },
 }
