@@ -11,7 +11,7 @@ test("a reading on a cut phone is NOT SENT, and reaches the cab when the link is
   await expect(call(cab.page, "DOWN 3")).toHaveCount(0);
   ground.link.mend();
   await expect(call(cab.page, "DOWN 3")).toBeVisible();
-  await expect(ground.page.getByText("ON HIS SCREEN", { exact: true })).toBeVisible();
+  await expect(ground.page.getByText("ON THE CAB'S SCREEN", { exact: true })).toBeVisible();
   await expect(ground.page.getByText("1 NOT SENT – USE HANDS")).toHaveCount(0);
 });
 

@@ -2,7 +2,7 @@
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import type { BrowserContextOptions, Page } from "@playwright/test";
-import { call, comeIn, expect, sendsReading, test, typeRod } from "./crew.ts";
+import { call, comeIn, expect, FOOT, sendsReading, test, typeRod } from "./crew.ts";
 
 const SHOTS = join(import.meta.dirname, "shots");
 const PICTURES = join(import.meta.dirname, "../../fixtures/pictures");
@@ -70,7 +70,7 @@ test("ground", async ({ crew }) => {
   await shoot(page, "ground-with-what");
   await press(page, "CLOSE");
   await sendsReading(page, "4.70");
-  await expect(page.getByText("ON HIS SCREEN", { exact: true })).toBeVisible();
+  await expect(page.getByText("ON THE CAB'S SCREEN", { exact: true })).toBeVisible();
   await shoot(page, "ground-sent");
   await press(page, "READ AGAIN");
   await sendsReading(page, "3.70");
@@ -115,9 +115,14 @@ test("cab in English", async ({ crew }) => {
   await crew.hub.say({ kind: "say_moved", machine: "EX-1" });
   await press(ground.page, /^NOT ENTERING/);
   await sendsReading(ground.page, "4.95");
+  await expect(cab.page.getByRole("note").first()).toContainText("LOOK");
+  await shoot(cab.page, "cab-en-look-beside");
+  await crew.hub.say({ kind: "place_machine", machine: "EX-1", at: { x: 20 * FOOT, y: 30 * FOOT } });
+  await press(ground.page, "READ AGAIN", /^NOT ENTERING/);
+  await sendsReading(ground.page, "4.97");
   await expect(cab.page.getByRole("alert")).toBeVisible();
   await shoot(cab.page, "cab-en-look");
-  await press(cab.page, "I SEE HIM");
+  await expect(cab.page.getByRole("alert")).toHaveCount(0);
   await shoot(cab.page, "cab-en-strip");
   await press(cab.page, "CAN'T");
   await shoot(cab.page, "cab-en-cant");
@@ -193,14 +198,8 @@ test("pictures", async ({ crew }) => {
   await press(ground.page, /^NEXT MARK/);
   await sendsReading(ground.page, "5.02");
   await expect(call(cab.page, "GRADE")).toBeVisible();
-  // The rules close on the word within half a second; the picture is of their rest.
-  await cab.page.evaluate(async () => {
-    await Promise.all(
-      document.getAnimations().filter((one) => one.effect?.getComputedTiming().endTime === 500).map((one) => one.finished),
-    );
-  });
   await picture(cab.page, "operator-grade");
-  await expect(board.page.getByText("ON HIS SCREEN").first()).toBeVisible();
+  await expect(board.page.getByText("ON THE CAB'S SCREEN").first()).toBeVisible();
   await picture(board.page, "supervisor");
   await press(ground.page, "STOP: every machine");
   await expect(cab.page.getByRole("alert")).toContainText("STOP");

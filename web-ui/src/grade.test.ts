@@ -1,10 +1,22 @@
 /** The arithmetic of the page against worked vectors; the hub is held to the same ones. */
 import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { amountText, FOOT, inFeet, preview, readRod, rodText, verdict } from "./grade";
-import type { Rod } from "./wire";
+import {
+  amountText,
+  deviation,
+  FOOT,
+  guardOf,
+  inFeet,
+  joined,
+  preview,
+  readRod,
+  rodText,
+  verdict,
+} from "./grade";
+import type { Care, Rod, Shot, StepSide } from "./wire";
 
 const VECTORS = "../fixtures/wire/preview.json";
+const READ_AGAIN = "../fixtures/wire/read_again.json";
 const hundredths = (n: number) => (n * FOOT) / 100;
 const rodA: Rod = {
   id: "A",
@@ -13,6 +25,23 @@ const rodA: Rod = {
   joints: [],
   bracket: 0,
 };
+
+/** What a phone has before a shot is sent, and what the hub then said: written by the hub's own test. */
+interface Again {
+  case: string;
+  rod: Rod;
+  text: string;
+  care: Care;
+  side: StepSide | null;
+  restates: number | null;
+  at: number;
+  shot: Shot;
+  dig_to: { at: number } | { near_step: { before: number; after: number } };
+  aim: number;
+  tolerance: { high: number; low: number };
+  trims: boolean;
+  says: string;
+}
 
 interface Vector {
   height: number;
@@ -33,10 +62,29 @@ describe("what the page says before a reading is sent", () => {
     expect(cases.length).toBeGreaterThan(8);
     for (const one of cases) {
       const dev = one.height - one.rod - one.dig_to;
-      const said = preview(dev, one.aim, one.tolerance, one.guard);
+      const said = preview([dev], one.aim, one.tolerance, one.guard);
       const much = said.way === "grade" || said.way === "wait" ? "" : amountText(said.amount, "tenths");
       const told = `${much}${much && inFeet(said.amount) ? " FEET" : ""}`;
       expect([said.verdict, said.way, told], JSON.stringify(one)).toEqual([one.verdict, one.way, one.amount]);
+    }
+  });
+
+  it("is the hub's call, also after earlier shots of the same ground", () => {
+    const { cases } = JSON.parse(readFileSync(READ_AGAIN, "utf8")) as { cases: Again[] };
+    expect(cases.length).toBeGreaterThan(60);
+    for (const one of cases) {
+      const rod = readRod(one.rod, one.text);
+      if (!rod.ok) throw new Error(one.text);
+      const to = "at" in one.dig_to ? one.dig_to.at : one.dig_to.near_step[one.side ?? "before"];
+      const dev = deviation(one.shot.height - rod.value - to, one.shot.square);
+      const earlier = joined(one.shot, { dev, at: one.at, side: one.side, restates: one.restates });
+      const devs = [...earlier, dev];
+      const read = { care: one.care, coarse: rod.coarse, ownDoubt: null };
+      const guard = guardOf(one.shot, read, devs.length);
+      const said = preview(devs, one.aim, one.tolerance, guard, one.trims);
+      const much = ["grade", "wait", "ruling"].includes(said.way) ? "" : amountText(said.amount, "tenths");
+      const told = [said.way.toUpperCase(), much, much && inFeet(said.amount) ? "FEET" : ""];
+      expect(told.filter(Boolean).join(" "), `${one.case}: ${one.text}`).toBe(one.says);
     }
   });
 

@@ -1,5 +1,5 @@
 /** The hub, as the pages speak with it: typed requests, the live link, the outbox. */
-import { batch } from "@preact/signals";
+import { batch, effect } from "@preact/signals";
 import { Link } from "./link";
 import { Outbox, type Reply, type Settled } from "./outbox";
 import * as state from "./state";
@@ -211,6 +211,8 @@ export function connect(): void {
     },
   });
   link.start();
+  // At once when it changes, and again with each heartbeat: a word into a broken link is lost.
+  effect(alive);
   setInterval(() => {
     state.now.value = state.clock.now();
   }, 500);
@@ -262,7 +264,12 @@ function beat(message: Extract<FromHub, { kind: "beat" }>): void {
     state.now.value = state.clock.now();
   });
   learn(message.head, message.hash);
-  link?.say({ kind: "alive" });
+  alive();
+}
+
+/** This page's script runs; a cab's page says with it what it can't give. */
+function alive(): void {
+  link?.say({ kind: "alive", page: state.cabPage.value });
 }
 
 /** The newest end of the log that this phone has seen, and under which name it keeps it. */

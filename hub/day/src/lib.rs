@@ -16,6 +16,7 @@
 //! | what is open, now or when a day is closed | [`open`] |
 //! | cuts, faces and what is buried | [`cuts`] |
 //! | closing, signing, visitors, inspections, queries, photos | [`record`] |
+//! | whether a last reading still speaks for its mark | [`last`] |
 //! | what is near a machine from where it stands | [`near`] |
 //! | what a site is made of, what can be wrong with it, and what is odd | [`site`], [`site_faults`], [`plan_sense`] |
 
@@ -31,6 +32,7 @@ pub mod entry;
 mod given;
 pub mod going;
 mod keep_out;
+pub mod last;
 pub mod near;
 pub mod open;
 pub mod permit;

@@ -22,6 +22,7 @@ export function MachineCards({ cards }: { cards: MachineCard[] }) {
           <p>{screenWords(card)}</p>
           {card.beyond_reach != null && <p>{t().crew.beyondReach(card.id, feet(card.beyond_reach, 0))}</p>}
           {card.spotter && <p>{t().crew.spotter(card.spotter.person)}</p>}
+          {card.mute && <p class="trouble">{t().noSound(card.id)}</p>}
           {troubles(card).map((line) => (
             <p key={line} class="trouble">
               {line}

@@ -300,6 +300,9 @@ fn page_words(page: CabPage) -> (&'static str, &'static str) {
         ),
         (true, false) => ("; a panel over the number", "; un panel sobre el número"),
         (false, true) => ("; no sound yet", "; aún sin sonido"),
-        (false, false) => ("; nothing over the number; sound on", "; nada sobre el número; con sonido"),
+        (false, false) => (
+            "; nothing over the number; sound on",
+            "; nada sobre el número; con sonido",
+        ),
     }
 }

@@ -1,10 +1,11 @@
 /** MARKS: in the order of work or by nearness, with dig-to and last reading; a press goes there. */
 import { useState } from "preact/hooks";
 import { Key } from "../../parts/keys";
+import { lastWords } from "../../parts/last";
 import { LatePanel } from "../../parts/late_panel";
 import { Plan } from "../../parts/plan";
 import { Profile } from "../../parts/profile";
-import { feet, signed, timeOfDay } from "../../show";
+import { feet } from "../../show";
 import { ground, sheet } from "../../state";
 import type { Sheet, SheetMark } from "../../wire";
 import { t } from "../../words";
@@ -128,9 +129,7 @@ function MarkRow({ mark: one }: { mark: SheetMark }) {
       <small>
         {[one.machine, target, paintWords(one.paint), one.note].filter(Boolean).join(" · ")}
         <br />
-        {last
-          ? words.lastReading(last.dev == null ? feet(last.elevation) : signed(last.dev), timeOfDay(last.at))
-          : words.noReading}
+        {lastWords(last)}
       </small>
     </>
   );

@@ -4,8 +4,9 @@ import { act } from "preact/test-utils";
 import { beforeEach, describe, expect, it } from "vitest";
 import { FOOT } from "../../grade";
 import { half } from "../../parts/call";
+import { openPanels } from "../../parts/urgent";
 import { notes } from "../../sound";
-import { beats, bye, linked, me, now, operator } from "../../state";
+import { beats, bye, cabPage, linked, me, now, operator } from "../../state";
 import type { CallView, Me, Operator } from "../../wire";
 import { OperatorPage } from "./operator";
 import { numberEms } from "./section";
@@ -188,7 +189,7 @@ describe("the cab's page", () => {
 
   it("shows no number under a stop, and says who pressed", () => {
     act(() => {
-      operator.value = { ...view, screen: { kind: "stop", by: "RT", why: "", since: 1_000, all: true } };
+      operator.value = { ...view, screen: { kind: "stop", by: "RT", why: "", since: 1_000, voices: 1, all: true } };
     });
     expect(numbers()).toBe(0);
     expect(root.textContent).toContain("RT pressed STOP");
@@ -213,6 +214,87 @@ describe("the cab's page", () => {
       linked.value = false;
     });
     expect(root.textContent).toContain("RT IN. STAND STILL.");
+  });
+
+  it("offers GOT IT while the number is in view, and not under LOOK, PLAN, a panel or a stop", () => {
+    const got = () => root.querySelector(".key.got") !== null;
+    expect(got()).toBe(true);
+    const loud = {
+      who: "RT",
+      mark: "N-04",
+      nearness: { kind: "inside", by: FOOT },
+      loud: true,
+      beside: false,
+    } as const;
+    const shows = (reminder: CallView["reminder"]) =>
+      act(() => {
+        operator.value = { ...view, screen: { kind: "call", call: { ...call, reminder: reminder ?? null } } };
+      });
+    shows(loud);
+    expect([got(), root.querySelector(".loud") !== null]).toEqual([false, true]);
+    // Nobody knows where the machine stands: LOOK beside the number.
+    shows({ ...loud, nearness: { kind: "place_unknown" }, beside: true });
+    expect([got(), root.querySelector(".loud") !== null]).toEqual([true, false]);
+    expect(root.querySelector(".strip.beside")?.textContent).toContain("LOOK");
+    act(() => {
+      openPanels.value++;
+    });
+    expect(got()).toBe(false);
+    act(() => {
+      openPanels.value--;
+      operator.value = {
+        ...view,
+        screen: { kind: "stop", by: "RT", why: "", since: 1_000, voices: 1, all: true },
+      };
+    });
+    expect(got()).toBe(false);
+  });
+
+  it("does not bring LOOK back once it has been looked", () => {
+    const reminder = {
+      who: "RT",
+      mark: "N-04",
+      nearness: { kind: "inside", by: FOOT },
+      loud: true,
+      beside: false,
+    } as const;
+    const loud: Operator = { ...view, screen: { kind: "call", call: { ...call, id: 8, reminder } } };
+    const stop = { kind: "stop", by: "RT", why: "", since: 1_000, voices: 1, all: true } as const;
+    act(() => {
+      operator.value = loud;
+    });
+    act(() => root.querySelector<HTMLElement>(".loud .key")?.click());
+    expect(root.querySelector(".loud")).toBeNull();
+    act(() => {
+      operator.value = { ...view, screen: stop };
+    });
+    act(() => {
+      operator.value = loud;
+    });
+    expect(root.querySelector(".loud")).toBeNull();
+    expect(numbers()).toBe(1);
+  });
+
+  it("tells the hub what it can't give: a covered number, no sound", () => {
+    expect(cabPage.value).toEqual({ covered: false, mute: true });
+    act(() => {
+      openPanels.value++;
+    });
+    expect(cabPage.value?.covered).toBe(true);
+    act(() => {
+      openPanels.value--;
+    });
+  });
+
+  it("draws grade as ground flush with the line, without a number and without motion", () => {
+    act(() => {
+      const message = { ...call.message, correction: "grade", verdict: "on" } as CallView["message"];
+      const texts = call.texts.map((text) => ({ ...text, word: "GRADE", amount: "", unit_word: "" }));
+      operator.value = { ...view, screen: { kind: "call", call: { ...call, message, texts } } };
+    });
+    expect(root.querySelector(".section.grade .soil .hatch")).not.toBeNull();
+    expect(root.querySelector(".section.grade .target-line")).not.toBeNull();
+    expect(root.querySelector(".section.grade polyline")).toBeNull();
   });
 
   it("says that nobody has asked, and to look all the same", () => {

@@ -82,7 +82,8 @@ fn got_it_tells_that_the_number_was_shown() {
 fn nothing_is_shown_or_got_under_a_stop() {
     let mut crew = Crew::digging();
     let call = called(&mut crew, "P-1", "4.70");
-    let in_view = |crew: &Crew| crate::views::ground::view(&crew.state).unwrap().machines[0].in_view;
+    let in_view =
+        |crew: &Crew| crate::views::ground::view(&crew.state).unwrap().machines[0].in_view;
     assert!(in_view(&crew));
     crew.says(
         &ground(),
@@ -94,7 +95,10 @@ fn nothing_is_shown_or_got_under_a_stop() {
     assert!(!in_view(&crew));
     let cab = operator("EX-1");
     let refused = crew.says(&cab, Command::GotIt(GotIt { call }));
-    assert!(matches!(refused, Err(Refusal::HeldBack { .. })), "{refused:?}");
+    assert!(
+        matches!(refused, Err(Refusal::HeldBack { .. })),
+        "{refused:?}"
+    );
     let shown = Shown {
         call,
         language: Language::English,
@@ -255,7 +259,10 @@ fn inside_the_keep_out_a_strip_stands_with_every_call_and_is_loud_at_first_only(
         crew.state.calls[&call].sent.reminder.clone()
     };
     let first = reminder(&mut crew, "4.40").unwrap();
-    assert_eq!((first.who.as_str(), first.loud, first.beside), ("RT", true, false));
+    assert_eq!(
+        (first.who.as_str(), first.loud, first.beside),
+        ("RT", true, false)
+    );
     assert!(matches!(first.nearness, Nearness::Inside { .. }));
     assert!(!reminder(&mut crew, "4.50").unwrap().loud);
     crew.wait(minutes(20));

@@ -3,6 +3,7 @@ import { useCallback } from "preact/hooks";
 import { FOOT } from "../../../grade";
 import type { Review, Sheet, SiteTarget } from "../../../wire";
 import { t } from "../words";
+import { stands } from "./differences";
 import { Chart, INK, type Library } from "./chart";
 
 /** Names of neighbours stand in so many rows, so that none lies on another. */
@@ -28,7 +29,7 @@ export function Run({ target, sheet, built }: RunProps) {
           if (!last || mark.station == null) return [];
           const at = last.elevation / FOOT;
           const guard = (last.guard ?? 0) / FOOT;
-          return [{ mark: mark.id, station: mark.station / FOOT, at, up: at + guard, down: at - guard }];
+          return [{ mark: stands(last) ? mark.id : `${mark.id}?`, station: mark.station / FOOT, at, up: at + guard, down: at - guard }];
         })
         .sort((one, other) => one.station - other.station);
       const heights = [
