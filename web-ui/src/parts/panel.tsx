@@ -50,9 +50,10 @@ export function Panel({ title, children, onClose, closeWord }: PanelProps) {
         if (event.key === "Tab") keepInside(event, box.current);
       }}
     >
-      <h2>
-        <Tick /> {title}
-      </h2>
+      <div class="panel-head">
+        <Tick />
+        <h2>{title}</h2>
+      </div>
       <Urgent />
       {over && <div class="panel-body">{over}</div>}
       <div class="panel-body" hidden={!!over}>

@@ -82,9 +82,7 @@ export function Plan({ sheet, ground, chosen = null, fresh = null, onChoose, not
             mark={mark}
             size={size}
             state={
-              notes
-                ? (notes.get(mark.id) ?? "")
-                : lastShort(ground?.marks.find((one) => one.id === mark.id))
+              notes ? (notes.get(mark.id) ?? "") : lastShort(ground?.marks.find((one) => one.id === mark.id))
             }
             named={named.has(mark.id)}
             chosen={mark.id === chosen}

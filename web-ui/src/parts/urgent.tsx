@@ -40,7 +40,9 @@ export function Urgent() {
   const faces = (ground.value?.cuts.faces ?? []).filter((card) => card.alarm);
   return (
     <div class="urgent">
-      {!linked.value && <p class="warning">{cab ? `${words.noLink} · ${words.noLinkDo}` : words.linkLostDo}</p>}
+      {!linked.value && (
+        <p class="warning">{cab ? `${words.noLink} · ${words.noLinkDo}` : words.linkLostDo}</p>
+      )}
       {stop && <StopBand stop={stop} all={stop.all} />}
       {(cab || supervisor.value ? people.filter(owed) : []).map((one) => (
         <p class="warning" role="alert" key={one.visit}>
@@ -53,7 +55,8 @@ export function Urgent() {
       ))}
       {faces.map((card) => (
         <p class="warning" role="alert" key={card.id}>
-          {words.cuts.leave} · {words.cuts.leaveStrip(card.name, Math.ceil(card.strip / 3_048_000).toString())}
+          {words.cuts.leave} ·{" "}
+          {words.cuts.leaveStrip(card.name, Math.ceil(card.strip / 3_048_000).toString())}
         </p>
       ))}
     </div>
@@ -80,7 +83,8 @@ export function StopBand({ stop, all }: BandProps) {
   return (
     <div class="all-stop" role="alert">
       <p>
-        <strong>{words.stop}</strong> {all ? words.allMachines : ""} <small>{ago(now.value - stop.since)}</small>
+        <strong>{words.stop}</strong> {all ? words.allMachines : ""}{" "}
+        <small>{ago(now.value - stop.since)}</small>
       </p>
       <p>
         {words.stopBy(stop.by)}

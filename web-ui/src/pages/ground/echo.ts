@@ -1,5 +1,15 @@
 /** What a reading would say, in words, before it is sent. */
-import { amountText, deviation, elevation, guardOf, inFeet, joined, mean, preview, readRod } from "../../grade";
+import {
+  amountText,
+  deviation,
+  elevation,
+  guardOf,
+  inFeet,
+  joined,
+  mean,
+  preview,
+  readRod,
+} from "../../grade";
 import { length, signed } from "../../show";
 import { clock, ground, me, unit } from "../../state";
 import { t } from "../../words";

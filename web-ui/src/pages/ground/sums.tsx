@@ -4,7 +4,10 @@ import { compute, say } from "../../hub";
 import { Choice } from "../../parts/choice";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
+import { language } from "../../state";
 import { t } from "../../words";
+import { sumsEn } from "../../words/sums/en";
+import { sumsEs } from "../../words/sums/es";
 import { mark } from "./at";
 
 /** Each sum with what goes in, in the order in which it is asked for; lengths may be typed in feet alone. */
@@ -33,6 +36,7 @@ export function withUnit(typed: string): string {
 
 export function SumsPanel({ onClose }: { onClose: () => void }) {
   const words = t();
+  const own = language.value === "spanish" ? sumsEs : sumsEn;
   const [sum, setSum] = useState<Sum>("offset_hub");
   const [typed, setTyped] = useState<Record<string, string>>({});
   const [came, setCame] = useState<[string, string][]>([]);
@@ -48,8 +52,8 @@ export function SumsPanel({ onClose }: { onClose: () => void }) {
   return (
     <Panel title={words.sums} onClose={onClose}>
       <Choice
-        title={words.whichSum}
-        options={NAMES.map((id) => ({ id, name: words.sumNames[id] }))}
+        title={own.whichSum}
+        options={NAMES.map((id) => ({ id, name: own.sumNames[id] }))}
         chosen={sum}
         onChoose={(id: Sum) => {
           setSum(id);
@@ -59,7 +63,7 @@ export function SumsPanel({ onClose }: { onClose: () => void }) {
       />
       {names.map((name) => (
         <label class="field" key={name}>
-          <span>{words.sumInputs[name]}</span>
+          <span>{own.sumInputs[name]}</span>
           <input
             inputMode="decimal"
             autocomplete="off"
@@ -69,19 +73,19 @@ export function SumsPanel({ onClose }: { onClose: () => void }) {
         </label>
       ))}
       <Key kind="send" disabled={!ready} onPress={() => void work()}>
-        {words.workOut}
+        {own.workOut}
       </Key>
       {sum === "diagonals" && came.length > 0 && (
         <Key
           kind="wide"
           onPress={() => {
-            const what = mark.value?.target ?? mark.value?.id ?? words.sumNames.diagonals;
+            const what = mark.value?.target ?? mark.value?.id ?? own.sumNames.diagonals;
             const [base, across, a_to_c, b_to_d] = SUMS.diagonals.map((name) => withUnit(typed[name] ?? ""));
             void say({ kind: "measure_diagonals", what, base, across, a_to_c, b_to_d });
             onClose();
           }}
         >
-          {words.enterDiagonals(mark.value?.target ?? mark.value?.id ?? "")}
+          {own.enterDiagonals(mark.value?.target ?? mark.value?.id ?? "")}
         </Key>
       )}
       {trouble && <p class="warning">{trouble}</p>}
@@ -89,13 +93,13 @@ export function SumsPanel({ onClose }: { onClose: () => void }) {
         <dl class="sum-came">
           {came.map(([name, value]) => (
             <div key={name}>
-              <dt>{words.sumOutputs[name as keyof typeof words.sumOutputs] ?? name}</dt>
-              <dd>{words.sumSays[value as keyof typeof words.sumSays] ?? value}</dd>
+              <dt>{own.sumOutputs[name as keyof typeof own.sumOutputs] ?? name}</dt>
+              <dd>{own.sumSays[value as keyof typeof own.sumSays] ?? value}</dd>
             </div>
           ))}
         </dl>
       </div>
-      <p>{words.sumNote}</p>
+      <p>{own.sumNote}</p>
     </Panel>
   );
 }

@@ -189,7 +189,10 @@ describe("the cab's page", () => {
 
   it("shows no number under a stop, and says who pressed", () => {
     act(() => {
-      operator.value = { ...view, screen: { kind: "stop", by: "RT", why: "", since: 1_000, voices: 1, all: true } };
+      operator.value = {
+        ...view,
+        screen: { kind: "stop", by: "RT", why: "", since: 1_000, voices: 1, all: true },
+      };
     });
     expect(numbers()).toBe(0);
     expect(root.textContent).toContain("RT pressed STOP");
@@ -273,6 +276,78 @@ describe("the cab's page", () => {
     });
     expect(root.querySelector(".loud")).toBeNull();
     expect(numbers()).toBe(1);
+  });
+
+  it("closes whatever panel is open when something graver comes, and has it over one that is opened under it", () => {
+    const dialog = () => root.querySelector("[role=dialog]");
+    const press = (text: string) =>
+      act(() => [...root.querySelectorAll("button")].find((one) => one.textContent === text)?.click());
+    const asks = {
+      visit: "v-2",
+      person: "RT",
+      device: "g1",
+      stage: "asked" as const,
+      since: 1_000,
+      not_answered: false,
+    };
+    const graver: [string, () => void][] = [
+      [
+        "a stop",
+        () => {
+          const stop = { kind: "stop", by: "RT", why: "", since: 1_000, voices: 1, all: true } as const;
+          operator.value = { ...view, screen: stop };
+        },
+      ],
+      [
+        "a further press",
+        () => {
+          const stop = { kind: "stop", by: "RT", why: "", since: 1_000, voices: 2, all: true } as const;
+          operator.value = { ...view, screen: stop };
+        },
+      ],
+      [
+        "an ask",
+        () => {
+          operator.value = {
+            ...view,
+            screen: { kind: "way_in" },
+            way_in: { phase: "asked", people: [asks] },
+          };
+        },
+      ],
+      [
+        "an entry without a word",
+        () => {
+          const people = [{ ...asks, stage: "unconfirmed" as const }];
+          operator.value = { ...view, screen: { kind: "way_in" }, way_in: { phase: "unconfirmed", people } };
+        },
+      ],
+      [
+        "a face to leave",
+        () => {
+          const face = { kind: "leave_face", zone: "Z", name: "north face", since: 9_000 } as const;
+          operator.value = { ...view, screen: { ...face, why: { kind: "slough" } } };
+        },
+      ],
+      [
+        "no link",
+        () => {
+          linked.value = false;
+        },
+      ],
+    ];
+    for (const [what, comes] of graver) {
+      press("CAN'T");
+      expect(dialog(), what).not.toBeNull();
+      act(comes);
+      expect(dialog(), what).toBeNull();
+    }
+    act(() => {
+      linked.value = true;
+      graver[0]?.[1]();
+    });
+    press("SCREEN");
+    expect(dialog()?.textContent).toContain("RT pressed STOP");
   });
 
   it("tells the hub what it can't give: a covered number, no sound", () => {

@@ -51,7 +51,6 @@ export function OperatorPage() {
   // The two names are the same rule; changing from one to the other starts its four seconds anew.
   const armed = beats.value % 2 === 0 ? "armed-a" : "armed-b";
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: any touch lets the page sound; the keys in it do the rest.
     <div class="frame cab" onPointerDown={() => audible.value || replays || void allowSound()}>
       <header>
         <CabTop view={view} plan={plan} onPlan={() => setPlanAt(plan ? null : shown)} />

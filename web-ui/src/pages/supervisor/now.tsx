@@ -148,8 +148,8 @@ function LastMarks({ view }: { view: Supervisor }) {
         {newest.map((one) => (
           <li key={one.id}>
             <span>
-              <strong>{one.id}</strong>{" "}
-              {gone(one) || `${lastFigure(one)} ft`} · {one.by} · {one.day} {timeOfDay(one.at)}
+              <strong>{one.id}</strong> {gone(one) || `${lastFigure(one)} ft`} · {one.by} · {one.day}{" "}
+              {timeOfDay(one.at)}
               {one.ruling && ` · ${words.rulings[one.ruling]}`}
             </span>
             {one.needs_ruling && (

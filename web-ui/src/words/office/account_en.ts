@@ -1,6 +1,7 @@
 /** English words of the account, for the supervisor alone. */
-import { setUpEn } from "../names";
+
 import type { CostKind, Doing } from "../kinds";
+import { setUpEn } from "../names";
 
 export const accountOfficeEn = {
   tab: "ACCOUNT",

@@ -1,6 +1,7 @@
 /** English words of the record: closing, signing, visitors, inspections, queries, photos. */
-import { setUpEn } from "../names";
+
 import type { CloseMissingKind, InspectionResult } from "../kinds";
+import { setUpEn } from "../names";
 
 export const recordEn = {
   tab: "DAY",
