@@ -189,9 +189,14 @@ export async function say(command: Command, quiet = false, madeAt?: number): Pro
   return reply;
 }
 
-/** A receipt: worth nothing later, so it is tried once and never kept. */
-export function receipt(command: Command): void {
-  void post({ key: freshKey("r"), made_at: state.clock.now(), command }).catch(() => undefined);
+/** A receipt: worth nothing later, so it is never kept; whether it got through. */
+export async function receipt(command: Command): Promise<boolean> {
+  try {
+    const reply = await post({ key: freshKey("r"), made_at: state.clock.now(), command });
+    return reply.kind !== "again";
+  } catch {
+    return false;
+  }
 }
 
 function freshKey(kind: string): string {

@@ -21,7 +21,18 @@ export function useReceipts(screen: CabScreen | null, inView: boolean): void {
   }, [id, delivered]);
   useEffect(() => {
     if (id === undefined || shown || !inView) return undefined;
-    return painted(() => receipt({ kind: "shown", call: id, language: language.value, unit: unit.value }));
+    let stop = () => {};
+    let over = false;
+    // One that a weak link swallowed is made anew, from the number as it stands then.
+    const tell = async () => {
+      const command = { kind: "shown", call: id, language: language.value, unit: unit.value } as const;
+      if (!(await receipt(command)) && !over) stop = painted(() => void tell());
+    };
+    stop = painted(() => void tell());
+    return () => {
+      over = true;
+      stop();
+    };
   }, [id, shown, inView]);
 }
 
