@@ -157,6 +157,42 @@ test("cab in Spanish, in inches", async ({ crew }) => {
   await shoot(cab.page, "cab-es-stop");
 });
 
+/** What lies over a number and over a panel, in both languages. */
+for (const tongue of ["en", "es"] as const) {
+  test(`what must be seen, ${tongue}`, async ({ crew }) => {
+    const { ground, cab } = await crew.digs();
+    const board = await crew.joins("SUPERVISOR", "PN");
+    const words =
+      tongue === "en"
+        ? { screen: "SCREEN", cant: "CAN'T", plan: "PLAN" }
+        : { screen: "PANTALLA", cant: "NO PUEDO", plan: "PLANO" };
+    if (tongue === "es") await spanish(cab.page);
+    await crew.hub.say({ kind: "say_moved", machine: "EX-1" });
+    await press(ground.page, /^NOT ENTERING/);
+    await sendsReading(ground.page, "4.70");
+    await expect(cab.page.locator(".strip.beside")).toBeVisible();
+    await shoot(cab.page, `seen-${tongue}-look-beside`);
+    await press(cab.page, words.cant);
+    await shoot(cab.page, `seen-${tongue}-cant`);
+    await press(ground.page, "STOP: every machine");
+    await expect(cab.page.getByRole("dialog")).toHaveCount(0);
+    await shoot(cab.page, `seen-${tongue}-stop`);
+    await press(cab.page, words.screen);
+    await shoot(cab.page, `seen-${tongue}-screen-under-stop`);
+    await press(ground.page, /^EX-1/);
+    await shoot(ground.page, `seen-${tongue}-ground-panel-under-stop`);
+    await press(ground.page, "CLOSE");
+    await crew.hub.say({ kind: "lift_stop", why: "looked round, nobody in the swing" });
+    await expect(cab.page.getByRole("dialog")).toBeVisible();
+    await crew.hub.say({ kind: "place_machine", machine: "EX-1", at: { x: 20 * FOOT, y: 30 * FOOT } });
+    await press(ground.page, "READ AGAIN", "ASK EX-1 TO COME IN");
+    await expect(cab.page.getByRole("dialog")).toHaveCount(0);
+    await shoot(cab.page, `seen-${tongue}-ask`);
+    await press(board.page, "TARGETS");
+    await shoot(board.page, `seen-${tongue}-board`);
+  });
+}
+
 test("supervisor", async ({ crew }) => {
   const { page } = await crew.joins("SUPERVISOR", "PN");
   const { ground, cab } = await crew.digs();

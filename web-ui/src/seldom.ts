@@ -1,7 +1,10 @@
 /** What a phone in the cut shows seldom or never, in one script that comes after its first page. */
 export { ControlPanel } from "./pages/control/control";
 export { MorePanel } from "./pages/ground/more";
+export { PaintPanel } from "./pages/ground/paint";
+export { PipesPanel } from "./pages/ground/pipes";
 export { SumsPanel } from "./pages/ground/sums";
+export { TiesPanel } from "./pages/ground/ties";
 export { WorkPage } from "./pages/ground/work/work";
 export { VisitorPage } from "./pages/visitor/visitor";
 export { PhotoPanel } from "./photo/panel";

@@ -11,7 +11,7 @@ import {
   readRod,
 } from "../../grade";
 import { length, signed } from "../../show";
-import { clock, ground, me, unit } from "../../state";
+import { ground, me, now, unit } from "../../state";
 import { t } from "../../words";
 import { chosen, digTo, heightHere, machine, mark, rod, setUp } from "./at";
 
@@ -53,7 +53,7 @@ function judged(up: number, coarse: boolean, joins: { restates: number | null } 
   if (!here?.tolerance || !shot) return NOTHING;
   const dev = deviation(up, shot.square);
   const { side, care, paper } = chosen.value;
-  const at = paper?.at ?? clock.now();
+  const at = paper?.at ?? now.value;
   const earlier = joins ? joined(shot, { dev, at, side, ...joins }) : [];
   const devs = [...earlier, dev];
   const read = { care, coarse, ownDoubt: ownDoubt(paper?.by ?? me.value?.person) };

@@ -12,9 +12,7 @@ import { t } from "../../words";
 import { chooseMark, digTo, mark } from "./at";
 import { FacePanel } from "./face";
 import { nearest } from "./near";
-import { PaintPanel, paintWords } from "./paint";
-import { PipesPanel } from "./pipes";
-import { TiesFirst, TiesPanel } from "./ties";
+import { paintWords, TiesFirst } from "./ties_first";
 
 interface MarksProps {
   onChosen: () => void;
@@ -80,15 +78,27 @@ export function MarksPage({ onChosen, onWork }: MarksProps) {
         )}
       </div>
       <TiesFirst onTies={setTies} />
-      {tied && <TiesPanel of={tied} onClose={() => setTies(null)} />}
+      {tied && (
+        <LatePanel title={words.tiesOf(tied.id)} onClose={() => setTies(null)}>
+          {(late) => <late.TiesPanel of={tied} onClose={() => setTies(null)} />}
+        </LatePanel>
+      )}
       {open === "face" && <FacePanel onClose={() => setOpen(null)} />}
-      {open === "pipes" && <PipesPanel onClose={() => setOpen(null)} />}
+      {open === "pipes" && (
+        <LatePanel title={words.cuts.pipes} onClose={() => setOpen(null)}>
+          {(late) => <late.PipesPanel onClose={() => setOpen(null)} />}
+        </LatePanel>
+      )}
       {sums && (
         <LatePanel title={words.sums} onClose={() => setSums(false)}>
           {(late) => <late.SumsPanel onClose={() => setSums(false)} />}
         </LatePanel>
       )}
-      {paint && <PaintPanel onClose={() => setPaint(false)} />}
+      {paint && (
+        <LatePanel title={words.paint} onClose={() => setPaint(false)}>
+          {(late) => <late.PaintPanel onClose={() => setPaint(false)} />}
+        </LatePanel>
+      )}
       {plan && sheet.value && (
         <>
           <Plan sheet={sheet.value} ground={ground.value} chosen={here?.id ?? null} onChoose={chooseMark} />
