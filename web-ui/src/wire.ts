@@ -178,7 +178,7 @@ export type ToHub =
   | { kind: "visible"; visible: boolean }
   | { kind: "have"; call: number }
   | { kind: "saw"; seq: number; hash: string }
-  | { kind: "alive" };
+  | { kind: "alive"; page: CabPage | null };
 
 /** A page of the log, and a line of it. */
 export type Restored = Schemas["Restored"];
