@@ -35,10 +35,10 @@ test("a high spot says DOWN below the line, and GOT IT comes back to the ground"
   await expect(call(cab.page, "DOWN 3")).toBeVisible();
   expect(await side(cab.page, "3")).toBe("below");
   expect(await side(cab.page, "DOWN")).toBe("below");
-  await expect(ground.page.getByText("ON HIS SCREEN", { exact: true })).toBeVisible();
+  await expect(ground.page.getByText("ON THE CAB'S SCREEN", { exact: true })).toBeVisible();
   await cab.page.getByRole("button", { name: "GOT IT" }).click();
   await expect(cab.page.getByRole("button", { name: "YOU HAVE IT" })).toBeVisible();
-  await expect(ground.page.getByText("HE PRESSED GOT IT", { exact: true })).toBeVisible();
+  await expect(ground.page.getByText("GOT IT PRESSED IN THE CAB", { exact: true })).toBeVisible();
 });
 
 test("a low spot says UP above the line, and grade stands between", async ({ crew }) => {
@@ -133,7 +133,7 @@ test("a foot read wrong is asked about as two tiles alike in size", async ({ cre
   expect(new Set(boxes).size, boxes.join(" ")).toBe(1);
   await card.getByRole("button", { name: "It was 4.70" }).click();
   await expect(call(cab.page, "DOWN 3")).toBeVisible();
-  await expect(ground.page.getByText("ON HIS SCREEN", { exact: true })).toBeVisible();
+  await expect(ground.page.getByText("ON THE CAB'S SCREEN", { exact: true })).toBeVisible();
 });
 
 test("a call that is taken back is removed from the cab", async ({ crew }) => {
@@ -152,15 +152,16 @@ test("the operator can't: the ground person reads why", async ({ crew }) => {
   await expect(ground.page.getByText("EX-1 CAN'T: HARD GROUND")).toBeVisible();
 });
 
-test("inside the keep-out the cab is told who is there and to LOOK", async ({ crew }) => {
+test("while nobody has said where the machine stands, LOOK stands beside the number", async ({ crew }) => {
   const { ground, cab } = await crew.digs();
   await crew.hub.say({ kind: "say_moved", machine: "EX-1" });
   await expect(ground.page.getByText("Nobody has said lately where EX-1 stands", { exact: false })).toBeVisible();
   await ground.page.getByRole("button", { name: "NOT ENTERING – SHOOTING FROM OUTSIDE" }).click();
   await sendsReading(ground.page, "4.70");
-  await expect(cab.page.getByRole("alert")).toContainText("RT AT P-1");
-  await cab.page.getByRole("button", { name: "I SEE HIM" }).click();
+  await expect(cab.page.getByRole("note")).toContainText("LOOKRT AT P-1");
   await expect(call(cab.page, "DOWN 3")).toBeVisible();
-  await expect(cab.page.getByRole("note")).toContainText("LOOK");
+  await expect(cab.page.getByRole("alert")).toHaveCount(0);
+  await expect(ground.page.getByText("ON THE CAB'S SCREEN", { exact: true })).toBeVisible();
+  await expect(cab.page.getByRole("button", { name: "GOT IT" })).toBeVisible();
   await expect(cab.page.getByRole("note")).toContainText("it senses nobody");
 });

@@ -21,14 +21,14 @@ test("a day is closed over a missing check with words, signed, amended, and the 
   await sendsReading(ground.page, "4.70");
   const press = (name: string) => page.getByRole("button", { name, exact: true }).click();
   await press("DAY");
-  await expect(page.getByText("S1: no good benchmark shot after its last reading")).toBeVisible();
+  await expect(page.getByText("SETUP-1: no good benchmark shot after its last reading")).toBeVisible();
   await press("CLOSE THE DAY");
   const close = page.getByRole("dialog", { name: "CLOSE THE DAY" });
   const send = close.getByRole("button", { name: "CLOSE THE DAY", exact: true });
   await expect(send).toBeDisabled();
   await close.getByLabel("Close all the same, because").fill("the laser ran out of battery");
   await send.click();
-  await expect(page.getByText(/CLOSED UNPROVEN: S1 has no closing check/)).toBeVisible();
+  await expect(page.getByText(/CLOSED UNPROVEN: SETUP-1 has no closing check/)).toBeVisible();
   await expect(ground.page.getByText("DAY CLOSED – no calls go out")).toBeVisible();
   await press("SIGN THE DAY");
   const sign = page.getByRole("dialog", { name: "SIGN THE DAY" });

@@ -19,7 +19,7 @@ test("a reading on a cut phone is NOT SENT, and reaches the cab when the link is
   ground.link.mend();
   await stillHolds(ground.page);
   await expect(call(cab.page, "DOWN 3")).toBeVisible();
-  await expect(ground.page.getByText("ON HIS SCREEN", { exact: true })).toBeVisible();
+  await expect(ground.page.getByText("ON THE CAB'S SCREEN", { exact: true })).toBeVisible();
   await expect(ground.page.getByText("1 NOT SENT – USE HANDS")).toHaveCount(0);
 });
 

@@ -125,8 +125,8 @@ test("the ground person's pages", async ({ crew }) => {
   await passes(ground.page, "MARKS");
   await press(ground.page, "READ");
   await sendsReading(ground.page, "4.70");
-  await expect(ground.page.getByText("ON HIS SCREEN", { exact: true })).toBeVisible();
-  await passes(ground.page, "on his screen");
+  await expect(ground.page.getByText("ON THE CAB'S SCREEN", { exact: true })).toBeVisible();
+  await passes(ground.page, "on the screen");
   await press(ground.page, "READ AGAIN");
   await sendsReading(ground.page, "3.70");
   await expect(ground.page.getByRole("alertdialog")).toBeVisible();
@@ -225,7 +225,7 @@ test("no unit and no language cuts a figure off the cab's screen", async ({ crew
   // Two figures and a fraction, a whole and a fraction, a point: the widest that each unit runs.
   for (const reading of ["3.60", "4.09", "4.70", "4.86"]) {
     await sendsReading(ground.page, reading);
-    await expect(ground.page.getByText("ON HIS SCREEN", { exact: true })).toBeVisible();
+    await expect(ground.page.getByText("ON THE CAB'S SCREEN", { exact: true })).toBeVisible();
     for (const [language, units] of [
       ["Español", ["Pies y pulgadas", "Milímetros", "Décimas de pie"]],
       ["English", ["Feet and inches", "Millimetres", "Tenths of a foot"]],

@@ -64,7 +64,7 @@ test("a photo beside a reading is turned, reduced, stripped, and stands in DAY, 
   const { ground } = await crew.digs();
   const board = await crew.joins("SUPERVISOR", "PN", null, { viewport: { width: 1366, height: 850 } });
   await sendsReading(ground.page, "4.70");
-  await expect(ground.page.getByText("ON HIS SCREEN", { exact: true })).toBeVisible();
+  await expect(ground.page.getByText("ON THE CAB'S SCREEN", { exact: true })).toBeVisible();
   const file = await fromCamera(ground.page);
   expect(file.includes("Exif")).toBe(true);
   await takes(ground.page, file, "scarp at the toe");

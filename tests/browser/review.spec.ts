@@ -12,7 +12,7 @@ test("a replay shows what the cab's page showed, and says nothing to the hub", a
   await sendsReading(ground.page, "4.70");
   await expect(call(cab.page, "DOWN 3")).toBeVisible();
   await cab.page.getByRole("button", { name: "GOT IT", exact: true }).click();
-  await expect(ground.page.getByText("HE PRESSED GOT IT", { exact: true })).toBeVisible();
+  await expect(ground.page.getByText("GOT IT PRESSED IN THE CAB", { exact: true })).toBeVisible();
   cab.link.cut();
   await expect
     .poll(async () => (await crew.hub.get("/api/replay")).ground.machines[0].screen.kind)
@@ -34,7 +34,7 @@ test("a replay shows what the cab's page showed, and says nothing to the hub", a
   await expect(painted.getByRole("status", { name: /^DOWN 3\./ })).toBeVisible();
   await expect(painted.getByText("GOT IT ✓").or(painted.locator(".got.done"))).toBeVisible();
   const groundThen = page.frameLocator('iframe[src="/replayed/ground"]').first();
-  await expect(groundThen.getByText("HE PRESSED GOT IT").first()).toBeVisible();
+  await expect(groundThen.getByText("GOT IT PRESSED IN THE CAB").first()).toBeVisible();
   // At the end of the day the cab had no link: the number had hidden itself, and so it does here.
   await slider.fill(at(to));
   await expect(page.getByText(/^EX-1 OW · HAD NO LINK$/)).toBeVisible();
@@ -64,7 +64,7 @@ test("who told it to dig is answered from the log, and the sheet opens", async (
 test("no part of the review runs off a phone's edge", async ({ crew }) => {
   const { ground } = await crew.digs();
   await sendsReading(ground.page, "4.70");
-  await expect(ground.page.getByText("ON HIS SCREEN", { exact: true })).toBeVisible();
+  await expect(ground.page.getByText("ON THE CAB'S SCREEN", { exact: true })).toBeVisible();
   const { page } = await crew.joins("SUPERVISOR", "PN");
   await page.getByRole("button", { name: "REVIEW", exact: true }).click();
   for (const part of ["THE DAY", "REPLAY", "PICTURES", "HISTORIES", "WHO TOLD", "PAPER"]) {
@@ -106,7 +106,7 @@ test("what was out of the ordinary is counted by kind; a pressed count leaves th
 }) => {
   const { ground } = await crew.digs();
   await sendsReading(ground.page, "4.70");
-  await expect(ground.page.getByText("ON HIS SCREEN", { exact: true })).toBeVisible();
+  await expect(ground.page.getByText("ON THE CAB'S SCREEN", { exact: true })).toBeVisible();
   await crew.hub.say({ kind: "stop_all", why: "a truck in the swing" });
   await crew.hub.say({ kind: "say_bumped", set_up: "S1" });
   const { page } = await crew.joins("SUPERVISOR", "PN");

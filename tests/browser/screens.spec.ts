@@ -22,7 +22,7 @@ test("a Spanish cab reads BAJE, PARE and its keys in Spanish; the ground person 
   await sendsReading(ground.page, "4.70");
   await expect(call(cab.page, "BAJE 3")).toBeVisible();
   await cab.page.getByRole("button", { name: "ENTENDIDO" }).click();
-  await expect(ground.page.getByText("HE PRESSED GOT IT", { exact: true })).toBeVisible();
+  await expect(ground.page.getByText("GOT IT PRESSED IN THE CAB", { exact: true })).toBeVisible();
   await cab.page.getByRole("button", { name: "PARE: todas las máquinas" }).click();
   await expect(cab.page.getByRole("alert")).toContainText("PARE");
   await expect(cab.page.getByRole("alert")).toContainText("TODAS LAS MÁQUINAS");
@@ -82,7 +82,7 @@ test("a reading is sent, seen and stopped by keyboard alone", async ({ crew }) =
   await expect(call(cab.page, "DOWN 3")).toBeVisible();
   await tabsTo(cab.page, "GOT IT");
   await cab.page.keyboard.press("Space");
-  await expect(ground.page.getByText("HE PRESSED GOT IT", { exact: true })).toBeVisible();
+  await expect(ground.page.getByText("GOT IT PRESSED IN THE CAB", { exact: true })).toBeVisible();
   await tabsTo(ground.page, "STOP: every machine");
   await ground.page.keyboard.press("Enter");
   await expect(cab.page.getByRole("alert")).toContainText("RT pressed STOP");

@@ -2,7 +2,7 @@
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import type { BrowserContextOptions, Page } from "@playwright/test";
-import { call, comeIn, expect, sendsReading, test, typeRod } from "./crew.ts";
+import { call, comeIn, expect, FOOT, sendsReading, test, typeRod } from "./crew.ts";
 
 const SHOTS = join(import.meta.dirname, "shots");
 const PICTURES = join(import.meta.dirname, "../../fixtures/pictures");
@@ -70,7 +70,7 @@ test("ground", async ({ crew }) => {
   await shoot(page, "ground-with-what");
   await press(page, "CLOSE");
   await sendsReading(page, "4.70");
-  await expect(page.getByText("ON HIS SCREEN", { exact: true })).toBeVisible();
+  await expect(page.getByText("ON THE CAB'S SCREEN", { exact: true })).toBeVisible();
   await shoot(page, "ground-sent");
   await press(page, "READ AGAIN");
   await sendsReading(page, "3.70");
@@ -116,9 +116,14 @@ test("cab in English", async ({ crew }) => {
   await crew.hub.say({ kind: "say_moved", machine: "EX-1" });
   await press(ground.page, /^NOT ENTERING/);
   await sendsReading(ground.page, "4.95");
+  await expect(cab.page.getByRole("note").first()).toContainText("LOOK");
+  await shoot(cab.page, "cab-en-look-beside");
+  await crew.hub.say({ kind: "place_machine", machine: "EX-1", at: { x: 20 * FOOT, y: 30 * FOOT } });
+  await press(ground.page, "READ AGAIN", /^NOT ENTERING/);
+  await sendsReading(ground.page, "4.97");
   await expect(cab.page.getByRole("alert")).toBeVisible();
   await shoot(cab.page, "cab-en-look");
-  await press(cab.page, "I SEE HIM");
+  await expect(cab.page.getByRole("alert")).toHaveCount(0);
   await shoot(cab.page, "cab-en-strip");
   await press(cab.page, "CAN'T");
   await shoot(cab.page, "cab-en-cant");
@@ -152,6 +157,42 @@ test("cab in Spanish, in inches", async ({ crew }) => {
   await expect(cab.page.getByRole("alert")).toBeVisible();
   await shoot(cab.page, "cab-es-stop");
 });
+
+/** What lies over a number and over a panel, in both languages. */
+for (const tongue of ["en", "es"] as const) {
+  test(`what must be seen, ${tongue}`, async ({ crew }) => {
+    const { ground, cab } = await crew.digs();
+    const board = await crew.joins("SUPERVISOR", "PN");
+    const words =
+      tongue === "en"
+        ? { screen: "SCREEN", cant: "CAN'T", plan: "PLAN" }
+        : { screen: "PANTALLA", cant: "NO PUEDO", plan: "PLANO" };
+    if (tongue === "es") await spanish(cab.page);
+    await crew.hub.say({ kind: "say_moved", machine: "EX-1" });
+    await press(ground.page, /^NOT ENTERING/);
+    await sendsReading(ground.page, "4.70");
+    await expect(cab.page.locator(".strip.beside")).toBeVisible();
+    await shoot(cab.page, `seen-${tongue}-look-beside`);
+    await press(cab.page, words.cant);
+    await shoot(cab.page, `seen-${tongue}-cant`);
+    await press(ground.page, "STOP: every machine");
+    await expect(cab.page.getByRole("dialog")).toHaveCount(0);
+    await shoot(cab.page, `seen-${tongue}-stop`);
+    await press(cab.page, words.screen);
+    await shoot(cab.page, `seen-${tongue}-screen-under-stop`);
+    await press(ground.page, /^EX-1/);
+    await shoot(ground.page, `seen-${tongue}-ground-panel-under-stop`);
+    await press(ground.page, "CLOSE");
+    await crew.hub.say({ kind: "lift_stop", why: "looked round, nobody in the swing" });
+    await expect(cab.page.getByRole("dialog")).toBeVisible();
+    await crew.hub.say({ kind: "place_machine", machine: "EX-1", at: { x: 20 * FOOT, y: 30 * FOOT } });
+    await press(ground.page, "READ AGAIN", "ASK EX-1 TO COME IN");
+    await expect(cab.page.getByRole("dialog")).toHaveCount(0);
+    await shoot(cab.page, `seen-${tongue}-ask`);
+    await press(board.page, "TARGETS");
+    await shoot(board.page, `seen-${tongue}-board`);
+  });
+}
 
 test("supervisor", async ({ crew }) => {
   const { page } = await crew.joins("SUPERVISOR", "PN");
@@ -194,14 +235,8 @@ test("pictures", async ({ crew }) => {
   await press(ground.page, /^NEXT MARK/);
   await sendsReading(ground.page, "5.02");
   await expect(call(cab.page, "GRADE")).toBeVisible();
-  // The rules close on the word within half a second; the picture is of their rest.
-  await cab.page.evaluate(async () => {
-    await Promise.all(
-      document.getAnimations().filter((one) => one.effect?.getComputedTiming().endTime === 500).map((one) => one.finished),
-    );
-  });
   await picture(cab.page, "operator-grade");
-  await expect(board.page.getByText("ON HIS SCREEN").first()).toBeVisible();
+  await expect(board.page.getByText("ON THE CAB'S SCREEN").first()).toBeVisible();
   await picture(board.page, "supervisor");
   await press(ground.page, "STOP: every machine");
   await expect(cab.page.getByRole("alert")).toContainText("STOP");

@@ -8,7 +8,7 @@ async function showing(crew: Crew): Promise<{ ground: Phone; cab: Phone }> {
   const { ground, cab } = await crew.digs();
   await sendsReading(ground.page, "4.70");
   await expect(call(cab.page, "DOWN 3")).toBeVisible();
-  await expect(ground.page.getByText("ON HIS SCREEN", { exact: true })).toBeVisible();
+  await expect(ground.page.getByText("ON THE CAB'S SCREEN", { exact: true })).toBeVisible();
   return { ground, cab };
 }
 
@@ -25,7 +25,7 @@ async function isGone(page: Page): Promise<void> {
 }
 
 async function isTold(page: Page): Promise<void> {
-  await expect(page.getByText("NOT ON HIS SCREEN – USE HANDS", { exact: true })).toBeVisible();
+  await expect(page.getByText("NOT ON THE CAB'S SCREEN – USE HANDS", { exact: true })).toBeVisible();
 }
 
 test("link cut: the number goes, the ground is told, and what is still live comes back", async ({ crew }) => {
@@ -35,7 +35,7 @@ test("link cut: the number goes, the ground is told, and what is still live come
   await isTold(ground.page);
   cab.link.mend();
   await expect(call(cab.page, "DOWN 3")).toBeVisible();
-  await expect(ground.page.getByText("ON HIS SCREEN", { exact: true })).toBeVisible();
+  await expect(ground.page.getByText("ON THE CAB'S SCREEN", { exact: true })).toBeVisible();
 });
 
 test("hub killed: the number goes and both phones say so, until it runs again", async ({ crew }) => {
@@ -80,7 +80,7 @@ test("script frozen: the picture hides the number by itself, and the ground is t
   const without = await watch.look();
   cab.link.mend();
   await expect(call(cab.page, "DOWN 3")).toBeVisible();
-  await expect(ground.page.getByText("ON HIS SCREEN", { exact: true })).toBeVisible();
+  await expect(ground.page.getByText("ON THE CAB'S SCREEN", { exact: true })).toBeVisible();
   const compare = await crew.page();
   const between = await inkOf(compare, shown, without, told);
   expect(between, "with and without the number look alike").toBeGreaterThan(0.05);
@@ -109,5 +109,5 @@ test("page hidden: the ground is told at once, and again when it is seen", async
   await turn("hidden");
   await isTold(ground.page);
   await turn("visible");
-  await expect(ground.page.getByText("ON HIS SCREEN", { exact: true })).toBeVisible();
+  await expect(ground.page.getByText("ON THE CAB'S SCREEN", { exact: true })).toBeVisible();
 });

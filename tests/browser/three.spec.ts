@@ -36,7 +36,7 @@ test("three pages say the same of whoever is in, with the cab cut, the phone cut
   // The cab's link is cut: it keeps the name by itself, and both others are told.
   cab.link.cut();
   await expect(text(cab.page, "RT IN. STAND STILL.")).toBeVisible();
-  await expect(text(ground.page, "EX-1 SCREEN LOST – GET HIS EYES OR GET OUT")).toBeVisible();
+  await expect(text(ground.page, "EX-1 SCREEN LOST – GET EYE CONTACT OR GET OUT")).toBeVisible();
   await expect(text(board.page, "EX-1: link lost. Use hands.")).toBeVisible();
   await expect(inside).toContainText("RT");
   cab.link.mend();

@@ -19,7 +19,7 @@ test("ask, bucket down, in, out, release: each page says who may be in, and noth
   const stop = cab.page.getByRole("alert").filter({ hasText: "RT ASKS TO COME IN AT P-1" });
   await expect(stop).toBeVisible();
   await hold(cab.page, DOWN, async () => {
-    await expect(ground.page.getByText("BUCKET IS DOWN. GET HIS EYES. PRESS IN AS YOU GO IN.")).toBeVisible();
+    await expect(ground.page.getByText("BUCKET IS DOWN. GET EYE CONTACT. PRESS IN AS YOU GO IN.")).toBeVisible();
   });
   await ground.page.getByRole("button", { name: "I GO IN", exact: true }).click();
   await expect(ground.page.getByText(/^YOU ARE IN AT EX-1/)).toBeVisible();
@@ -46,10 +46,10 @@ test("nobody answers, then the operator says no: the phone says STAY OUT all the
   const board = await crew.joins("SUPERVISOR", "PN");
   await crew.hub.say({ kind: "place_machine", machine: "EX-1", at: { x: 20 * FOOT, y: 30 * FOOT } });
   await ground.page.getByRole("button", { name: "ASK EX-1 TO COME IN" }).click();
-  await expect(ground.page.getByText("NOT ANSWERED – STAY OUT – GET HIS EYES")).toBeVisible();
+  await expect(ground.page.getByText("NOT ANSWERED – STAY OUT – GET EYE CONTACT")).toBeVisible();
   await expect(board.page.getByText("RT asks at EX-1: no answer.")).toBeVisible();
   await cab.page.getByRole("button", { name: "NO RT" }).click();
-  await expect(ground.page.getByText("HE SAYS NO – STAY OUT")).toBeVisible();
+  await expect(ground.page.getByText("THE CAB SAYS NO – STAY OUT")).toBeVisible();
 });
 
 test("the phone's link is cut while its person is in: the cab stays on STOP until a witness has looked", async ({

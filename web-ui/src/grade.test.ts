@@ -1,12 +1,23 @@
 /** The arithmetic of the page against worked vectors; the hub is held to the same ones. */
 import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { amountText, FOOT, preview, readRod, rodText, verdict } from "./grade";
-import type { Rod } from "./wire";
+import {
+  amountText,
+  deviation,
+  FOOT,
+  guardOf,
+  joined,
+  preview,
+  readRod,
+  rodText,
+  verdict,
+} from "./grade";
+import type { Care, Rod, Shot, StepSide } from "./wire";
 import { en } from "./words/en";
 import { es } from "./words/es";
 
 const VECTORS = "../fixtures/wire/preview.json";
+const READ_AGAIN = "../fixtures/wire/read_again.json";
 const hundredths = (n: number) => (n * FOOT) / 100;
 const rodA: Rod = {
   id: "A",
@@ -17,6 +28,22 @@ const rodA: Rod = {
 };
 
 const UNITS = ["tenths", "feet_inches", "millimetres"] as const;
+/** What a phone has before a shot is sent, and what the hub then said: written by the hub's own test. */
+interface Again {
+  case: string;
+  rod: Rod;
+  text: string;
+  care: Care;
+  side: StepSide | null;
+  restates: number | null;
+  at: number;
+  shot: Shot;
+  dig_to: { at: number } | { near_step: { before: number; after: number } };
+  aim: number;
+  tolerance: { high: number; low: number };
+  trims: boolean;
+  says: string;
+}
 
 interface Vector {
   height: number;
@@ -37,7 +64,7 @@ describe("what the page says before a reading is sent", () => {
     expect(cases.length).toBeGreaterThan(30);
     for (const one of cases) {
       const dev = one.height - one.rod - one.dig_to;
-      const said = preview(dev, one.aim, one.tolerance, one.guard);
+      const said = preview([dev], one.aim, one.tolerance, one.guard);
       expect([said.verdict, said.way], JSON.stringify(one)).toEqual([one.verdict, one.way]);
       for (const [language, words] of [
         ["english", en],
@@ -48,6 +75,24 @@ describe("what the page says before a reading is sent", () => {
           expect(line, JSON.stringify(one)).toBe(one.lines[language][unit]);
         }
       }
+    }
+  });
+
+  it("is the hub's call, also after earlier shots of the same ground", () => {
+    const { cases } = JSON.parse(readFileSync(READ_AGAIN, "utf8")) as { cases: Again[] };
+    expect(cases.length).toBeGreaterThan(60);
+    for (const one of cases) {
+      const rod = readRod(one.rod, one.text);
+      if (!rod.ok) throw new Error(one.text);
+      const to = "at" in one.dig_to ? one.dig_to.at : one.dig_to.near_step[one.side ?? "before"];
+      const dev = deviation(one.shot.height - rod.value - to, one.shot.square);
+      const earlier = joined(one.shot, { dev, at: one.at, side: one.side, restates: one.restates });
+      const devs = [...earlier, dev];
+      const read = { care: one.care, coarse: rod.coarse, ownDoubt: null };
+      const guard = guardOf(one.shot, read, devs.length);
+      const said = preview(devs, one.aim, one.tolerance, guard, one.trims);
+      const told = [said.way.toUpperCase(), amountText(said, "tenths", en)];
+      expect(told.filter(Boolean).join(" "), `${one.case}: ${one.text}`).toBe(one.says);
     }
   });
 

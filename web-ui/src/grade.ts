@@ -2,7 +2,7 @@
  * The one place on the phone with arithmetic on grades: what the page says before a reading is sent.
  * The hub decides; this must agree with it. Lengths are whole tenth-micrometres; dev = measured − target, HIGH is positive.
  */
-import type { Point, Rod, Run, ScreenUnit, Tolerance, Verdict } from "./wire";
+import type { Care, Point, Rod, Run, ScreenUnit, Shot, StepSide, Tolerance, Verdict } from "./wire";
 
 export const FOOT = 3_048_000;
 export const INCH = 254_000;
@@ -47,19 +47,64 @@ function feetInches(typed: string): RodResult {
   return { ok: true, value, coarse: false };
 }
 
-/** HIGH, LOW or too close to call by the guard band; closed intervals, exact. What can't be proven is never ON. */
-export function verdict(dev: number, tolerance: Tolerance, guard: number): Verdict {
-  const { high, low } = tolerance;
-  if (dev > high + guard) return "high";
-  if (dev < -low - guard) return "low";
-  const provable = guard === 0 || high + low > 2 * guard;
-  if (provable && -low + guard <= dev && dev <= high - guard) return "on";
-  return 2 * dev >= high - low ? "too_close_high" : "too_close_low";
+/** How a rod is read, one standard deviation in feet; and a text that is typed to the tenth alone (common practice). */
+const READING: Record<Care, number> = { fine: 0.005, coarse: 0.01, by_eye: 0.02, muddy: 0.03 };
+const COARSE_TEXT = 0.03;
+
+/** How one shot is read: typed to the tenth alone, and what this person's own pairs show with this rod. */
+export interface Read {
+  care: Care;
+  coarse: boolean;
+  ownDoubt: number | null;
 }
 
-export type Way = "down" | "shave" | "grade" | "up" | "wait";
+/** The guard band of so many shots that are averaged, rounded up to the next count; the set-up's doubt does not average out. */
+export function guardOf(shot: Pick<Shot, "doubt" | "guard_factor">, read: Read, shots: number): number {
+  const { doubt, guard_factor: factor } = shot;
+  if (!(factor > 0)) return 0;
+  const usual = READING[read.care];
+  const own = read.ownDoubt === null ? usual : read.ownDoubt / FOOT;
+  const receiver = read.care === "fine" || read.care === "coarse";
+  const seen = Math.max(read.coarse ? COARSE_TEXT : 0, receiver ? own : Math.max(own, usual));
+  const setUp = doubt.benchmark + usual * usual + doubt.backsight;
+  const ground = seen * seen + doubt.foresight + doubt.surface;
+  return Math.ceil(factor * Math.sqrt(setUp + ground / shots) * FOOT);
+}
 
-/** What the operator would be told of one shot. */
+/** Measured − dig-to of one shot; on a cut face square to it. */
+export function deviation(up: number, square: number): number {
+  if (square >= 1) return up;
+  const off = (up / FOOT) * square * FOOT;
+  return Math.sign(off) * Math.round(Math.abs(off));
+}
+
+/** The earlier shots that this one is averaged with, as the hub joins them: their differences. */
+export function joined(
+  shot: Pick<Shot, "before">,
+  one: { dev: number; at: number; side: StepSide | null; restates: number | null },
+): number[] {
+  const last = (shot.before ?? []).find((each) => each.reading !== one.restates);
+  if (!last || (last.side ?? null) !== one.side) return [];
+  if (last.until != null && one.at > last.until) return [];
+  return last.devs.every((dev) => Math.abs(dev - one.dev) <= last.spread) ? last.devs : [];
+}
+
+/**
+ * HIGH, LOW or too close to call by the guard band, of the sum of so many differences; closed intervals, exact. What can't be
+ * proven is never ON.
+ */
+export function verdict(sum: number, tolerance: Tolerance, guard: number, shots = 1): Verdict {
+  const { high, low } = tolerance;
+  if (sum > shots * (high + guard)) return "high";
+  if (sum < shots * (-low - guard)) return "low";
+  const provable = guard === 0 || high + low > 2 * guard;
+  if (provable && shots * (-low + guard) <= sum && sum <= shots * (high - guard)) return "on";
+  return 2 * sum >= shots * (high - low) ? "too_close_high" : "too_close_low";
+}
+
+export type Way = "down" | "shave" | "grade" | "up" | "wait" | "ruling";
+
+/** What the operator would be told of a shot. */
 export interface Preview {
   way: Way;
   verdict: Verdict;
@@ -68,10 +113,31 @@ export interface Preview {
   tolerance: Tolerance;
 }
 
-/** From dev, aim and verdict to the way to go; the verdict never looks at the aim. */
-export function preview(dev: number, aim: number, tolerance: Tolerance, guard: number): Preview {
-  const judged = verdict(dev, tolerance, guard);
-  return { way: way(dev - aim, judged), verdict: judged, dev, aim, tolerance };
+/**
+ * From the differences of the shots that are averaged, aim and verdict to the way to go; the verdict never looks at the aim.
+ * What stays too close to call after two shots is trimmed by the site's rule (`trims`), on the high side, or ruled on.
+ */
+export function preview(
+  devs: readonly number[],
+  aim: number,
+  tolerance: Tolerance,
+  guard: number,
+  trims = false,
+): Preview {
+  const shots = devs.length;
+  const sum = devs.reduce((a, b) => a + b, 0);
+  const judged = verdict(sum, tolerance, guard, shots);
+  const dev = mean(sum, shots);
+  const settled = shots > 1 && judged.startsWith("too_close");
+  const trimmed = settled && trims && judged === "too_close_high";
+  const told = settled && !trimmed ? "ruling" : way(dev - aim, trimmed ? "high" : judged);
+  return { way: told, verdict: judged, dev, aim, tolerance };
+}
+
+/** Rounded to the nearest count, half away from zero. */
+export function mean(sum: number, shots: number): number {
+  const half = Math.trunc(shots / 2);
+  return Math.trunc((sum + (sum < 0 ? -half : half)) / shots);
 }
 
 function way(amount: number, judged: Verdict): Way {
@@ -116,9 +182,9 @@ export interface AmountWords {
   wholeFeet: (feet: number) => string;
 }
 
-/** How much, as the operator's screen says it after its word; nothing for GRADE and WAIT. */
+/** How much, as the operator's screen says it after its word; nothing for GRADE, WAIT and what is ruled on. */
 export function amountText(said: Preview, unit: ScreenUnit, words: AmountWords): string {
-  if (said.way === "grade" || said.way === "wait") return "";
+  if (["grade", "wait", "ruling"].includes(said.way)) return "";
   if (unit === "millimetres") return `${orLess(steps(said, MILLIMETRE).count, String)} MM`;
   if (unit === "feet_inches") {
     const { count } = steps(said, EIGHTH);

@@ -1,5 +1,5 @@
 /** The hub, as the pages speak with it: typed requests, the live link, the outbox. */
-import { batch } from "@preact/signals";
+import { batch, effect } from "@preact/signals";
 import { lastSeen, rememberWhoIsIn } from "./last_seen";
 import { Link } from "./link";
 import { type Left, Outbox, type Reply, type Settled } from "./outbox";
@@ -223,9 +223,14 @@ export function throwAway(item: Left): void {
   void outbox.say({ kind: "drop_unsent", what: item.command.kind, words });
 }
 
-/** A receipt: worth nothing later, so it is tried once and never kept. */
-export function receipt(command: Command): void {
-  void post({ key: freshKey("r"), made_at: state.clock.now(), command }).catch(() => undefined);
+/** A receipt: worth nothing later, so it is never kept; whether it got through. */
+export async function receipt(command: Command): Promise<boolean> {
+  try {
+    const reply = await post({ key: freshKey("r"), made_at: state.clock.now(), command });
+    return reply.kind !== "again";
+  } catch {
+    return false;
+  }
 }
 
 function freshKey(kind: string): string {
@@ -247,6 +252,8 @@ export function connect(): void {
     },
   });
   link.start();
+  // At once when it changes, and again with each heartbeat: a word into a broken link is lost.
+  effect(alive);
   setInterval(() => {
     state.now.value = state.clock.now();
     outbox.tick();
@@ -296,7 +303,12 @@ function beat(message: Extract<FromHub, { kind: "beat" }>): void {
     state.now.value = state.clock.now();
   });
   learn(message.head, message.hash);
-  link?.say({ kind: "alive" });
+  alive();
+}
+
+/** This page's script runs; a cab's page says with it what it can't give. */
+function alive(): void {
+  link?.say({ kind: "alive", page: state.cabPage.value });
 }
 
 /** The newest end of the log that this phone has seen, and under which name it keeps it. */

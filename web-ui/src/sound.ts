@@ -10,7 +10,7 @@ let context: AudioContext | null = null;
 /** Call from within a press: browsers let no page sound before one. */
 export async function allowSound(): Promise<void> {
   try {
-    context ??= new AudioContext();
+    context ??= watched(new AudioContext());
     await context.resume();
     const session = (navigator as { audioSession?: { type: string } }).audioSession;
     if (session) session.type = "playback";
@@ -18,6 +18,14 @@ export async function allowSound(): Promise<void> {
   } catch {
     audible.value = false;
   }
+}
+
+/** A call or another app may take the sound away again: then this page has none until it is tapped. */
+function watched(fresh: AudioContext): AudioContext {
+  fresh.onstatechange = () => {
+    audible.value = fresh.state === "running";
+  };
+  return fresh;
 }
 
 /** One note: when it starts and how long it lasts, s; the pitch that it goes from and to, Hz. */

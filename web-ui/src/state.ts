@@ -1,7 +1,7 @@
 /** What the pages know, as signals; nothing else is global. */
 import { computed, effect, signal } from "@preact/signals";
 import { HubClock } from "./clock";
-import type { ByeReason, Ground, Me, Operator, Sheet, Supervisor, Visitor } from "./wire";
+import type { ByeReason, CabPage, Ground, Me, Operator, Sheet, Supervisor, Visitor } from "./wire";
 
 export const clock = new HubClock();
 
@@ -16,7 +16,7 @@ export const supervisor = signal<Supervisor | null>(null);
 export const sheet = signal<Sheet | null>(null);
 export const visitor = signal<Visitor | null>(null);
 
-/** Counts up with each heartbeat that came in time; the tick walks with it. */
+/** Counts up with each heartbeat that came in time; the sign of life fills with it. */
 export const beats = signal(0);
 /** True while heartbeats come. */
 export const linked = signal(false);
@@ -36,6 +36,8 @@ export const stopsStanding = computed(() => {
 });
 /** The hub has sent this page away. */
 export const bye = signal<ByeReason | null>(null);
+/** What this cab's page can't give, told to the hub with each heartbeat; null where it is no cab's. */
+export const cabPage = signal<CabPage | null>(null);
 /** A word to the person that goes away by a press: a refusal, or what became of something. */
 export const notice = signal<string | null>(null);
 

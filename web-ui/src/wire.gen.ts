@@ -1498,6 +1498,8 @@ export interface components {
             at: components["schemas"]["Time"];
             /** @description Who made it. */
             by: string;
+            /** @description What is asked there has changed since: the difference is against the target of then. */
+            changed?: boolean;
             /** @description The day of the last shot. */
             day: string;
             dev?: components["schemas"]["Length"] | null;
@@ -1542,8 +1544,11 @@ export interface components {
             scraped: boolean;
             /** @description On which set-up. */
             set_up: string;
+            side?: components["schemas"]["StepSide"] | null;
             /** @description The same in Spanish. */
             spanish: string;
+            /** @description The surface that was read, when it is not the ground to dig to. */
+            surface?: string | null;
             /** @description The target that it was judged against; none for a spot elevation. */
             target?: string | null;
             verdict?: components["schemas"]["Verdict"] | null;
@@ -1560,6 +1565,19 @@ export interface components {
             /** @description What this device may do. */
             roles: components["schemas"]["Role"][];
         };
+        /** @description What an operator's page says of itself: what a live link and a visible page do not tell. */
+        CabPage: {
+            /**
+             * @description A panel or the plan lies over the number.
+             * @default false
+             */
+            covered: boolean;
+            /**
+             * @description Nobody has tapped it since it was loaded: it can make no sound.
+             * @default false
+             */
+            mute: boolean;
+        };
         /** @description What fills the cab's screen. Anything but a live call shows no number. */
         CabScreen: {
             /** @description Every machine, not this one alone. */
@@ -1570,6 +1588,11 @@ export interface components {
             kind: "stop";
             /** @description Since when. */
             since: components["schemas"]["Time"];
+            /**
+             * Format: int32
+             * @description How often it was pressed while it stood: each further press sounds again.
+             */
+            voices: number;
             /** @description Why, in the words of the one who pressed; may be empty. */
             why: string;
         } | {
@@ -3099,6 +3122,29 @@ export interface components {
             /** @description What it may have been. */
             perhaps: components["schemas"]["Perhaps"][];
         };
+        /** @description The squares of what is known of a shot before anybody reads it, in square feet: of the set-up and of the ground. */
+        DoubtParts: {
+            /**
+             * Format: double
+             * @description Of the laser's plane over the backsight.
+             */
+            backsight: number;
+            /**
+             * Format: double
+             * @description Of the benchmark.
+             */
+            benchmark: number;
+            /**
+             * Format: double
+             * @description Of the laser's plane over the ground shot.
+             */
+            foresight: number;
+            /**
+             * Format: double
+             * @description Of what the rod stands on.
+             */
+            surface: number;
+        };
         /** @description Why a set-up is in doubt. */
         DoubtReason: {
             /** @description On which benchmark. */
@@ -3987,6 +4033,7 @@ export interface components {
         } | {
             /** @enum {string} */
             kind: "alive";
+            page?: components["schemas"]["CabPage"] | null;
         };
         /** @description Something that the log does not say. */
         Gap: {
@@ -4233,6 +4280,8 @@ export interface components {
             machines: components["schemas"]["MachineCard"][];
             /** @description The last reading on each mark that has one. */
             marks: components["schemas"]["MarkCard"][];
+            /** @description How well people read whose blind pairs tell it. */
+            own_doubts?: components["schemas"]["OwnDoubt"][];
             /** @description The laser set-ups of the day that are not closed, newest last. */
             set_ups: components["schemas"]["SetUpCard"][];
             /** @description What a shot at each mark would take, for each usable set-up. */
@@ -4243,6 +4292,8 @@ export interface components {
             start: components["schemas"]["StartCard"];
             /** @description What a failed check or a bump put in doubt, while marks are still to be shot again or the laser is in doubt. */
             suspects: components["schemas"]["SuspectCard"][];
+            /** @description What stays too close to call on the high side after two shots is trimmed. */
+            trims: boolean;
         };
         /**
          * @description A signal by hand (common practice; the crew's own sheet draws them).
@@ -4574,6 +4625,23 @@ export interface components {
             token_digest: string;
             /** @description The screen's unit. */
             unit: components["schemas"]["ScreenUnit"];
+        };
+        /**
+         * @description An earlier reading of a mark, as a next shot of the rod from a set-up would join it: enough for a phone to say the call
+         *     before it is sent, as the hub then says it.
+         */
+        Joinable: {
+            /** @description The differences that are averaged with the next, if all lie within `spread` of it; empty when none can be. */
+            devs: components["schemas"]["Length"][];
+            /**
+             * Format: int64
+             * @description Its entry; a reading that corrects this one looks at the one before.
+             */
+            reading: number;
+            side?: components["schemas"]["StepSide"] | null;
+            /** @description Shots that differ by more are not averaged. */
+            spread: components["schemas"]["Length"];
+            until?: components["schemas"]["Time"] | null;
         };
         /** @description A phone came in. */
         Joined: {
@@ -5284,6 +5352,8 @@ export interface components {
             cant?: components["schemas"]["CantCard"] | null;
             /** @description The machine. */
             id: string;
+            /** @description The number of its live call stands there, with nothing graver in its place and no panel over it. */
+            in_view: boolean;
             /** @description Its keep-out radius. */
             keep_out: components["schemas"]["Length"];
             look_asked_at?: components["schemas"]["Time"] | null;
@@ -5291,6 +5361,8 @@ export interface components {
             marks_within: string[];
             /** @description The target that its operator has yet to see. */
             must_see?: string | null;
+            /** @description Nobody has tapped its page since it was loaded: it can make no sound. */
+            mute: boolean;
             /** @description What is near it, from where it was last said to stand. */
             near: components["schemas"]["Near"][];
             /** @description The set-up in doubt that has paused it. */
@@ -5347,7 +5419,7 @@ export interface components {
          * @description The large shape that tells machines apart without a hue.
          * @enum {string}
          */
-        MachineShape: "square" | "triangle" | "circle" | "diamond";
+        MachineShape: "square" | "triangle" | "ring" | "bars";
         /** @description A machine as the hub knew it at a stop. Nothing senses it. */
         MachineThen: {
             call?: components["schemas"]["CallThen"] | null;
@@ -5379,6 +5451,10 @@ export interface components {
             at: components["schemas"]["Time"];
             /** @description Who took it. */
             by: string;
+            /** @description Whether it still speaks for the mark, and why not. */
+            counts: components["schemas"]["StillCounts"];
+            /** @description The day on which it was made, when that is not this day. */
+            day?: string | null;
             dev?: components["schemas"]["Length"] | null;
             /** @description Measured elevation. */
             elevation: components["schemas"]["Length"];
@@ -5395,6 +5471,7 @@ export interface components {
             /** @description On which set-up. */
             set_up: string;
             verdict?: components["schemas"]["Verdict"] | null;
+            was?: components["schemas"]["Length"] | null;
         };
         /** @description A mark's history. */
         MarkHistory: {
@@ -5889,6 +5966,7 @@ export interface components {
         NoticeScreen: {
             /** @description Which phone. */
             device: string;
+            page?: components["schemas"]["CabPage"] | null;
             /** @description What it noticed. */
             screen: components["schemas"]["ScreenNotice"];
         };
@@ -6056,7 +6134,7 @@ export interface components {
             /** @enum {string} */
             kind: "joined";
         } | {
-            /** @description The operator had agreed; without it: get out, get his eyes. */
+            /** @description The operator had agreed; without it: get out, get eye contact. */
             confirmed: boolean;
             /** @enum {string} */
             kind: "entered";
@@ -6082,6 +6160,15 @@ export interface components {
             kilovolts?: number | null;
             /** @description What it hangs over, corner by corner. */
             points: components["schemas"]["Point"][];
+        };
+        /** @description What the pairs of a person show of one shot with a rod, for everybody with enough of them. */
+        OwnDoubt: {
+            /** @description One standard deviation of one reading. */
+            doubt: components["schemas"]["Length"];
+            /** @description Who. */
+            person: string;
+            /** @description With which rod. */
+            rod: string;
         };
         /** @description How fast a bottom goes down. */
         Pace: {
@@ -7340,7 +7427,12 @@ export interface components {
         };
         /** @description The keep-out reminder that stands with a call. */
         Reminder: {
-            /** @description Full screen with sound, by the policy against nagging; else the silent strip alone. */
+            /**
+             * @description The large form stands beside the number: it is only that nobody has said, or not lately, where the machine stands.
+             *     Without it the large form stands in the number's place.
+             */
+            beside?: boolean;
+            /** @description With sound and large, by the policy against nagging; else the silent strip alone. */
             loud: boolean;
             /** @description Which mark. */
             mark: string;
@@ -7741,6 +7833,7 @@ export interface components {
             device: string;
             /** @description Whose cab. */
             machine: string;
+            page?: components["schemas"]["CabPage"] | null;
             /** @description What was noticed. */
             screen: components["schemas"]["ScreenNotice"];
         };
@@ -8154,9 +8247,16 @@ export interface components {
         };
         /** @description What a shot at a mark would take: enough for the page to say the call before it is sent. */
         Shot: {
+            /** @description Earlier readings that it would be averaged with, newest first. */
+            before?: components["schemas"]["Joinable"][];
+            /** @description What is known of its doubt before it is read. */
+            doubt: components["schemas"]["DoubtParts"];
             grade_rod?: components["schemas"]["Length"] | null;
-            /** @description The guard band of one careful shot on this ground. */
-            guard: components["schemas"]["Length"];
+            /**
+             * Format: double
+             * @description How many times the doubt the guard band is.
+             */
+            guard_factor: number;
             /** @description The height of the laser's plane over the mark. */
             height: components["schemas"]["Length"];
             held?: components["schemas"]["SpotReason"] | null;
@@ -8166,6 +8266,11 @@ export interface components {
             nearness: components["schemas"]["Nearness"];
             /** @description The set-up. */
             set_up: string;
+            /**
+             * Format: double
+             * @description How height turns into distance square to a cut face; 1 elsewhere.
+             */
+            square: number;
         };
         /** @description A supervisor chooses what a visitor is shown. */
         ShowRuns: {
@@ -8908,6 +9013,26 @@ export interface components {
          * @enum {string}
          */
         StepSide: "before" | "after";
+        /** @description Whether a last reading still speaks for its mark, and why not. */
+        StillCounts: {
+            /** @enum {string} */
+            kind: "counts";
+        } | {
+            /** @enum {string} */
+            kind: "before_change";
+        } | {
+            /** @enum {string} */
+            kind: "laser_in_doubt";
+            /** @description The set-up. */
+            set_up: string;
+        } | {
+            /** @description What, in English. */
+            english: string;
+            /** @enum {string} */
+            kind: "void";
+            /** @description The same in Spanish. */
+            spanish: string;
+        };
         /** @description Every machine stands still, bucket down. */
         StopAll: {
             /** @description Why; may be empty: the press comes first. */
@@ -8921,6 +9046,11 @@ export interface components {
             by: string;
             /** @description Since when. */
             since: components["schemas"]["Time"];
+            /**
+             * Format: int32
+             * @description How often it was pressed while it stood: each further press sounds again.
+             */
+            voices?: number;
             /** @description Why; may be empty. */
             why: string;
         };

@@ -18,6 +18,7 @@ export type Prices = Schemas["Prices"];
 export type TestCard = Schemas["TestCard"];
 export type VisitCard = Schemas["VisitCard"];
 export type VoidCause = Schemas["VoidCause"];
+export type CabPage = Schemas["CabPage"];
 export type CabScreen = Schemas["CabScreen"];
 export type CallText = Schemas["CallText"];
 export type CallView = Schemas["CallView"];
@@ -93,6 +94,8 @@ export type SetUpHistory = Schemas["SetUpHistory"];
 export type Sheet = Schemas["SheetView"];
 export type ProfilePoint = Schemas["ProfilePoint"];
 export type SectionPoint = Schemas["SectionPoint"];
+export type Shot = Schemas["Shot"];
+export type StopCard = Schemas["StopCard"];
 export type SheetMark = Schemas["SheetMark"];
 export type SheetFace = Schemas["SheetFace"];
 export type Sight = Schemas["Sight"];
@@ -176,7 +179,7 @@ export type ToHub =
   | { kind: "visible"; visible: boolean }
   | { kind: "have"; call: number }
   | { kind: "saw"; seq: number; hash: string }
-  | { kind: "alive" };
+  | { kind: "alive"; page: CabPage | null };
 
 /** A page of the log, and a line of it. */
 export type Restored = Schemas["Restored"];

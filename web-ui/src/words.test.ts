@@ -4,11 +4,23 @@ import { en } from "./words/en";
 import { es } from "./words/es";
 import { officeEn } from "./words/office/en";
 import { officeEs } from "./words/office/es";
+import { sumsEn } from "./words/sums/en";
+import { sumsEs } from "./words/sums/es";
 import { visitEn } from "./words/visit/en";
 import { visitEs } from "./words/visit/es";
 
-const english = [...sentences(en), ...sentences(officeEn, "office"), ...sentences(visitEn, "visit")];
-const spanish = [...sentences(es), ...sentences(officeEs, "office"), ...sentences(visitEs, "visit")];
+const english = [
+  ...sentences(en),
+  ...sentences(officeEn, "office"),
+  ...sentences(visitEn, "visit"),
+  ...sentences(sumsEn, "sums"),
+];
+const spanish = [
+  ...sentences(es),
+  ...sentences(officeEs, "office"),
+  ...sentences(visitEs, "visit"),
+  ...sentences(sumsEs, "sums"),
+];
 
 /** Every sentence of a dictionary, functions called with placeholders. */
 function sentences(words: unknown, path = ""): [string, string][] {

@@ -104,7 +104,7 @@ pub enum Outcome {
     },
     /// Somebody is in.
     Entered {
-        /// The operator had agreed; without it: get out, get his eyes.
+        /// The operator had agreed; without it: get out, get eye contact.
         confirmed: bool,
     },
     /// Not released: somebody may be in.

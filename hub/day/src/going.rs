@@ -3,10 +3,10 @@
 use earthwork::layout::going::{TieEnd, Ties, best_ties, goes_over};
 use earthwork::layout::marks::TAPE_DOUBT_FT;
 use earthwork::length::Length;
-use earthwork::tolerance::Verdict;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::last;
 use crate::said::marks::PaintState;
 use crate::said::ties;
 use crate::site::{Machine, Mark, Site};
@@ -160,10 +160,7 @@ fn works_backward(state: &State, run: &[&Mark], here: usize) -> bool {
 }
 
 fn finished(state: &State, mark: &Mark) -> bool {
-    state.last_reading(&mark.id).is_some_and(|(_, taken)| {
-        let judged = taken.reading.judged.as_ref();
-        judged.is_some_and(|judged| judged.verdict == Verdict::On)
-    })
+    last::is_on(state, &mark.id)
 }
 
 fn scraped(state: &State, mark: &Mark) -> bool {

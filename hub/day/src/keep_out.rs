@@ -87,6 +87,7 @@ pub(crate) fn reminder(
         nearness,
         zone,
         loud: quiet || rested,
+        beside: !matches!(nearness, Nearness::Inside { .. }),
     })
 }
 

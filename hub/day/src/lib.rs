@@ -18,6 +18,7 @@
 //! | closing, signing, visitors, inspections, queries, photos | [`record`] |
 //! | which calls may stand, after each entry | `standing.rs` |
 //! | which words come too late | `overtaken.rs` |
+//! | whether a last reading still speaks for its mark | [`last`] |
 //! | what is near a machine from where it stands | [`near`] |
 //! | what a site is made of, what can be wrong with it, and what is odd | [`site`], [`site_faults`], [`plan_sense`] |
 
@@ -33,6 +34,7 @@ pub mod entry;
 mod given;
 pub mod going;
 mod keep_out;
+pub mod last;
 pub mod near;
 pub mod open;
 mod overtaken;

@@ -271,10 +271,12 @@ pub enum MachineShape {
     Square,
     /// A triangle.
     Triangle,
-    /// A circle.
-    Circle,
-    /// A diamond.
-    Diamond,
+    /// A ring.
+    #[serde(alias = "circle")]
+    Ring,
+    /// Two bars.
+    #[serde(alias = "diamond")]
+    Bars,
 }
 
 /// A rotating laser.

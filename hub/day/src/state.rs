@@ -20,6 +20,7 @@ use crate::said::marks::Paint;
 use crate::said::near_miss::NearMisses;
 use crate::said::prove::TargetTyped;
 use crate::said::reading::{Question, Reading};
+use crate::said::receipt::CabPage;
 use crate::said::rule::Ruling;
 use crate::said::site::SiteChangeFound;
 use crate::said::slew::SlewCard;
@@ -219,6 +220,9 @@ pub struct Cab {
     pub device: Option<String>,
     /// Whether the screen can be seen, as last noticed.
     pub screen: Screen,
+    /// What its page last said of itself.
+    #[serde(default)]
+    pub page: CabPage,
     /// The live call.
     pub live: Option<u64>,
     /// The last call, live or ended.

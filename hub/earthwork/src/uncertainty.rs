@@ -62,6 +62,19 @@ pub struct Doubts {
     pub own_reading: Option<Length>,
 }
 
+/// The squares of what is known of a shot before anybody reads it, in square feet: of the set-up and of the ground.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct DoubtParts {
+    /// Of the benchmark.
+    pub benchmark: f64,
+    /// Of the laser's plane over the backsight.
+    pub backsight: f64,
+    /// Of the laser's plane over the ground shot.
+    pub foresight: f64,
+    /// Of what the rod stands on.
+    pub surface: f64,
+}
+
 impl Doubts {
     /// The same, when each doubt is a standard deviation and each distance one of a site.
     ///
@@ -82,10 +95,27 @@ impl Doubts {
         Ok(self)
     }
 
-    /// The square of the standard uncertainty, in square feet.
-    pub(crate) fn variance(&self) -> f64 {
+    /// The parts that do not hang on how the rod is read.
+    pub fn parts(&self) -> DoubtParts {
         let at = |distance: Length| self.laser_per_100_ft.feet() * distance.feet() / 100.0;
         let square = |value: f64| value * value;
+        let surface = match self.surface {
+            Surface::Trimmed => 0.012,
+            Surface::ToothMarked => 0.03,
+            Surface::HardOrRock => 0.05,
+        };
+        DoubtParts {
+            benchmark: square(self.benchmark.feet()),
+            backsight: square(at(self.backsight_distance)),
+            foresight: square(at(self.foresight_distance)),
+            surface: square(surface),
+        }
+    }
+
+    /// The square of the standard uncertainty, in square feet.
+    pub(crate) fn variance(&self) -> f64 {
+        let square = |value: f64| value * value;
+        let parts = self.parts();
         let reading = match self.reading {
             Care::Fine => 0.005,
             Care::Coarse => 0.010,
@@ -97,15 +127,9 @@ impl Doubts {
             (Some(own), Care::ByEye | Care::Muddy) => own.feet().max(reading),
             (None, _) => reading,
         };
-        let surface = match self.surface {
-            Surface::Trimmed => 0.012,
-            Surface::ToothMarked => 0.03,
-            Surface::HardOrRock => 0.05,
-        };
         let typed: f64 = if self.coarse_text { COARSE_TEXT } else { 0.0 };
-        let set_up =
-            square(self.benchmark.feet()) + square(reading) + square(at(self.backsight_distance));
-        let shot = square(typed.max(own)) + square(at(self.foresight_distance)) + square(surface);
+        let set_up = parts.benchmark + square(reading) + parts.backsight;
+        let shot = square(typed.max(own)) + parts.foresight + parts.surface;
         set_up + shot / f64::from(self.shots.max(1))
     }
 }

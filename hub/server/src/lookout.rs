@@ -28,9 +28,10 @@ pub(crate) async fn look(hub: &Hub) {
     let board = hub.publish.known();
     for phone in board.cabs() {
         let device = &phone.by.device;
-        let Some(screen) = hub.screens.news(device, Instant::now()) else {
+        let Some(news) = hub.screens.news(device, Instant::now()) else {
             continue;
         };
+        let (screen, page) = news;
         let asked = Asked {
             key: String::new(),
             by: By::hub(),
@@ -38,10 +39,11 @@ pub(crate) async fn look(hub: &Hub) {
             command: Command::NoticeScreen(NoticeScreen {
                 device: device.clone(),
                 screen,
+                page,
             }),
         };
         if hub.writer.ask(asked).await.is_ok() {
-            hub.screens.told(device, screen);
+            hub.screens.told(device, news);
         }
     }
     for (device, known_lost) in &board.visiting {

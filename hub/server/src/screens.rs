@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use std::sync::{Mutex, PoisonError};
 use std::time::{Duration, Instant};
 
-use day::said::receipt::ScreenNotice;
+use day::said::receipt::{CabPage, ScreenNotice};
 
 /// A page that is silent for longer is lost (field practice: a number older than this must not stand).
 const SILENCE: Duration = Duration::from_secs(4);
@@ -18,8 +18,12 @@ pub struct Screens(Mutex<BTreeMap<String, Screen>>);
 struct Screen {
     heard: Instant,
     visible: bool,
-    told: Option<ScreenNotice>,
+    page: Option<CabPage>,
+    told: Option<News>,
 }
+
+/// What is said of a page: whether it can be seen, and what it says of itself.
+pub type News = (ScreenNotice, Option<CabPage>);
 
 impl Screens {
     /// A page has been heard.
@@ -35,11 +39,17 @@ impl Screens {
         });
     }
 
+    /// A page has said what it can't give.
+    pub fn says(&self, device: &str, page: CabPage) {
+        self.with(device, |screen| screen.page = Some(page));
+    }
+
     fn with(&self, device: &str, change: impl FnOnce(&mut Screen)) {
         let mut screens = self.0.lock().unwrap_or_else(PoisonError::into_inner);
         let screen = screens.entry(device.to_owned()).or_insert_with(|| Screen {
             heard: Instant::now(),
             visible: false,
+            page: None,
             told: None,
         });
         change(screen);
@@ -55,10 +65,11 @@ impl Screens {
     }
 
     /// What is to be said of a page, when that differs from what was said last.
-    pub fn news(&self, device: &str, now: Instant) -> Option<ScreenNotice> {
+    pub fn news(&self, device: &str, now: Instant) -> Option<News> {
         let mut news = None;
         self.with(device, |screen| {
-            let seen = judge(now.saturating_duration_since(screen.heard), screen.visible);
+            let silence = now.saturating_duration_since(screen.heard);
+            let seen = (judge(silence, screen.visible), screen.page);
             if screen.told != Some(seen) {
                 news = Some(seen);
             }
@@ -67,8 +78,8 @@ impl Screens {
     }
 
     /// It has been said.
-    pub fn told(&self, device: &str, notice: ScreenNotice) {
-        self.with(device, |screen| screen.told = Some(notice));
+    pub fn told(&self, device: &str, news: News) {
+        self.with(device, |screen| screen.told = Some(news));
     }
 }
 
@@ -103,12 +114,22 @@ mod tests {
         let now = Instant::now();
         assert!(!screens.is_silent("m1", now));
         assert!(screens.is_silent("m1", now + SILENCE * 2));
-        assert_eq!(screens.news("m1", now), Some(ScreenNotice::Showing));
-        screens.told("m1", ScreenNotice::Showing);
+        let showing = (ScreenNotice::Showing, None);
+        assert_eq!(screens.news("m1", now), Some(showing));
+        screens.told("m1", showing);
         assert_eq!(screens.news("m1", now), None);
         assert_eq!(
             screens.news("m1", now + SILENCE * 2),
-            Some(ScreenNotice::Lost)
+            Some((ScreenNotice::Lost, None))
+        );
+        let mute = CabPage {
+            covered: false,
+            mute: true,
+        };
+        screens.says("m1", mute);
+        assert_eq!(
+            screens.news("m1", now),
+            Some((ScreenNotice::Showing, Some(mute)))
         );
     }
 }

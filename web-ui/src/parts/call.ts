@@ -37,7 +37,7 @@ export function saidInFeet(message: Message): boolean {
   return Object.values(message.correction).some((amount) => !("half_tenths" in amount));
 }
 
-/** After this long without being painted, a call is not on his screen (field practice, 5 s). */
+/** After this long without being painted, a call is not on the screen (field practice, 5 s). */
 export const NOT_SHOWN_AFTER = 5_000;
 
 /** Where a call stands, as the ground person reads it. */
@@ -46,11 +46,12 @@ export function stateWords(call: CallView, machine: MachineCard): string {
   const state = call.state;
   if (state.kind === "ended") return words.endings[state.how];
   if (state.kind === "got") return call.witness ? words.nodded(call.witness) : words.states.got;
+  if (machine.way_in.phase !== "working") return words.wayIn.shownAfter;
   if (state.kind === "shown") {
-    const alive = machine.screen.kind === "showing" && linked.value;
+    // On the screen means that the number itself is: no stop in its place, no panel over it.
+    const alive = machine.screen.kind === "showing" && machine.in_view && linked.value;
     return alive ? words.states.shown : words.states.not_on_screen;
   }
-  if (machine.way_in.phase !== "working") return words.wayIn.shownAfter;
   if (now.value - call.sent_at > NOT_SHOWN_AFTER * clock.rate()) return words.states.not_on_screen;
   return words.states[state.kind];
 }

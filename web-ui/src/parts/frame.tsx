@@ -1,31 +1,17 @@
-/** What every page carries: the walking tick, what is not sent, the notice, and the row of keys with STOP. */
+/** What every page carries: the sign of life, what is not sent, the notice, and the row of keys with STOP. */
 import type { ComponentChildren } from "preact";
 import { useEffect, useRef } from "preact/hooks";
 import { notSent, onlyInMemory } from "../outbox";
 import { ago } from "../show";
 import { play } from "../sound";
-import { beats, ground, halted, linked, notice, now, photosWaiting, supervisor, visitor } from "../state";
+import { ground, halted, linked, notice, photosWaiting, visitor } from "../state";
 import { t } from "../words";
 import { HeldWords, LeftWords } from "./kept";
 import { Key, StopKey } from "./keys";
 import { Settings } from "./settings";
 import { TakenPhoto } from "./taken_photo";
-
-const NOTCHES = 12;
-
-/** Walks one notch with each heartbeat: if it does not walk, nothing on the screen is alive. */
-export function Tick() {
-  const at = beats.value % NOTCHES;
-  return (
-    <div
-      class={`tick ${linked.value ? "" : "dead"}`}
-      role="img"
-      aria-label={linked.value ? t().linkUp : t().linkLost}
-    >
-      <i style={{ left: `${(at * 100) / NOTCHES}%`, width: `${100 / NOTCHES}%` }} />
-    </div>
-  );
-}
+import { Tick } from "./tick";
+import { StopBand, standing } from "./urgent";
 
 /** Lines that stand above a page while something is wrong. */
 export function Warnings() {
@@ -50,8 +36,7 @@ const TIMES = 4;
 
 /** An ALL STOP that stands: who and why, on every page, heard and felt when it comes. */
 function AllStop() {
-  const stopped = (ground.value ?? supervisor.value)?.machines.find((card) => card.stop?.all);
-  const stop = stopped?.stop ?? visitor.value?.stop;
+  const stop = standing();
   useEffect(() => {
     if (!stop) return undefined;
     let left = TIMES;
@@ -64,19 +49,8 @@ function AllStop() {
       if (left-- > 0) sound();
     }, AGAIN);
     return () => clearInterval(timer);
-  }, [stop?.since]);
-  if (!stop) return null;
-  return (
-    <div class="all-stop" role="alert">
-      <p>
-        <strong>{t().stop}</strong> {t().allMachines} <small>{ago(now.value - stop.since)}</small>
-      </p>
-      <p>
-        {t().stopBy(stop.by)}
-        {stop.why && `: ${stop.why}`}
-      </p>
-    </div>
-  );
+  }, [stop?.since, stop?.voices]);
+  return stop && <StopBand stop={stop} all />;
 }
 
 /** A word from the hub that stays until it is pressed away. */
@@ -125,8 +99,8 @@ export function Frame({ title, tabs, tab, onTab, children, kind = "", lead }: Fr
   return (
     <div class={`frame ${kind}`}>
       <header>
-        <Tick />
         <div class="top">
+          <Tick />
           <h1 class={lead ? "unseen" : ""}>{title}</h1>
           {lead}
           <Settings />

@@ -38,7 +38,10 @@ export function MachineLine({ card, onPress }: { card: MachineCard; onPress: () 
     <button type="button" class="key machine-line" onClick={onPress}>
       <Shape of={card.shape} />
       {!first && <strong>{card.id}</strong>}
-      <span class={first ? "trouble" : ""}>{first ?? callLine(card)}</span>
+      <span class={first ? "trouble" : ""}>
+        {first ?? callLine(card)}
+        {card.mute && <small> · {t().noSound(card.id)}</small>}
+      </span>
     </button>
   );
 }

@@ -3,6 +3,7 @@ import { ago, feet } from "../show";
 import { now } from "../state";
 import type { MachineCard } from "../wire";
 import { t } from "../words";
+import { labelWords, live } from "./call";
 import { callLine, troubles } from "./machine";
 import { Shape } from "./shape";
 
@@ -18,10 +19,12 @@ export function MachineCards({ cards }: { cards: MachineCard[] }) {
             {card.call?.mark ? `${card.call.mark}: ` : ""}
             {callLine(card)}
             {card.call && ` · ${ago(now.value - card.call.made_at)}`}
+            {live(card.call) && labelWords(card.call).map((label) => ` · ${label}`)}
           </p>
           <p>{screenWords(card)}</p>
           {card.beyond_reach != null && <p>{t().crew.beyondReach(card.id, feet(card.beyond_reach, 0))}</p>}
           {card.spotter && <p>{t().crew.spotter(card.spotter.person)}</p>}
+          {card.mute && <p class="trouble">{t().noSound(card.id)}</p>}
           {troubles(card).map((line) => (
             <p key={line} class="trouble">
               {line}

@@ -3,6 +3,8 @@ import type { ComponentChildren } from "preact";
 import { useLayoutEffect, useRef } from "preact/hooks";
 import { t } from "../words";
 import { Key, StopKey } from "./keys";
+import { Tick } from "./tick";
+import { graveInCab, openPanels, takesAll, Urgent } from "./urgent";
 
 interface PanelProps {
   title: string;
@@ -13,6 +15,20 @@ interface PanelProps {
 
 export function Panel({ title, children, onClose, closeWord }: PanelProps) {
   const box = useRef<HTMLDivElement>(null);
+  const grave = graveInCab();
+  const known = useRef(grave);
+  // What comes to the cab while a panel is open closes it; one that is opened under a stop has the stop over it.
+  useLayoutEffect(() => {
+    if (grave && grave !== known.current) onClose();
+    known.current = grave;
+  }, [grave]);
+  useLayoutEffect(() => {
+    openPanels.value++;
+    return () => {
+      openPanels.value--;
+    };
+  }, []);
+  const over = takesAll.value();
   // Before the next key can be pressed, or it would land behind the panel.
   useLayoutEffect(() => {
     const before = document.activeElement;
@@ -34,8 +50,15 @@ export function Panel({ title, children, onClose, closeWord }: PanelProps) {
         if (event.key === "Tab") keepInside(event, box.current);
       }}
     >
-      <h2>{title}</h2>
-      <div class="panel-body">{children}</div>
+      <div class="panel-head">
+        <Tick />
+        <h2>{title}</h2>
+      </div>
+      <Urgent />
+      {over && <div class="panel-body">{over}</div>}
+      <div class="panel-body" hidden={!!over}>
+        {children}
+      </div>
       <div class="row">
         <Key kind="wide" onPress={onClose}>
           {closeWord ?? t().close}

@@ -1,9 +1,10 @@
 /** The plan: lines, targets, marks with their last verdict, machines where they were last said to stand. */
 import { useState } from "preact/hooks";
 import { FOOT, runCorners } from "../grade";
-import type { Drawn, Ground, Line, MachineCard, Point, Sheet, SheetMark, SiteTarget, Verdict } from "../wire";
+import type { Drawn, Ground, Line, MachineCard, Point, Sheet, SheetMark, SiteTarget } from "../wire";
 import { t } from "../words";
 import { Key } from "./keys";
+import { lastShort } from "./last";
 import { CutLines } from "./plan_cuts";
 
 /** A box of the ground in feet, north up: `top` is its northern edge. */
@@ -81,9 +82,7 @@ export function Plan({ sheet, ground, chosen = null, fresh = null, onChoose, not
             mark={mark}
             size={size}
             state={
-              notes
-                ? (notes.get(mark.id) ?? "")
-                : stateOf(ground?.marks.find((one) => one.id === mark.id)?.verdict)
+              notes ? (notes.get(mark.id) ?? "") : lastShort(ground?.marks.find((one) => one.id === mark.id))
             }
             named={named.has(mark.id)}
             chosen={mark.id === chosen}
@@ -240,10 +239,6 @@ function Machine({ machine, reach, size }: MachineProps) {
       </text>
     </g>
   );
-}
-
-function stateOf(verdict: Verdict | null | undefined): string {
-  return verdict ? t().verdictShort[verdict] : "";
 }
 
 interface MarkProps {

@@ -3,9 +3,10 @@
 import { useState } from "preact/hooks";
 import { FOOT } from "../grade";
 import { feet, signed } from "../show";
-import type { Ground, ProfilePoint, SectionPoint, Sheet, SiteTarget } from "../wire";
+import type { Ground, MarkCard, ProfilePoint, SectionPoint, Sheet, SiteTarget } from "../wire";
 import { t } from "../words";
 import { Key } from "./keys";
+import { gone } from "./last";
 
 /** Heights are drawn this many times larger than lengths, so that a tenth can be seen. */
 const TALLER = 6;
@@ -24,7 +25,7 @@ interface Shot {
   id: string;
   station: number;
   elevation: number;
-  dev: number | null;
+  last: MarkCard;
 }
 
 export function Profile({ target, sheet, ground, table = true }: ProfileProps) {
@@ -42,7 +43,7 @@ export function Profile({ target, sheet, ground, table = true }: ProfileProps) {
       const last = ground?.marks.find((one) => one.id === mark.id);
       if (!last || mark.station == null) return [];
       const station = mark.station / FOOT;
-      return [{ id: mark.id, station, elevation: last.elevation / FOOT, dev: last.dev ?? null }];
+      return [{ id: mark.id, station, elevation: last.elevation / FOOT, last }];
     });
   const long = end.station / FOOT - from;
   const all = [...profile.map((one) => one.dig_to / FOOT), ...shots.map((one) => one.elevation)];
@@ -106,10 +107,15 @@ export function Profile({ target, sheet, ground, table = true }: ProfileProps) {
             </text>
           ))}
           {shots.map((shot) => (
-            <g key={shot.id} transform={`translate(${shot.station - from} ${y(shot.elevation)})`}>
+            <g
+              key={shot.id}
+              class={gone(shot.last) ? "gone" : ""}
+              transform={`translate(${shot.station - from} ${y(shot.elevation)})`}
+            >
               <path class="profile-shot" d={`M${-size / 2} 0H${size / 2}M0 ${-size / 2}V${size / 2}`} />
               <text y={-size} font-size={size} text-anchor="middle">
                 {shot.id}
+                {gone(shot.last) && "?"}
               </text>
             </g>
           ))}
@@ -125,7 +131,7 @@ export function Profile({ target, sheet, ground, table = true }: ProfileProps) {
                 <th scope="row">{shot.id}</th>
                 <td>{shot.station.toFixed(1)}</td>
                 <td>{shot.elevation.toFixed(2)}</td>
-                <td>{shot.dev === null ? "" : `${signed(shot.dev)} ft`}</td>
+                <td>{gone(shot.last) || (shot.last.dev == null ? "" : `${signed(shot.last.dev)} ft`)}</td>
               </tr>
             ))}
           </tbody>

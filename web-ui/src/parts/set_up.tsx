@@ -10,7 +10,7 @@ export function SetUpFacts({ card }: { card: SetUpCard }) {
   return (
     <>
       <h2>
-        {card.id} <small>{card.laser}</small>
+        {t().setUpName(card.id)} <small>{card.laser}</small>
       </h2>
       <p class={card.state.kind === "proven" ? "" : "trouble"}>{proofWords(card)}</p>
       {card.state.kind === "in_doubt" && (

@@ -11,7 +11,7 @@ export function Suspects({ cards }: { cards: SuspectCard[] }) {
   return (
     <>
       {cards.map((card) => (
-        <section class="card" key={`${card.set_up}-${card.from}`} aria-label={card.set_up}>
+        <section class="card" key={`${card.set_up}-${card.from}`} aria-label={t().setUpName(card.set_up)}>
           <p class={card.shoot_again.length > 0 ? "trouble" : ""}>{head(card)}</p>
           {card.shoot_again.length > 0 && (
             <>

@@ -4,6 +4,7 @@ import { crewEn } from "./crew_en";
 import { cutsEn } from "./cuts_en";
 import { keptEn } from "./kept_en";
 import type { CantReason, Care, Due, Ending, QuickWord, Role, SpotReason, Standing, Way } from "./kinds";
+import { patchEn, setUpEn } from "./names";
 import { wayInEn } from "./way_in.en";
 
 export const en = {
@@ -73,12 +74,12 @@ export const en = {
     waiting: "SENDING",
     not_sent: "NOT SENT – USE HANDS",
     sent: "SENT",
-    delivered: "ON HIS PHONE",
-    shown: "ON HIS SCREEN",
-    got: "HE PRESSED GOT IT",
-    not_on_screen: "NOT ON HIS SCREEN – USE HANDS",
+    delivered: "ON THE CAB'S PHONE",
+    shown: "ON THE CAB'S SCREEN",
+    got: "GOT IT PRESSED IN THE CAB",
+    not_on_screen: "NOT ON THE CAB'S SCREEN – USE HANDS",
   },
-  nodded: (who: string) => `${who} SAW HIM NOD`,
+  nodded: (who: string) => `${who} SAW THE CAB NOD`,
   endings: {
     superseded: "A NEWER CALL TOOK ITS PLACE",
     done: "DONE",
@@ -89,7 +90,7 @@ export const en = {
     stale_by_target: "TARGET CHANGED – REMOVED",
     restated: "RESTATED",
     withdrawn: "WITHDRAWN",
-    refused: "HE CAN'T",
+    refused: "THE CAB CAN'T",
     new_screen: "NEW PHONE IN THE CAB",
     ruled: "RULED",
     stale_by_face: "FACE LEFT – REMOVED",
@@ -120,10 +121,14 @@ export const en = {
     look_here: "LOOK HERE",
   } satisfies Record<QuickWord, string>,
   byEye: "BY EYE",
-  ways: { down: "DOWN", shave: "SHAVE", grade: "GRADE", up: "UP", wait: "WAIT" } satisfies Record<
-    Way,
-    string
-  >,
+  ways: {
+    down: "DOWN",
+    shave: "SHAVE",
+    grade: "GRADE",
+    up: "UP",
+    wait: "WAIT",
+    ruling: "THE SUPERVISOR RULES",
+  } satisfies Record<Way, string>,
   feetWord: "FEET",
   inchWord: "IN",
   wholeFeet: (feet: number) => `${feet} FT`,
@@ -159,7 +164,7 @@ export const en = {
   stopBy: (who: string) => `${who} pressed STOP`,
   stopLift: "A supervisor lifts it.",
   pause: "PAUSE – LASER CHECK",
-  pauseWhy: (setUp: string) => `${setUp} is in doubt. Wait for the next call.`,
+  pauseWhy: (setUp: string) => `${setUpEn(setUp)} is in doubt. Wait for the next call.`,
   newTarget: "NEW TARGET",
   newTargetOld: "Old numbers are dead.",
   seen: "SEEN",
@@ -168,8 +173,8 @@ export const en = {
   inKeepOut: (who: string, mark: string) => `${who} AT ${mark}`,
   placeUnknown: "Nobody has said where this machine stands.",
   placeOld: "This machine's place was said too long ago.",
-  seenIt: "I SEE HIM",
-  tapOnce: "TAP ONCE: SOUND AND SCREEN ON",
+  seenIt: "EYE CONTACT",
+  tapOnce: "NO SOUND YET: TAP ONCE",
   lockPhone: "Switch the phone's own screen lock off for the shift.",
   // Ground.
   read: "READ",
@@ -181,6 +186,10 @@ export const en = {
   digTo: "Dig to",
   lastReading: (dev: string, time: string) => `last ${dev} at ${time}`,
   noReading: "no reading yet",
+  wasBefore: (was: string) => `was ${was} before the change: shoot again`,
+  wasDoubted: (was: string, setUp: string) => `was ${was}, ${setUpEn(setUp)} in doubt: shoot again`,
+  wasVoid: (was: string, why: string) => `was ${was}, but ${why}: shoot again`,
+  shootAgainShort: "AGAIN",
   noTarget: "No target here: the reading is kept as a spot elevation.",
   nearStep: "Near a step. Which side is the rod on?",
   before: "BEFORE",
@@ -192,7 +201,7 @@ export const en = {
   send: "SEND",
   erase: "Erase",
   withdraw: "WITHDRAW",
-  nod: "HE NODDED",
+  nod: "THE CAB NODDED",
   restate: "WRONG NUMBER",
   fromPaper: (time: string, by: string) => `FROM PAPER ${time} ${by}`,
   restating: "Type what it was. Both stay in the log.",
@@ -253,11 +262,13 @@ export const en = {
   tapeFeet: "Tape, ft",
   eyeTo: (machine: string) => `By eye, to ${machine}`,
   ready: "Type the rod",
+  setUpName: setUpEn,
+  patchName: patchEn,
   noSetUp: "No laser is set up. Press LASER.",
-  setUpUnproven: (id: string) => `${id}: second benchmark owed`,
-  setUpDoubt: (id: string) => `${id} IN DOUBT`,
-  setUpChecked: (id: string, time: string) => `${id} · checked ${time} ago`,
-  setUpNoCheck: (id: string) => `${id} · not checked`,
+  setUpUnproven: (id: string) => `${setUpEn(id)}: second benchmark owed`,
+  setUpDoubt: (id: string) => `${setUpEn(id)} IN DOUBT`,
+  setUpChecked: (id: string, time: string) => `${setUpEn(id)} · checked ${time} ago`,
+  setUpNoCheck: (id: string) => `${setUpEn(id)} · not checked`,
   options: "With what",
   rod: "Rod",
   receiver: "RECEIVER",
@@ -279,10 +290,11 @@ export const en = {
   waitsForLook: (machine: string, time: string) => `${machine} asks for a look, ${time}`,
   cantSaid: (machine: string, why: string) => `${machine} CAN'T: ${why}`,
   stopped: (machine: string, by: string) => `${machine} STOPPED by ${by}`,
+  noSound: (machine: string) => `${machine} HAS NO SOUND: its screen waits for a tap`,
   noScreen: (machine: string) => `${machine} has no screen. Use hands.`,
   screenHidden: (machine: string) => `${machine}: screen hidden. Use hands.`,
   screenLost: (machine: string) => `${machine}: link lost. Use hands.`,
-  paused: (machine: string, setUp: string) => `${machine} paused: ${setUp} in doubt`,
+  paused: (machine: string, setUp: string) => `${machine} paused: ${setUpEn(setUp)} in doubt`,
   mustSee: (machine: string, target: string) => `${machine} has not seen the new ${target}`,
   search: "Find a mark",
   inOrder: "IN ORDER",
@@ -386,9 +398,9 @@ export const en = {
     restart: "Check due: work starts again",
   } satisfies Record<Due, string>,
   suspectHead: (setUp: string, from: string, to: string, by: string, n: number) =>
-    `${setUp} ${from}–${to}: off by ${by}, ${n} readings in doubt`,
+    `${setUpEn(setUp)} ${from}–${to}: off by ${by}, ${n} readings in doubt`,
   suspectOpen: (setUp: string, from: string, n: number) =>
-    `${setUp} since ${from}: ${n} readings UNPROVEN, no benchmark shot since`,
+    `${setUpEn(setUp)} since ${from}: ${n} readings UNPROVEN, no benchmark shot since`,
   reshoot: "RE-SHOOT",
   standEither: "Stand either way",
   standings: {
@@ -404,7 +416,7 @@ export const en = {
     failed: (by: string) => `Off by ${by}. The laser is in doubt.`,
   },
   usable: "The set-up may be used.",
-  proven: (id: string) => `${id} is proven. It may be used.`,
+  proven: (id: string) => `${setUpEn(id)} is proven. It may be used.`,
   slipsAsk: "Was it one of these? Nothing is changed by itself.",
   slips: {
     other_benchmark: (used: string, perhaps: string) =>

@@ -44,6 +44,17 @@ fn of_mark(mark: &BuiltMark, list: &mut List) {
             format!("{id}: estaba aceptada, pero {es}; mírela y lea otra vez."),
         );
     }
+    if mark.changed {
+        if mark.void.is_none() {
+            list.push(
+                OpenKind::InDoubt,
+                id,
+                format!("{id} was {dev} before its target changed: shoot it again."),
+                format!("{id} estaba {dev} antes de que cambiara su rasante: lea otra vez."),
+            );
+        }
+        return;
+    }
     let settled = mark.ruling.is_some() || mark.patch.is_some();
     match mark.verdict {
         Some(Verdict::High) => list.push(

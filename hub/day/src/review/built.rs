@@ -8,7 +8,9 @@ use earthwork::tolerance::Verdict;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::last;
 use crate::said::marks::PaintState;
+use crate::said::reading::StepSide;
 use crate::said::rule::Ruling;
 use crate::said::suspect::{Standing, SuspectMark};
 use crate::said::void::VoidCause;
@@ -65,6 +67,15 @@ pub struct BuiltMark {
     pub if_moved: Option<Length>,
     /// What a laser in doubt has to do with it.
     pub doubt: LaserDoubt,
+    /// What is asked there has changed since: the difference is against the target of then.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub changed: bool,
+    /// Which side of the step was read.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub side: Option<StepSide>,
+    /// The surface that was read, when it is not the ground to dig to.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub surface: Option<String>,
     /// Why its acceptance does not count any more, though nobody has measured it since.
     pub void: Option<VoidCause>,
     /// Its soil failed a test, and no later one took its place.
@@ -83,6 +94,11 @@ pub struct BuiltMark {
 }
 
 impl BuiltMark {
+    /// Whether its last reading still speaks for it: see [`crate::last`].
+    pub fn stands(&self) -> bool {
+        !self.changed && self.void.is_none() && self.doubt != LaserDoubt::Open
+    }
+
     /// The elevation of its ground, as the mean of its shots has it.
     pub fn ground(&self) -> Length {
         let mean = self.dig_to.zip(self.mean);
@@ -115,11 +131,17 @@ pub fn built(state: &State) -> Vec<BuiltMark> {
     found.into_values().collect()
 }
 
+/// A mark as the days before left it; none when nobody had read it.
+pub(crate) fn before(state: &State, mark: &str) -> Option<BuiltMark> {
+    Some(still(state, state.built_before.get(mark)?))
+}
+
 /// A mark as a day before left it; what has changed since does not prove it any more.
 fn still(state: &State, before: &BuiltMark) -> BuiltMark {
     let target = before.target.as_deref();
     let target = target.and_then(|target| state.site()?.target(target));
     let same = target.is_some_and(|target| Some(target.revision) == before.revision);
+    let changed = last::changed_since(state, before);
     let now = state.marks.get(&before.mark);
     let paint = now.and_then(|now| now.paint.as_ref());
     let void = now.and_then(|now| now.void.as_ref());
@@ -127,7 +149,12 @@ fn still(state: &State, before: &BuiltMark) -> BuiltMark {
         .map(|(_, why)| why.clone())
         .or_else(|| before.void.clone());
     BuiltMark {
-        proven: before.proven && same && void.is_none() && !state.account.fails(&before.mark),
+        proven: before.proven
+            && same
+            && !changed
+            && void.is_none()
+            && !state.account.fails(&before.mark),
+        changed,
         failed: state.account.fails(&before.mark),
         void,
         scraped: paint.map_or(before.scraped, |paint| paint.state == PaintState::Scraped),
@@ -188,6 +215,9 @@ fn of_mark(state: &State, mark: &str) -> Option<BuiltMark> {
             (false, None) if !doubts.is_empty() => LaserDoubt::Settled,
             (false, _) => LaserDoubt::Nothing,
         },
+        changed: false,
+        side: taken.reading.side,
+        surface: judged.and_then(|judged| judged.surface.clone()),
         void: now.void.as_ref().map(|(_, why)| why.clone()),
         failed: state.account.fails(mark),
         patch: patch(state, mark),
@@ -199,6 +229,7 @@ fn of_mark(state: &State, mark: &str) -> Option<BuiltMark> {
         english: String::new(),
         spanish: String::new(),
     };
+    found.changed = last::changed_since(state, &found);
     (found.english, found.spanish) = standing(&found, judged.is_some_and(|one| one.settled_high));
     Some(found)
 }
@@ -244,6 +275,12 @@ fn standing(mark: &BuiltMark, high_by_rule: bool) -> (String, String) {
         add(
             format!("the same if the laser had moved ({moved})"),
             format!("igual si el láser se hubiera movido ({moved})"),
+        );
+    }
+    if mark.changed {
+        add(
+            "measured before its target changed: shoot it again".into(),
+            "medida antes de que cambiara su rasante: lea otra vez".into(),
         );
     }
     match mark.doubt {

@@ -111,7 +111,7 @@ fn of_target(day: &Day<'_>, site: &Site, target: &Target, built: &[BuiltMark]) -
             };
             let dev = got
                 .as_ref()
-                .filter(|got| got.dig_to == dig_to)
+                .filter(|got| got.dig_to == dig_to && got.stands())
                 .and_then(|got| got.mean);
             let lowest = stack.layers.last().map(|layer| layer.thickness);
             let too_high = got.as_ref().is_some_and(|got| {

@@ -156,6 +156,7 @@ fn lanes_follow_one_another_without_a_hole_once_something_is_known() {
         Command::NoticeScreen(NoticeScreen {
             device: "m1".into(),
             screen,
+            page: None,
         })
     };
     let hub = crate::asked::By::hub();

@@ -1,5 +1,7 @@
 //! Blind pairs: a second shot made without seeing the first tells how well this person reads with this rod.
 
+use std::collections::BTreeSet;
+
 use earthwork::laser::repeats::reading_doubt_ft;
 use earthwork::length::Length;
 use earthwork::slip::Mode;
@@ -82,6 +84,35 @@ pub(crate) fn own_doubt(state: &State, person: &str, rod: &str) -> Option<Length
         .map(|pair| pair.difference)
         .collect();
     Length::from_feet(reading_doubt_ft(&pairs)?).ok()
+}
+
+/// What the pairs of a person show of one shot with a rod, for everybody with enough of them.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct OwnDoubt {
+    /// Who.
+    pub person: String,
+    /// With which rod.
+    pub rod: String,
+    /// One standard deviation of one reading.
+    pub doubt: Length,
+}
+
+pub(crate) fn own_doubts(state: &State) -> Vec<OwnDoubt> {
+    let who: BTreeSet<(&str, &str)> = state
+        .pairs
+        .iter()
+        .flat_map(|pair| &pair.shots)
+        .map(|shot| (shot.person.as_str(), shot.rod.as_str()))
+        .collect();
+    who.into_iter()
+        .filter_map(|(person, rod)| {
+            Some(OwnDoubt {
+                person: person.to_owned(),
+                rod: rod.to_owned(),
+                doubt: own_doubt(state, person, rod)?,
+            })
+        })
+        .collect()
 }
 
 /// Pairs outlive their day: they are about people and rods, not about where the laser stands.

@@ -173,24 +173,25 @@ mod tests {
         })
     }
 
-    fn guard(crew: &Crew) -> Length {
-        let shots = view::view(&crew.state).unwrap().shots;
-        shots.iter().find(|shot| shot.mark == "P-1").unwrap().guard
+    fn guard(crew: &mut Crew) -> Length {
+        let taken = crew.reads("P-1", "5.00").unwrap().first;
+        let judged = crew.state.readings[&taken].reading.judged.as_ref();
+        judged.unwrap().guard
     }
 
     /// Half of 0.04 ft over 100 ft is twice what is allowed (common practice).
     #[test]
     fn what_a_test_finds_widens_the_guard_band_and_never_narrows_it() {
         let mut crew = Crew::digging();
-        let usual = guard(&crew);
+        let usual = guard(&mut crew);
         crew.says(&ground(), turned("5.00")).unwrap();
         assert_eq!(
-            guard(&crew),
+            guard(&mut crew),
             usual,
             "a test without slant proves no less doubt"
         );
         crew.says(&ground(), turned("4.96")).unwrap();
-        assert!(guard(&crew) > usual);
+        assert!(guard(&mut crew) > usual);
         let card = view::view(&crew.state).unwrap().set_ups[0].tested;
         let card = card.unwrap();
         assert_eq!(card.slant_per_100_ft, len("0.02 ft"));

@@ -8,8 +8,9 @@ use crate::asked::By;
 use crate::entry::{Body, Entry};
 use crate::refusal::Refusal;
 use crate::said::call;
-use crate::state::{Screen, State};
+use crate::state::{Call, Screen, State};
 use crate::views::call::CallState;
+use crate::views::operator;
 
 /// The call has reached this operator's phone.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -69,6 +70,19 @@ pub struct NoticeScreen {
     pub device: String,
     /// What it noticed.
     pub screen: ScreenNotice,
+    /// What the page said of itself; nothing when it has said nothing.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub page: Option<CabPage>,
+}
+
+/// What an operator's page says of itself: what a live link and a visible page do not tell.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(default)]
+pub struct CabPage {
+    /// A panel or the plan lies over the number.
+    pub covered: bool,
+    /// Nobody has tapped it since it was loaded: it can make no sound.
+    pub mute: bool,
 }
 
 /// An operator's page began or ceased to show.
@@ -80,6 +94,9 @@ pub struct ScreenNoticed {
     pub machine: String,
     /// What was noticed.
     pub screen: ScreenNotice,
+    /// What the page said of itself.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub page: Option<CabPage>,
 }
 
 /// Whether a page can be seen.
@@ -112,14 +129,55 @@ pub(crate) fn shown(state: &State, by: &By, asked: &Shown) -> Result<Vec<Body>, 
     if call.shown_at.is_some() {
         return Ok(vec![]);
     }
-    let text = call::text(&call.sent.message, asked.language, asked.unit);
-    Ok(vec![Body::CallShown(CallShown {
-        call: asked.call,
+    // What was painted a second ago and is gone under a stop has been seen for no second: no receipt, and no error.
+    if !operator::fills_with_a_call(state, &call.sent.machine) {
+        return Ok(vec![]);
+    }
+    let body = painted(by, asked.call, call, asked.language, asked.unit);
+    Ok(vec![body])
+}
+
+/// The entry that this call was painted on the asker's page.
+fn painted(by: &By, id: u64, call: &Call, language: Language, unit: ScreenUnit) -> Body {
+    Body::CallShown(CallShown {
+        call: id,
         machine: call.sent.machine.clone(),
         mark: call.sent.mark.clone(),
         device: by.device.clone(),
-        text: text.line,
-    })])
+        text: call::text(&call.sent.message, language, unit).line,
+    })
+}
+
+/// Whoever presses GOT IT has seen the number: a press within the first second of a call tells that it was shown, too.
+pub(crate) fn seen_by_press(
+    state: &State,
+    by: &By,
+    id: u64,
+    call: &Call,
+) -> Result<Option<Body>, Refusal> {
+    if call.shown_at.is_some() {
+        return Ok(None);
+    }
+    if !operator::fills_with_a_call(state, &call.sent.machine) {
+        return Err(not_seen());
+    }
+    let phone = state.device(&by.device);
+    let (language, unit) = phone.map_or((Language::English, ScreenUnit::Tenths), |phone| {
+        (phone.language, phone.unit)
+    });
+    Ok(Some(painted(by, id, call, language, unit)))
+}
+
+/// Under a stop, an ask, a face to leave, a pause or a new target no number stands on the screen: nobody has seen it there.
+fn not_seen() -> Refusal {
+    Refusal::HeldBack {
+        english: "That number is not on the cab's screen now: something graver stands there. \
+                  GOT IT counts once the number has been seen."
+            .into(),
+        spanish: "Ese número no está ahora en la pantalla de la máquina: hay algo más grave ahí. \
+                  ENTENDIDO cuenta cuando se vio el número."
+            .into(),
+    }
 }
 
 /// What the hub noticed of an operator's screen; a phone that is not a cab's screen is of no account, and none is once the day
@@ -141,13 +199,20 @@ pub(crate) fn notice(state: &State, asked: &NoticeScreen) -> Vec<Body> {
         Screen::Lost(_) => Some(ScreenNotice::Lost),
         Screen::None => None,
     };
-    if known == Some(asked.screen) {
+    // A panel over no number is no news.
+    let page = asked.page.filter(|page| {
+        let covers = page.covered && !cab.page.covered;
+        let uncovers = cab.page.covered && !page.covered;
+        page.mute != cab.page.mute || uncovers || (covers && cab.live.is_some())
+    });
+    if known == Some(asked.screen) && page.is_none() {
         return vec![];
     }
     vec![Body::ScreenNoticed(ScreenNoticed {
         device: asked.device.clone(),
         machine: machine.clone(),
         screen: asked.screen,
+        page,
     })]
 }
 
@@ -168,9 +233,16 @@ pub(crate) fn apply_shown(state: &mut State, entry: &Entry, body: &CallShown) {
 }
 
 pub(crate) fn apply_noticed(state: &mut State, entry: &Entry, body: &ScreenNoticed) {
-    state.cab_mut(&body.machine).screen = match body.screen {
-        ScreenNotice::Showing => Screen::Showing,
-        ScreenNotice::Hidden => Screen::Hidden(entry.at),
-        ScreenNotice::Lost => Screen::Lost(entry.at),
+    let cab = state.cab_mut(&body.machine);
+    cab.screen = match (body.screen, cab.screen) {
+        (ScreenNotice::Showing, _) => Screen::Showing,
+        // Hidden or lost since then: what the page says of itself meanwhile does not begin it anew.
+        (ScreenNotice::Hidden, Screen::Hidden(since)) => Screen::Hidden(since),
+        (ScreenNotice::Lost, Screen::Lost(since)) => Screen::Lost(since),
+        (ScreenNotice::Hidden, _) => Screen::Hidden(entry.at),
+        (ScreenNotice::Lost, _) => Screen::Lost(entry.at),
     };
+    if let Some(page) = body.page {
+        cab.page = page;
+    }
 }

@@ -6,7 +6,7 @@ use crate::entry::{Body, Entry};
 use crate::said;
 use crate::said::change::{SiteChanged, SiteThing};
 use crate::said::prove::{Differs, TargetTyped};
-use crate::said::receipt::ScreenNotice;
+use crate::said::receipt::{CabPage, ScreenNotice};
 use crate::said::revise::TargetRevised;
 
 mod account;
@@ -283,12 +283,29 @@ fn tell_people(body: &Body) -> Told {
                     "PANTALLA PERDIDA: use señas",
                 ),
             };
+            let (own_en, own_es) = b.page.map_or(("", ""), page_words);
             Told::new(
-                format!("{} {en}.", b.machine),
-                format!("{}: {es}.", b.machine),
+                format!("{} {en}{own_en}.", b.machine),
+                format!("{}: {es}{own_es}.", b.machine),
             )
             .machine(&b.machine)
         }
         _ => Told::default(),
+    }
+}
+
+/// What a cab's page said of itself, behind whether it shows.
+fn page_words(page: CabPage) -> (&'static str, &'static str) {
+    match (page.covered, page.mute) {
+        (true, true) => (
+            "; a panel over the number; no sound yet",
+            "; un panel sobre el número; aún sin sonido",
+        ),
+        (true, false) => ("; a panel over the number", "; un panel sobre el número"),
+        (false, true) => ("; no sound yet", "; aún sin sonido"),
+        (false, false) => (
+            "; nothing over the number; sound on",
+            "; nada sobre el número; con sonido",
+        ),
     }
 }

@@ -165,8 +165,12 @@ pub struct Reminder {
     /// In which part of the keep-out, when both places are known.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub zone: Option<Zone>,
-    /// Full screen with sound, by the policy against nagging; else the silent strip alone.
+    /// With sound and large, by the policy against nagging; else the silent strip alone.
     pub loud: bool,
+    /// The large form stands beside the number: it is only that nobody has said, or not lately, where the machine stands.
+    /// Without it the large form stands in the number's place.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub beside: bool,
 }
 
 /// A call as the screens show it.

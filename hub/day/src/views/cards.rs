@@ -1,7 +1,9 @@
 //! Cards that the ground person and the supervisor share: machines, set-ups, marks.
 
 use crate::keep_out;
+use crate::last::{self, StillCounts};
 use crate::near;
+use crate::review::built;
 use crate::said::check_due;
 use crate::said::reading::Judged;
 use crate::said::suspect::SuspectMark;
@@ -9,7 +11,7 @@ use crate::state::{Cab, Screen, SetUp, State};
 use crate::views::ground::{
     DueCard, MachineCard, MarkCard, ScreenCard, SetUpCard, SetUpState, SuspectCard,
 };
-use crate::views::{call, way_in};
+use crate::views::{call, operator, way_in};
 use earthwork::keep_out::{PLACE_TOO_OLD_MS, keep_out_radius};
 
 /// One card for each machine of the site.
@@ -28,6 +30,8 @@ pub(crate) fn machines(state: &State) -> Vec<MachineCard> {
                 shape: machine.shape,
                 works_on: machine.works_on.clone(),
                 call: call.map(|(id, call)| call::view(id, call)),
+                in_view: !cab.page.covered && operator::fills_with_a_call(state, &machine.id),
+                mute: cab.page.mute && !matches!(cab.screen, Screen::None),
                 screen: screen(state, cab),
                 stop: cab.stop.clone(),
                 paused_by: cab.paused.as_ref().map(|(set_up, _)| set_up.clone()),
@@ -137,7 +141,8 @@ pub(crate) fn in_doubt(state: &State, set_up: &str) -> bool {
         .is_some_and(|set_up| !set_up.closed && matches!(set_up.state, SetUpState::InDoubt { .. }))
 }
 
-/// The last reading on each mark, in the order of work; then on places that are no mark, by name.
+/// The last reading on each mark, of this day or the days before, in the order of work; then of this day on places that are
+/// no mark, by name.
 pub(crate) fn marks(state: &State) -> Vec<MarkCard> {
     let Some(site) = state.site() else {
         return vec![];
@@ -146,22 +151,66 @@ pub(crate) fn marks(state: &State) -> Vec<MarkCard> {
     let places = state.marks.keys().filter(|id| site.mark(id).is_none());
     marks
         .chain(places)
-        .filter_map(|mark| {
-            let (id, taken) = state.last_reading(mark)?;
-            let judged: Option<&Judged> = taken.reading.judged.as_ref();
-            let ruling = state.marks.get(mark).and_then(|now| now.ruling);
-            Some(MarkCard {
-                id: mark.clone(),
-                reading: id,
-                elevation: taken.reading.elevation,
-                dev: judged.map(|judged| judged.mean),
-                verdict: judged.map(|judged| judged.verdict),
-                ruling,
-                needs_ruling: ruling.is_none() && judged.is_some_and(|judged| judged.needs_ruling),
-                at: taken.made_at,
-                by: taken.by.clone(),
-                set_up: taken.reading.set_up.clone(),
-            })
-        })
+        .filter_map(|mark| read_today(state, mark).or_else(|| built_before(state, mark)))
         .collect()
+}
+
+fn read_today(state: &State, mark: &str) -> Option<MarkCard> {
+    let (id, taken) = state.last_reading(mark)?;
+    let counts = last::of_reading(state, id, taken);
+    let judged: Option<&Judged> = taken.reading.judged.as_ref();
+    let ruling = state.marks.get(mark).and_then(|now| now.ruling);
+    let needs_ruling = ruling.is_none() && judged.is_some_and(|judged| judged.needs_ruling);
+    let card = MarkCard {
+        id: mark.to_owned(),
+        reading: id,
+        elevation: taken.reading.elevation,
+        dev: judged.map(|judged| judged.mean),
+        verdict: judged.map(|judged| judged.verdict),
+        ruling,
+        needs_ruling,
+        at: taken.made_at,
+        by: taken.by.clone(),
+        set_up: taken.reading.set_up.clone(),
+        day: None,
+        counts,
+        was: None,
+    };
+    Some(as_it_counts(card))
+}
+
+/// What a day before left, until somebody reads there again.
+fn built_before(state: &State, mark: &str) -> Option<MarkCard> {
+    let before = built::before(state, mark)?;
+    let counts = last::of_before(state, &before);
+    Some(as_it_counts(MarkCard {
+        id: before.mark,
+        reading: before.reading,
+        elevation: before.elevation,
+        dev: before.mean,
+        verdict: before.verdict,
+        ruling: before.ruling,
+        needs_ruling: false,
+        at: before.at,
+        by: before.by,
+        set_up: before.set_up,
+        day: Some(before.day),
+        counts,
+        was: None,
+    }))
+}
+
+/// What does not count any more has no difference and no verdict: no view can show them as if they held.
+fn as_it_counts(card: MarkCard) -> MarkCard {
+    if card.counts == StillCounts::Counts {
+        return card;
+    }
+    MarkCard {
+        was: card.dev,
+        dev: None,
+        verdict: None,
+        ruling: None,
+        needs_ruling: false,
+        ..card
+    }
 }

@@ -7,6 +7,7 @@ use earthwork::target::Shape;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::last::{self, StillCounts};
 use crate::state::State;
 
 /// A walked contour.
@@ -36,11 +37,13 @@ pub(crate) fn contours(state: &State) -> Vec<ContourCard> {
         let Shape::Contour { elevation, band } = target.grade.shape else {
             continue;
         };
-        let last = state
+        let readings = state
             .marks
             .values()
-            .filter_map(|mark| state.readings.get(&mark.last?));
-        let walked: Vec<(Point, Length)> = last
+            .filter_map(|mark| Some((mark.last?, state.readings.get(&mark.last?)?)))
+            .filter(|(id, taken)| last::of_reading(state, *id, taken) == StillCounts::Counts)
+            .map(|(_, taken)| taken);
+        let walked: Vec<(Point, Length)> = readings
             .filter_map(|taken| {
                 let reading = &taken.reading;
                 let judged = reading.judged.as_ref()?;

@@ -7,6 +7,8 @@ use earthwork::tolerance::Verdict;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::last::{self, StillCounts};
+use crate::review::built;
 use crate::said::suspect::Standing;
 use crate::site::Target;
 use crate::state::{State, TakenReading};
@@ -46,20 +48,18 @@ fn of_run(state: &State, target: &Target) -> Option<RunCoverage> {
     let site = state.site()?;
     let along = |station: Length| station - from;
     let steps: Vec<Length> = steps(target).into_iter().map(along).collect();
-    let proven: Vec<Length> =
-        site.marks
-            .iter()
-            .filter(|mark| mark.target.as_deref() == Some(&target.id))
-            .filter(|mark| match state.last_reading(&mark.id) {
-                Some((id, taken)) => is_proven(state, target, id, taken),
-                // What a day before has proven stands until somebody reads there again or the target changes.
-                None => state.built_before.get(&mark.id).is_some_and(|before| {
-                    before.proven && before.revision == Some(target.revision)
-                }),
-            })
-            .filter_map(|mark| target.grade.station_offset(mark.place).ok())
-            .map(|at| along(at.station))
-            .collect();
+    let proven: Vec<Length> = site
+        .marks
+        .iter()
+        .filter(|mark| mark.target.as_deref() == Some(&target.id))
+        .filter(|mark| match state.last_reading(&mark.id) {
+            Some((id, taken)) => is_proven(state, target, id, taken),
+            // What a day before has proven stands until somebody reads there again or the target changes.
+            None => built::before(state, &mark.id).is_some_and(|before| before.proven),
+        })
+        .filter_map(|mark| target.grade.station_offset(mark.place).ok())
+        .map(|at| along(at.station))
+        .collect();
     let unproven = unproven(along(to), &steps, &proven, FOOTING_REACH);
     Some(RunCoverage {
         target: target.id.clone(),
@@ -103,6 +103,7 @@ pub(crate) fn proven(state: &State, mark: &str) -> bool {
 /// On grade beyond doubt, on the target as it is now, from a laser that was found good afterwards or whose fault would not
 /// have changed the verdict; on ground that has failed no test.
 pub(crate) fn is_proven(state: &State, target: &Target, id: u64, taken: &TakenReading) -> bool {
+    let counts = last::of_reading(state, id, taken);
     let on =
         taken.reading.judged.as_ref().is_some_and(|judged| {
             judged.verdict == Verdict::On && judged.revision == target.revision
@@ -120,10 +121,8 @@ pub(crate) fn is_proven(state: &State, target: &Target, id: u64, taken: &TakenRe
                 .any(|mark| mark.reading == id && mark.standing == Standing::Stands)
         })
     };
-    let mark = state.marks.get(&taken.reading.mark);
-    let void = mark.is_some_and(|mark| mark.void.is_some());
     let fails = state.account.fails(&taken.reading.mark);
-    on && !void && !fails && (checked || stands())
+    on && counts == StillCounts::Counts && !fails && (checked || stands())
 }
 
 #[cfg(test)]

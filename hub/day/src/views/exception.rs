@@ -148,7 +148,7 @@ pub enum ExceptionKind {
         /// It passed before and is void; else it failed.
         void: bool,
     },
-    /// Somebody went in without the operator's answer: get them out, get his eyes.
+    /// Somebody went in without the operator's answer: get them out, get eye contact.
     UnconfirmedEntry {
         /// Which machine.
         machine: String,

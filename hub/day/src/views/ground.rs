@@ -5,20 +5,22 @@ use earthwork::laser::check_due::Due;
 use earthwork::length::Length;
 use earthwork::level;
 use earthwork::tolerance::Verdict;
-use earthwork::uncertainty::Care;
+use earthwork::uncertainty::DoubtParts;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::cuts::held;
 use crate::going::{self, GoingMark};
 use crate::keep_out;
+use crate::last::StillCounts;
 use crate::near::Near;
-use crate::said::reading;
+use crate::said::blind::{self, OwnDoubt};
+use crate::said::reading::{self, Joinable};
 use crate::said::set_up::{DoubtReason, LaserSlope, Proof};
 use crate::said::slew::SlewCard;
 use crate::said::spotter::SpotterCard;
 use crate::said::suspect::SuspectMark;
-use crate::site::{MachineShape, Site};
+use crate::site::{MachineShape, Site, UnsettledHigh};
 use crate::state::{SetUp, State, TestedLaser};
 use crate::time::Time;
 use crate::views::account::{self, GroundAccount};
@@ -44,6 +46,11 @@ pub struct Ground {
     pub marks: Vec<MarkCard>,
     /// What a shot at each mark would take, for each usable set-up.
     pub shots: Vec<Shot>,
+    /// How well people read whose blind pairs tell it.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub own_doubts: Vec<OwnDoubt>,
+    /// What stays too close to call on the high side after two shots is trimmed.
+    pub trims: bool,
     /// Loads, patches, tests, who is needed next.
     pub account: GroundAccount,
     /// What a failed check or a bump put in doubt, while marks are still to be shot again or the laser is in doubt.
@@ -71,6 +78,10 @@ pub struct MachineCard {
     pub call: Option<CallView>,
     /// Its screen.
     pub screen: ScreenCard,
+    /// The number of its live call stands there, with nothing graver in its place and no panel over it.
+    pub in_view: bool,
+    /// Nobody has tapped its page since it was loaded: it can make no sound.
+    pub mute: bool,
     /// Stopped: by whom, why, since when.
     pub stop: Option<StopCard>,
     /// The set-up in doubt that has paused it.
@@ -145,6 +156,9 @@ pub struct StopCard {
     pub why: String,
     /// Since when.
     pub since: Time,
+    /// How often it was pressed while it stood: each further press sounds again.
+    #[serde(default)]
+    pub voices: u32,
     /// Part of an ALL STOP.
     pub all: bool,
 }
@@ -282,9 +296,9 @@ pub struct MarkCard {
     pub reading: u64,
     /// Measured elevation.
     pub elevation: Length,
-    /// Measured − target; none for a spot elevation.
+    /// Measured − target; none for a spot elevation, and none when it does not count any more.
     pub dev: Option<Length>,
-    /// The verdict; none for a spot elevation.
+    /// The verdict; none for a spot elevation, and none when it does not count any more.
     pub verdict: Option<Verdict>,
     /// What a supervisor ruled on it, while it stands.
     pub ruling: Option<crate::said::rule::Ruling>,
@@ -296,6 +310,14 @@ pub struct MarkCard {
     pub by: String,
     /// On which set-up.
     pub set_up: String,
+    /// The day on which it was made, when that is not this day.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub day: Option<String>,
+    /// Whether it still speaks for the mark, and why not.
+    pub counts: StillCounts,
+    /// Measured − target as it was booked, when it does not count any more.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub was: Option<Length>,
 }
 
 /// What a shot at a mark would take: enough for the page to say the call before it is sent.
@@ -309,8 +331,15 @@ pub struct Shot {
     pub height: Length,
     /// What the rod must read at grade (HI − dig-to); none near a step or without a target.
     pub grade_rod: Option<Length>,
-    /// The guard band of one careful shot on this ground.
-    pub guard: Length,
+    /// What is known of its doubt before it is read.
+    pub doubt: DoubtParts,
+    /// How many times the doubt the guard band is.
+    pub guard_factor: f64,
+    /// How height turns into distance square to a cut face; 1 elsewhere.
+    pub square: f64,
+    /// Earlier readings that it would be averaged with, newest first.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub before: Vec<Joinable>,
     /// Where the mark lies to its machine's keep-out: the strip will stand with the call.
     pub nearness: Nearness,
     /// What holds a call there back: a reading is kept as a spot elevation.
@@ -328,6 +357,8 @@ pub fn view(state: &State) -> Option<Ground> {
         set_ups: cards::set_ups(state),
         marks: cards::marks(state),
         shots: shots(state, site),
+        own_doubts: blind::own_doubts(state),
+        trims: site.rules.unsettled_high == UnsettledHigh::Trim,
         account: account::ground(state),
         going: going::going(state),
         cuts: cuts::card(state, false),
@@ -340,7 +371,7 @@ pub fn view(state: &State) -> Option<Ground> {
     })
 }
 
-/// One careful shot at each mark from each set-up that may be used.
+/// A shot at each mark from each set-up that may be used.
 fn shots(state: &State, site: &Site) -> Vec<Shot> {
     let usable: Vec<&SetUp> = state
         .set_ups
@@ -366,18 +397,10 @@ fn shots(state: &State, site: &Site) -> Vec<Shot> {
                 height: set_up.height_at(mark.place),
                 grade_rod: dig_to
                     .map(|dig_to| level::grade_rod(set_up.height_at(mark.place), dig_to)),
-                guard: reading::guard(
-                    site,
-                    set_up,
-                    mark,
-                    target,
-                    reading::Read {
-                        care: Care::Coarse,
-                        coarse_text: false,
-                        shots: 1,
-                        own_doubt: None,
-                    },
-                ),
+                doubt: reading::parts(site, set_up, mark),
+                guard_factor: target.guard_factor,
+                square: target.grade.square_to_face(mark.place),
+                before: reading::joinable(state, set_up, &mark.id, target),
                 nearness,
                 held,
             });

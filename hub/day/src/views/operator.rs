@@ -92,6 +92,8 @@ pub enum CabScreen {
         why: String,
         /// Since when.
         since: Time,
+        /// How often it was pressed while it stood: each further press sounds again.
+        voices: u32,
         /// Every machine, not this one alone.
         all: bool,
     },
@@ -194,6 +196,13 @@ pub fn view(state: &State, machine: &str) -> Option<Operator> {
     })
 }
 
+/// Whether a call fills the screen, and nothing graver.
+pub(crate) fn fills_with_a_call(state: &State, machine: &str) -> bool {
+    let phase = state.way_in.gate(machine).phase();
+    let cab = state.cabs.get(machine);
+    cab.is_some_and(|cab| matches!(screen(state, machine, cab, phase), CabScreen::Call { .. }))
+}
+
 /// The gravest thing first: a stop hides who is in, that hides a face to leave, that hides who asks to come in (and stays
 /// out meanwhile), then a pause, then a call.
 fn screen(state: &State, machine: &str, cab: &Cab, phase: Phase) -> CabScreen {
@@ -203,6 +212,7 @@ fn screen(state: &State, machine: &str, cab: &Cab, phase: Phase) -> CabScreen {
             by: stop.by.clone(),
             why: stop.why.clone(),
             since: stop.since,
+            voices: stop.voices,
             all: stop.all,
         };
     }

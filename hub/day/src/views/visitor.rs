@@ -3,6 +3,7 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::review::built;
 use crate::said::reading::Judged;
 use crate::site::{Site, Target};
 use crate::state::{SetUp, State};
@@ -113,7 +114,12 @@ fn run(state: &State, site: &Site, target: &Target) -> VisitorRun {
         .into_iter()
         .filter(|card| own(&card.id))
         .collect();
-    let used = |set_up: &&SetUp| shots.iter().any(|card| card.set_up == set_up.id);
+    // Set-ups are named anew each day.
+    let today = |card: &&MarkCard| card.day.is_none();
+    let used = |set_up: &&SetUp| {
+        let mut shots = shots.iter().filter(today);
+        shots.any(|card| card.set_up == set_up.id)
+    };
     let photos = papers::photos(state);
     VisitorRun {
         drawn: sheet::drawn(target).into_iter().collect(),
@@ -141,6 +147,11 @@ fn proven(state: &State, target: &Target, shots: &[MarkCard]) -> Vec<String> {
     shots
         .iter()
         .filter(|card| {
+            if card.day.is_some() {
+                return built::before(state, &card.id).is_some_and(|before| {
+                    before.proven && before.target.as_deref() == Some(&target.id)
+                });
+            }
             state.readings.get(&card.reading).is_some_and(|taken| {
                 taken.reading.judged.as_ref().is_some_and(judged_here)
                     && coverage::is_proven(state, target, card.reading, taken)

@@ -83,7 +83,11 @@ fn table(paper: &Paper, marks: &[&BuiltMark]) -> Markup {
 /// How many marks came out how far from their target; each bar says its count, so that it reads without a ruler.
 fn histogram(paper: &Paper, built: &[BuiltMark]) -> Markup {
     let mut bars: BTreeMap<i64, u32> = BTreeMap::new();
-    for dev in built.iter().filter_map(|one| one.mean) {
+    for dev in built
+        .iter()
+        .filter(|one| one.stands())
+        .filter_map(|one| one.mean)
+    {
         *bars.entry(bar(dev.feet())).or_default() += 1;
     }
     let (Some(first), Some(last)) = (bars.keys().next().copied(), bars.keys().last().copied())

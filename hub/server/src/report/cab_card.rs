@@ -280,8 +280,8 @@ fn screens(paper: &Paper) -> Markup {
     rows.push(vec![
         paper
             .t(
-                "the tick along the top edge does not walk",
-                "la raya del borde de arriba no camina",
+                "the block in the top corner neither fills nor empties",
+                "el cuadro de la esquina de arriba no se llena ni se vacía",
             )
             .to_owned(),
         paper

@@ -42,7 +42,7 @@ fn feature(mark: &Mark, built: Option<&BuiltMark>) -> Value {
             "dig_to_ft": feet(built.and_then(|one| one.dig_to)),
             "elevation_ft": feet(built.map(|one| one.elevation)),
             "difference_ft": feet(built.and_then(|one| one.mean)),
-            "verdict": built.and_then(|one| one.verdict),
+            "verdict": built.filter(|one| one.stands()).and_then(|one| one.verdict),
             "proven": built.is_some_and(|one| one.proven),
             "at": built.map(|one| in_full(one.at)),
             "standing": built.map(|one| one.english.as_str()),

@@ -22,6 +22,8 @@ struct Shot<'a> {
     at: f64,
     guard: f64,
     mark: &'a str,
+    /// It still speaks for its mark; else its dot is hollow.
+    stands: bool,
 }
 
 /// The picture; nothing for a shape without stations or a run that nobody has read.
@@ -36,6 +38,7 @@ pub(super) fn profile(paper: &Paper, run: &HandOver) -> Markup {
                 at: got.elevation.feet(),
                 guard: got.guard.map_or(0.0, Length::feet),
                 mark: one.mark.as_str(),
+                stands: got.stands(),
             })
         })
         .collect();
@@ -87,11 +90,11 @@ pub(super) fn profile(paper: &Paper, run: &HandOver) -> Markup {
                 @let name = ROW * (*row as f64 + 1.0) - 2.0;
                 line x1=(cx) x2=(cx) y1=(name + 3.0) y2=(up) stroke="#000" stroke-width="0.5" {}
                 path d=(format!("M{cx:.1} {up:.1}V{down:.1}M{:.1} {up:.1}h8M{:.1} {down:.1}h8", cx - 4.0, cx - 4.0)) stroke="#000" stroke-width="1.5" fill="none" {}
-                circle cx=(cx) cy=(y(shot.at)) r="3.5" fill="#000" {}
-                text x=(cx) y=(name) text-anchor="middle" font-size="11" { (shot.mark) }
+                circle cx=(cx) cy=(y(shot.at)) r="3.5" fill=(if shot.stands { "#000" } else { "#fff" }) stroke="#000" {}
+                text x=(cx) y=(name) text-anchor="middle" font-size="11" { (shot.mark) @if !shot.stands { "?" } }
             }
             text x=(LEFT) y=(tall - 4.0) font-size="11" {
-                (paper.t("Stations in feet. Band: what is allowed. Whisker: how sure. Allowed ", "Estaciones en pies. Franja: lo permitido. Bigote: la duda. Permitido "))
+                (paper.t("Stations in feet. Band: what is allowed. Whisker: how sure. Hollow, ?: shoot it again. Allowed ", "Estaciones en pies. Franja: lo permitido. Bigote: la duda. Hueco, ?: lea otra vez. Permitido "))
                 "+" (feet(run.tolerance.high)) " −" (feet(run.tolerance.low))
             }
         }

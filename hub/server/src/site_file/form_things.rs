@@ -108,8 +108,8 @@ pub(super) fn machine() -> Vec<Field> {
     let shapes = words(&[
         ("square", "square", "cuadrado"),
         ("triangle", "triangle", "triángulo"),
-        ("circle", "circle", "círculo"),
-        ("diamond", "diamond", "rombo"),
+        ("ring", "ring", "aro"),
+        ("bars", "two bars", "dos barras"),
     ]);
     vec![
         id(),

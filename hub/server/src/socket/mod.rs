@@ -222,6 +222,11 @@ impl Talk {
                 let hub = self.hub.clone();
                 rt::spawn(async move { lookout::look(&hub).await });
             }
+            FromPhone::Alive { page: Some(page) } if is_cab => {
+                self.hub.screens.says(&device, page);
+                let hub = self.hub.clone();
+                rt::spawn(async move { lookout::look(&hub).await });
+            }
             FromPhone::Have { call } if is_cab => self.delivered(call),
             FromPhone::Saw { seq, hash } if !self.witnessed => {
                 // Once for each time that it comes.
@@ -231,7 +236,7 @@ impl Talk {
             FromPhone::Have { .. }
             | FromPhone::Saw { .. }
             | FromPhone::Visible { .. }
-            | FromPhone::Alive => {}
+            | FromPhone::Alive { .. } => {}
         }
         Ok(())
     }

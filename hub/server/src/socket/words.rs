@@ -1,10 +1,12 @@
 //! What is said on the socket, both ways: part of the contract of the wire.
 
-use crate::publish::UnkeptStop;
+use day::said::receipt::CabPage;
 use day::time::Time;
 use day::views;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+
+use crate::publish::UnkeptStop;
 
 /// What the hub says on the socket.
 #[derive(Clone, Debug, Serialize, ToSchema)]
@@ -138,6 +140,10 @@ pub enum FromPhone {
         /// Its hash.
         hash: String,
     },
-    /// After each beat: the page's script runs.
-    Alive,
+    /// After each beat: the page's script runs. At once when what it says of itself changes.
+    Alive {
+        /// What an operator's page can't give.
+        #[serde(default)]
+        page: Option<CabPage>,
+    },
 }

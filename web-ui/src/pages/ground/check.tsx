@@ -28,7 +28,10 @@ export function CheckPanel({ card, onClose }: { card: SetUpCard; onClose: () => 
   };
   const owed = card.state.kind === "unproven";
   return (
-    <Panel title={`${card.id}: ${owed ? words.secondBenchmark : words.checkShot}`} onClose={onClose}>
+    <Panel
+      title={`${words.setUpName(card.id)}: ${owed ? words.secondBenchmark : words.checkShot}`}
+      onClose={onClose}
+    >
       {came ? (
         <Came outcome={came} set_up={card.id} onAgain={again} />
       ) : benchmark === null ? (

@@ -10,7 +10,7 @@ import { ground, sheet } from "../../state";
 import type { Line } from "../../wire";
 import { t } from "../../words";
 import { machine, mark } from "./at";
-import { paintWords } from "./paint";
+import { paintWords } from "./ties_first";
 
 /** The lines of this site that must not be crossed. */
 export function keptLines(): Line[] {

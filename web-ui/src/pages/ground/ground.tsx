@@ -1,10 +1,14 @@
 /** The ground person's page: READ, LASER, MARKS, and from there WORK. More keys than these are too narrow for a glove. */
-import { useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import { Frame } from "../../parts/frame";
 import { LatePage } from "../../parts/late_page";
 import { MachineLine } from "../../parts/machine";
-import { ground, me, sheet } from "../../state";
-import type { Ground } from "../../wire";
+import { Shape } from "../../parts/shape";
+import { takesAll } from "../../parts/urgent";
+import { ago } from "../../show";
+import { play } from "../../sound";
+import { ground, me, now, sheet } from "../../state";
+import type { Ground, MachineCard } from "../../wire";
 import { t } from "../../words";
 import { InBar, takesThePage } from "./ask_in";
 import { machine } from "./at";
@@ -14,6 +18,8 @@ import { MarksPage } from "./marks";
 import { begin, unsettled } from "./open";
 import { ReadPage } from "./read";
 import { WithPanel } from "./with";
+
+takesAll.value = takesThePage;
 
 type Tab = "read" | "laser" | "marks" | "work" | "board";
 
@@ -47,6 +53,7 @@ export function GroundPage({ onBoard }: { onBoard?: (() => void) | undefined }) 
       }
     >
       <FaceLeftStrip />
+      <LookStrips />
       <InBar />
       {whole ? (
         whole
@@ -63,6 +70,29 @@ export function GroundPage({ onBoard }: { onBoard?: (() => void) | undefined }) 
       )}
       {withWhat && <WithPanel onClose={() => setWith(false)} />}
     </Frame>
+  );
+}
+
+/** Every machine that asks for a look, longest first, whatever mark or page this is; heard when it comes. */
+function LookStrips() {
+  const asking = (ground.value?.machines ?? []).filter((card) => card.look_asked_at != null);
+  const since = (card: MachineCard) => card.look_asked_at ?? 0;
+  const which = asking.map((card) => `${card.id} ${since(card)}`).join(" ");
+  useEffect(() => {
+    if (!which) return;
+    play("look", 1, 1);
+    navigator.vibrate?.([200, 100, 200]);
+  }, [which]);
+  return (
+    <>
+      {asking
+        .sort((a, b) => since(a) - since(b))
+        .map((card) => (
+          <p class="look-strip" role="alert" key={card.id}>
+            <Shape of={card.shape} /> {t().waitsForLook(card.id, ago(now.value - since(card)))}
+          </p>
+        ))}
+    </>
   );
 }
 

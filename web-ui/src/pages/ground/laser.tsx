@@ -35,7 +35,7 @@ export function LaserPage() {
       )}
       {standing.length === 0 && <p>{words.noSetUp.replace(words.laser, words.setUpNew)}</p>}
       {standing.map((card) => (
-        <section class="card" key={card.id} aria-label={card.id}>
+        <section class="card" key={card.id} aria-label={words.setUpName(card.id)}>
           <SetUpFacts card={card} />
           <SetUpKeys card={card} onOpen={setOpen} />
         </section>

@@ -2,7 +2,8 @@
 
 import { rodText } from "../../grade";
 import { Key } from "../../parts/keys";
-import { ago, feet, signed, timeOfDay } from "../../show";
+import { lastWords } from "../../parts/last";
+import { ago, feet, timeOfDay } from "../../show";
 import { ground, now } from "../../state";
 import { t } from "../../words";
 import { chosen, digTo, gradeRod, machine, mark, rod, setUp, step } from "./at";
@@ -24,9 +25,6 @@ export function MarkStrip({ onMarks, onLaser, onWith, onEdge, onMore }: StripPro
   const { paper } = chosen.value;
   const to = digTo(here, chosen.value.side);
   const last = ground.value?.marks.find((one) => one.id === here?.id);
-  const lastWords = last
-    ? words.lastReading(last.dev == null ? feet(last.elevation) : signed(last.dev), timeOfDay(last.at))
-    : words.noReading;
   return (
     <>
       <KeepOutLine />
@@ -38,7 +36,7 @@ export function MarkStrip({ onMarks, onLaser, onWith, onEdge, onMore }: StripPro
           <strong>{here?.id ?? words.none}</strong>
           <small>
             {to === null ? "" : `${words.digTo} ${feet(to)} · `}
-            {lastWords}
+            {lastWords(last)}
           </small>
         </Key>
         <Key kind="step" label={words.next} onPress={() => leave(() => step(1))}>

@@ -1,10 +1,11 @@
 /** MARKS: in the order of work or by nearness, with dig-to and last reading; a press goes there. */
 import { useState } from "preact/hooks";
 import { Key } from "../../parts/keys";
+import { lastWords } from "../../parts/last";
 import { LatePanel } from "../../parts/late_panel";
 import { Plan } from "../../parts/plan";
 import { Profile } from "../../parts/profile";
-import { feet, signed, timeOfDay } from "../../show";
+import { feet } from "../../show";
 import { ground, sheet } from "../../state";
 import type { Sheet, SheetMark } from "../../wire";
 import { t } from "../../words";
@@ -12,9 +13,8 @@ import { chooseMark, digTo, mark } from "./at";
 import { FacePanel } from "./face";
 import { nearest } from "./near";
 import { leave, leaving } from "./open";
-import { PaintPanel, paintWords } from "./paint";
 import { Leaving } from "./read";
-import { TiesFirst, TiesPanel } from "./ties";
+import { paintWords, TiesFirst } from "./ties_first";
 
 interface MarksProps {
   onChosen: () => void;
@@ -88,7 +88,11 @@ export function MarksPage({ onChosen, onWork }: MarksProps) {
         )}
       </div>
       <TiesFirst onTies={setTies} />
-      {tied && <TiesPanel of={tied} onClose={() => setTies(null)} />}
+      {tied && (
+        <LatePanel title={words.tiesOf(tied.id)} onClose={() => setTies(null)}>
+          {(late) => <late.TiesPanel of={tied} onClose={() => setTies(null)} />}
+        </LatePanel>
+      )}
       {open === "face" && <FacePanel onClose={() => setOpen(null)} />}
       {open === "pipes" && (
         <LatePanel title={words.cuts.pipes} onClose={() => setOpen(null)}>
@@ -101,7 +105,11 @@ export function MarksPage({ onChosen, onWork }: MarksProps) {
           {(late) => <late.SumsPanel onClose={() => setSums(false)} />}
         </LatePanel>
       )}
-      {paint && <PaintPanel onClose={() => setPaint(false)} />}
+      {paint && (
+        <LatePanel title={words.paint} onClose={() => setPaint(false)}>
+          {(late) => <late.PaintPanel onClose={() => setPaint(false)} />}
+        </LatePanel>
+      )}
       {plan && sheet.value && (
         <>
           <Plan
@@ -140,9 +148,7 @@ function MarkRow({ mark: one }: { mark: SheetMark }) {
       <small>
         {[one.machine, target, paintWords(one.paint), one.note].filter(Boolean).join(" · ")}
         <br />
-        {last
-          ? words.lastReading(last.dev == null ? feet(last.elevation) : signed(last.dev), timeOfDay(last.at))
-          : words.noReading}
+        {lastWords(last)}
       </small>
     </>
   );

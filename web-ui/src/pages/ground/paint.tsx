@@ -5,21 +5,14 @@ import { Choice } from "../../parts/choice";
 import { Keypad, textOf } from "../../parts/keypad";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
-import { feet } from "../../show";
 import { sheet } from "../../state";
-import type { Paint, SheetMark } from "../../wire";
+import type { SheetMark } from "../../wire";
 import { t } from "../../words";
 import { mark } from "./at";
-import { TiesPanel, tiesWords } from "./ties";
+import { TiesPanel } from "./ties";
+import { paintWords, tiesWords } from "./ties_first";
 
 const PARENTS = ["hub", "string", "control", "ties"] as const;
-
-/** How a mark stands on the ground, in a word: `laid 2`. */
-export function paintWords(paint: Paint | null | undefined): string {
-  if (!paint) return "";
-  const doubt = paint.doubt ? ` ±${feet(paint.doubt)}` : "";
-  return t().paintState(t().paintStates[paint.state], paint.generation) + doubt;
-}
 
 export function PaintPanel({ onClose }: { onClose: () => void }) {
   const words = t();

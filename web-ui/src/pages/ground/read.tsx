@@ -87,7 +87,7 @@ function Reading({ restates, onSend, onLaser, onMarks, onWith }: ReadingProps) {
   const { receiver, care, side, paper } = chosen.value;
   const pad = receiver ? "receiver" : (rod.value?.unit ?? "feet_hundredths");
   const text = textOf(pad, typed);
-  const said = echo(text, receiver ? over : null);
+  const said = echo(text, receiver ? over : null, restates);
   const here = mark.value;
   // What was read long ago needs nobody in the keep-out now.
   const asked = paper ? [] : toAsk(here);

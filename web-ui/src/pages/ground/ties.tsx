@@ -5,48 +5,14 @@ import { Choice } from "../../parts/choice";
 import { Field } from "../../parts/field";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
-import { feet } from "../../show";
 import { ground, sheet } from "../../state";
-import type { GoingMark, SheetMark } from "../../wire";
+import type { SheetMark } from "../../wire";
 import { t } from "../../words";
 import { nearest } from "./near";
+import { tiesWords } from "./ties_first";
 
-/** More than this at once would hide the list of marks. */
-const MOST = 2;
 /** As many marks, besides the benchmarks, are offered to hold a tape at. */
 const OFFERED = 4;
-
-/** What goes next: only what nothing would bring back is worth a line. */
-export function TiesFirst({ onTies }: { onTies: (mark: string) => void }) {
-  const bare = (ground.value?.going ?? []).filter((one) => one.back === "nothing" || one.back === "not_said");
-  return (
-    <>
-      {bare.slice(0, MOST).map((one) => (
-        <Key kind="wide" key={one.mark} onPress={() => onTies(one.mark)}>
-          {t().tiesFirst(one.machine, one.mark)}
-          <small>{toTake(one)}</small>
-        </Key>
-      ))}
-    </>
-  );
-}
-
-function toTake({ take }: GoingMark): string {
-  const words = t();
-  if (!take) return words.noTies;
-  const angle = words.meetAt(Math.round(take.angle_degrees));
-  return `${tiesWords(take)} · ${angle} ±${feet(take.doubt)}${take.weak ? ` · ${words.weakTies}` : ""}`;
-}
-
-/** Both tapes: `BM-2 36.93 · BM-3 83.36`. */
-export function tiesWords(ties: {
-  first: string;
-  first_tape: number;
-  second: string;
-  second_tape: number;
-}): string {
-  return `${ties.first} ${feet(ties.first_tape)} · ${ties.second} ${feet(ties.second_tape)}`;
-}
 
 export function TiesPanel({ of, onClose }: { of: SheetMark; onClose: () => void }) {
   const words = t();

@@ -42,7 +42,7 @@ export function WithPanel({ onClose }: { onClose: () => void }) {
       />
       <Choice
         title={words.setUp}
-        options={(ground.value?.set_ups ?? []).map((one) => named(one.id))}
+        options={(ground.value?.set_ups ?? []).map((one) => ({ id: one.id, name: words.setUpName(one.id) }))}
         chosen={setUp.value?.id ?? null}
         onChoose={(id) => choose({ setUp: id })}
       />

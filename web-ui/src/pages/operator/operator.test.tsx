@@ -6,72 +6,11 @@ import { FOOT } from "../../grade";
 import { half } from "../../parts/call";
 import { notes } from "../../sound";
 import { beats, bye, linked, me, now, operator } from "../../state";
-import type { CallText, CallView, Me, Operator } from "../../wire";
+import type { CallText, CallView } from "../../wire";
+import { call, view, who } from "./given";
 import { OperatorPage } from "./operator";
 import { numberEms, Section } from "./section";
 import { tuneOf } from "./tunes";
-
-const call: CallView = {
-  id: 7,
-  machine: "EX-1",
-  mark: "N-04",
-  target: "North wall footing",
-  message: {
-    kind: "measured",
-    correction: { down: { half_tenths: 6 } },
-    dev: (30 * FOOT) / 100,
-    amount: (30 * FOOT) / 100,
-    verdict: "high",
-  },
-  texts: [
-    {
-      language: "english",
-      unit: "tenths",
-      word: "DOWN",
-      amount: "3",
-      unit_word: "TENTHS",
-      warning: "",
-      exact: "0.30 ft",
-      spoken: "down three",
-      line: "DOWN 3",
-    },
-  ],
-  labels: [],
-  by: "RT",
-  made_at: 1_000,
-  sent_at: 1_000,
-  stale_at: 60_000,
-  state: { kind: "sent" },
-  warnings: [],
-};
-
-const view: Operator = {
-  site: "Invented",
-  day: "2030-05-14",
-  machine: "EX-1",
-  shape: "square",
-  works_on: ["North wall footing"],
-  direction: "west",
-  device: "m1",
-  screen: { kind: "call", call },
-  faces_left: [],
-  hand_dig: [],
-  near: [],
-  slews: [],
-  way_in: { phase: "working", people: [] },
-};
-
-const who: Me = {
-  device: "m1",
-  person: "OW",
-  roles: ["operator"],
-  machine: "EX-1",
-  language: "english",
-  unit: "tenths",
-  site: "Invented",
-  day: "2030-05-14",
-  build: "b",
-};
 
 const root = document.createElement("div");
 document.body.append(root);
@@ -188,7 +127,10 @@ describe("the cab's page", () => {
 
   it("shows no number under a stop, and says who pressed", () => {
     act(() => {
-      operator.value = { ...view, screen: { kind: "stop", by: "RT", why: "", since: 1_000, all: true } };
+      operator.value = {
+        ...view,
+        screen: { kind: "stop", by: "RT", why: "", since: 1_000, voices: 1, all: true },
+      };
     });
     expect(numbers()).toBe(0);
     expect(root.textContent).toContain("RT pressed STOP");
@@ -213,6 +155,17 @@ describe("the cab's page", () => {
       linked.value = false;
     });
     expect(root.textContent).toContain("RT IN. STAND STILL.");
+  });
+
+  it("draws grade as ground flush with the line, without a number and without motion", () => {
+    act(() => {
+      const message = { ...call.message, correction: "grade", verdict: "on" } as CallView["message"];
+      const texts = call.texts.map((text) => ({ ...text, word: "GRADE", amount: "", unit_word: "" }));
+      operator.value = { ...view, screen: { kind: "call", call: { ...call, message, texts } } };
+    });
+    expect(root.querySelector(".section.grade .soil .hatch")).not.toBeNull();
+    expect(root.querySelector(".section.grade .target-line")).not.toBeNull();
+    expect(root.querySelector(".section.grade polyline")).toBeNull();
   });
 
   it("says that nobody has asked, and to look all the same", () => {

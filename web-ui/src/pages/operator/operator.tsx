@@ -3,16 +3,19 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import { keepAwake, keptBy } from "../../awake";
 import { say } from "../../hub";
 import { waiting } from "../../outbox";
-import { Notice, Tick } from "../../parts/frame";
+import { Notice } from "../../parts/frame";
 import { Key, StopKey } from "../../parts/keys";
 import { Settings } from "../../parts/settings";
 import { Shape } from "../../parts/shape";
+import { Tick } from "../../parts/tick";
+import { openPanels } from "../../parts/urgent";
 import { allowSound, audible } from "../../sound";
-import { beats, bye, halted, linked, me, now, operator, replays } from "../../state";
-import type { CabScreen, Operator } from "../../wire";
+import { beats, bye, cabPage, halted, linked, me, now, operator, replays } from "../../state";
+import type { CabScreen, CallView, Operator } from "../../wire";
 import { t } from "../../words";
 import { CantPanel } from "./cant";
 import { GroundStrips } from "./ground_strips";
+import { coversNumber, useLook } from "./look";
 import { CabPlan } from "./plan";
 import { useReceipts } from "./receipts";
 import { Screen } from "./screen";
@@ -36,14 +39,20 @@ export function OperatorPage() {
   // The plan stands for what was on the screen when it was asked for: anything new brings the section back.
   const shown = screen && `${screen.kind} ${screen.kind === "call" ? screen.call.id : ""}`;
   const plan = shown !== null && planAt === shown && PLAN_OVER.includes(screen?.kind ?? "");
-  useReceipts(plan ? null : screen);
+  const call = screen?.kind === "call" ? screen.call : null;
+  useLook(call);
+  const covered = plan || openPanels.value > 0;
+  const inView = call !== null && !covered && !coversNumber(call);
+  useReceipts(screen, inView);
+  useEffect(() => {
+    cabPage.value = away ? null : { covered, mute: !audible.value };
+  }, [covered, audible.value, !!away]);
   useTunes(screen, view?.way_in);
   // The two names are the same rule; changing from one to the other starts its four seconds anew.
   const armed = beats.value % 2 === 0 ? "armed-a" : "armed-b";
   return (
-    <div class="frame cab">
+    <div class="frame cab" onPointerDown={() => audible.value || replays || void allowSound()}>
       <header>
-        <Tick />
         <CabTop view={view} plan={plan} onPlan={() => setPlanAt(plan ? null : shown)} />
       </header>
       <main class="cab-main">
@@ -68,7 +77,7 @@ export function OperatorPage() {
       </main>
       <Notice />
       <Start />
-      <CabKeys screen={screen} look={!!view?.look_asked_at} />
+      <CabKeys call={inView ? call : null} look={!!view?.look_asked_at} />
     </div>
   );
 }
@@ -85,6 +94,7 @@ interface TopProps {
 function CabTop({ view, plan, onPlan }: TopProps) {
   return (
     <div class="top">
+      <Tick />
       {view && <Shape of={view.shape} />}
       <h1>
         {me.value?.machine ?? view?.machine}
@@ -139,22 +149,18 @@ function Start() {
   );
 }
 
-/** Where there is nothing to get, GOT IT leaves its room to who is in and to BUCKET DOWN. */
-const STANDS_STILL = ["stop", "way_in"];
-
-/** GOT IT is the large one; no press is ever needed to go on digging. */
-function CabKeys({ screen, look }: { screen: CabScreen | null; look: boolean }) {
+/** GOT IT is the large one, there only while the number is in view; no press is ever needed to go on digging. */
+function CabKeys({ call, look }: { call: CallView | null; look: boolean }) {
   const [cant, setCant] = useState(false);
-  const call = screen?.kind === "call" ? screen.call : null;
   const got = call?.state.kind === "got";
   const sending = waiting.value.some((item) => item.command.kind === "got_it");
   return (
     <nav class="cab-keys" aria-label={t().title}>
-      {!(screen && STANDS_STILL.includes(screen.kind)) && (
+      {call && (
         <Key
           kind={`got ${got ? "done" : ""}`}
-          disabled={!call || got}
-          onPress={() => call && void say({ kind: "got_it", call: call.id })}
+          disabled={got}
+          onPress={() => void say({ kind: "got_it", call: call.id })}
         >
           {got ? t().gotPressed : sending ? t().states.waiting : t().gotIt}
         </Key>

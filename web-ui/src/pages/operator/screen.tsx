@@ -1,13 +1,13 @@
 /** What fills the cab's screen. Anything but a live call shows no number. */
-import { useEffect, useState } from "preact/hooks";
 import { say } from "../../hub";
 import { labelWords } from "../../parts/call";
 import { HoldKey, Key } from "../../parts/keys";
 import { ago } from "../../show";
-import { language, now, replays } from "../../state";
+import { language, now } from "../../state";
 import type { CabScreen, CallView, Operator, Reminder } from "../../wire";
 import { t } from "../../words";
 import { DepthWarnings, HandDigPlate, LeaveFace } from "./ground_strips";
+import { coversNumber, hasLooked } from "./look";
 import { Section } from "./section";
 import { WayInStop, WhoIsIn } from "./way_in";
 
@@ -124,9 +124,11 @@ function Stop({ screen, view }: { screen: StopScreen; view: Operator }) {
   );
 }
 
+/** HAND DIG has a plate of its own; whose elevations nobody typed twice is seen to by the ground and at the desk. */
+const NOT_HERE: readonly string[] = ["hand_dig", "not_proved"];
+
 function Call({ call }: { call: CallView }) {
-  // HAND DIG has a plate of its own.
-  const labels = labelWords({ ...call, labels: call.labels.filter((one) => one !== "hand_dig") });
+  const labels = labelWords({ ...call, labels: call.labels.filter((one) => !NOT_HERE.includes(one)) });
   return (
     <div class="call">
       <div class="call-top">
@@ -139,7 +141,7 @@ function Call({ call }: { call: CallView }) {
       {call.reminder ? <Strip reminder={call.reminder} /> : <p class="nobody">{t().wayIn.nobody}</p>}
       <Section call={call} />
       {call.labels.includes("hand_dig") && <HandDigPlate />}
-      {call.reminder?.loud && <Loud reminder={call.reminder} since={call.sent_at} />}
+      {call.reminder && coversNumber(call) && <Loud reminder={call.reminder} call={call.id} />}
     </div>
   );
 }
@@ -147,7 +149,7 @@ function Call({ call }: { call: CallView }) {
 /** Stands on every call inside the keep-out, and is silent. */
 function Strip({ reminder }: { reminder: Reminder }) {
   return (
-    <div class="strip" role="note">
+    <div class={`strip ${reminder.loud && reminder.beside ? "beside" : ""}`} role="note">
       <strong>{t().look}</strong>
       <span>{t().inKeepOut(reminder.who, reminder.mark)}</span>
       <small>
@@ -167,18 +169,8 @@ function place(reminder: Reminder): string {
   return reminder.nearness.kind === "place_old" ? t().placeOld : "";
 }
 
-/** The loud form gives way by itself: no press is needed to go on. */
-const LOUD_FOR = 6_000;
-
-function Loud({ reminder, since }: { reminder: Reminder; since: number }) {
-  const [open, setOpen] = useState(true);
-  useEffect(() => {
-    if (replays) return undefined;
-    const timer = setTimeout(() => setOpen(false), LOUD_FOR);
-    return () => clearTimeout(timer);
-  }, []);
-  // In a replay its six seconds are those of that day.
-  if (!open || (replays && now.value - since > LOUD_FOR)) return null;
+/** In the place of the number, and gone by itself: no press is needed to go on. */
+function Loud({ reminder, call }: { reminder: Reminder; call: number }) {
   return (
     <div class="loud" role="alert">
       <p class="stop-word">{t().look}</p>
@@ -187,7 +179,7 @@ function Loud({ reminder, since }: { reminder: Reminder; since: number }) {
         {zone(reminder)} {place(reminder)}
       </p>
       <p>{t().caution}</p>
-      <Key kind="large" onPress={() => setOpen(false)}>
+      <Key kind="large" onPress={() => hasLooked(call)}>
         {t().seenIt}
       </Key>
     </div>

@@ -43,7 +43,8 @@ export function Section({ call }: { call: CallView }) {
       {edge && <Beyond />}
       {which === "down" && <Body share={thickness(dev)} />}
       {which === "up" && <Hollow share={thickness(dev)} />}
-      {which === "grade" ? <i class="rules" /> : !byEye && !edge && <i class="target-line" />}
+      {which === "grade" && <Flush />}
+      {!byEye && !edge && <i class="target-line" />}
       <Told text={text} boxed={boxed} byEye={byEye} wait={which === "none" && !byEye && !edge} />
     </div>
   );
@@ -62,6 +63,15 @@ function Body({ share }: { share: number }) {
     <div class="soil" aria-hidden="true">
       <div class="hatch" style={{ clipPath: `polygon(${edge}, 100% 100%, 0 100%)` }} />
       <Edge points={top.map(([x, y]) => `${x},${y}`).join(" ")} />
+    </div>
+  );
+}
+
+/** At grade: the ground lies flush on the line, along its whole length. */
+function Flush() {
+  return (
+    <div class="soil" aria-hidden="true">
+      <div class="hatch" />
     </div>
   );
 }
@@ -100,7 +110,7 @@ function Told({ text, boxed, byEye, wait }: ToldProps) {
   const beside = text.unit_word && !byEye ? 2.6 : 0;
   const wide = byEye ? ems(longestWord(text.word)) : ems(text.word) + beside;
   return (
-    <div class="told" role="status" aria-label={`${text.line}. ${text.warning} ${text.exact}`}>
+    <div class="told" role="status" data-number aria-label={`${text.line}. ${text.warning} ${text.exact}`}>
       <div class="word-row" style={{ "--ems": text.warning ? ems(text.warning) / 2 : wide }}>
         <span class="word">{text.word}</span>
         {beside > 0 && <span class="unit-word">{text.unit_word}</span>}

@@ -31,7 +31,8 @@ export function useTunes(screen: CabScreen | null, wayIn?: WayInCard): void {
   useEffect(() => {
     if (!call) return;
     const { tune, tenths } = tuneOf(call);
-    const took = call.reminder?.loud ? play("stop") + play("look") : play(tune, tenths);
+    const covers = call.reminder?.loud && !call.reminder.beside;
+    const took = covers ? play("stop") + play("look") : play(tune, tenths);
     const rest = notes(tune, tenths).length > 0 ? took + 0.15 : 0;
     const text = textOf(call);
     if (spoken.value && text) speak(text.spoken, language.value, rest);
@@ -52,9 +53,15 @@ export function useTunes(screen: CabScreen | null, wayIn?: WayInCard): void {
     }, AGAIN);
     return () => clearInterval(timer);
   }, [asks]);
-  const stopped = screen?.kind === "stop" || screen?.kind === "leave_face" ? screen.since : null;
+  // A further press on a stop that stands sounds again.
+  const stopped =
+    screen?.kind === "stop"
+      ? `${screen.since} ${screen.voices}`
+      : screen?.kind === "leave_face"
+        ? `${screen.since}`
+        : "";
   useEffect(() => {
-    if (stopped === null) return undefined;
+    if (!stopped) return undefined;
     let left = TIMES;
     play("stop");
     navigator.vibrate?.([400, 200, 400]);

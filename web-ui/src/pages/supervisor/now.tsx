@@ -2,11 +2,12 @@
 import { useState } from "preact/hooks";
 import { say } from "../../hub";
 import { Key } from "../../parts/keys";
+import { gone, lastFigure } from "../../parts/last";
 import { MachineCards } from "../../parts/machine_cards";
 import { Panel } from "../../parts/panel";
 import { SetUpFacts } from "../../parts/set_up";
 import { Suspects } from "../../parts/suspects";
-import { feet, signed, timeOfDay } from "../../show";
+import { feet, timeOfDay } from "../../show";
 import { me } from "../../state";
 import type { Supervisor } from "../../wire";
 import { Exceptions } from "./exceptions";
@@ -147,8 +148,7 @@ function LastMarks({ view }: { view: Supervisor }) {
         {newest.map((one) => (
           <li key={one.id}>
             <span>
-              <strong>{one.id}</strong>{" "}
-              {one.dev == null ? `${feet(one.elevation)} ft` : `${signed(one.dev)} ft`} · {one.by} ·{" "}
+              <strong>{one.id}</strong> {gone(one) || `${lastFigure(one)} ft`} · {one.by} · {one.day}{" "}
               {timeOfDay(one.at)}
               {one.ruling && ` · ${words.rulings[one.ruling]}`}
             </span>

@@ -31,7 +31,7 @@ export function PocketPage({ onClose }: { onClose: () => void }) {
       {got?.sheets.map((sheet) => (
         <section key={sheet.set_up}>
           <h2>
-            {got.site} · {got.day} · {sheet.set_up}
+            {got.site} · {got.day} · {t().setUpName(sheet.set_up)}
           </h2>
           <p class="pocket-height">
             HI {feet(sheet.height)} · {sheet.benchmark} · {timeOfDay(got.at)} · {words.entry} {got.seq}

@@ -1,8 +1,10 @@
 /** One run as a visitor sees it: profile, what is proven, laser proof, tests, photos. */
+import { gone } from "../../parts/last";
 import { Profile } from "../../parts/profile";
 import { feet, signed, timeOfDay } from "../../show";
 import { language } from "../../state";
 import type { VisitorRun } from "../../wire";
+import { t } from "../../words";
 import { v } from "./words";
 
 export function Run({ run }: { run: VisitorRun }) {
@@ -30,9 +32,10 @@ export function Run({ run }: { run: VisitorRun }) {
             <li key={shot.id}>
               <span>
                 <strong>{shot.id}</strong> {feet(shot.elevation)} ft
-                {shot.dev != null && ` · ${signed(shot.dev)} ft`}{" "}
+                {shot.dev != null && ` · ${signed(shot.dev)} ft`}
+                {gone(shot) && ` · ${gone(shot)}`}{" "}
                 <small>
-                  {station(run, shot.id)} {timeOfDay(shot.at)}
+                  {station(run, shot.id)} {shot.day} {timeOfDay(shot.at)}
                 </small>
               </span>
               <span class="whole">{run.proven.includes(shot.id) ? words.proven : words.notProven}</span>
@@ -46,7 +49,7 @@ export function Run({ run }: { run: VisitorRun }) {
           <li key={one.set_up}>
             <span>
               <strong>
-                {one.set_up} {one.laser}
+                {t().setUpName(one.set_up)} {one.laser}
               </strong>{" "}
               {one.state.kind === "in_doubt" && words.doubt}{" "}
               {one.good_at != null ? words.goodAt(timeOfDay(one.good_at)) : words.neverGood}

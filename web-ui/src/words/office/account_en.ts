@@ -1,6 +1,7 @@
 /** English words of the account, for the supervisor alone. */
 import type { LoadLimit } from "../../wire";
 import type { CostKind, Doing } from "../kinds";
+import { setUpEn } from "../names";
 
 export const accountOfficeEn = {
   tab: "ACCOUNT",
@@ -113,7 +114,7 @@ export const accountOfficeEn = {
   voidRevised: (target: string) => `${target} was revised`,
   voidRain: "it rained on it",
   voidSlough: (zone: string) => `${zone} came down beside it`,
-  voidLaser: (setUp: string) => `${setUp} had moved`,
+  voidLaser: (setUp: string) => `${setUpEn(setUp)} had moved`,
   undercutOf: (mark: string, depth: string, cy: string, material: string) =>
     `${mark}: dig ${depth} ft deeper, ${cy} cy of ${material}`,
   confirmUndercut: "PUT IN FORCE",

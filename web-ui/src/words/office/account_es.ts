@@ -1,4 +1,5 @@
 /** Spanish words of the account, for the supervisor alone. */
+import { setUpEs } from "../names";
 import type { accountOfficeEn } from "./account_en";
 
 export const accountOfficeEs: typeof accountOfficeEn = {
@@ -111,7 +112,7 @@ export const accountOfficeEs: typeof accountOfficeEn = {
   voidRevised: (target) => `${target} se cambió`,
   voidRain: "le llovió",
   voidSlough: (zone) => `${zone} se vino abajo al lado`,
-  voidLaser: (setUp) => `${setUp} se había movido`,
+  voidLaser: (setUp) => `${setUpEs(setUp)} se había movido`,
   undercutOf: (mark, depth, cy, material) =>
     `${mark}: excave ${depth} ft más hondo, ${cy} yd³ de ${material}`,
   confirmUndercut: "PONER EN VIGOR",

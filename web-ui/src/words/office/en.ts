@@ -1,5 +1,7 @@
 /** English words of the supervisor's pages alone: they come with those pages, not with a phone in the cut. */
+
 import type { AnsweredKind, Restored, Ruling, Verdict } from "../kinds";
+import { setUpEn } from "../names";
 import { accountOfficeEn } from "./account_en";
 import { recordEn } from "./record_en";
 import { reviewEn } from "./review_en";
@@ -119,7 +121,7 @@ export const officeEn = {
   exception: {
     stopped: (machine: string, by: string, why: string) =>
       `${machine} stopped by ${by}${why ? `: ${why}` : ""}`,
-    laser_in_doubt: (setUp: string) => `${setUp} in doubt: shoot two benchmarks`,
+    laser_in_doubt: (setUp: string) => `${setUpEn(setUp)} in doubt: shoot two benchmarks`,
     needs_ruling: (mark: string, dev: string) => `${mark} is ${dev}: two shots too close to call`,
     cant: (machine: string, why: string, mark: string) =>
       `${machine} can't${mark ? ` at ${mark}` : ""}: ${why}`,

@@ -1,4 +1,5 @@
 /** Spanish words of the supervisor's pages alone: they come with those pages, not with a phone in the cut. */
+import { setUpEs } from "../names";
 import { accountOfficeEs } from "./account_es";
 import type { officeEn } from "./en";
 import { recordEs } from "./record_es";
@@ -113,7 +114,7 @@ export const officeEs: typeof officeEn = {
   rulings: { leave: "DEJARLO", patch: "PARCHAR", trim: "RASPAR" },
   exception: {
     stopped: (machine, by, why) => `${machine} parada por ${by}${why ? `: ${why}` : ""}`,
-    laser_in_doubt: (setUp) => `${setUp} en duda: lea dos bancos`,
+    laser_in_doubt: (setUp) => `${setUpEs(setUp)} en duda: lea dos bancos`,
     needs_ruling: (mark, dev) => `${mark} está ${dev}: dos lecturas muy justas`,
     cant: (machine, why, mark) => `${machine} no puede${mark ? ` en ${mark}` : ""}: ${why}`,
     screen_not_showing: (machine) => `${machine}: nada se ve en la cabina. Manos.`,

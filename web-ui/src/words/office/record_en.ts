@@ -1,5 +1,7 @@
 /** English words of the record: closing, signing, visitors, inspections, queries, photos. */
+
 import type { CloseMissingKind, InspectionResult } from "../kinds";
+import { setUpEn } from "../names";
 
 export const recordEn = {
   tab: "DAY",
@@ -11,7 +13,7 @@ export const recordEn = {
   missingKind: {
     people_in: (who: string, machine: string) =>
       `${who} may be IN at ${machine}. Nobody closes over that: everybody comes out first.`,
-    closing_check: (setUp: string) => `${setUp}: no good benchmark shot after its last reading`,
+    closing_check: (setUp: string) => `${setUpEn(setUp)}: no good benchmark shot after its last reading`,
     shoot_again: (mark: string) => `${mark} was to be shot again`,
     visitor_on_site: (person: string) => `${person} has not said OFF SITE`,
   } satisfies Record<CloseMissingKind, unknown>,
@@ -20,7 +22,7 @@ export const recordEn = {
   closedBy: (who: string, at: string) => `Closed by ${who} at ${at}.`,
   emptyDay: "THIS DAY IS EMPTY: nothing was read, nothing was called.",
   closedUnproven: (setUp: string, since: string) =>
-    `CLOSED UNPROVEN: ${setUp} has no closing check. Readings since ${since} are not proven.`,
+    `CLOSED UNPROVEN: ${setUpEn(setUp)} has no closing check. Readings since ${since} are not proven.`,
   closedOver: (what: string, why: string) => `Closed over: ${what} (${why})`,
   never: "it was set up",
   open: "Open",

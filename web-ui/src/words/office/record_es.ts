@@ -1,4 +1,5 @@
 /** Spanish words of the record: closing, signing, visitors, inspections, queries, photos. */
+import { setUpEs } from "../names";
 import type { recordEn } from "./record_en";
 
 export const recordEs: typeof recordEn = {
@@ -11,7 +12,7 @@ export const recordEs: typeof recordEn = {
   missingKind: {
     people_in: (who, machine) =>
       `${who} puede estar ADENTRO en ${machine}. Así nadie cierra: primero salen todos.`,
-    closing_check: (setUp) => `${setUp}: sin lectura buena de banco después de su última lectura`,
+    closing_check: (setUp) => `${setUpEs(setUp)}: sin lectura buena de banco después de su última lectura`,
     shoot_again: (mark) => `había que leer ${mark} otra vez`,
     visitor_on_site: (person) => `${person} no ha dicho FUERA DE LA OBRA`,
   },
@@ -20,7 +21,7 @@ export const recordEs: typeof recordEn = {
   closedBy: (who, at) => `Lo cerró ${who} a las ${at}.`,
   emptyDay: "ESTE DÍA ESTÁ VACÍO: no se leyó ni se ordenó nada.",
   closedUnproven: (setUp, since) =>
-    `CERRADO SIN COMPROBAR: ${setUp} no tiene lectura de cierre. Las lecturas desde ${since} no están comprobadas.`,
+    `CERRADO SIN COMPROBAR: ${setUpEs(setUp)} no tiene lectura de cierre. Las lecturas desde ${since} no están comprobadas.`,
   closedOver: (what, why) => `Se cerró pese a: ${what} (${why})`,
   never: "que se puso",
   open: "Pendiente",

@@ -9,6 +9,7 @@ use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::refusal::Refusal;
 use crate::said::face_alarm;
+use crate::said::receipt;
 use crate::said::stop::Stopped;
 use crate::state::{Call, State};
 use crate::views::call::{CallState, Ending};
@@ -127,7 +128,9 @@ pub(crate) fn own_machine(by: &By) -> Result<String, Refusal> {
 
 pub(crate) fn got(state: &State, by: &By, asked: &GotIt) -> Result<Vec<Body>, Refusal> {
     let call = own_live(state, by, asked.call)?;
-    Ok(acknowledge(call, asked.call, None))
+    let mut bodies = Vec::from_iter(receipt::seen_by_press(state, by, asked.call, call)?);
+    bodies.extend(acknowledge(call, asked.call, None));
+    Ok(bodies)
 }
 
 pub(crate) fn saw_nod(state: &State, by: &By, asked: &SawNod) -> Result<Vec<Body>, Refusal> {

@@ -5,7 +5,7 @@ use crate::answer::Outcome;
 use crate::asked::Command;
 use crate::given::{Crew, ground, operator};
 use crate::said::quick_call::QuickCall;
-use crate::said::receipt::{Delivered, Shown};
+use crate::said::receipt::{CabPage, Delivered, NoticeScreen, ScreenNotice, Shown};
 use crate::time::minutes;
 use crate::views::operator::{self as cab, CabScreen};
 use earthwork::keep_out::Nearness;
@@ -43,6 +43,97 @@ fn a_call_goes_from_sent_to_got_it() {
     let before = crew.log.len();
     crew.says(&cab, Command::GotIt(GotIt { call })).unwrap();
     assert_eq!(crew.log.len(), before, "the second press adds nothing");
+}
+
+/// GOT IT within the first second: nobody presses it without having seen the number, so the log says both, in order.
+#[test]
+fn got_it_tells_that_the_number_was_shown() {
+    let mut crew = Crew::digging();
+    let call = called(&mut crew, "P-1", "4.70");
+    let cab = operator("EX-1");
+    let before = crew.log.len();
+    crew.says(&cab, Command::GotIt(GotIt { call })).unwrap();
+    let kinds: Vec<bool> = crew.log[before..]
+        .iter()
+        .map(|entry| match &entry.body {
+            Body::CallShown(shown) => {
+                assert_eq!(shown.text, "DOWN 3");
+                false
+            }
+            Body::CallGot(_) => true,
+            other => panic!("{other:?}"),
+        })
+        .collect();
+    assert_eq!(kinds, [false, true]);
+    assert!(crew.state.calls[&call].shown_at.is_some());
+    // The page's own receipt comes a second later and adds nothing.
+    let length = crew.log.len();
+    let shown = Shown {
+        call,
+        language: Language::English,
+        unit: ScreenUnit::Tenths,
+    };
+    crew.says(&cab, Command::Shown(shown)).unwrap();
+    assert_eq!(crew.log.len(), length);
+}
+
+/// Under a stop the number is not there: neither shown nor got, and the ground does not read that it is on the screen.
+#[test]
+fn nothing_is_shown_or_got_under_a_stop() {
+    let mut crew = Crew::digging();
+    let call = called(&mut crew, "P-1", "4.70");
+    let in_view =
+        |crew: &Crew| crate::views::ground::view(&crew.state).unwrap().machines[0].in_view;
+    assert!(in_view(&crew));
+    crew.says(
+        &ground(),
+        Command::StopAll(crate::said::stop::StopAll {
+            why: "man in swing".into(),
+        }),
+    )
+    .unwrap();
+    assert!(!in_view(&crew));
+    let cab = operator("EX-1");
+    let refused = crew.says(&cab, Command::GotIt(GotIt { call }));
+    assert!(
+        matches!(refused, Err(Refusal::HeldBack { .. })),
+        "{refused:?}"
+    );
+    let shown = Shown {
+        call,
+        language: Language::English,
+        unit: ScreenUnit::Tenths,
+    };
+    crew.says(&cab, Command::Shown(shown)).unwrap();
+    assert_eq!(crew.state.calls[&call].shown_at, None);
+}
+
+/// A panel or the plan over the number: not in view, whatever was shown before; and a page without sound says so.
+#[test]
+fn a_page_says_what_it_can_not_give() {
+    let mut crew = Crew::digging();
+    let notice = |covered, mute| {
+        Command::NoticeScreen(NoticeScreen {
+            device: "m1".into(),
+            screen: ScreenNotice::Showing,
+            page: Some(CabPage { covered, mute }),
+        })
+    };
+    let hub = By::hub();
+    let card = |crew: &Crew| {
+        let found = crate::views::ground::view(&crew.state).unwrap().machines[0].clone();
+        (found.in_view, found.mute)
+    };
+    crew.says(&hub, notice(false, true)).unwrap();
+    called(&mut crew, "P-1", "4.70");
+    assert_eq!(card(&crew), (true, true));
+    crew.says(&hub, notice(true, false)).unwrap();
+    assert_eq!(card(&crew), (false, false));
+    let length = crew.log.len();
+    crew.says(&hub, notice(true, false)).unwrap();
+    assert_eq!(crew.log.len(), length, "said once");
+    crew.says(&hub, notice(false, false)).unwrap();
+    assert_eq!(card(&crew), (true, false));
 }
 
 #[test]
@@ -169,7 +260,10 @@ fn inside_the_keep_out_a_strip_stands_with_every_call_and_is_loud_at_first_only(
         crew.state.calls[&call].sent.reminder.clone()
     };
     let first = reminder(&mut crew, "4.40").unwrap();
-    assert_eq!((first.who.as_str(), first.loud), ("RT", true));
+    assert_eq!(
+        (first.who.as_str(), first.loud, first.beside),
+        ("RT", true, false)
+    );
     assert!(matches!(first.nearness, Nearness::Inside { .. }));
     assert!(!reminder(&mut crew, "4.50").unwrap().loud);
     crew.wait(minutes(20));
@@ -180,7 +274,8 @@ fn inside_the_keep_out_a_strip_stands_with_every_call_and_is_loud_at_first_only(
     crew.says(&ground(), Command::SayMoved(moved)).unwrap();
     let unknown = reminder(&mut crew, "4.70").unwrap();
     assert_eq!(unknown.nearness, Nearness::PlaceUnknown);
-    assert!(unknown.loud);
+    // Nobody knows where the machine stands: LOOK stands beside the number, not in its place.
+    assert!(unknown.loud && unknown.beside);
     crew.place("EX-1", "900 ft", "900 ft");
     assert_eq!(reminder(&mut crew, "4.75"), None);
 }

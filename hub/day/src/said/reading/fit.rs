@@ -4,12 +4,15 @@ use earthwork::length::Length;
 use earthwork::rod::Rod;
 use earthwork::slip::{self, Candidate, Earlier, Mode, Neighbour};
 use earthwork::tolerance::Verdict;
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
 
 use super::shot::{MOST_SHOTS, Shot};
-use super::{Question, TakeReading};
+use super::{Judged, Question, StepSide, TakeReading};
 use crate::decide::When;
-use crate::state::{State, TakenReading};
-use crate::time::seconds;
+use crate::site::Target;
+use crate::state::{SetUp, State, TakenReading};
+use crate::time::{Time, seconds};
 
 /// Farther from the target than this, a footing reading is asked about.
 const FAR_FROM_GRADE: Length = Length::from_hundredths_of_a_foot(600);
@@ -87,14 +90,18 @@ pub(super) fn joined(
     if !(soon || waits_for_second(before)) || !same_shot(before, shot, asked) {
         return vec![];
     }
-    let ids: Vec<u64> = judged
-        .joined
+    let shots = joined_before(state, judged, last_id(state, asked, corrected));
+    let dev = shot.dev().unwrap_or(Length::ZERO);
+    let fits = shots
         .iter()
-        .copied()
-        .chain(last_id(state, asked, corrected))
-        .collect();
-    let shots: Vec<(u64, Length)> = ids
-        .iter()
+        .all(|(_, other)| (*other - dev).abs() <= SPREAD);
+    if fits { shots } else { vec![] }
+}
+
+/// The shots that a next one is averaged with: those of the last judgement, the last itself with them, up to what is joined.
+fn joined_before(state: &State, judged: &Judged, last: Option<u64>) -> Vec<(u64, Length)> {
+    let ids: Vec<u64> = judged.joined.iter().copied().chain(last).collect();
+    ids.iter()
         .rev()
         .take(MOST_SHOTS - 1)
         .rev()
@@ -104,12 +111,56 @@ pub(super) fn joined(
             let judged = taken.reading.judged.as_ref().filter(|_| !taken.restated)?;
             Some((*id, judged.dev))
         })
-        .collect();
-    let dev = shot.dev().unwrap_or(Length::ZERO);
-    let fits = shots
-        .iter()
-        .all(|(_, other)| (*other - dev).abs() <= SPREAD);
-    if fits { shots } else { vec![] }
+        .collect()
+}
+
+/// An earlier reading of a mark, as a next shot of the rod from a set-up would join it: enough for a phone to say the call
+/// before it is sent, as the hub then says it.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct Joinable {
+    /// Its entry; a reading that corrects this one looks at the one before.
+    pub reading: u64,
+    /// Until when a shot is of the same ground; none while it waits for a second shot, however late.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub until: Option<Time>,
+    /// The side of the step on which it was read: a shot on the other side is not joined.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub side: Option<StepSide>,
+    /// The differences that are averaged with the next, if all lie within `spread` of it; empty when none can be.
+    pub devs: Vec<Length>,
+    /// Shots that differ by more are not averaged.
+    pub spread: Length,
+}
+
+/// The last two readings of a mark, newest first, for a shot of the ground to dig to.
+pub(crate) fn joinable(
+    state: &State,
+    set_up: &SetUp,
+    mark: &str,
+    target: &Target,
+) -> Vec<Joinable> {
+    let Some(now) = state.marks.get(mark) else {
+        return vec![];
+    };
+    let newest = now.readings.iter().rev().take(2);
+    newest
+        .filter_map(|(_, id)| {
+            let before = state.readings.get(id)?;
+            let judged = before.reading.judged.as_ref();
+            let alike = alike(before, set_up, Some(target), None);
+            let joined = judged.filter(|_| alike);
+            Some(Joinable {
+                reading: *id,
+                until: (!waits_for_second(before)).then(|| before.made_at.plus_ms(SAME_GROUND_MS)),
+                side: before.reading.side,
+                devs: joined.map_or_else(Vec::new, |judged| {
+                    let shots = joined_before(state, judged, Some(*id));
+                    shots.into_iter().map(|(_, dev)| dev).collect()
+                }),
+                spread: SPREAD,
+            })
+        })
+        .collect()
 }
 
 fn last_id(state: &State, asked: &TakeReading, corrected: Option<u64>) -> Option<u64> {
@@ -128,21 +179,29 @@ fn last<'a>(
 
 /// Two shots that can be averaged: the same laser on the same height, rod against rod, the same revision and side.
 fn same_shot(before: &TakenReading, shot: &Shot<'_>, asked: &TakeReading) -> bool {
+    asked.mode == Mode::Rod
+        && before.reading.side == asked.side
+        && alike(before, shot.set_up, shot.target, shot.surface.as_ref())
+}
+
+/// What of that an earlier reading shows by itself.
+fn alike(
+    before: &TakenReading,
+    set_up: &SetUp,
+    target: Option<&Target>,
+    surface: Option<&String>,
+) -> bool {
     let reading = &before.reading;
-    let target = shot
-        .target
-        .map(|target| (target.id.as_str(), target.revision));
+    let target = target.map(|target| (target.id.as_str(), target.revision));
     let judged = reading.judged.as_ref();
-    same_set_up(before, shot)
+    same_set_up(before, set_up)
         && reading.mode == Mode::Rod
-        && asked.mode == Mode::Rod
-        && reading.side == asked.side
-        && judged.and_then(|judged| judged.surface.as_ref()) == shot.surface.as_ref()
+        && judged.and_then(|judged| judged.surface.as_ref()) == surface
         && judged.map(|judged| (judged.target.as_str(), judged.revision)) == target
 }
 
-fn same_set_up(before: &TakenReading, shot: &Shot<'_>) -> bool {
-    before.reading.set_up == shot.set_up.id && before.reading.height == shot.set_up.height()
+fn same_set_up(before: &TakenReading, set_up: &SetUp) -> bool {
+    before.reading.set_up == set_up.id && before.reading.height == set_up.height()
 }
 
 /// The first shot was too close to call, and nobody has settled it.
@@ -164,7 +223,7 @@ fn fact(state: &State, before: &TakenReading, shot: &Shot<'_>) -> Option<Earlier
     let judged = before.reading.judged.as_ref();
     Some(Earlier {
         dev,
-        same_set_up: same_set_up(before, shot),
+        same_set_up: same_set_up(before, shot.set_up),
         accepted: judged.is_some_and(|judged| judged.verdict == Verdict::On),
         said_high: judged.is_some_and(|judged| judged.verdict == Verdict::High),
         // Another surface of the stack is other ground: gravel was laid, or taken off.

@@ -25,11 +25,12 @@ mod rocked;
 mod shot;
 mod why;
 
+pub(crate) use fit::{Joinable, joinable};
 pub use late::{LateReason, ReadingLate};
 use late::{late, newer};
 pub use place::{Placed, Where};
 use shot::Shot;
-pub(crate) use shot::{Read, dig_to, guard};
+pub(crate) use shot::{dig_to, parts, surface_at};
 pub use why::{Question, SpotReason};
 
 /// One rod value at one mark.
@@ -355,5 +356,7 @@ pub(crate) fn apply_asked(state: &mut State, entry: &Entry, body: &ReadingAsked)
     );
 }
 
+#[cfg(test)]
+mod preview_tests;
 #[cfg(test)]
 mod tests;

@@ -8,7 +8,7 @@ use earthwork::rod::{Rod, RodReading};
 use earthwork::slip::Mode;
 use earthwork::target::DigTo;
 use earthwork::tolerance::{Verdict, verdict};
-use earthwork::uncertainty::{self, Care, Doubts};
+use earthwork::uncertainty::{self, Care, DoubtParts, Doubts};
 
 use super::place::{self, Placed};
 use super::{Judged, Reading, SpotReason, StepSide, TakeReading};
@@ -49,14 +49,14 @@ pub(super) struct Shot<'a> {
 
 /// How a shot was read.
 #[derive(Clone, Copy, Debug)]
-pub(crate) struct Read {
-    pub(crate) care: Care,
+struct Read {
+    care: Care,
     /// Typed to the tenth alone.
-    pub(crate) coarse_text: bool,
+    coarse_text: bool,
     /// Shots that are averaged.
-    pub(crate) shots: u32,
+    shots: u32,
     /// One standard deviation of this person's readings, when it is known.
-    pub(crate) own_doubt: Option<Length>,
+    own_doubt: Option<Length>,
 }
 
 impl<'a> Shot<'a> {
@@ -102,7 +102,7 @@ impl<'a> Shot<'a> {
             None => assigned,
         };
         let dig_to = match target {
-            Some(target) => Some(elevation_of(target, &mark, asked.side, surface)?),
+            Some(target) => Some(surface_at(target, &mark, asked.side, surface)?),
             None => None,
         };
         let height = set_up.height_at(mark.place);
@@ -246,11 +246,11 @@ pub(crate) fn dig_to(
     mark: &Mark,
     side: Option<StepSide>,
 ) -> Result<Length, Refusal> {
-    elevation_of(target, mark, side, None)
+    surface_at(target, mark, side, None)
 }
 
 /// The elevation of a surface of the stack at a mark; of the ground to dig to when none is named.
-fn elevation_of(
+pub(crate) fn surface_at(
     target: &Target,
     mark: &Mark,
     side: Option<StepSide>,
@@ -336,13 +336,22 @@ fn mean(devs: &[Length]) -> Length {
 }
 
 /// The guard band of a shot at a mark.
-pub(crate) fn guard(
-    site: &Site,
-    set_up: &SetUp,
-    mark: &Mark,
-    target: &Target,
-    read: Read,
-) -> Length {
+fn guard(site: &Site, set_up: &SetUp, mark: &Mark, target: &Target, read: Read) -> Length {
+    uncertainty::guard(&doubts(site, set_up, mark, read), target.guard_factor)
+}
+
+/// What is known of the doubt of any shot at a mark before it is read: a phone says the call with it beforehand.
+pub(crate) fn parts(site: &Site, set_up: &SetUp, mark: &Mark) -> DoubtParts {
+    let usual = Read {
+        care: Care::Coarse,
+        coarse_text: false,
+        shots: 1,
+        own_doubt: None,
+    };
+    doubts(site, set_up, mark, usual).parts()
+}
+
+fn doubts(site: &Site, set_up: &SetUp, mark: &Mark, read: Read) -> Doubts {
     let basis = set_up.basis();
     let benchmark = basis.and_then(|basis| site.benchmark(&basis.benchmark));
     let laser = site.laser(&set_up.laser);
@@ -351,25 +360,22 @@ pub(crate) fn guard(
             (Some(a), Some(b)) => a.distance(b),
             _ => UNKNOWN_DISTANCE,
         };
-    uncertainty::guard(
-        &Doubts {
-            benchmark: benchmark.map_or(Length::ZERO, |benchmark| benchmark.doubt),
-            reading: read.care,
-            coarse_text: read.coarse_text,
-            surface: mark.surface,
-            // A test that finds less than the usual figure proves no less doubt.
-            laser_per_100_ft: laser
-                .map_or(Length::ZERO, |laser| laser.doubt_per_100_ft)
-                .max(
-                    set_up
-                        .tested
-                        .map_or(Length::ZERO, |found| found.slant_per_100_ft),
-                ),
-            backsight_distance: apart(set_up.place, benchmark.and_then(|mark| mark.place)),
-            foresight_distance: apart(set_up.place, Some(mark.place)),
-            shots: read.shots,
-            own_reading: read.own_doubt,
-        },
-        target.guard_factor,
-    )
+    Doubts {
+        benchmark: benchmark.map_or(Length::ZERO, |benchmark| benchmark.doubt),
+        reading: read.care,
+        coarse_text: read.coarse_text,
+        surface: mark.surface,
+        // A test that finds less than the usual figure proves no less doubt.
+        laser_per_100_ft: laser
+            .map_or(Length::ZERO, |laser| laser.doubt_per_100_ft)
+            .max(
+                set_up
+                    .tested
+                    .map_or(Length::ZERO, |found| found.slant_per_100_ft),
+            ),
+        backsight_distance: apart(set_up.place, benchmark.and_then(|mark| mark.place)),
+        foresight_distance: apart(set_up.place, Some(mark.place)),
+        shots: read.shots,
+        own_reading: read.own_doubt,
+    }
 }

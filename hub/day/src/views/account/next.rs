@@ -6,6 +6,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::account::meter::Doing;
+use crate::last::{self, StillCounts};
 use crate::state::State;
 use crate::time::Time;
 
@@ -84,7 +85,10 @@ fn dug(state: &State, machine: &str, mark: &str) -> Vec<Dug> {
 /// When the bottom under a machine arrives.
 pub(crate) fn arrival(state: &State, machine: &str) -> Option<ArrivalCard> {
     let mark = state.cabs.get(machine)?.last_mark.clone()?;
-    let (_, taken) = state.last_reading(&mark)?;
+    let (id, taken) = state.last_reading(&mark)?;
+    if last::of_reading(state, id, taken) != StillCounts::Counts {
+        return None;
+    }
     let judged = taken.reading.judged.as_ref()?;
     let left = judged.mean - state.aim(&mark, &judged.target);
     let site = state.site()?;

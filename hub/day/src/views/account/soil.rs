@@ -11,6 +11,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::account::need::area_sf;
+use crate::last;
 use crate::said::compact::Damp;
 use crate::said::patch::PatchStep;
 use crate::said::soil_test::SoilTest;
@@ -188,10 +189,7 @@ fn of_target(state: &State, site: &Site, target: &Target) -> Option<SoilLeft> {
     let share = SquareFeet(area / (own.len().max(1)) as f64);
     let points: Vec<(SquareFeet, Length)> = own
         .iter()
-        .filter_map(|mark| {
-            let (_, taken) = state.last_reading(&mark.id)?;
-            Some((share, taken.reading.judged.as_ref()?.mean))
-        })
+        .filter_map(|mark| Some((share, last::difference(state, &mark.id)?)))
         .collect();
     if points.is_empty() {
         return None;

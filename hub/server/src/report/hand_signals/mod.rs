@@ -138,8 +138,8 @@ fn rules(paper: &Paper) -> Markup {
             "Una seña que no se acordó no es una seña: quieto, y pregunte.",
         ),
         (
-            "Stand where he sees you, out of the swing, never behind the house. Eyes first, then hands.",
-            "Párese donde lo vea, fuera del giro, nunca detrás de la caseta. Primero la mirada, después las manos.",
+            "Stand where the cab sees you, out of the swing, never behind the house. Eyes first, then hands.",
+            "Párese donde lo vean desde la cabina, fuera del giro, nunca detrás de la caseta. Primero la mirada, después las manos.",
         ),
     ];
     html! {

@@ -78,7 +78,10 @@ export function RamPanel({ patches, onClose }: { patches: PatchCard[]; onClose: 
     <Panel title={words.ramTitle} onClose={onClose} closeWord={t().cancel}>
       <Choice
         title={words.ramWhat}
-        options={places.map((id) => ({ id, name: id }))}
+        options={places.map((id) => ({
+          id,
+          name: filled.some((one) => one.patch === id) ? t().patchName(id) : id,
+        }))}
         chosen={on}
         onChoose={(id) => {
           setOn(id);

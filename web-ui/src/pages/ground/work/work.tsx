@@ -116,7 +116,7 @@ function PatchLine({ patch }: { patch: PatchCard }) {
     <li>
       <span>
         <strong>
-          {patch.patch} {patch.mark} {words.step[patch.step]}
+          {t().patchName(patch.patch)} {patch.mark} {words.step[patch.step]}
         </strong>{" "}
         {words.patchLine(
           `${feet(patch.length)} × ${feet(patch.width)} × ${feet(patch.depth)}`,
@@ -127,7 +127,7 @@ function PatchLine({ patch }: { patch: PatchCard }) {
       {to && (
         <Key
           kind="small"
-          label={`${words[to]} ${patch.patch}`}
+          label={`${words[to]} ${t().patchName(patch.patch)}`}
           onPress={() => void say({ kind: "move_patch", patch: patch.patch, to })}
         >
           {words[to]}

@@ -93,7 +93,7 @@ export function Patches({ account }: { account: AccountView }) {
           <li key={one.patch}>
             <span>
               <strong>
-                {one.patch} {one.mark} {words.step[one.step]}
+                {t().patchName(one.patch)} {one.mark} {words.step[one.step]}
               </strong>{" "}
               {words.patchLine(
                 `${feet(one.length)} × ${feet(one.width)} × ${feet(one.depth)}`,

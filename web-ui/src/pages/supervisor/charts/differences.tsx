@@ -5,6 +5,11 @@ import type { Review } from "../../../wire";
 import { t } from "../words";
 import { Chart, INK, type Library, PAPER } from "./chart";
 
+/** Whether a last reading still speaks for its mark: what was before a change is no final difference. */
+export function stands(one: Review["built"][number]): boolean {
+  return !one.changed && one.void == null && one.doubt !== "open";
+}
+
 /** Counts of final differences in bars of half a tenth. */
 export function bars(devs: readonly number[]): Map<number, number> {
   const found = new Map<number, number>();
@@ -20,7 +25,7 @@ export function Differences({ review }: { review: Review }) {
   const words = t().review;
   const draw = useCallback(
     ({ rectY, ruleX, ruleY, text }: Library, width: number) => {
-      const found = bars(review.built.flatMap((one) => (one.mean == null ? [] : [one.mean])));
+      const found = bars(review.built.flatMap((one) => (one.mean == null || !stands(one) ? [] : [one.mean])));
       const counts = [...found].map(([bar, many]) => ({ at: bar / 20, many }));
       const ends = [-0.1, 0.1, ...counts.map((one) => one.at)];
       return {

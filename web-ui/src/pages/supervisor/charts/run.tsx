@@ -4,6 +4,7 @@ import { FOOT } from "../../../grade";
 import type { Review, Sheet, SiteTarget } from "../../../wire";
 import { t } from "../words";
 import { Chart, INK, type Library } from "./chart";
+import { stands } from "./differences";
 
 /** Names of neighbours stand in so many rows, so that none lies on another. */
 const ROWS = 3;
@@ -28,7 +29,15 @@ export function Run({ target, sheet, built }: RunProps) {
           if (!last || mark.station == null) return [];
           const at = last.elevation / FOOT;
           const guard = (last.guard ?? 0) / FOOT;
-          return [{ mark: mark.id, station: mark.station / FOOT, at, up: at + guard, down: at - guard }];
+          return [
+            {
+              mark: stands(last) ? mark.id : `${mark.id}?`,
+              station: mark.station / FOOT,
+              at,
+              up: at + guard,
+              down: at - guard,
+            },
+          ];
         })
         .sort((one, other) => one.station - other.station);
       const heights = [

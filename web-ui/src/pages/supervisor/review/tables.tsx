@@ -128,7 +128,7 @@ function OneSetUp({ setUp }: { setUp: SetUpHistory }) {
   return (
     <section>
       <h3>
-        {setUp.set_up} · {setUp.laser}
+        {t().setUpName(setUp.set_up)} · {setUp.laser}
       </h3>
       <p>
         {setUp.basis.map((one) => `${one.benchmark} ${one.text}, HI ${feet(one.height)} ft`).join("; ")}.{" "}
