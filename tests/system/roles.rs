@@ -130,6 +130,10 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
             json!({ "kind": "say_paint", "utility": "GAS", "gone": true }),
             on_foot_or_in_cab.clone(),
         ),
+        (
+            json!({ "kind": "say_struck", "line": "GAS" }),
+            on_foot_or_in_cab.clone(),
+        ),
         (json!({ "kind": "leave_face", "zone": "Z" }), cab.clone()),
         (
             json!({ "kind": "revise_face", "zone": "Z", "pieces": [], "why": "as told" }),

@@ -79,6 +79,7 @@ pub fn roles(command: &Command) -> &'static [Role] {
         | Command::SeeAtFace(_)
         | Command::SeeSlough(_)
         | Command::SayPaint(_)
+        | Command::SayStruck(_)
         | Command::SayMoved(_)
         | Command::OutByWitness(_) => &[Ground, Operator, Supervisor],
         Command::GotIt(_)

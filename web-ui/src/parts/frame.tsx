@@ -8,6 +8,7 @@ import { beats, ground, halted, linked, notice, now, photosWaiting, supervisor, 
 import { t } from "../words";
 import { Key, StopKey } from "./keys";
 import { Settings } from "./settings";
+import { Struck } from "./struck";
 import { TakenPhoto } from "./taken_photo";
 
 const NOTCHES = 12;
@@ -32,6 +33,7 @@ export function Warnings() {
     <div class="warnings" aria-live="assertive">
       {notSent.value.length > 0 && <p class="warning">{t().notSentCount(notSent.value.length)}</p>}
       <AllStop />
+      <Struck cards={(ground.value ?? supervisor.value)?.cuts.struck ?? visitor.value?.struck} />
       {!linked.value && <p class="warning">{t().linkLostDo}</p>}
       {halted.value && <p class="warning">{t().halted}</p>}
       {photosWaiting.value > 0 && <p class="waits">{t().photosWait(photosWaiting.value)}</p>}
@@ -71,6 +73,7 @@ function AllStop() {
         {t().stopBy(stop.by)}
         {stop.why && `: ${stop.why}`}
       </p>
+      <p>{t().lookAlways}</p>
     </div>
   );
 }

@@ -1,5 +1,5 @@
 /** A card for each machine: what it was last told, whether anyone sees it, what is wrong. */
-import { ago, feet } from "../show";
+import { ago, overFeet } from "../show";
 import { now } from "../state";
 import type { MachineCard } from "../wire";
 import { t } from "../words";
@@ -20,7 +20,7 @@ export function MachineCards({ cards }: { cards: MachineCard[] }) {
             {card.call && ` · ${ago(now.value - card.call.made_at)}`}
           </p>
           <p>{screenWords(card)}</p>
-          {card.beyond_reach != null && <p>{t().crew.beyondReach(card.id, feet(card.beyond_reach, 0))}</p>}
+          {card.beyond_reach != null && <p>{t().crew.beyondReach(card.id, overFeet(card.beyond_reach))}</p>}
           {card.spotter && <p>{t().crew.spotter(card.spotter.person)}</p>}
           {troubles(card).map((line) => (
             <p key={line} class="trouble">

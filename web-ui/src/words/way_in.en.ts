@@ -5,7 +5,7 @@ export const wayInEn = {
   outside: "NOT ENTERING – SHOOTING FROM OUTSIDE",
   within: (mark: string, machine: string) => `${mark} lies within the keep-out of ${machine}.`,
   placeOld: (machine: string) => `Nobody has said lately where ${machine} stands: count yourself within.`,
-  tail: "Behind the house and beside the tracks stay out, also with the bucket down. His blind side turns with the house.",
+  tail: "Behind the house and beside the tracks stay out, also with the bucket down. The blind side turns with the house.",
   asked: (machine: string, time: string) => `${machine} ASKED · ${time}`,
   stayOut: "STAY OUT",
   notAnswered: "NOT ANSWERED – STAY OUT – GET HIS EYES",

@@ -6,7 +6,7 @@ export const wayInEs: typeof wayInEn = {
   outside: "NO ENTRO – LEO DESDE AFUERA",
   within: (mark, machine) => `${mark} queda dentro del alcance de ${machine}.`,
   placeOld: (machine) => `Nadie ha dicho hace poco dónde está ${machine}: cuéntese adentro.`,
-  tail: "Detrás de la caseta y junto a las orugas quédese afuera, también con el cucharón abajo. Su lado ciego gira con la caseta.",
+  tail: "Detrás de la caseta y junto a las orugas quédese afuera, también con el cucharón abajo. El lado ciego gira con la caseta.",
   asked: (machine, time) => `PEDIDO A ${machine} · ${time}`,
   stayOut: "QUÉDESE AFUERA",
   notAnswered: "SIN RESPUESTA – AFUERA – BUSQUE SU MIRADA",

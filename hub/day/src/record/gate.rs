@@ -79,6 +79,8 @@ fn of_people(command: &Command) -> bool {
             | Command::LeaveFace(_)
             | Command::SeeAtFace(_)
             | Command::SeeSlough(_)
+            | Command::SayStruck(_)
+            | Command::SayCant(_)
     )
 }
 

@@ -6,6 +6,7 @@ use utoipa::ToSchema;
 use crate::cuts::held::HeldBy;
 use crate::entry::Body;
 use crate::refusal::Refusal;
+use crate::said::struck;
 use crate::state::State;
 
 /// A supervisor lets work go on.
@@ -50,5 +51,9 @@ pub(crate) fn allow(state: &State, asked: &AllowDig) -> Result<Vec<Body>, Refusa
 }
 
 pub(crate) fn apply_allowed(state: &mut State, body: &DigAllowed) {
+    if let HeldBy::LineStruck { line } = &body.held {
+        struck::settle(state, line.as_deref());
+        return;
+    }
     state.cuts.allowed.push(body.held.clone());
 }

@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::said::reading::Judged;
+use crate::said::struck::{self, StruckCard};
 use crate::site::{Site, Target};
 use crate::state::{SetUp, State};
 use crate::time::Time;
@@ -26,6 +27,8 @@ pub struct Visitor {
     pub here: Option<Time>,
     /// An ALL STOP that stands.
     pub stop: Option<StopCard>,
+    /// Lines that were struck or met.
+    pub struck: Vec<StruckCard>,
     /// When the day was closed.
     pub closed: Option<Time>,
     /// The runs that were chosen for them.
@@ -90,6 +93,7 @@ pub fn view(state: &State, person: &str) -> Option<Visitor> {
         day: state.day.as_ref()?.id.clone(),
         here: visitor.and_then(|visitor| visitor.here),
         stop: stops.find(|stop| stop.all).cloned(),
+        struck: struck::cards(state),
         closed: state.record.closed.as_ref().map(|closed| closed.at),
         runs: runs.map(|target| run(state, site, target)).collect(),
         inspections: made

@@ -146,6 +146,26 @@ fn nothing_of_a_faulty_table_comes_in_and_every_row_is_named() {
     );
 }
 
+/// One number that can't be read hides nothing: neither in its own row nor in others, nor what is wrong with the marks.
+#[test]
+fn every_fault_of_a_table_is_named_at_once() {
+    let faults = faults(with_marks(
+        "id,x,y,target,surface\nQ-1,twenty,3o,PAD,mud\nQ-2,500,30,PAD,\nQ-3,20,30,NONE,\n",
+    ));
+    for words in [
+        "example-marks.csv:2: Q-1: “twenty",
+        "example-marks.csv:2: Q-1: “3o",
+        "example-marks.csv:2: Q-1: there is no `mud`",
+        "example-marks.csv:3: Q-2",
+        "example-marks.csv:4: Q-3",
+    ] {
+        assert!(
+            faults.iter().any(|fault| fault.starts_with(words)),
+            "{words}: {faults:#?}"
+        );
+    }
+}
+
 #[test]
 fn a_table_without_a_header_or_with_a_strange_column_is_refused() {
     for (table, words) in [

@@ -7,6 +7,7 @@ import { Notice, Tick } from "../../parts/frame";
 import { Key, StopKey } from "../../parts/keys";
 import { Settings } from "../../parts/settings";
 import { Shape } from "../../parts/shape";
+import { Struck } from "../../parts/struck";
 import { allowSound, audible } from "../../sound";
 import { beats, bye, halted, linked, me, now, operator, replays } from "../../state";
 import type { CabScreen, Operator } from "../../wire";
@@ -54,6 +55,7 @@ export function OperatorPage() {
         />
         {view && screen && (
           <div class={`living ${armed}`}>
+            <Struck cards={view.struck} />
             {screen.kind !== "leave_face" && screen.kind !== "stop" && (
               <GroundStrips
                 view={view}

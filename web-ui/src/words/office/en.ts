@@ -137,7 +137,11 @@ export const officeEn = {
   oddInPlan: "Odd in the new plan",
   touches: (marks: string, out: string) =>
     `Touches ${marks}.${out ? ` Accepted before, out now: ${out}.` : ""}`,
-  wasNow: { what: "What", was: "Was", now: "Is" },
+  wasNow: { what: "What", was: "Was", now: "Is", digTo: "Dig-to, ft" },
+  undoes: (what: string, who: string, at: string, why: string) =>
+    `UNDOES WHAT ${who} CHANGED HERE at ${at} (“${why}”): ${what}.`,
+  layersTake: (were: string, are: string) => `layers took ${were} ft off, take ${are} ft off`,
+  moreChanges: "its surface, edge, undercuts or tolerance change too",
   lastMarks: "Last readings",
   aimSet: "SET AIM",
   aimOn: "On",
@@ -182,7 +186,7 @@ export const officeEn = {
     tab: "FACES",
     noFaces: "The site file names no face and no trench.",
     rulesBy: (name: string) => `Rules: ${name}`,
-    engineerTitle: "For the engineer alone: no permission",
+    engineerTitle: "Textbook heights and forecasts are for the engineer alone: no permission.",
     critical: (feet: string, c: string, weight: string) =>
       `Textbook critical height ${feet} ft: c ${c} psf (half the strength), ${weight} pcf, dry, one soil, no load, no crack`,
     noCritical: "No critical height: no strength was measured.",

@@ -177,3 +177,4 @@ fn opens(crew: &mut Crew) {
 mod buried;
 mod face;
 mod left;
+mod struck;
