@@ -29,11 +29,13 @@ export function Tick() {
 
 /** Lines that stand above a page while something is wrong. */
 export function Warnings() {
+  const struck = (ground.value ?? supervisor.value)?.cuts.struck ?? visitor.value?.struck;
+  useAlarm(struck?.at(-1)?.since);
   return (
     <div class="warnings" aria-live="assertive">
       {notSent.value.length > 0 && <p class="warning">{t().notSentCount(notSent.value.length)}</p>}
       <AllStop />
-      <Struck cards={(ground.value ?? supervisor.value)?.cuts.struck ?? visitor.value?.struck} />
+      <Struck cards={struck} />
       {!linked.value && <p class="warning">{t().linkLostDo}</p>}
       {halted.value && <p class="warning">{t().halted}</p>}
       {photosWaiting.value > 0 && <p class="waits">{t().photosWait(photosWaiting.value)}</p>}
@@ -46,12 +48,10 @@ export function Warnings() {
 const AGAIN = 4_000;
 const TIMES = 4;
 
-/** An ALL STOP that stands: who and why, on every page, heard and felt when it comes. */
-function AllStop() {
-  const stopped = (ground.value ?? supervisor.value)?.machines.find((card) => card.stop?.all);
-  const stop = stopped?.stop ?? visitor.value?.stop;
+/** Heard and felt when it comes, and a few times more. */
+function useAlarm(since: number | undefined) {
   useEffect(() => {
-    if (!stop) return undefined;
+    if (since === undefined) return undefined;
     let left = TIMES;
     const sound = () => {
       play("stop", 1, 1);
@@ -62,7 +62,14 @@ function AllStop() {
       if (left-- > 0) sound();
     }, AGAIN);
     return () => clearInterval(timer);
-  }, [stop?.since]);
+  }, [since]);
+}
+
+/** An ALL STOP that stands: who and why, on every page. */
+function AllStop() {
+  const stopped = (ground.value ?? supervisor.value)?.machines.find((card) => card.stop?.all);
+  const stop = stopped?.stop ?? visitor.value?.stop;
+  useAlarm(stop?.since);
   if (!stop) return null;
   return (
     <div class="all-stop" role="alert">

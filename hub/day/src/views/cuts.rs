@@ -1,6 +1,6 @@
 //! Cards of faces, buried lines and tickets: what is known, what is owed, what holds work back.
 
-use earthwork::face::{self, Lowered, Material, Reminder, SoilClass, Strength};
+use earthwork::face::{self, Lowered, Material, RuleReminder, SoilClass, Strength};
 use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -79,7 +79,7 @@ pub struct FaceCard {
     /// Ladders along a trench that is so deep, or will be.
     pub ladders: Option<LaddersCard>,
     /// What the rules ask of a cut so deep and no reading shows.
-    pub also: Vec<Reminder>,
+    pub also: Vec<RuleReminder>,
     /// For the engineer alone.
     pub engineer: Option<EngineerCard>,
 }
@@ -404,7 +404,7 @@ fn benches(site: &Site, now: &FaceNow, height: Length) -> Vec<BenchCard> {
         .collect()
 }
 
-fn also(site: &Site, height: Length) -> Vec<Reminder> {
+fn also(site: &Site, height: Length) -> Vec<RuleReminder> {
     let mut asked = site.cuts.rules().also;
     asked.retain(|one| one.applies(height));
     asked

@@ -6,7 +6,7 @@ use utoipa::ToSchema;
 mod asks;
 mod written;
 
-pub use asks::{Asks, Binds, Reminder};
+pub use asks::{Asks, Binds, RuleReminder};
 
 use super::{FaceError, SoilClass};
 use crate::length::Length;
@@ -30,7 +30,7 @@ pub struct ExcavationRules {
     pub inspection: Section,
     /// What else is asked of a cut and no reading shows.
     #[serde(default = "asks::federal")]
-    pub also: Vec<Reminder>,
+    pub also: Vec<RuleReminder>,
     /// Strength of cohesive soil.
     pub strength: StrengthLimits,
     /// Layers that dip into the cut as flat as this or steeper, run to one of rise.

@@ -55,6 +55,7 @@ const view: Operator = {
   device: "m1",
   screen: { kind: "call", call },
   faces_left: [],
+  struck: [],
   hand_dig: [],
   near: [],
   slews: [],

@@ -1,5 +1,5 @@
 /** What differs between the site in force and another, thing by thing, and what that touches. */
-import { feet, timeOfDay } from "../../show";
+import { dateOf, feet, timeOfDay } from "../../show";
 import type { SiteDifference, Touched, TouchedMark, Undone } from "../../wire";
 import { t } from "./words";
 
@@ -50,7 +50,7 @@ export function Differences({ differences, touches, undoes = [] }: DifferencesPr
     <>
       {undoes.map((one) => (
         <p class="trouble" key={one.what}>
-          {words.undoes(one.what, one.by, timeOfDay(one.at), one.why)} {one.was ?? "–"} → {one.becomes ?? "–"}
+          {words.undoes(one.what, one.by, `${dateOf(one.at)} ${timeOfDay(one.at)}`, one.why)} {one.was ?? "–"} → {one.becomes ?? "–"}
         </p>
       ))}
       {touches.targets?.map((one) => (

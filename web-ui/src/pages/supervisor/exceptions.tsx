@@ -122,6 +122,7 @@ function exceptionWords(what: ExceptionKind): string {
     case "pile_at_crest":
     case "crossing_too_near":
     case "paint_gone":
+    case "line_struck":
     case "ticket_waits":
       return cutsWords(what);
     case "gravel_short":

@@ -139,7 +139,7 @@ export const officeEn = {
     `Touches ${marks}.${out ? ` Accepted before, out now: ${out}.` : ""}`,
   wasNow: { what: "What", was: "Was", now: "Is", digTo: "Dig-to, ft" },
   undoes: (what: string, who: string, at: string, why: string) =>
-    `UNDOES WHAT ${who} CHANGED HERE at ${at} (“${why}”): ${what}.`,
+    `UNDOES WHAT ${who} CHANGED HERE, ${at} (“${why}”): ${what}.`,
   layersTake: (were: string, are: string) => `layers took ${were} ft off, take ${are} ft off`,
   moreChanges: "its surface, edge, undercuts or tolerance change too",
   lastMarks: "Last readings",

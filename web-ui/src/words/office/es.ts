@@ -130,7 +130,7 @@ export const officeEs: typeof officeEn = {
   oddInPlan: "Raro en el plano nuevo",
   touches: (marks, out) => `Toca ${marks}.${out ? ` Aceptadas antes, fuera ahora: ${out}.` : ""}`,
   wasNow: { what: "Qué", was: "Era", now: "Es", digTo: "Cota a excavar, ft" },
-  undoes: (what, who, at, why) => `DESHACE LO QUE ${who} CAMBIÓ AQUÍ a las ${at} («${why}»): ${what}.`,
+  undoes: (what, who, at, why) => `DESHACE LO QUE ${who} CAMBIÓ AQUÍ, ${at} («${why}»): ${what}.`,
   layersTake: (were, are) => `las capas quitaban ${were} ft, quitan ${are} ft`,
   moreChanges: "también cambian su superficie, contorno, sobreexcavación o tolerancia",
   lastMarks: "Últimas lecturas",

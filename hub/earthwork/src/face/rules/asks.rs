@@ -41,7 +41,7 @@ pub enum Asks {
 
 /// A reminder of what a rule asks.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
-pub struct Reminder {
+pub struct RuleReminder {
     /// What.
     pub what: Asks,
     /// From which depth; at any when none.
@@ -54,7 +54,7 @@ pub struct Reminder {
     pub section: String,
 }
 
-impl Reminder {
+impl RuleReminder {
     /// Whether it applies to a cut of this depth.
     pub fn applies(&self, depth: Length) -> bool {
         self.depth
@@ -63,6 +63,6 @@ impl Reminder {
 }
 
 /// Rules that were stored or written before reminders were data have those of the US federal rules.
-pub(super) fn federal() -> Vec<Reminder> {
+pub(super) fn federal() -> Vec<RuleReminder> {
     ExcavationRules::us_federal().also
 }

@@ -2,7 +2,7 @@
 
 use serde::Deserialize;
 
-use super::asks::{self, Asks, Binds, Reminder};
+use super::asks::{self, Asks, Binds, RuleReminder};
 use super::{
     BenchRule, Benches, Distress, Egress, ExcavationRules, Limit, LowerPart, Section, SetBack,
     Shield, ShortTerm, Slopes, StrengthLimits,
@@ -151,7 +151,7 @@ impl WrittenLimit {
 }
 
 impl WrittenReminder {
-    fn read(self) -> Result<Reminder, FaceError> {
+    fn read(self) -> Result<RuleReminder, FaceError> {
         let (depth, or_more) = match (&self.deeper, &self.from) {
             (None, None) => (None, false),
             (Some(text), None) => (Some(length("deeper", text)?), false),
@@ -162,7 +162,7 @@ impl WrittenReminder {
                 });
             }
         };
-        Ok(Reminder {
+        Ok(RuleReminder {
             what: self.what,
             depth,
             or_more,

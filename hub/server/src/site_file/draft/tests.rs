@@ -321,7 +321,7 @@ fn a_thickness_without_its_unit_is_refused_at_its_field() {
     assert!(faults[0].english.contains("“4” has no unit"), "{faults:?}");
     assert!(layer("4 in").is_ok());
     // The pages put feet behind plain numbers where a length is asked for, and leave a size as it was typed.
-    let target = form().iter().find(|form| form.of == FormOf::Target);
+    let target = form().into_iter().find(|form| form.of == FormOf::Target);
     let sizes = serde_json::to_string(&target.unwrap().fields).unwrap();
     for key in [
         "thickness",
