@@ -3359,7 +3359,7 @@ export interface components {
         /** @description Rules for cuts. */
         ExcavationRules: {
             /** @description What else is asked of a cut and no reading shows. */
-            also?: components["schemas"]["Reminder"][];
+            also?: components["schemas"]["RuleReminder"][];
             /** @description Benches. */
             benches: components["schemas"]["Benches"];
             /**
@@ -3655,7 +3655,7 @@ export interface components {
         FaceCard: {
             alarm?: components["schemas"]["Alarm"] | null;
             /** @description What the rules ask of a cut so deep and no reading shows. */
-            also: components["schemas"]["Reminder"][];
+            also: components["schemas"]["RuleReminder"][];
             /** @description Benches that its class allows instead of the slope, from the bottom; empty where none are drawn for its soil. */
             benches: components["schemas"]["BenchCard"][];
             /** @description The class that counts. */
@@ -7395,15 +7395,17 @@ export interface components {
             /** @description The machine. */
             machine: string;
         };
-        /** @description A reminder of what a rule asks. */
+        /** @description The keep-out reminder that stands with a call. */
         Reminder: {
-            depth?: components["schemas"]["Length"] | null;
-            /** @description At that depth already, else only beyond it. */
-            or_more?: boolean;
-            /** @description The rule. */
-            section: string;
-            /** @description What. */
-            what: components["schemas"]["Asks"];
+            /** @description Full screen with sound, by the policy against nagging; else the silent strip alone. */
+            loud: boolean;
+            /** @description Which mark. */
+            mark: string;
+            /** @description Inside by how much, or place unknown, or declared too long ago. */
+            nearness: components["schemas"]["Nearness"];
+            /** @description Who is at the mark. */
+            who: string;
+            zone?: components["schemas"]["Zone"] | null;
         };
         /** @description A supervisor removes a phone. */
         RemovePhone: {
@@ -7594,6 +7596,16 @@ export interface components {
             ruling: components["schemas"]["Ruling"];
             /** @description Why. */
             why: string;
+        };
+        /** @description A reminder of what a rule asks. */
+        RuleReminder: {
+            depth?: components["schemas"]["Length"] | null;
+            /** @description At that depth already, else only beyond it. */
+            or_more?: boolean;
+            /** @description The rule. */
+            section: string;
+            /** @description What. */
+            what: components["schemas"]["Asks"];
         };
         /** @description A supervisor ruled. */
         Ruled: {

@@ -259,6 +259,30 @@ fn a_fault_in_a_surface_stands_with_its_own_line() {
 }
 
 #[test]
+fn of_several_surfaces_in_a_file_none_is_taken_unless_it_is_named() {
+    let text = std::fs::read_to_string(Path::new(SITES).join("every-kind.toml")).unwrap();
+    let beside = |name: &str| {
+        let text = std::fs::read_to_string(Path::new(SITES).join(name)).unwrap();
+        let (before, surface) = text.split_once("<Surface ").unwrap_or((&text, ""));
+        let (surface, after) = surface.split_once("</Surface>").unwrap_or((surface, ""));
+        let other = surface.replacen("\"FG\"", "\"EG\"", 1);
+        Ok(match surface {
+            "" => text.clone(),
+            _ => format!("{before}<Surface {other}</Surface><Surface {surface}</Surface>{after}"),
+        })
+    };
+    assert!(read_text("site.toml", &text, &beside).is_ok());
+    let unnamed = text.replace("name = \"FG\"\n", "");
+    let faults = faults(read_text("site.toml", &unnamed, &beside));
+    assert!(
+        faults
+            .iter()
+            .any(|one| one.contains("has several surfaces (EG, FG). Say which this target is")),
+        "{faults:#?}"
+    );
+}
+
+#[test]
 fn a_table_of_marks_may_count_on_the_plan() {
     let text = std::fs::read_to_string(Path::new(SITES).join("every-kind.toml")).unwrap();
     let text = text.replace(
