@@ -88,3 +88,28 @@ test("a phone without a link hides its number while the face is left on the othe
   cab.link.mend();
   await expect(cab.page.getByRole("alert").filter({ hasText: "Track back" })).toBeVisible();
 });
+
+test("gas that a cab meets sends everybody away on every phone, 911 first and then its owner", async ({ crew }) => {
+  const { ground, cab } = await crew.digs();
+  await sendsReading(ground.page, "4.70");
+  await expect(call(cab.page, "DOWN 3")).toBeVisible();
+  await cab.page.getByRole("button", { name: "CAN'T" }).click();
+  await cab.page.getByRole("dialog").getByRole("button", { name: "PIPE", exact: true }).click();
+  for (const page of [cab.page, ground.page]) {
+    const away = page.getByRole("alert").filter({ hasText: "LINE STRUCK: MAIN" });
+    await expect(away).toContainText("EVERYBODY AWAY NOW, UPWIND");
+    await expect(away).toContainText("call 911, then its owner");
+  }
+  await expect(cab.page.locator(".number")).toHaveCount(0);
+  await expect(cab.page.getByText("Nobody on the list is not nobody there: LOOK.")).toBeVisible();
+});
+
+test("BURIED says that the locate comes first, and takes STRUCK from anybody on foot", async ({ crew }) => {
+  const { ground, cab } = await crew.digs();
+  await ground.page.getByRole("button", { name: "MARKS", exact: true }).click();
+  await ground.page.getByRole("button", { name: "BURIED", exact: true }).click();
+  const panel = ground.page.getByRole("dialog");
+  await expect(panel).toContainText("The one-call locate comes before anything drawn here");
+  await panel.getByRole("button", { name: "STRUCK", exact: true }).click();
+  await expect(cab.page.getByRole("alert").filter({ hasText: "LINE STRUCK: MAIN" })).toBeVisible();
+});

@@ -17,11 +17,14 @@ test("a target and a mark that are added on a phone give a call, and a bad value
   await page.getByLabel("Shape", { exact: true }).selectOption("flat");
   // A unit that nobody knows.
   await page.getByLabel("Elevation", { exact: true }).fill("99 yards");
-  await page.getByLabel("Allowed high").fill("0.1");
+  // A tolerance is as often inches as feet: nothing is put behind it.
+  await page.getByLabel("Allowed high").fill("1");
   await page.getByLabel("Allowed low").fill("2 in");
-  await expect(page.getByLabel("Allowed high")).toHaveValue("0.1 ft");
+  await expect(page.getByLabel("Allowed high")).toHaveValue("1");
   await press("LOOK AT IT FIRST");
   await expect(page.getByText("the unit “yards” is not known here")).toBeVisible();
+  await expect(page.getByText("“1” has no unit. Write ft, in, mm or m")).toBeVisible();
+  await page.getByLabel("Allowed high").fill("1 in");
   await expect(page.getByLabel("Elevation", { exact: true })).toHaveAttribute("aria-invalid", "true");
   // A page that is loaded again has lost nothing.
   await page.reload();
@@ -73,8 +76,13 @@ test("a target that is changed says what it touches and what would not be accept
   await press("TARGETS");
   await press("REVISE PAD");
   // The dig-to falls from 100.00 to 99.70: what was on grade stands 0.28 high (derived by hand).
-  await page.getByLabel("Thickness").fill("0.80");
+  await page.getByLabel("Thickness").fill("4");
   await press("LOOK AT IT FIRST");
+  await expect(page.getByText("“4” has no unit.")).toBeVisible();
+  await page.getByLabel("Thickness").fill("0.80 ft");
+  await press("LOOK AT IT FIRST");
+  // Every mark's dig-to, as it was and as it becomes.
+  await expect(page.getByRole("row", { name: "P-1 100.00 99.70" })).toBeVisible();
   await expect(page.getByText("A dig-to changes by up to 0.30 ft.")).toBeVisible();
   await expect(page.getByText(/Accepted before, out now: P-1/)).toBeVisible();
   await press("BACK");
@@ -135,8 +143,8 @@ test("a line overhead is added on the page, asks for a spotter at once, and is g
   await page.getByLabel("Why? It goes into the log.").fill("nobody had drawn it");
   await press("PUT IN FORCE");
   await page.getByRole("button", { name: "CLOSE", exact: true }).click();
-  // Nobody knows its voltage: 20 ft until its owner says it (29 CFR 1926.1408 (a)).
-  const needed = "LINE OVERHEAD: LANE – STAY 20 FT OFF – SPOTTER NEEDED";
+  // Nobody knows its voltage: 50 ft until its owner says it; 20 ft hold to 350 kV alone (29 CFR 1926.1408 and .1409).
+  const needed = "LINE OVERHEAD: LANE – STAY 50 FT OFF – SPOTTER NEEDED";
   await expect(cab.page.getByText(needed)).toBeVisible();
   await press("RETIRE LANE");
   await press("LOOK AT IT FIRST");

@@ -143,6 +143,10 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
             cab.clone(),
         ),
         (
+            json!({ "kind": "say_struck", "line": "GAS" }),
+            on_foot_or_in_cab.clone(),
+        ),
+        (
             json!({ "kind": "revise_face", "zone": "Z", "pieces": [], "why": "as told" }),
             boss.clone(),
         ),

@@ -105,6 +105,8 @@ export const changeSite = (draft: SiteDraft, why: string, seen: string) =>
 export interface HowToRead {
   unit?: "foot" | "survey_foot" | "metre";
   on_plan?: boolean;
+  /** What the file is called: a target whose surface comes from a file names it so. */
+  name?: string;
 }
 
 /** What a file would give; nothing is changed. A large file takes longer than other questions. */

@@ -18,6 +18,18 @@ export function feet(length: number, places = 2): string {
   return `${count < 0 ? "−" : ""}${(Math.abs(count) / scale).toFixed(places)}`;
 }
 
+/** Something over a limit: whole feet, and under one foot in hundredths, rounded up: nothing over it reads as nothing. */
+export function overFeet(over: number): string {
+  if (over >= FOOT) return feet(over, 0);
+  return feet(Math.ceil((over * 100) / FOOT) * (FOOT / 100));
+}
+
+/** Two lengths that are not the same, with as many places as it takes to read them apart: 505.333 / 505.330. */
+export function apart(one: number, other: number): string {
+  const places = [2, 3, 4, 5, 6].find((each) => feet(one, each) !== feet(other, each)) ?? 7;
+  return `${feet(one, places)} / ${feet(other, places)}`;
+}
+
 /** A length as this screen shows it, with its unit: 0.30 ft, 3 5/8 in, 91 mm. */
 export function length(value: number, unit: ScreenUnit): string {
   const size = Math.abs(value);

@@ -965,6 +965,11 @@ export interface components {
             /** @description How wide, half to each side. */
             width: components["schemas"]["Length"];
         };
+        /**
+         * @description What a rule asks of a cut that no reading shows.
+         * @enum {string}
+         */
+        Asks: "falling_loads" | "mobile_equipment" | "atmosphere" | "water" | "edge";
         /** @description Something at a face. */
         AtFace: {
             /** @enum {string} */
@@ -1100,6 +1105,11 @@ export interface components {
              */
             levels: number;
         };
+        /**
+         * @description Which cuts a rule binds.
+         * @enum {string}
+         */
+        Binds: "every_cut" | "trenches";
         /** @description Two shots of one mark, the second blind. */
         BlindPair: {
             /** @description The second elevation less the first. */
@@ -1385,6 +1395,9 @@ export interface components {
         }) | (components["schemas"]["PaintSaid"] & {
             /** @enum {string} */
             kind: "paint_said";
+        }) | (components["schemas"]["LineStruck"] & {
+            /** @enum {string} */
+            kind: "line_struck";
         }) | (components["schemas"]["PotholeDug"] & {
             /** @enum {string} */
             kind: "pothole_dug";
@@ -2413,6 +2426,9 @@ export interface components {
         }) | (components["schemas"]["SayPaint"] & {
             /** @enum {string} */
             kind: "say_paint";
+        }) | (components["schemas"]["SayStruck"] & {
+            /** @enum {string} */
+            kind: "say_struck";
         }) | (components["schemas"]["DigPothole"] & {
             /** @enum {string} */
             kind: "dig_pothole";
@@ -2780,6 +2796,8 @@ export interface components {
             faces: components["schemas"]["FaceCard"][];
             /** @description The rules in force, by name; empty when the site has no cut. */
             rules: string;
+            /** @description Lines that were struck or met, oldest first. */
+            struck: components["schemas"]["StruckCard"][];
             /** @description Locate tickets. */
             tickets: components["schemas"]["TicketCard"][];
             /** @description Buried lines. */
@@ -3386,6 +3404,8 @@ export interface components {
         };
         /** @description Rules for cuts. */
         ExcavationRules: {
+            /** @description What else is asked of a cut and no reading shows. */
+            also?: components["schemas"]["RuleReminder"][];
             /** @description Benches. */
             benches: components["schemas"]["Benches"];
             /**
@@ -3522,6 +3542,11 @@ export interface components {
             crossing: components["schemas"]["Crossing"];
             /** @enum {string} */
             kind: "crossing_too_near";
+        } | {
+            /** @enum {string} */
+            kind: "line_struck";
+            /** @description What everybody was told. */
+            struck: components["schemas"]["StruckCard"];
         } | {
             /** @enum {string} */
             kind: "paint_gone";
@@ -3675,6 +3700,8 @@ export interface components {
         /** @description A face or a trench. */
         FaceCard: {
             alarm?: components["schemas"]["Alarm"] | null;
+            /** @description What the rules ask of a cut so deep and no reading shows. */
+            also: components["schemas"]["RuleReminder"][];
             /** @description Benches that its class allows instead of the slope, from the bottom; empty where none are drawn for its soil. */
             benches: components["schemas"]["BenchCard"][];
             /** @description The class that counts. */
@@ -3839,6 +3866,9 @@ export interface components {
         } | {
             /** @enum {string} */
             kind: "length";
+        } | {
+            /** @enum {string} */
+            kind: "size";
         } | {
             /** @enum {string} */
             kind: "number";
@@ -4350,6 +4380,11 @@ export interface components {
             kind: "face_left";
             /** @description Which. */
             zone: string;
+        } | {
+            /** @enum {string} */
+            kind: "line_struck";
+            /** @description Which; none when it is not drawn. */
+            line?: string | null;
         } | {
             /** @enum {string} */
             kind: "daylight";
@@ -5083,6 +5118,7 @@ export interface components {
         };
         /** @description A depth from which something is owed. */
         Limit: {
+            binds?: components["schemas"]["Binds"] | null;
             /** @description The depth. */
             depth: components["schemas"]["Length"];
             /** @description At that depth already, else only beyond it. */
@@ -5146,6 +5182,20 @@ export interface components {
          * @enum {string}
          */
         LineStanding: "crossed" | "touch" | "near" | "ok";
+        /** @description A line was struck, or may have been. */
+        LineStruck: {
+            at?: components["schemas"]["Point"] | null;
+            /** @description Whom to call, as the ticket or the site file says. */
+            call?: string;
+            /** @description What runs in the gravest of them. */
+            carries: components["schemas"]["UtilityKind"];
+            /** @description The drawn lines that it may be; none when no drawn line runs there. */
+            lines: string[];
+            /** @description The machine that met it, when its cab said so. */
+            machine?: string | null;
+            /** @description It is in the way, as a cab says; that it was hit nobody has said. */
+            met?: boolean;
+        };
         /** @description The link of somebody who has asked or is in was lost, or came back. */
         LinkNoticed: {
             /** @description The phone. */
@@ -6027,6 +6077,8 @@ export interface components {
             /** @description What was proposed or agreed with other machines. */
             slews: components["schemas"]["SlewCard"][];
             spotter?: components["schemas"]["SpotterCard"] | null;
+            /** @description Lines that were struck or met. */
+            struck: components["schemas"]["StruckCard"][];
             /** @description Who asks to come in and who is in. */
             way_in: components["schemas"]["WayInCard"];
             /** @description The names of the targets that it works on. */
@@ -6158,6 +6210,11 @@ export interface components {
              * @description Its voltage in kilovolts, when its owner has said it.
              */
             kilovolts?: number | null;
+            /**
+             * Format: double
+             * @description No more than so many kilovolts, when its owner has said only that.
+             */
+            kilovolts_at_most?: number | null;
             /** @description What it hangs over, corner by corner. */
             points: components["schemas"]["Point"][];
         };
@@ -7632,6 +7689,16 @@ export interface components {
             /** @description Why. */
             why: string;
         };
+        /** @description A reminder of what a rule asks. */
+        RuleReminder: {
+            depth?: components["schemas"]["Length"] | null;
+            /** @description At that depth already, else only beyond it. */
+            or_more?: boolean;
+            /** @description The rule. */
+            section: string;
+            /** @description What. */
+            what: components["schemas"]["Asks"];
+        };
         /** @description A supervisor ruled. */
         Ruled: {
             /** @description The mark. */
@@ -7763,6 +7830,13 @@ export interface components {
             /** @description What was seen: a value, not a tick. */
             value?: string;
         };
+        /** @description A line was struck. */
+        SayStruck: {
+            /** @description Which; none when it is not drawn. */
+            line?: string | null;
+            /** @description The mark where it happened. */
+            mark?: string | null;
+        };
         /** @description The operator says WAIT. */
         SayWait: {
             /** @description To which visit. */
@@ -7844,6 +7918,7 @@ export interface components {
         ScreenUnit: "tenths" | "feet_inches" | "millimetres";
         /** @description A rule without a figure. */
         Section: {
+            binds?: components["schemas"]["Binds"] | null;
             /** @description The rule. */
             section: string;
         };
@@ -8381,6 +8456,8 @@ export interface components {
             since: components["schemas"]["Time"];
             /** @description The marks, calls and acceptances that it would touch. */
             touches: components["schemas"]["Touched"];
+            /** @description What pages changed since the file in force, and this file would undo. */
+            undoes: components["schemas"]["Undone"][];
         };
         /** @description The file differs from the site in force; with no differences, it is the same again. */
         SiteChangeFound: {
@@ -8394,6 +8471,8 @@ export interface components {
             site: components["schemas"]["Site"];
             /** @description The marks, calls and acceptances that it would touch. */
             touches?: components["schemas"]["Touched"];
+            /** @description What was changed on a page since the file that is in force, and would be undone. */
+            undoes?: components["schemas"]["Undone"][];
         };
         /** @description The site was changed by a supervisor. */
         SiteChanged: {
@@ -8905,7 +8984,7 @@ export interface components {
          * @description Why a reading has no call.
          * @enum {string}
          */
-        SpotReason: "no_target" | "no_machine" | "set_up_in_doubt" | "set_up_closed" | "face_left" | "daylight_over" | "not_located" | "ticket_lapsed" | "paint_gone" | "crossing_too_near" | "query_open";
+        SpotReason: "no_target" | "no_machine" | "set_up_in_doubt" | "set_up_closed" | "face_left" | "daylight_over" | "not_located" | "ticket_lapsed" | "line_struck" | "paint_gone" | "crossing_too_near" | "query_open";
         /** @description Who spots for a machine. */
         SpotterCard: {
             /** @description On which phone. */
@@ -9120,6 +9199,26 @@ export interface components {
             /** @description … to this. */
             to: components["schemas"]["Length"];
         };
+        /** @description A struck line, as the screens show it. */
+        StruckCard: {
+            /** @description By whom. */
+            by: string;
+            /** @description Whom to call after the emergency number. */
+            call: string;
+            /** @description The drawn lines that it may be. */
+            lines: string[];
+            /** @description Which machine met it. */
+            machine?: string | null;
+            /** @description Since when. */
+            since: components["schemas"]["Time"];
+            /** @description What to do. */
+            what: components["schemas"]["StruckDo"];
+        };
+        /**
+         * @description What everybody does about it.
+         * @enum {string}
+         */
+        StruckDo: "get_away" | "live" | "touch_nothing" | "not_known";
         /** @description A footing or wall that stands behind a cut. */
         Structure: {
             /** @description Its lower edge. */
@@ -9714,6 +9813,8 @@ export interface components {
             marks: components["schemas"]["TouchedMark"][];
             /** @description The most that a dig-to changes. */
             most: components["schemas"]["Length"];
+            /** @description Targets whose grade, layers or tolerance change, also those that no mark stands on. */
+            targets?: components["schemas"]["TouchedTarget"][];
         };
         /** @description A mark that a revision touches. */
         TouchedMark: {
@@ -9722,6 +9823,8 @@ export interface components {
              * @description The reading by which it was accepted.
              */
             accepted?: number | null;
+            /** @description Near a step, both dig-tos now. */
+            are_at_step?: components["schemas"]["Length"][] | null;
             /**
              * Format: int64
              * @description The live call at it, which is withdrawn.
@@ -9733,6 +9836,17 @@ export interface components {
             /** @description Whether that reading would still be in; none when the mark was not accepted. */
             still_in?: boolean | null;
             was?: components["schemas"]["Length"] | null;
+            /** @description Near a step, both dig-tos before. */
+            were_at_step?: components["schemas"]["Length"][] | null;
+        };
+        /** @description A target that a revision touches. */
+        TouchedTarget: {
+            layers_are?: components["schemas"]["Length"] | null;
+            layers_were?: components["schemas"]["Length"] | null;
+            /** @description Its surface itself, its reach, what is dug deeper in it or its tolerance changes too. */
+            more?: boolean;
+            /** @description Which. */
+            target: string;
         };
         /** @description What a truck takes. */
         Truck: {
@@ -9835,6 +9949,21 @@ export interface components {
             english: string;
             /** @description The same in Spanish. */
             spanish: string;
+        };
+        /** @description A page's change that a file would undo. */
+        Undone: {
+            /** @description When the page changed it. */
+            at: components["schemas"]["Time"];
+            /** @description As the file has it; none when the file does not have it. */
+            becomes?: string | null;
+            /** @description Who changed it there. */
+            by: string;
+            /** @description As the page left it; none when the page took it out. */
+            was?: string | null;
+            /** @description What: `targets EAST grade shape elevation`. */
+            what: string;
+            /** @description Why. */
+            why: string;
         };
         /**
          * @description What happens when two shots leave the high side unsettled.
@@ -9959,6 +10088,8 @@ export interface components {
             /** @description The job. */
             site: string;
             stop?: components["schemas"]["StopCard"] | null;
+            /** @description Lines that were struck or met. */
+            struck: components["schemas"]["StruckCard"][];
         };
         /** @description Something that somebody said. */
         Voice: {
@@ -10435,6 +10566,8 @@ export interface operations {
                 unit?: components["schemas"]["PlanUnit"];
                 /** @description Its coordinates are the plan's, not the site's. */
                 on_plan?: boolean;
+                /** @description What the file is called, so that a target's surface can come from it. */
+                name?: string;
             };
             header?: never;
             path?: never;

@@ -109,6 +109,7 @@ fn of_the_rest(state: &mut State, entry: &Entry, body: &Body) {
         Body::FaceLeft(b) => said::face_alarm::apply_left(state, b),
         Body::TicketChecked(b) => said::ticket::apply_checked(state, entry, b),
         Body::PaintSaid(b) => said::ticket::apply_paint(state, entry, b),
+        Body::LineStruck(b) => said::struck::apply(state, entry, b),
         Body::PotholeDug(b) => said::pothole::apply_dug(state, entry, b),
         Body::DigAllowed(b) => said::allow_dig::apply_allowed(state, b),
         other => round_machines(state, entry, other),

@@ -232,6 +232,8 @@ pub enum Command {
     CheckTicket(said::ticket::CheckTicket),
     /// The paint of a buried line is gone, or there again.
     SayPaint(said::ticket::SayPaint),
+    /// A buried line was struck.
+    SayStruck(said::struck::SayStruck),
     /// A buried line is bared by hand.
     DigPothole(said::pothole::DigPothole),
     /// A supervisor lets work go on where something holds it back.

@@ -29,6 +29,7 @@ pub fn decide(state: &State, asked: &Asked, now: Time, head: &str) -> Result<Vec
     let mut bodies = follows(state, asked, now, head)?;
     let voided = said::void::after(state, &bodies);
     bodies.extend(voided);
+    bodies.extend(said::site::held_anew(state, asked, now, &bodies));
     Ok(bodies)
 }
 
@@ -101,6 +102,7 @@ fn follows(state: &State, asked: &Asked, now: Time, head: &str) -> Result<Vec<Bo
         Command::LeaveFace(c) => said::face_alarm::leave(state, by, c, when),
         Command::CheckTicket(c) => said::ticket::check(state, c),
         Command::SayPaint(c) => said::ticket::say_paint(state, c, when),
+        Command::SayStruck(c) => said::struck::say(state, by, c),
         Command::DigPothole(c) => said::pothole::dig(state, c),
         Command::AllowDig(c) => said::allow_dig::allow(state, c, when),
         Command::PlaceMachine(c) => said::machine::place(state, c, when),

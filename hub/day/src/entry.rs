@@ -215,6 +215,8 @@ pub enum Body {
     TicketChecked(said::ticket::TicketChecked),
     /// Paint of a buried line went, or came again.
     PaintSaid(said::ticket::PaintSaid),
+    /// A buried line was struck or met.
+    LineStruck(said::struck::LineStruck),
     /// A buried line was bared by hand.
     PotholeDug(said::pothole::PotholeDug),
     /// Work was let go on where something held it back.

@@ -82,6 +82,7 @@ pub fn roles(command: &Command) -> &'static [Role] {
         | Command::SeeSlough(_)
         | Command::SayCameDown(_)
         | Command::SayPaint(_)
+        | Command::SayStruck(_)
         | Command::SayMoved(_)
         | Command::OutByWitness(_) => &[Ground, Operator, Supervisor],
         Command::GotIt(_)

@@ -9,6 +9,7 @@ use utoipa::ToSchema;
 
 use crate::site::{Site, Target};
 
+mod layers;
 mod lines;
 
 /// Something odd about the plan, in both languages.
@@ -40,6 +41,7 @@ pub fn odd(site: &Site) -> Vec<Odd> {
             found.steps(target, forms);
         }
         found.reach(target);
+        found.layers(target);
         found.spikes(target);
     }
     for (i, one) in site.targets.iter().enumerate() {

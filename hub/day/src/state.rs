@@ -22,7 +22,7 @@ use crate::said::prove::TargetTyped;
 use crate::said::reading::{Question, Reading};
 use crate::said::receipt::CabPage;
 use crate::said::rule::Ruling;
-use crate::said::site::SiteChangeFound;
+use crate::said::site::{PageChange, SiteChangeFound};
 use crate::said::slew::SlewCard;
 use crate::said::spotter::SpotterCard;
 use crate::said::start_checks::StartNow;
@@ -144,6 +144,9 @@ pub struct SiteInForce {
     pub site: Site,
     /// The digest of the file that it came from.
     pub digest: String,
+    /// What pages changed since that file, oldest first: a file that says otherwise undoes it.
+    #[serde(default)]
+    pub by_page: Vec<PageChange>,
 }
 
 /// A changed site file that waits for a supervisor.

@@ -24,6 +24,7 @@
 //! | How does the drawing get on to the ground? | [`layout`] |
 //! | How near the machine? | [`keep_out`] |
 //! | What can the machine do, and where must it not stand? | [`machine`] |
+//! | How far from a line overhead, by which law? | [`overhead`] |
 //! | How long does a call last? | [`pace`] |
 //! | Where do passes land, and where should they be aimed? | [`landing`] |
 //! | When is it at grade, and who is needed next? | [`arrival`] |
@@ -62,6 +63,7 @@ pub mod length;
 pub mod level;
 pub mod level_line;
 pub mod machine;
+pub mod overhead;
 pub mod pace;
 pub mod point;
 pub mod rock_line;

@@ -116,22 +116,11 @@ pub fn zone(away: Length, reach: &Reach, keep_out: Length) -> Option<Zone> {
         .map(|(_, zone)| zone)
 }
 
-/// How far every part of a machine stays from a line of so many kilovolts; nothing above 1,000 kV, where the line's owner
-/// says it. Also where nobody knows the voltage nothing is known: `None` in gives `None`, and so does what is no voltage.
-///
-/// Source: 29 CFR 1926.1408, Table A (alternating current, nominal).
+/// How far every part of a machine stays from a line of so many kilovolts, by [`crate::overhead`]; nothing above 1,000 kV,
+/// where the line's owner says it. Also where nobody knows the voltage nothing is known: `None` in gives `None`, and so does what
+/// is no voltage.
 pub fn overhead_clearance(kilovolts: Option<f64>) -> Option<Length> {
-    const TABLE: [(f64, i64); 6] = [
-        (50.0, 10),
-        (200.0, 15),
-        (350.0, 20),
-        (500.0, 25),
-        (750.0, 35),
-        (1_000.0, 45),
-    ];
-    let kilovolts = kilovolts.filter(|kilovolts| *kilovolts >= 0.0)?;
-    let row = TABLE.iter().find(|(upto, _)| kilovolts <= *upto)?;
-    Some(Length::from_hundredths_of_a_foot(row.1 * 100))
+    crate::overhead::clearance(kilovolts?)
 }
 
 /// A line overhead, as a machine meets it.

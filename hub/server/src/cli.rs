@@ -17,6 +17,7 @@ use crate::store::{self, DataFolder};
 use crate::terminal::{say, welcome};
 use crate::{Started, compute, demo, examples, export, http, site_export, site_file};
 
+mod check;
 mod look_back;
 
 /// How long a killed hub's port may linger before it counts as taken.
@@ -60,6 +61,12 @@ enum Verb {
     Check {
         /// The site file.
         file: PathBuf,
+        /// Print what each mark is dug to.
+        #[arg(long)]
+        list: bool,
+        /// A data folder: what the file would change of the site in force there, and what it would undo.
+        #[arg(long)]
+        data: Option<PathBuf>,
     },
     /// Prove that a data folder or an export is untouched, with its photos.
     Verify {
@@ -208,7 +215,7 @@ impl Cli {
                 data,
                 network,
             } => play(&speed, data, &network),
-            Verb::Check { file } => check(&file),
+            Verb::Check { file, list, data } => check::check(&file, list, data.as_deref()),
             Verb::Verify { path } => verify(&path),
             Verb::Export { data, out } => write(out.as_deref(), |out| export::export(&data, out)),
             Verb::Csv { data, out } => write(out.as_deref(), |out| export::table(&data, out)),
@@ -345,25 +352,6 @@ fn stop_signal() -> Result<impl Future<Output = ()>, std::io::Error> {
         // Without the signal the hub can still be ended by the system.
         let _ = tokio::signal::ctrl_c().await;
     })
-}
-
-fn check(file: &Path) -> Result<(), StartError> {
-    let read = site_file::read(file)?;
-    for odd in &read.odd {
-        say(&odd.to_string());
-    }
-    let site = &read.site;
-    say(&format!(
-        "{}: in order. “{}”: {} benchmarks, {} targets, {} marks, {} machines, {} lines.",
-        file.display(),
-        site.name,
-        site.benchmarks.len(),
-        site.targets.len(),
-        site.marks.len(),
-        site.machines.len(),
-        site.lines.len()
-    ));
-    Ok(())
 }
 
 fn verify(path: &Path) -> Result<(), StartError> {

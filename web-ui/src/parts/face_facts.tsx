@@ -65,6 +65,11 @@ export function FaceFacts({ card }: { card: FaceCard }) {
         {words.height(feet(card.height))}
       </p>
       <ul class="lines plain">
+        {card.also.map((one) => (
+          <li key={one.what}>
+            {words.also[one.what]} <small>{one.section}</small>
+          </li>
+        ))}
         {card.pins.map((one) => (
           <li key={one.pins}>
             {one.now ? (

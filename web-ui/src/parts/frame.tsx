@@ -9,18 +9,22 @@ import { t } from "../words";
 import { HeldWords, LeftWords } from "./kept";
 import { Key, StopKey } from "./keys";
 import { Settings } from "./settings";
+import { Struck } from "./struck";
 import { TakenPhoto } from "./taken_photo";
 import { Tick } from "./tick";
 import { StopBand, standing } from "./urgent";
 
 /** Lines that stand above a page while something is wrong. */
 export function Warnings() {
+  const struck = (ground.value ?? supervisor.value)?.cuts.struck ?? visitor.value?.struck;
+  useAlarm(struck?.at(-1)?.since);
   return (
     <div class="warnings" aria-live="assertive">
       {notSent.value.length > 0 && <p class="warning">{t().notSentCount(notSent.value.length)}</p>}
       {onlyInMemory.value && <p class="warning">{t().kept.onlyInMemory}</p>}
       <HeldWords />
       <AllStop />
+      <Struck cards={struck} />
       {!linked.value && <p class="warning">{t().linkLostDo}</p>}
       {halted.value && <p class="warning">{t().halted}</p>}
       {photosWaiting.value > 0 && <p class="waits">{t().photosWait(photosWaiting.value)}</p>}
@@ -34,11 +38,10 @@ export function Warnings() {
 const AGAIN = 4_000;
 const TIMES = 4;
 
-/** An ALL STOP that stands: who and why, on every page, heard and felt when it comes. */
-function AllStop() {
-  const stop = standing();
+/** Heard and felt when it comes, and a few times more; a further press is heard again. */
+function useAlarm(since: number | undefined, again = 0) {
   useEffect(() => {
-    if (!stop) return undefined;
+    if (since === undefined) return undefined;
     let left = TIMES;
     const sound = () => {
       play("stop", 1, 1);
@@ -49,7 +52,13 @@ function AllStop() {
       if (left-- > 0) sound();
     }, AGAIN);
     return () => clearInterval(timer);
-  }, [stop?.since, stop?.voices]);
+  }, [since, again]);
+}
+
+/** An ALL STOP that stands: who and why, on every page. */
+function AllStop() {
+  const stop = standing();
+  useAlarm(stop?.since, stop?.voices);
   return stop && <StopBand stop={stop} all />;
 }
 

@@ -66,6 +66,15 @@ export function InspectPanel({ card, retype = false, onClose }: InspectProps) {
       onClose={onClose}
       closeWord={t().cancel}
     >
+      {!retype && (
+        <ul class="lines plain">
+          {card.also.map((one) => (
+            <li key={one.what}>
+              {words.also[one.what]} <small>{one.section}</small>
+            </li>
+          ))}
+        </ul>
+      )}
       {!retype && <Typed label={words.seen} text={seen} onTyped={setSeen} />}
       <Choice
         title={words.thumb}

@@ -20,6 +20,7 @@ export function troubles(card: MachineCard): string[] {
   if (card.paused_by) found.push(words.paused(card.id, card.paused_by));
   if (card.must_see) found.push(words.mustSee(card.id, card.must_see));
   if (card.cant) found.push(words.cantSaid(card.id, words.cant[card.cant.why]));
+  if (card.cant?.why === "water") found.push(words.cuts.also.water);
   if (card.battery_low != null) found.push(words.crew.batteryTold(card.id));
   if (card.spotter?.lost != null) found.push(words.crew.spotterLost(card.spotter.person));
   found.push(...card.near.map((near) => `${card.id}: ${nearWords(near)}`));

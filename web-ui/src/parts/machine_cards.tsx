@@ -1,5 +1,5 @@
 /** A card for each machine: what it was last told, whether anyone sees it, what is wrong. */
-import { ago, feet } from "../show";
+import { ago, overFeet } from "../show";
 import { now } from "../state";
 import type { MachineCard } from "../wire";
 import { t } from "../words";
@@ -22,7 +22,7 @@ export function MachineCards({ cards }: { cards: MachineCard[] }) {
             {live(card.call) && labelWords(card.call).map((label) => ` · ${label}`)}
           </p>
           <p>{screenWords(card)}</p>
-          {card.beyond_reach != null && <p>{t().crew.beyondReach(card.id, feet(card.beyond_reach, 0))}</p>}
+          {card.beyond_reach != null && <p>{t().crew.beyondReach(card.id, overFeet(card.beyond_reach))}</p>}
           {card.spotter && <p>{t().crew.spotter(card.spotter.person)}</p>}
           {card.mute && <p class="trouble">{t().noSound(card.id)}</p>}
           {troubles(card).map((line) => (

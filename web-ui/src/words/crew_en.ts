@@ -42,10 +42,12 @@ export const crewEn = {
       `${other} ${apart} FT AWAY – BOOMS CAN MEET UNDER ${needs}`,
     tail: (at: string, apart: string) => `TAIL PINCHES AT ${at} – ${apart} FT`,
     on_slope: (zone: string, inside: string) =>
-      `TRACKS ${inside} FT INSIDE THE SLOPE OF ${zone} – ASK THE COMPETENT PERSON`,
+      `TRACKS ${inside} FT INSIDE THE SLOPE OF ${zone} – EDGE NOT SEEN: SIGNALS OR STOP LOGS – ASK THE COMPETENT PERSON`,
     overhead: (line: string, clearance: string) => `LINE OVERHEAD: ${line} – STAY ${clearance} FT OFF`,
     spotterNeeded: "SPOTTER NEEDED",
+    ownerFirst: "ITS OWNER SAYS THE VOLTAGE AND THE DISTANCE, THE TABLE COMES AFTER",
   },
+  asLastSaid: "From where it was last said to stand. What nobody drew or said is not here.",
   beyondReach: (machine: string, ft: string) =>
     `${ft} ft beyond the reach of ${machine}. Has it moved? Say where it stands.`,
   overheadLine: "OVERHEAD",

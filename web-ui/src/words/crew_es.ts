@@ -42,10 +42,12 @@ export const crewEs: typeof crewEn = {
       `${other} A ${apart} PIES – LAS PLUMAS TOPAN BAJO ${needs}`,
     tail: (at: string, apart: string) => `LA COLA APRISIONA EN ${at} – ${apart} PIES`,
     on_slope: (zone: string, inside: string) =>
-      `ORUGAS ${inside} PIES DENTRO DE LA PENDIENTE DE ${zone} – DECIDE LA PERSONA COMPETENTE`,
+      `ORUGAS ${inside} PIES DENTRO DE LA PENDIENTE DE ${zone} – NO SE VE EL BORDE: SEÑALES O TOPES – DECIDE LA PERSONA COMPETENTE`,
     overhead: (line: string, clearance: string) => `LÍNEA ARRIBA: ${line} – QUEDE A ${clearance} PIES`,
     spotterNeeded: "FALTA SEÑALERO",
+    ownerFirst: "SU DUEÑO DICE EL VOLTAJE Y LA DISTANCIA, LA TABLA VA DESPUÉS",
   },
+  asLastSaid: "Según donde se dijo que está. Lo que nadie dibujó ni dijo no está aquí.",
   beyondReach: (machine, ft) => `${ft} pies más allá del alcance de ${machine}. ¿Se movió? Diga dónde está.`,
   overheadLine: "AÉREA",
   zones: {

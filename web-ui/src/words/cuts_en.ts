@@ -1,5 +1,6 @@
 // Faces and what is buried, in English.
 import type {
+  AlsoAsks,
   CutsLabel,
   DepthRule,
   DepthState,
@@ -20,6 +21,15 @@ export const cutsEn = {
   faces: "Cut faces and trenches",
   caution:
     "A reminder: it says which rule or number is not met. The competent person's judgement, the engineer and the code come first.",
+  oneCallFirst:
+    "The one-call locate comes before anything drawn here; a line's whole depth is hot until it is bared by hand.",
+  also: {
+    falling_loads: "Nobody under a bucket or a load, or beside a truck that is loaded.",
+    mobile_equipment: "Where a cab can't see the edge: barricades, signals or stop logs.",
+    atmosphere: "Could the air be bad? Tested before anybody goes in.",
+    water: "Nobody works where water stands or comes in before precautions are taken.",
+    edge: "An edge that is hard to see is railed or barricaded.",
+  } satisfies Record<AlsoAsks, string>,
   competent: (who: string) => `Competent person: ${who}`,
   classIs: (name: string) => `CLASS ${name}`,
   notClassed: "NOT CLASSED: counts as C",
@@ -122,7 +132,7 @@ export const cutsEn = {
   sign: "SIGN",
   signRetype: "TYPE SOIL",
   why: "Why? It goes into the log.",
-  onlyLowers: "What is found can only lower the class.",
+  onlyLowers: "It classifies no soil: the competent person picks, finds only lower the class.",
   retypeTitle: (name: string) => `Soil of ${name}`,
   // What is buried.
   utilities: "Buried lines",
@@ -165,6 +175,7 @@ export const cutsEn = {
     daylight_over: "The face would come to daylight over a line: the supervisor gives the reason.",
     not_located: "No locate ticket covers it: have it located, or the supervisor gives the reason.",
     ticket_lapsed: "The locate ticket does not hold today: ask for a new one.",
+    line_struck: "A line was struck near it: its owner sees it first, the supervisor gives the reason.",
     paint_gone: "The paint of a buried line is gone: have it marked again.",
     crossing_too_near: "The trench crosses a buried line too near: ask the engineer.",
   } satisfies Record<HeldSpot, string>,

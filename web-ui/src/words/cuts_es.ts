@@ -7,6 +7,15 @@ export const cutsEs: typeof cutsEn = {
   faces: "Taludes y zanjas",
   caution:
     "Un recordatorio: dice qué regla o número no se cumple. Primero van el juicio de la persona competente, el ingeniero y el código.",
+  oneCallFirst:
+    "La localización va antes que lo dibujado aquí; una línea es peligrosa a toda profundidad hasta destaparla a mano.",
+  also: {
+    falling_loads: "Nadie bajo un cucharón o una carga, ni junto a un camión que se carga.",
+    mobile_equipment: "Donde la cabina no ve el borde: barreras, señales o topes.",
+    atmosphere: "¿Puede haber aire malo? Se mide antes de que alguien entre.",
+    water: "Nadie trabaja donde hay o entra agua antes de tomar precauciones.",
+    edge: "Un borde que no se ve bien lleva baranda o barrera.",
+  },
   competent: (who) => `Persona competente: ${who}`,
   classIs: (name) => `CLASE ${name}`,
   notClassed: "SIN CLASE: cuenta como C",
@@ -104,7 +113,7 @@ export const cutsEs: typeof cutsEn = {
   sign: "FIRMAR",
   signRetype: "CAMBIAR SUELO",
   why: "¿Por qué? Queda en el registro.",
-  onlyLowers: "Lo que se halla solo puede bajar la clase.",
+  onlyLowers: "No clasifica ningún suelo: escoge la persona competente, lo hallado solo baja la clase.",
   retypeTitle: (name) => `Suelo de ${name}`,
   utilities: "Líneas enterradas",
   kinds: {
@@ -142,6 +151,7 @@ export const cutsEs: typeof cutsEn = {
     daylight_over: "El talud saldría sobre una línea: el supervisor da la razón.",
     not_located: "Ningún boleto cubre este lugar: pida que lo localicen, o el supervisor da la razón.",
     ticket_lapsed: "El boleto no vale hoy: pida otro.",
+    line_struck: "Cerca se golpeó una línea: primero la ve su dueño, el supervisor da la razón.",
     paint_gone: "Se borró la marca de una línea enterrada: pida que la pinten otra vez.",
     crossing_too_near: "La zanja cruza una línea enterrada muy cerca: pregunte al ingeniero.",
   },

@@ -3,7 +3,18 @@ import { accountEn } from "./account_en";
 import { crewEn } from "./crew_en";
 import { cutsEn } from "./cuts_en";
 import { keptEn } from "./kept_en";
-import type { CantReason, Care, Due, Ending, QuickWord, Role, SpotReason, Standing, Way } from "./kinds";
+import type {
+  CantReason,
+  Care,
+  Due,
+  Ending,
+  QuickWord,
+  Role,
+  SpotReason,
+  Standing,
+  StruckDo,
+  Way,
+} from "./kinds";
 import { patchEn, setUpEn } from "./names";
 import { wayInEn } from "./way_in.en";
 
@@ -33,6 +44,20 @@ export const en = {
   dropped: (n: number) => `${n} not sent under the name before. Take them again.`,
   ago: (time: string) => `${time} ago`,
   caution: "A reminder, not a guard: it senses nobody. Eye contact rules.",
+  lookAlways: "Nobody on the list is not nobody there: LOOK.",
+  struck: {
+    key: "STRUCK",
+    title: "LINE STRUCK:",
+    notDrawn: "not drawn",
+    asks: {
+      get_away:
+        "GAS. EVERYBODY AWAY NOW, UPWIND. Leave the machine; no flame, no switch, no phone near it. From far off call 911, then its owner. Nobody goes back before the fire department says so.",
+      live: "POWER. TOUCH NOTHING, STAY AWAY: machine and ground can be live. In the cab stay in, unless it burns. Call 911, then its owner.",
+      touch_nothing: "TOUCH NOTHING, EVERYBODY OUT OF THE HOLE. Call its owner; if anybody is hurt, 911.",
+      not_known:
+        "PIPE OR CABLE, NOT KNOWN WHAT. TOUCH NOTHING. Hit, hissing or a smell: everybody away upwind, 911, then its owner.",
+    } satisfies Record<StruckDo, string>,
+  },
   cautionShort: "A reminder, not a guard: it senses nobody.",
   roles: {
     ground: "GROUND",
@@ -153,7 +178,7 @@ export const en = {
   checkAsked: "ASKED",
   cantKey: "CAN'T",
   cantWhy: "What is in the way?",
-  cantStops: "PIPE and FACE stop this machine.",
+  cantStops: "FACE stops this machine, PIPE every machine on that main.",
   old: "OLD – ASK",
   noCall: "NO CALL",
   noCallWhy: "Nothing has been called.",

@@ -32,6 +32,20 @@ export const es: typeof en = {
   dropped: (n) => `${n} sin enviar con el nombre de antes. Tómelas otra vez.`,
   ago: (time) => `hace ${time}`,
   caution: "Es un recordatorio, no un guardia: no detecta a nadie. Manda el contacto visual.",
+  lookAlways: "Que no haya nadie en la lista no quiere decir que no haya nadie: MIRE.",
+  struck: {
+    key: "GOLPEADA",
+    title: "LÍNEA GOLPEADA:",
+    notDrawn: "no dibujada",
+    asks: {
+      get_away:
+        "GAS. TODOS LEJOS YA, CONTRA EL VIENTO. Dejen la máquina; sin llama, sin interruptores, sin teléfono cerca. De lejos llamen al 911, luego al dueño. Nadie vuelve antes de que los bomberos lo digan.",
+      live: "CORRIENTE. NO TOQUEN NADA, ALÉJENSE: máquina y suelo pueden tener corriente. En la cabina quédese adentro, salvo incendio. Llamen al 911, luego al dueño.",
+      touch_nothing: "NO TOQUEN NADA, TODOS FUERA DEL HOYO. Llamen al dueño; si hay heridos, al 911.",
+      not_known:
+        "TUBO O CABLE, NO SE SABE DE QUÉ. NO TOQUEN NADA. Si se golpeó, silba o huele: todos lejos contra el viento, 911, luego el dueño.",
+    },
+  },
   cautionShort: "Recordatorio, no guardia: no detecta a nadie.",
   roles: {
     ground: "PISO",
@@ -148,7 +162,7 @@ export const es: typeof en = {
   checkAsked: "PEDIDO",
   cantKey: "NO PUEDO",
   cantWhy: "¿Qué lo impide?",
-  cantStops: "TUBO y TALUD paran esta máquina.",
+  cantStops: "TALUD para esta máquina; TUBO, toda máquina en esa línea.",
   old: "VIEJA – PREGUNTE",
   noCall: "SIN ORDEN",
   noCallWhy: "No se ha llamado nada.",

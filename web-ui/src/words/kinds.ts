@@ -7,6 +7,8 @@ export type CantReason = Schemas["CantReason"];
 export type Care = Schemas["Care"];
 export type Compass = Schemas["Compass"];
 export type CutsLabel = "hand_dig" | "face_not_inspected";
+export type AlsoAsks = Schemas["Asks"];
+export type StruckDo = Schemas["StruckDo"];
 export type DepthRule = Schemas["DepthRule"];
 export type DepthState = Schemas["DepthState"];
 export type Due = Schemas["Due"];
@@ -22,6 +24,7 @@ export type HeldSpot =
   | "not_located"
   | "ticket_lapsed"
   | "paint_gone"
+  | "line_struck"
   | "crossing_too_near";
 export type InspectionWhy = Schemas["InspectionWhy"];
 export type LoweredBy = Schemas["Lowered"];

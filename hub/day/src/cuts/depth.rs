@@ -81,13 +81,22 @@ pub struct DepthOwed {
     pub depth: Length,
 }
 
+/// The rules of depth that bind a cut of this kind, gravest first.
 fn limits<'a>(rules: &'a ExcavationRules, zone: &FaceZone) -> Vec<(DepthRule, &'a Limit)> {
-    let mut found = vec![(DepthRule::Engineer, &rules.engineer)];
-    if zone.kind == CutKind::Trench {
-        found.push((DepthRule::Protection, &rules.protection));
-        found.push((DepthRule::Egress, &rules.egress.limit));
-    }
-    found
+    let trench = zone.kind == CutKind::Trench;
+    let all = [
+        (DepthRule::Engineer, &rules.engineer, rules.engineer.binds()),
+        (
+            DepthRule::Protection,
+            &rules.protection,
+            rules.protection.binds(),
+        ),
+        (DepthRule::Egress, &rules.egress.limit, rules.egress.binds()),
+    ];
+    let bound = all
+        .into_iter()
+        .filter(|(_, _, binds)| binds.holds_for(trench));
+    bound.map(|(rule, limit, _)| (rule, limit)).collect()
 }
 
 /// How deep a place would be cut in a zone, from the ground over its toe.

@@ -27,6 +27,12 @@ pub enum HeldBy {
         /// Which.
         zone: String,
     },
+    /// A buried line was struck near it.
+    LineStruck {
+        /// Which; none when it is not drawn.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        line: Option<String>,
+    },
     /// The face would come to daylight over a line that nobody may cross.
     Daylight {
         /// Which face.
@@ -63,6 +69,7 @@ impl HeldBy {
     pub fn spot(&self) -> SpotReason {
         match self {
             Self::FaceLeft { .. } => SpotReason::FaceLeft,
+            Self::LineStruck { .. } => SpotReason::LineStruck,
             Self::Daylight { .. } => SpotReason::DaylightOver,
             Self::NotLocated {} => SpotReason::NotLocated,
             Self::TicketLapsed { .. } => SpotReason::TicketLapsed,
@@ -81,7 +88,8 @@ impl HeldBy {
             | Self::NotLocated {}
             | Self::TicketLapsed { .. }
             | Self::PaintGone { .. }
-            | Self::TooNear { .. } => Ending::Held,
+            | Self::TooNear { .. }
+            | Self::LineStruck { .. } => Ending::Held,
         }
     }
 
@@ -95,6 +103,14 @@ impl HeldBy {
             Self::FaceLeft { zone } => format!(
                 "Nobody works under {zone}: the face was left. The competent person inspects it and says why work goes on."
             ),
+            Self::LineStruck { line } => {
+                let name = line.as_deref().unwrap_or("?");
+                if spanish {
+                    format!("Cerca se golpeó una línea ({name}). Ahí nadie excava hasta que su dueño la haya visto; el supervisor da la razón.")
+                } else {
+                    format!("A line was struck near it ({name}). Nobody digs there until its owner has seen it; the supervisor gives the reason.")
+                }
+            }
             Self::Daylight { zone } if spanish => format!(
                 "El talud de {zone} saldría sobre una línea que nadie cruza. Pregunte al ingeniero; el supervisor da la razón."
             ),
@@ -146,7 +162,7 @@ impl HeldBy {
 /// What holds a call at a place back; the gravest first. What a supervisor let go on today does not.
 pub(crate) fn at(state: &State, place: Point, target: Option<&str>) -> Option<HeldBy> {
     let site = state.site()?;
-    if site.cuts.is_empty() {
+    if site.cuts.is_empty() && state.cuts.struck.is_empty() {
         return None;
     }
     let mut found = Vec::new();
@@ -172,6 +188,9 @@ pub(crate) fn at(state: &State, place: Point, target: Option<&str>) -> Option<He
                 zone: zone.id.clone(),
             });
         }
+    }
+    if let Some(held) = crate::said::struck::holds(state, site, place) {
+        return Some(held);
     }
     found.extend(not_located(state, site, place));
     for utility in &site.cuts.utilities {

@@ -14,6 +14,7 @@ use crate::said::face_alarm::AlarmWhy;
 use crate::said::face_design::DesignPiece;
 use crate::said::face_seen::AtFace;
 use crate::said::pothole::Pothole;
+use crate::said::struck::StruckNow;
 use crate::said::ticket::Response;
 use crate::time::Time;
 
@@ -31,6 +32,8 @@ pub struct CutsNow {
     pub allowed: Vec<HeldBy>,
     /// Depth warnings that were given today.
     pub told: BTreeSet<Told>,
+    /// Lines that were struck, until a supervisor says on whose word work goes on.
+    pub struck: Vec<StruckNow>,
     /// Machines whose operators have yet to leave a face, the alarms in their order.
     pub must_leave: BTreeMap<String, Vec<MustLeave>>,
 }

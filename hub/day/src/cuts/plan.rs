@@ -4,7 +4,7 @@ use earthwork::buried::Marked;
 use earthwork::face::{ExcavationRules, SoilClass};
 use earthwork::layout::tie::Side;
 use earthwork::length::Length;
-use earthwork::machine::overhead_clearance;
+use earthwork::overhead;
 use earthwork::point::Point;
 use earthwork::target::Target;
 use serde::{Deserialize, Serialize};
@@ -115,6 +115,9 @@ pub struct OverheadLine {
     /// Its voltage in kilovolts, when its owner has said it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub kilovolts: Option<f64>,
+    /// No more than so many kilovolts, when its owner has said only that.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub kilovolts_at_most: Option<f64>,
     /// How far every part of a machine stays from it, when somebody has said more than the table.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub clearance: Option<Length>,
@@ -123,18 +126,17 @@ pub struct OverheadLine {
     pub call: String,
 }
 
-/// Where nobody knows the voltage, everything stays this far away until somebody does (29 CFR 1926.1408 (a)(1), from memory).
-const UNKNOWN_VOLTAGE: Length = Length::from_hundredths_of_a_foot(2_000);
-
 impl OverheadLine {
-    /// How far every part of a machine stays from it: the table's, or what was said when that is more.
+    /// How far every part of a machine stays from it: the laws', or what its owner said when that is more. Where the laws
+    /// have no figure for its voltage, never less than where nobody knows it.
     pub fn clearance(&self) -> Length {
-        let table = match self.kilovolts {
-            None => Some(UNKNOWN_VOLTAGE),
-            known => overhead_clearance(known),
-        };
-        let said = self.clearance.unwrap_or(Length::ZERO);
-        table.map_or(said, |table| table.max(said))
+        let law = self.kilovolts.map_or_else(
+            || overhead::clearance_unknown(self.kilovolts_at_most),
+            |kilovolts| {
+                overhead::clearance(kilovolts).unwrap_or_else(|| overhead::clearance_unknown(None))
+            },
+        );
+        law.max(self.clearance.unwrap_or(Length::ZERO))
     }
 }
 

@@ -20,6 +20,7 @@ fn yard(kind: CutKind) -> Crew {
         points: vec![at("0 ft", "-50 ft"), at("300 ft", "-50 ft")],
         height: len("24 ft"),
         kilovolts: Some(12.5),
+        kilovolts_at_most: None,
         clearance: None,
         call: String::new(),
     }];
@@ -155,4 +156,31 @@ fn a_line_overhead_within_reach_asks_for_a_spotter_until_somebody_spots() {
         .geometry
         .boom_height = Some(len("13.9 ft"));
     assert_eq!(near(&crew.state, "EX-1"), []);
+}
+
+/// 29 CFR 1926.1408 and .1409: 20 ft for a voltage that nobody knows hold to 350 kV alone.
+#[test]
+fn a_line_of_unknown_voltage_is_fifty_feet_away_until_its_owner_says_that_it_is_no_more_than_350_kv()
+ {
+    let mut line = yard(CutKind::Face).state.site().unwrap().cuts.overheads[0].clone();
+    assert_eq!(line.clearance(), len("10 ft"));
+    line.kilovolts = None;
+    assert_eq!(line.clearance(), len("50 ft"));
+    line.clearance = Some(len("12 ft"));
+    assert_eq!(
+        line.clearance(),
+        len("50 ft"),
+        "less than the law is no answer"
+    );
+    line.kilovolts_at_most = Some(350.0);
+    assert_eq!(line.clearance(), len("20 ft"));
+    line.clearance = Some(len("60 ft"));
+    assert_eq!(line.clearance(), len("60 ft"), "its owner comes first");
+    line.clearance = Some(len("1 ft"));
+    line.kilovolts = Some(1_200.0);
+    assert_eq!(
+        line.clearance(),
+        len("50 ft"),
+        "no figure of the law is no leave"
+    );
 }

@@ -5,7 +5,7 @@ use crate::given::{at, len, site};
 use crate::site::{FormsAtHand, FoundPin, Frame};
 use earthwork::alignment::Piece;
 use earthwork::grade::{Flow, Invert};
-use earthwork::target::{Axis, PipeTrench};
+use earthwork::target::{Axis, Layer, PipeTrench};
 
 fn told(site: &Site, words: &str) -> bool {
     let found = odd(site);
@@ -96,6 +96,36 @@ fn runs_that_end_together_have_one_elevation() {
     site.targets.push(next);
     assert!(told(&site, "RUN and NEXT end 0.3 ft apart"));
     assert!(told(&site, "their dig-tos are 1 ft apart"));
+}
+
+/// `bedding = "4 in"` of a trench is a layer already; a second one is dug for twice.
+#[test]
+fn a_layer_that_is_taken_off_twice_is_named_with_what_it_comes_to() {
+    let mut site = site();
+    let layer = |name: &str, thickness: &str| Layer {
+        name: name.into(),
+        thickness: len(thickness),
+    };
+    let stack = &mut site.targets[0].grade.stack;
+    stack.layers = vec![layer("Pipe bedding", "4 in"), layer("gravel", "0.50 ft")];
+    assert_eq!(odd(&site), []);
+    site.targets[0]
+        .grade
+        .stack
+        .layers
+        .push(layer("bedding", "4 in"));
+    assert!(
+        told(
+            &site,
+            "PAD: “bedding” is taken off twice, 0.33 ft and 0.33 ft: the dig-to lies 0.67 ft"
+        ),
+        "{:#?}",
+        odd(&site)
+    );
+    site.targets[0].grade.stack.layers.truncate(1);
+    site.targets[0].grade.stack.layers[0].thickness = len("4 ft");
+    assert!(told(&site, "is 4.00 ft thick"));
+    assert!(told(&site, "If inches are meant, write 4 in."));
 }
 
 #[test]

@@ -81,6 +81,8 @@ fn of_people(command: &Command) -> bool {
             | Command::SeeAtFace(_)
             | Command::SeeSlough(_)
             | Command::SayCameDown(_)
+            | Command::SayStruck(_)
+            | Command::SayCant(_)
     )
 }
 

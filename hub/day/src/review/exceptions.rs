@@ -112,7 +112,7 @@ fn noted(body: &Body) -> Option<NotedKind> {
         Body::TestVoided(_) => NotedKind::Test,
         Body::InspectionVoided(_) | Body::AcceptanceVoided(_) => NotedKind::Void,
         Body::GravelShort(_) => NotedKind::Gravel,
-        Body::PaintSaid(_) | Body::PotholeDug(_) => NotedKind::Buried,
+        Body::PaintSaid(_) | Body::PotholeDug(_) | Body::LineStruck(_) => NotedKind::Buried,
         Body::HeadMismatch(_) => NotedKind::LogCut,
         _ => return None,
     })

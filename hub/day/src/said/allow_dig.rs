@@ -8,6 +8,7 @@ use crate::decide::When;
 use crate::entry::Body;
 use crate::overtaken;
 use crate::refusal::Refusal;
+use crate::said::struck;
 use crate::state::State;
 
 /// A supervisor lets work go on.
@@ -53,5 +54,9 @@ pub(crate) fn allow(state: &State, asked: &AllowDig, when: When) -> Result<Vec<B
 }
 
 pub(crate) fn apply_allowed(state: &mut State, body: &DigAllowed) {
+    if let HeldBy::LineStruck { line } = &body.held {
+        struck::settle(state, line.as_deref());
+        return;
+    }
     state.cuts.allowed.push(body.held.clone());
 }

@@ -12,7 +12,9 @@ use crate::cuts::plan::{OverheadLine, Pile};
 use crate::entry::{Body, Entry};
 use crate::refusal::{Refusal, Thing};
 use crate::said::depth_owed;
-use crate::said::site::{NewTarget, SiteDifference, differences, must_look, seat_machines};
+use crate::said::site::{
+    NewTarget, SiteDifference, by_page, differences, must_look, seat_machines,
+};
 use crate::said::touched::{Touched, touched};
 use crate::site::{Benchmark, Frame, Laser, Line, Machine, Mark, Rules, Site, Target};
 use crate::site_faults::{self, SiteFault};
@@ -409,6 +411,7 @@ pub(crate) fn apply_changed(state: &mut State, entry: &Entry, body: &SiteChanged
         }
         one.clone().put_into(&mut in_force.site);
     }
+    by_page(state, entry, &body.why, &body.differences);
     seat_machines(state, &before);
     for new in &body.must_see {
         state.cab_mut(&new.machine).must_see = Some(MustSee {

@@ -54,6 +54,7 @@ pub mod soil_test;
 pub mod spotter;
 pub mod start_checks;
 pub mod stop;
+pub mod struck;
 pub mod suspect;
 pub mod tape;
 pub mod ticket;

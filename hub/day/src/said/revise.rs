@@ -11,6 +11,7 @@ use crate::entry::{Body, Entry};
 use crate::refusal::{Refusal, Thing};
 use crate::said::call;
 use crate::said::depth_owed;
+use crate::said::site;
 use crate::said::touched::{Touched, touched};
 use crate::state::{MustSee, State};
 use crate::views::call::Ending;
@@ -153,6 +154,8 @@ pub(crate) fn see(state: &State, by: &By, asked: &SeeTarget) -> Result<Vec<Body>
 }
 
 pub(crate) fn apply_revised(state: &mut State, entry: &Entry, body: &TargetRevised) {
+    let before = state.site().and_then(|site| site.target(&body.target));
+    let before = before.cloned();
     if let Some(in_force) = &mut state.site
         && let Some(target) = in_force
             .site
@@ -166,6 +169,11 @@ pub(crate) fn apply_revised(state: &mut State, entry: &Entry, body: &TargetRevis
         // Whoever revised it typed it; a second person has yet to.
         target.typed_by = Some(entry.by.person.clone());
         target.proved_by = None;
+    }
+    let after = state.site().and_then(|site| site.target(&body.target));
+    if let (Some(before), Some(after)) = (before, after) {
+        let differences = site::target_differences(&before, after);
+        site::by_page(state, entry, &body.why, &differences);
     }
     state.typed_apart.remove(&body.target);
     for machine in &body.must_see {

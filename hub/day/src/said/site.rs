@@ -15,8 +15,12 @@ use crate::state::{MustSee, PendingChange, SiteInForce, State};
 use crate::views::call::Ending;
 
 mod differences;
+mod undone;
 
+pub(crate) use differences::target_differences;
 pub use differences::{SiteDifference, differences};
+pub use undone::{PageChange, Undone};
+pub(crate) use undone::{by_page, held_anew};
 
 /// The hub has read the site file.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -58,6 +62,9 @@ pub struct SiteChangeFound {
     /// The marks, calls and acceptances that it would touch.
     #[serde(default)]
     pub touches: Touched,
+    /// What was changed on a page since the file that is in force, and would be undone.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub undoes: Vec<Undone>,
 }
 
 /// A changed site file is in force.
@@ -111,6 +118,19 @@ pub(crate) fn read(state: &State, asked: &ReadSite) -> Vec<Body> {
     if already {
         return vec![];
     }
+    vec![Body::SiteChangeFound(compared(
+        state, in_force, site, digest,
+    ))]
+}
+
+/// What a file differs in from the site in force, what that touches, and what of the pages' changes it would undo; none
+/// before there is a site.
+pub fn compare(state: &State, file: &Site) -> Option<SiteChangeFound> {
+    let in_force = state.site.as_ref()?;
+    Some(compared(state, in_force, file.clone(), digest_of(file)))
+}
+
+fn compared(state: &State, in_force: &SiteInForce, site: Site, digest: String) -> SiteChangeFound {
     let mut comparable = site.clone();
     keep_added(state, &mut comparable);
     for target in &mut comparable.targets {
@@ -121,13 +141,14 @@ pub(crate) fn read(state: &State, asked: &ReadSite) -> Vec<Body> {
         }
     }
     let differences = differences(&in_force.site, &comparable);
-    vec![Body::SiteChangeFound(SiteChangeFound {
+    SiteChangeFound {
         odd: plan_sense::odd(&site),
-        touches: touched::touched(state, &in_force.site, &site),
+        touches: touched::touched(state, &in_force.site, &comparable),
+        undoes: undone::undone(&in_force.by_page, &differences),
         site,
         digest,
         differences,
-    })]
+    }
 }
 
 /// A second person's proof stands as long as the grade does, even when the file does not name that person.
@@ -208,6 +229,7 @@ pub(crate) fn apply_taken(state: &mut State, body: &SiteTaken) {
     state.site = Some(SiteInForce {
         site: body.site.clone(),
         digest: body.digest.clone(),
+        by_page: vec![],
     });
     seat_machines(state, &[]);
 }
@@ -226,6 +248,7 @@ pub(crate) fn apply_revised(state: &mut State, entry: &Entry, body: &SiteRevised
     state.site = Some(SiteInForce {
         site: body.site.clone(),
         digest: body.digest.clone(),
+        by_page: vec![],
     });
     state.site_change = None;
     seat_machines(state, &before);

@@ -102,11 +102,26 @@ fn overhead(found: &mut Faults, line: &OverheadLine) {
             "Con más de 1,000 kV la compañía dice a qué distancia quedarse: dé la holgura.",
         ),
         Some(_) => {}
-        None => found.odd(
+        None if line.kilovolts_at_most.is_none() => found.odd(
             format!("{path}.kilovolts"),
-            "Nobody has said its voltage: everything stays 20 ft away until the line's owner does.",
-            "Nadie ha dicho su voltaje: todo se queda a 20 pies hasta que la compañía lo diga.",
+            "Nobody has said its voltage: everything stays 50 ft away until the line's owner does. If the owner says only that it carries no more than 350 kV, give kilovolts_at_most = 350: then 20 ft.",
+            "Nadie ha dicho su voltaje: todo se queda a 50 pies hasta que la compañía lo diga. Si la compañía dice solo que no pasa de 350 kV, dé kilovolts_at_most = 350: entonces 20 pies.",
         ),
+        None => {}
+    }
+    let path = format!("{path}.kilovolts_at_most");
+    match line.kilovolts_at_most {
+        Some(most) if !most.is_finite() || most < 0.0 => found.wrong(
+            path,
+            "A voltage is a number of kilovolts, not below zero.",
+            "El voltaje es un número de kilovoltios, no menor que cero.",
+        ),
+        Some(most) if line.kilovolts.is_some_and(|said| said > most) => found.wrong(
+            path,
+            "Its voltage is more than what is said to be the most. Ask the line's owner, and give one of the two.",
+            "Su voltaje es más de lo que se dice que es el máximo. Pregunte a la compañía y dé uno de los dos.",
+        ),
+        _ => {}
     }
 }
 

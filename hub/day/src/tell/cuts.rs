@@ -9,6 +9,7 @@ use crate::entry::Body;
 use crate::said::face_alarm::AlarmWhy;
 use crate::said::face_pins::PinsRead;
 use crate::said::face_seen::{AtFace, SeenAtFace};
+use crate::said::struck::LineStruck;
 use earthwork::words::Language;
 
 pub(super) fn tell(body: &Body) -> Told {
@@ -95,6 +96,28 @@ pub(super) fn tell(body: &Body) -> Told {
     }
 }
 
+/// What was struck or met, and what everybody was told.
+fn struck(body: &LineStruck) -> Told {
+    let (what, que) = if body.met {
+        (
+            "A pipe or cable is in the way",
+            "Hay un tubo o cable en el camino",
+        )
+    } else {
+        ("A buried line was struck", "Se golpeó una línea enterrada")
+    };
+    let (line, linea) = if body.lines.is_empty() {
+        ("not drawn".to_owned(), "no está dibujada".to_owned())
+    } else {
+        (body.lines.join(", "), body.lines.join(", "))
+    };
+    let told = Told::new(format!("{what}: {line}."), format!("{que}: {linea}."));
+    match &body.machine {
+        Some(machine) => told.machine(machine),
+        None => told,
+    }
+}
+
 fn buried(body: &Body) -> Told {
     match body {
         Body::TicketChecked(b) => Told::new(
@@ -113,6 +136,7 @@ fn buried(body: &Body) -> Told {
                 b.silent.len()
             ),
         ),
+        Body::LineStruck(b) => struck(b),
         Body::PaintSaid(b) if b.gone => Told::new(
             format!("Paint of {} is gone: have it marked again.", b.utility),
             format!("Se borró la marca de {}: pida otra.", b.utility),

@@ -140,6 +140,7 @@ pub fn tell(entry: &Entry) -> Told {
         | Body::DepthOwed(_)
         | Body::TicketChecked(_)
         | Body::PaintSaid(_)
+        | Body::LineStruck(_)
         | Body::PotholeDug(_)
         | Body::DigAllowed(_)) => cuts::tell(cut),
         Body::TiesTaken(b) => marks::ties(b),
@@ -224,7 +225,7 @@ fn target_typed(b: &TargetTyped) -> Told {
         let each = b
             .differs
             .iter()
-            .map(|one| format!("{}: {} / {}", name(one), feet(one.first), feet(one.second)));
+            .map(|one| format!("{}: {}", name(one), apart(one.first, one.second)));
         each.collect::<Vec<_>>().join("; ")
     };
     Told::new(
@@ -239,6 +240,17 @@ fn target_typed(b: &TargetTyped) -> Told {
             both(|one| &one.what.spanish)
         ),
     )
+}
+
+/// Two lengths that are not the same, with as many places as it takes to read them apart.
+fn apart(one: Length, other: Length) -> String {
+    let both = |places| {
+        let show = |length: Length| length.show(Form::DecimalFeet { places });
+        (show(one), show(other))
+    };
+    let read = (2..=7).map(both).find(|(one, other)| one != other);
+    let (one, other) = read.unwrap_or_else(|| both(7));
+    format!("{one} / {other}")
 }
 
 pub(crate) fn feet(length: Length) -> String {

@@ -99,6 +99,9 @@ pub(super) fn taken(reading: &Reading, spot: Option<SpotReason>) -> Told {
                 SpotReason::TicketLapsed => {
                     ("the ticket does not hold today", "el boleto no vale hoy")
                 }
+                SpotReason::LineStruck => {
+                    ("a line was struck near it", "cerca se golpeó una línea")
+                }
                 SpotReason::PaintGone => (
                     "a buried line's paint is gone",
                     "se borró la marca de una línea",

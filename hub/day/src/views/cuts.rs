@@ -1,6 +1,6 @@
 //! Cards of faces, buried lines and tickets: what is known, what is owed, what holds work back.
 
-use earthwork::face::{self, Lowered, Material, SoilClass, Strength};
+use earthwork::face::{self, Lowered, Material, RuleReminder, SoilClass, Strength};
 use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -12,6 +12,7 @@ use crate::cuts::now::{Alarm, FaceNow, InspectionWhy, PinNow, SeenNow, Signed};
 use crate::cuts::plan::{CutKind, FaceZone, Utility, UtilityKind};
 use crate::cuts::strip;
 use crate::said::pothole::Pothole;
+use crate::said::struck::{self, StruckCard};
 use crate::site::Site;
 use crate::state::State;
 use crate::time::Time;
@@ -36,6 +37,8 @@ pub struct CutsCard {
     pub tickets: Vec<TicketCard>,
     /// What a supervisor has let go on today.
     pub allowed: Vec<HeldBy>,
+    /// Lines that were struck or met, oldest first.
+    pub struck: Vec<StruckCard>,
 }
 
 /// A face or a trench.
@@ -75,6 +78,8 @@ pub struct FaceCard {
     pub benches: Vec<BenchCard>,
     /// Ladders along a trench that is so deep, or will be.
     pub ladders: Option<LaddersCard>,
+    /// What the rules ask of a cut so deep and no reading shows.
+    pub also: Vec<RuleReminder>,
     /// For the engineer alone.
     pub engineer: Option<EngineerCard>,
 }
@@ -203,8 +208,12 @@ pub(crate) fn card(state: &State, whole: bool) -> CutsCard {
     let Some(site) = state.site() else {
         return CutsCard::default();
     };
+    let struck = struck::cards(state);
     if site.cuts.is_empty() {
-        return CutsCard::default();
+        return CutsCard {
+            struck,
+            ..CutsCard::default()
+        };
     }
     CutsCard {
         rules: site.cuts.rules().name,
@@ -231,6 +240,7 @@ pub(crate) fn card(state: &State, whole: bool) -> CutsCard {
         crossings: crossings(state),
         tickets: tickets(state, site),
         allowed: state.cuts.allowed.clone(),
+        struck,
     }
 }
 
@@ -300,6 +310,7 @@ fn face_card(state: &State, site: &Site, zone: &FaceZone, whole: bool) -> FaceCa
         }),
         benches: benches(site, now, height),
         ladders: ladders(site, zone, height),
+        also: also(site, height),
         engineer: whole.then(|| engineer(now)),
     }
 }
@@ -312,7 +323,9 @@ pub(crate) fn inspection(
     now: &FaceNow,
     height: Length,
 ) -> Option<InspectionCard> {
-    let asked = zone.kind == CutKind::Face || site.cuts.rules().protection.owed(height);
+    let trench = zone.kind == CutKind::Trench;
+    let begun_or_face = !trench || height > Length::ZERO;
+    let asked = begun_or_face && site.cuts.rules().inspection.binds().holds_for(trench);
     let begun = state.day.as_ref()?.at;
     let (why, since) = match (&now.inspected, now.due) {
         (Some(signed), None) => {
@@ -396,9 +409,16 @@ fn benches(site: &Site, now: &FaceNow, height: Length) -> Vec<BenchCard> {
         .collect()
 }
 
+fn also(site: &Site, height: Length) -> Vec<RuleReminder> {
+    let mut asked = site.cuts.rules().also;
+    asked.retain(|one| one.applies(height));
+    asked
+}
+
 fn ladders(site: &Site, zone: &FaceZone, height: Length) -> Option<LaddersCard> {
     let rules = site.cuts.rules();
-    if zone.kind != CutKind::Trench || !rules.egress.limit.owed(height) {
+    let trench = zone.kind == CutKind::Trench;
+    if !rules.egress.binds().holds_for(trench) || !rules.egress.limit.owed(height) {
         return None;
     }
     let length = zone

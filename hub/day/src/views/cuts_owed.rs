@@ -4,6 +4,7 @@ use crate::cuts::buried::crossings;
 use crate::cuts::now::FaceNow;
 use crate::cuts::strip;
 use crate::near;
+use crate::said::struck;
 use crate::state::State;
 use crate::time::Time;
 use crate::views::cuts::{self, InspectionCard};
@@ -65,6 +66,9 @@ pub(crate) fn exceptions(state: &State) -> Vec<Exception> {
                 );
             }
         }
+    }
+    for struck in struck::cards(state) {
+        push(struck.since, ExceptionKind::LineStruck { struck });
     }
     let needs = site.cuts.rules().spoil.distance;
     for (pile, zone, back) in near::piles_at_crests(state, site) {

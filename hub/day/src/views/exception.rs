@@ -9,6 +9,7 @@ use crate::cuts::now::InspectionWhy;
 use crate::said::call::CantReason;
 use crate::said::face_alarm::AlarmWhy;
 use crate::said::prove::Differs;
+use crate::said::struck::StruckCard;
 use crate::time::Time;
 use crate::views::cuts::TicketCard;
 
@@ -118,6 +119,11 @@ pub enum ExceptionKind {
     CrossingTooNear {
         /// How.
         crossing: Crossing,
+    },
+    /// A buried line was struck or met.
+    LineStruck {
+        /// What everybody was told.
+        struck: StruckCard,
     },
     /// A buried line's paint is gone.
     PaintGone {

@@ -12,6 +12,7 @@ use crate::said::face_alarm::AlarmWhy;
 use crate::said::set_up::DoubtReason;
 use crate::said::slew::SlewCard;
 use crate::said::spotter::SpotterCard;
+use crate::said::struck::{self, StruckCard};
 use crate::site::{Machine, MachineShape, Site};
 use crate::state::{Cab, Call, State};
 use crate::time::Time;
@@ -47,6 +48,8 @@ pub struct Operator {
     pub look_asked_at: Option<Time>,
     /// Faces that were left: nobody under them.
     pub faces_left: Vec<FaceStrip>,
+    /// Lines that were struck or met.
+    pub struck: Vec<StruckCard>,
     /// Stretches near by that are dug by hand.
     pub hand_dig: Vec<Crossing>,
     /// Who asks to come in and who is in.
@@ -182,6 +185,7 @@ pub fn view(state: &State, machine: &str) -> Option<Operator> {
         screen: screen(state, machine, cab, gate.phase()),
         look_asked_at: cab.look_asked_at,
         faces_left: faces_left(state, site),
+        struck: struck::cards(state),
         hand_dig: hand_dig(state, here, cab),
         way_in: way_in::card(&gate),
         near: near::unsettled(state, machine),

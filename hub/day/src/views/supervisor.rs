@@ -115,6 +115,8 @@ pub struct SiteChangeCard {
     pub odd: Vec<crate::plan_sense::Odd>,
     /// The marks, calls and acceptances that it would touch.
     pub touches: crate::said::touched::Touched,
+    /// What pages changed since the file in force, and this file would undo.
+    pub undoes: Vec<crate::said::site::Undone>,
     /// When it was found.
     pub since: Time,
 }
@@ -145,6 +147,7 @@ pub fn view(state: &State) -> Option<Supervisor> {
             differences: change.found.differences.clone(),
             odd: change.found.odd.clone(),
             touches: change.found.touches.clone(),
+            undoes: change.found.undoes.clone(),
             since: change.since,
         }),
         codes_generation: state.codes_generation,

@@ -5,6 +5,7 @@ use utoipa::ToSchema;
 
 use crate::review::built;
 use crate::said::reading::Judged;
+use crate::said::struck::{self, StruckCard};
 use crate::site::{Site, Target};
 use crate::state::{SetUp, State};
 use crate::time::Time;
@@ -31,6 +32,8 @@ pub struct Visitor {
     /// Faces that were left: nobody under them.
     #[serde(default)]
     pub faces_left: Vec<FaceStrip>,
+    /// Lines that were struck or met.
+    pub struck: Vec<StruckCard>,
     /// When the day was closed.
     pub closed: Option<Time>,
     /// The runs that were chosen for them.
@@ -96,6 +99,7 @@ pub fn view(state: &State, person: &str) -> Option<Visitor> {
         here: visitor.and_then(|visitor| visitor.here),
         stop: stops.find(|stop| stop.all).cloned(),
         faces_left: operator::faces_left(state, site),
+        struck: struck::cards(state),
         closed: state.record.closed.as_ref().map(|closed| closed.at),
         runs: runs.map(|target| run(state, site, target)).collect(),
         inspections: made

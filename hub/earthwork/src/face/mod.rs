@@ -28,8 +28,8 @@ pub use error::FaceError;
 pub use outcrop::{Outcrop, Piece, Toe, Way, daylight_line, outcrop, ways};
 pub use pins::{PinState, Pins, TAPE_DOUBT_FT, Taped, forecast, judge_pins};
 pub use rules::{
-    BenchRule, Benches, Distress, Egress, ExcavationRules, Limit, LowerPart, Section, SetBack,
-    Shield, ShortTerm, Slopes, StrengthLimits,
+    Asks, BenchRule, Benches, Binds, Distress, Egress, ExcavationRules, Limit, LowerPart,
+    RuleReminder, Section, SetBack, Shield, ShortTerm, Slopes, StrengthLimits,
 };
 pub use shape::{Bench, benches, check_benches, ladders, lower_part, shield_top};
 pub use slope::{PresentSlope, crest_back, degrees, layered, owed_slope, present_slope};

@@ -3,8 +3,13 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+mod asks;
+mod written;
+
+pub use asks::{Asks, Binds, RuleReminder};
+
 use super::{FaceError, SoilClass};
-use crate::length::{Length, parse};
+use crate::length::Length;
 
 /// Rules for cuts.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -23,6 +28,9 @@ pub struct ExcavationRules {
     pub spoil: SetBack,
     /// The rule that asks for inspections.
     pub inspection: Section,
+    /// What else is asked of a cut and no reading shows.
+    #[serde(default = "asks::federal")]
+    pub also: Vec<RuleReminder>,
     /// Strength of cohesive soil.
     pub strength: StrengthLimits,
     /// Layers that dip into the cut as flat as this or steeper, run to one of rise.
@@ -48,11 +56,19 @@ pub struct Limit {
     pub depth: Length,
     /// At that depth already, else only beyond it.
     pub or_more: bool,
+    /// Which cuts it binds; where rules of before do not say, as in the US federal ones.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub binds: Option<Binds>,
     /// The rule.
     pub section: String,
 }
 
 impl Limit {
+    /// Which cuts it binds: every one, unless it says otherwise.
+    pub fn binds(&self) -> Binds {
+        self.binds.unwrap_or(Binds::EveryCut)
+    }
+
     /// Whether a cut of this depth owes it.
     pub fn owed(&self, depth: Length) -> bool {
         depth > self.depth || self.or_more && depth == self.depth
@@ -68,6 +84,13 @@ pub struct Egress {
     pub travel: Length,
 }
 
+impl Egress {
+    /// Which cuts it binds: trenches alone, unless it says otherwise.
+    pub fn binds(&self) -> Binds {
+        self.limit.binds.unwrap_or(Binds::Trenches)
+    }
+}
+
 /// A distance from an edge.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub struct SetBack {
@@ -80,8 +103,18 @@ pub struct SetBack {
 /// A rule without a figure.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub struct Section {
+    /// Which cuts it binds; every one where it does not say.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub binds: Option<Binds>,
     /// The rule.
     pub section: String,
+}
+
+impl Section {
+    /// Which cuts it binds: every one, unless it says otherwise.
+    pub fn binds(&self) -> Binds {
+        self.binds.unwrap_or(Binds::EveryCut)
+    }
 }
 
 /// Strength of cohesive soil.
@@ -208,10 +241,7 @@ impl ExcavationRules {
     /// # Errors
     /// When something is missing, left over, misspelled, below zero or out of order.
     pub fn parse(text: &str) -> Result<ExcavationRules, FaceError> {
-        let written: Written = toml::from_str(text).map_err(|error| FaceError::Rules {
-            why: error.message().to_owned(),
-        })?;
-        let rules = written.read()?;
+        let rules = written::read(text)?;
         rules.check()?;
         Ok(rules)
     }
@@ -243,194 +273,6 @@ impl ExcavationRules {
     }
 }
 
-/// A limit as it is written.
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct WrittenLimit {
-    depth: String,
-    or_more: bool,
-    section: String,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct WrittenEgress {
-    depth: String,
-    or_more: bool,
-    travel: String,
-    section: String,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct WrittenSpoil {
-    set_back: String,
-    section: String,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct WrittenDip {
-    run: f64,
-    #[serde(rename = "section")]
-    _section: String,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct WrittenShort {
-    a: f64,
-    depth: String,
-    hours: u32,
-    section: String,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct WrittenBench {
-    first: String,
-    other: String,
-    cohesive_alone: bool,
-    section: String,
-}
-
-#[derive(Default, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct WrittenBenches {
-    a: Option<WrittenBench>,
-    b: Option<WrittenBench>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct WrittenLower {
-    class: SoilClass,
-    depth: String,
-    vertical: String,
-    run_above: f64,
-    section: String,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct WrittenShield {
-    above: String,
-    section: String,
-}
-
-/// The file as it is written: lengths as texts with their unit.
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Written {
-    name: String,
-    source: String,
-    egress: WrittenEgress,
-    protection: WrittenLimit,
-    engineer: WrittenLimit,
-    spoil: WrittenSpoil,
-    inspection: Section,
-    strength: StrengthLimits,
-    dip: WrittenDip,
-    slopes: Slopes,
-    short_term: Option<WrittenShort>,
-    distress: Distress,
-    #[serde(default)]
-    benches: WrittenBenches,
-    #[serde(default)]
-    lower: Vec<WrittenLower>,
-    shield: WrittenShield,
-}
-
-fn length(what: &str, text: &str) -> Result<Length, FaceError> {
-    let wrong = |why: String| FaceError::Rules {
-        why: format!("{what} = “{text}”: {why}"),
-    };
-    let length = parse(text).map_err(|error| wrong(error.to_string()))?;
-    if length < Length::ZERO {
-        return Err(wrong("give zero or more.".into()));
-    }
-    Ok(length)
-}
-
-impl WrittenLimit {
-    fn read(self, what: &str) -> Result<Limit, FaceError> {
-        Ok(Limit {
-            depth: length(what, &self.depth)?,
-            or_more: self.or_more,
-            section: self.section,
-        })
-    }
-}
-
-impl WrittenBench {
-    fn read(self) -> Result<BenchRule, FaceError> {
-        Ok(BenchRule {
-            first: length("first", &self.first)?,
-            other: length("other", &self.other)?,
-            cohesive_alone: self.cohesive_alone,
-            section: self.section,
-        })
-    }
-}
-
-impl Written {
-    fn read(self) -> Result<ExcavationRules, FaceError> {
-        let lower = self.lower.into_iter().map(|one| {
-            Ok(LowerPart {
-                class: one.class,
-                depth: length("depth", &one.depth)?,
-                vertical: length("vertical", &one.vertical)?,
-                run_above: one.run_above,
-                section: one.section,
-            })
-        });
-        let mut lower = lower.collect::<Result<Vec<_>, FaceError>>()?;
-        lower.sort_by_key(|one| (one.class, one.depth));
-        let short_term = self.short_term.map(|one| {
-            Ok(ShortTerm {
-                a: one.a,
-                depth: length("depth", &one.depth)?,
-                hours: one.hours,
-                section: one.section,
-            })
-        });
-        let bench = |one: Option<WrittenBench>| one.map(WrittenBench::read).transpose();
-        Ok(ExcavationRules {
-            name: self.name,
-            source: self.source,
-            egress: Egress {
-                travel: length("travel", &self.egress.travel)?,
-                limit: Limit {
-                    depth: length("depth", &self.egress.depth)?,
-                    or_more: self.egress.or_more,
-                    section: self.egress.section,
-                },
-            },
-            protection: self.protection.read("depth")?,
-            engineer: self.engineer.read("depth")?,
-            spoil: SetBack {
-                distance: length("set_back", &self.spoil.set_back)?,
-                section: self.spoil.section,
-            },
-            inspection: self.inspection,
-            strength: self.strength,
-            dip_run: self.dip.run,
-            slopes: self.slopes,
-            short_term: short_term.transpose()?,
-            distress: self.distress,
-            benches: Benches {
-                a: bench(self.benches.a)?,
-                b: bench(self.benches.b)?,
-            },
-            lower,
-            shield: Shield {
-                above: length("above", &self.shield.above)?,
-                section: self.shield.section,
-            },
-        })
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -453,6 +295,45 @@ mod tests {
         );
     }
 
+    /// The texts: "trench excavations" for a way out, "each employee in an excavation" for protection.
+    #[test]
+    fn a_way_out_binds_trenches_alone_and_protection_every_cut() {
+        let federal = ExcavationRules::us_federal();
+        assert!(federal.egress.binds().holds_for(true));
+        assert!(!federal.egress.binds().holds_for(false));
+        assert!(federal.protection.binds().holds_for(false));
+        assert!(federal.inspection.binds().holds_for(false));
+        // Rules of before, which do not say, are read the same way; a state may ask a way out of every cut.
+        let silent = US_FEDERAL
+            .replace("binds = \"trenches\"\n", "")
+            .replace("binds = \"every_cut\"\n", "");
+        let silent = ExcavationRules::parse(&silent).unwrap();
+        assert!(!silent.egress.binds().holds_for(false));
+        assert!(silent.protection.binds().holds_for(false));
+        let every = US_FEDERAL.replace("binds = \"trenches\"", "binds = \"every_cut\"");
+        let every = ExcavationRules::parse(&every).unwrap();
+        assert!(every.egress.binds().holds_for(false));
+    }
+
+    #[test]
+    fn reminders_apply_from_their_depth_and_rules_of_before_have_the_federal_ones() {
+        let federal = ExcavationRules::us_federal();
+        let asked = |hundredths| {
+            let depth = Length::from_hundredths_of_a_foot(hundredths);
+            let each = federal.also.iter().filter(move |one| one.applies(depth));
+            each.map(|one| one.what).collect::<Vec<_>>()
+        };
+        let shallow = [Asks::FallingLoads, Asks::MobileEquipment, Asks::Water];
+        assert_eq!(asked(400), shallow);
+        assert!(asked(401).contains(&Asks::Atmosphere));
+        assert!(!asked(599).contains(&Asks::Edge));
+        assert!(asked(600).contains(&Asks::Edge));
+        let mut stored = serde_json::to_value(&federal).unwrap();
+        stored.as_object_mut().unwrap().remove("also");
+        let read: ExcavationRules = serde_json::from_value(stored).unwrap();
+        assert_eq!(read, federal);
+    }
+
     #[test]
     fn a_file_that_is_wrong_says_what() {
         for (from, to, says) in [
@@ -464,6 +345,13 @@ mod tests {
             ("depth = \"20 ft\"", "depth = \"20\"", "has no unit"),
             ("depth = \"20 ft\"", "depth = \"-20 ft\"", "zero or more"),
             ("[spoil]", "[spoils]", "spoils"),
+            ("binds = \"trenches\"", "binds = \"pits\"", "pits"),
+            ("deeper = \"4 ft\"", "deeper = \"4\"", "has no unit"),
+            (
+                "deeper = \"4 ft\"",
+                "deeper = \"4 ft\"\nfrom = \"4 ft\"",
+                "not both",
+            ),
             ("c_tsf = 0.5", "c_tsf = 1.5", "strength of C"),
         ] {
             assert!(US_FEDERAL.contains(from), "{from}");

@@ -1,4 +1,5 @@
-//! What a file would give, shown before anybody uses it. Nothing is stored and nothing is changed.
+//! What a file would give, shown before anybody uses it. Nothing is changed; the newest few files are kept in memory, so that
+//! a target's surface can come from one by its name.
 
 use actix_web::post;
 use actix_web::web::{Bytes, Data, Json, Query, block};
@@ -52,6 +53,9 @@ pub(crate) async fn import_preview(
                 )
             })
         })?;
+    if let Some(name) = how.name.as_deref().filter(|name| !name.trim().is_empty()) {
+        hub.desk.keep(name.trim(), &text);
+    }
     let board = hub.publish.known();
     let frame = frame(board.frame.as_ref(), &how)?;
     let known = KnownSite {

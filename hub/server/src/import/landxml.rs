@@ -71,11 +71,12 @@ pub(super) fn read(text: &str, surface: Option<&str>) -> Result<Survey, Vec<Rema
         reading.survey.remarks.push(Remark {
             line: at(root),
             message: format!(
-                "The file has {} surfaces ({}); the first is read. Name another.",
+                "The file has {} surfaces ({}); the first is shown. A target that takes its surface from it names one.",
                 surfaces.len(),
                 names.join(", ")
             ),
         });
+        reading.survey.several = names.iter().map(|&name| name.to_owned()).collect();
     }
     for aside in root.children().filter(Node::is_element) {
         let name = aside.tag_name().name();

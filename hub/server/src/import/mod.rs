@@ -71,6 +71,8 @@ pub struct Survey {
     pub boundary: Option<Vec<usize>>,
     /// Where there is no surface.
     pub holes: Vec<Vec<usize>>,
+    /// The names of its surfaces, when it has several and nobody said which.
+    pub several: Vec<String>,
     /// What was left aside or is odd.
     pub remarks: Vec<Remark>,
 }

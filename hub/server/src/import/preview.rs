@@ -25,6 +25,8 @@ pub struct HowToRead {
     pub unit: Option<PlanUnit>,
     /// Its coordinates are the plan's, not the site's.
     pub on_plan: Option<bool>,
+    /// What the file is called, so that a target's surface can come from it.
+    pub name: Option<String>,
 }
 
 /// What a file would give.

@@ -204,7 +204,7 @@ fn calls(paper: &Paper) -> Markup {
 }
 
 /// What the cab's page says, in both languages and in its very words, and what each asks for.
-const SCREENS: [[&str; 4]; 10] = [
+const SCREENS: [[&str; 4]; 11] = [
     [
         "STOP",
         "PARE",
@@ -246,6 +246,12 @@ const SCREENS: [[&str; 4]; 10] = [
         "A MANO",
         "a buried line is near: no bucket",
         "hay una línea enterrada cerca: sin cucharón",
+    ],
+    [
+        "LINE STRUCK",
+        "LÍNEA GOLPEADA",
+        "gas or not known: leave the machine, everybody away upwind, 911 from far off, then its owner; power: stay in, touch nothing",
+        "gas o no se sabe: deje la máquina, todos lejos contra el viento, de lejos al 911, luego al dueño; corriente: quédese adentro, no toque nada",
     ],
     [
         "LEAVE THE FACE",

@@ -168,11 +168,15 @@ pub(super) fn overhead(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Ove
     let id = fields.text(notes, "id");
     let points = fields.points(notes, "points");
     let height = fields.length(notes, "height");
-    let kilovolts = if fields.has("kilovolts") {
-        fields.number_or(notes, "kilovolts", 0.0).map(Some)
-    } else {
-        Some(None)
+    let mut kilovolts_of = |key: &str| {
+        if fields.has(key) {
+            fields.number_or(notes, key, 0.0).map(Some)
+        } else {
+            Some(None)
+        }
     };
+    let kilovolts = kilovolts_of("kilovolts");
+    let kilovolts_at_most = kilovolts_of("kilovolts_at_most");
     let clearance = fields.length_if(notes, "clearance");
     let call = fields.note(notes, "call");
     Some(OverheadLine {
@@ -180,6 +184,7 @@ pub(super) fn overhead(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Ove
         points: points?,
         height: height?,
         kilovolts: kilovolts?,
+        kilovolts_at_most: kilovolts_at_most?,
         clearance: clearance?,
         call,
     })

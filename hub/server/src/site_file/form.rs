@@ -101,8 +101,10 @@ pub struct Field {
 pub enum Takes {
     /// A text.
     Text,
-    /// A length with its unit.
+    /// A length with its unit; a plain number is feet.
     Length,
+    /// A thickness, a width or a tolerance, as often said in inches as in feet: never without its unit.
+    Size,
     /// A plain number.
     Number,
     /// A rise: `2 %`.

@@ -5,11 +5,11 @@ use super::form::{Field, Takes, may, needed, sides, units, words};
 pub(super) fn fields() -> Vec<Field> {
     let layers = vec![
         needed("name", "Name", "Nombre", Takes::Text),
-        needed("thickness", "Thickness", "Espesor", Takes::Length),
+        needed("thickness", "Thickness", "Espesor", Takes::Size),
     ];
     let tolerance = vec![
-        needed("high", "Allowed high", "Alto permitido", Takes::Length),
-        needed("low", "Allowed low", "Bajo permitido", Takes::Length),
+        needed("high", "Allowed high", "Alto permitido", Takes::Size),
+        needed("low", "Allowed low", "Bajo permitido", Takes::Size),
     ];
     let undercuts = vec![
         needed("name", "Name", "Nombre", Takes::Text),
@@ -19,7 +19,7 @@ pub(super) fn fields() -> Vec<Field> {
             "Esquinas en orden",
             Takes::Points,
         ),
-        needed("depth", "Deeper by", "Más hondo por", Takes::Length),
+        needed("depth", "Deeper by", "Más hondo por", Takes::Size),
         needed(
             "material",
             "Filled again with",
@@ -307,16 +307,16 @@ fn trench() -> Vec<Field> {
             "outside_diameter",
             "Outside diameter",
             "Diámetro exterior",
-            Takes::Length,
+            Takes::Size,
         ),
         needed(
             "side",
             "Room on each side",
             "Espacio a cada lado",
-            Takes::Length,
+            Takes::Size,
         ),
-        may("wall", "Pipe wall", "Pared del tubo", Takes::Length),
-        may("bedding", "Bedding", "Cama", Takes::Length),
+        may("wall", "Pipe wall", "Pared del tubo", Takes::Size),
+        may("bedding", "Bedding", "Cama", Takes::Size),
         may("least_fall", "Least fall", "Caída mínima", Takes::Rise),
     ]);
     fields
@@ -378,7 +378,7 @@ fn strip() -> Vec<Field> {
         "thickness",
         "Stripped by",
         "Se despalma",
-        Takes::Length,
+        Takes::Size,
     ));
     fields
 }

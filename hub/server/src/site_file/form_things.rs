@@ -194,9 +194,15 @@ pub(super) fn overhead() -> Vec<Field> {
             Takes::Number,
         ),
         may(
+            "kilovolts_at_most",
+            "No more than so many kilovolts, when its owner says only that",
+            "No más de tantos kilovoltios, si la compañía dice solo eso",
+            Takes::Number,
+        ),
+        may(
             "clearance",
-            "Stay off by, when that is more than the table",
-            "Distancia, si es más que la de la tabla",
+            "Stay off by, as its owner says, when that is more than the table",
+            "A qué distancia, según la compañía, si es más que la tabla",
             Takes::Length,
         ),
         may("call", "Whom to call", "A quién llamar", Takes::Text),
@@ -268,7 +274,7 @@ pub(super) fn rules() -> Vec<Field> {
             "height",
             "Height of one form",
             "Altura de una cimbra",
-            Takes::Length,
+            Takes::Size,
         ),
         may(
             "widths",
@@ -280,7 +286,7 @@ pub(super) fn rules() -> Vec<Field> {
             "filler",
             "A filler makes up, either way",
             "Un relleno compone, a cada lado",
-            Takes::Length,
+            Takes::Size,
         ),
     ];
     vec![

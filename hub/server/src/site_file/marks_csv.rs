@@ -1,4 +1,4 @@
-//! Marks from a table with a header, columns in any order. All of it comes in, or nothing.
+//! Marks from a table with a header, columns in any order. All of it comes in, or nothing; every fault is named at once.
 
 use std::collections::BTreeMap;
 
@@ -124,7 +124,6 @@ fn table(
 ) -> Vec<Mark> {
     let mut reader = reader(text);
     let mut found = Vec::new();
-    let mut faults = 0;
     for record in reader.records() {
         let line_of = |position: Option<&csv::Position>| {
             position.map_or(1, |at| usize::try_from(at.line()).unwrap_or(usize::MAX))
@@ -133,7 +132,7 @@ fn table(
             Ok(record) => (line_of(record.position()), header.mark(&record, targets)),
             Err(error) => (
                 line_of(error.position()),
-                Err(format!("This row does not fit the header: {error}.")),
+                Err(vec![format!("This row does not fit the header: {error}.")]),
             ),
         };
         match row {
@@ -141,14 +140,13 @@ fn table(
                 notes.stands_in(format!("marks.{}", mark.id), file, line);
                 found.push(mark);
             }
-            Err(why) => {
-                faults += 1;
-                notes.wrong_in(file.to_owned(), line, why);
+            // A file with a fault is not taken at all; what can be read is kept so that its other faults are found too.
+            Err(all) => {
+                for why in all {
+                    notes.wrong_in(file.to_owned(), line, why);
+                }
             }
         }
-    }
-    if faults > 0 {
-        found.clear();
     }
     found
 }
@@ -233,34 +231,49 @@ impl Header {
         place.map(Some).map_err(|error| error.to_string())
     }
 
-    fn mark(&self, record: &StringRecord, targets: &[Target]) -> Result<Mark, String> {
-        let id = self
-            .cell(record, Column::Id)
-            .ok_or("This row has no name.")?
-            .to_owned();
-        let about = |why: String| format!("{id}: {why}");
-        let length = |column| self.length(record, column).map_err(about);
-        let target = self.cell(record, Column::Target).map(str::to_owned);
-        let on_plan = self.on_plan(record).map_err(about)?;
-        let (x, y) = match on_plan {
-            Some(at) => (Some(at.x), Some(at.y)),
-            None if self.frame.is_some() => (None, None),
-            None => (length(Column::X)?, length(Column::Y)?),
+    /// The mark of a row, or everything that is wrong with the row.
+    fn mark(&self, record: &StringRecord, targets: &[Target]) -> Result<Mark, Vec<String>> {
+        let Some(id) = self.cell(record, Column::Id).map(str::to_owned) else {
+            return Err(vec!["This row has no name.".to_owned()]);
         };
-        let (station, offset) = (length(Column::Station)?, length(Column::Offset)?);
-        length(Column::Elevation)?;
+        let mut wrong: Vec<String> = Vec::new();
+        let about = |why: String| format!("{id}: {why}");
+        let mut length = |column| {
+            self.length(record, column).unwrap_or_else(|why| {
+                wrong.push(about(why));
+                None
+            })
+        };
+        let (x, y) = match self.frame {
+            Some(_) => (None, None),
+            None => (length(Column::X), length(Column::Y)),
+        };
+        let (station, offset) = (length(Column::Station), length(Column::Offset));
+        length(Column::Elevation);
+        let (x, y) = match self.on_plan(record) {
+            Ok(at) => at.map_or((x, y), |at| (Some(at.x), Some(at.y))),
+            Err(why) => {
+                wrong.push(about(why));
+                (x, y)
+            }
+        };
+        let surface = self
+            .cell(record, Column::Surface)
+            .map_or(Ok(Surface::Trimmed), word);
+        let surface = surface.map_err(|why| wrong.push(about(why))).ok();
+        let target = self.cell(record, Column::Target).map(str::to_owned);
+        // A place is worked out of what could be read alone: a fault must not follow from another.
+        if !wrong.is_empty() {
+            return Err(wrong);
+        }
         let place = match (x, y, station) {
             (Some(x), Some(y), _) => Point { x, y },
             (None, None, Some(station)) => {
                 let offset = offset.unwrap_or(Length::ZERO);
                 along(target.as_deref(), targets, station, offset)
-                    .map_err(|why| about(why.english))?
+                    .map_err(|why| vec![about(why.english)])?
             }
-            _ => return Err(about("give both x and y, or a station.".to_owned())),
-        };
-        let surface = match self.cell(record, Column::Surface) {
-            Some(cell) => word(cell).map_err(about)?,
-            None => Surface::Trimmed,
+            _ => return Err(vec![about("give both x and y, or a station.".to_owned())]),
         };
         let note = self
             .cell(record, Column::Note)
@@ -271,7 +284,7 @@ impl Header {
             target,
             station,
             offset: station.and(offset),
-            surface,
+            surface: surface.unwrap_or(Surface::Trimmed),
             note,
             id,
         })

@@ -12,7 +12,7 @@ use earthwork::target::{
 use super::fields::Fields;
 use super::marks::station;
 use super::notes::{Notes, Said};
-use crate::import;
+use crate::import::{self, Survey};
 
 /// The shapes that a target may have, as they are written.
 const SHAPES: [&str; 10] = [
@@ -391,7 +391,21 @@ fn net(notes: &mut Notes, fields: &Fields<'_, '_>, files: &Files<'_>) -> Option<
             );
         })
         .ok()?;
-    let read = import::read(&text, name.flatten().as_deref()).and_then(|survey| {
+    let survey = import::read(&text, name.flatten().as_deref());
+    if let Ok(Survey { several, .. }) = &survey
+        && !several.is_empty()
+    {
+        let names = several.join(", ");
+        notes.said_at(
+            fields.at("file"),
+            Said::new(
+                format!("“{file}” has several surfaces ({names}). Say which this target is: name = \"{}\".", several[0]),
+                format!("«{file}» tiene varias superficies ({names}). Diga cuál es la de esta rasante."),
+            ),
+        );
+        return None;
+    }
+    let read = survey.and_then(|survey| {
         let surface = import::onto_site(&survey, &frame).and_then(|on| on.surface(&survey));
         surface.map_err(|fault| vec![fault])
     });

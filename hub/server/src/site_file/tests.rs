@@ -146,6 +146,26 @@ fn nothing_of_a_faulty_table_comes_in_and_every_row_is_named() {
     );
 }
 
+/// One number that can't be read hides nothing: neither in its own row nor in others, nor what is wrong with the marks.
+#[test]
+fn every_fault_of_a_table_is_named_at_once() {
+    let faults = faults(with_marks(
+        "id,x,y,target,surface\nQ-1,twenty,3o,PAD,mud\nQ-2,500,30,PAD,\nQ-3,20,30,NONE,\n",
+    ));
+    for words in [
+        "example-marks.csv:2: Q-1: “twenty",
+        "example-marks.csv:2: Q-1: “3o",
+        "example-marks.csv:2: Q-1: there is no `mud`",
+        "example-marks.csv:3: Q-2",
+        "example-marks.csv:4: Q-3",
+    ] {
+        assert!(
+            faults.iter().any(|fault| fault.starts_with(words)),
+            "{words}: {faults:#?}"
+        );
+    }
+}
+
 #[test]
 fn a_table_without_a_header_or_with_a_strange_column_is_refused() {
     for (table, words) in [
@@ -234,6 +254,30 @@ fn a_fault_in_a_surface_stands_with_its_own_line() {
     let wrong = "every-kind-ground.csv:6: 4: elevation: “1o6.00”";
     assert!(
         faults.iter().any(|one| one.starts_with(wrong)),
+        "{faults:#?}"
+    );
+}
+
+#[test]
+fn of_several_surfaces_in_a_file_none_is_taken_unless_it_is_named() {
+    let text = std::fs::read_to_string(Path::new(SITES).join("every-kind.toml")).unwrap();
+    let beside = |name: &str| {
+        let text = std::fs::read_to_string(Path::new(SITES).join(name)).unwrap();
+        let (before, surface) = text.split_once("<Surface ").unwrap_or((&text, ""));
+        let (surface, after) = surface.split_once("</Surface>").unwrap_or((surface, ""));
+        let other = surface.replacen("\"FG\"", "\"EG\"", 1);
+        Ok(match surface {
+            "" => text.clone(),
+            _ => format!("{before}<Surface {other}</Surface><Surface {surface}</Surface>{after}"),
+        })
+    };
+    assert!(read_text("site.toml", &text, &beside).is_ok());
+    let unnamed = text.replace("name = \"FG\"\n", "");
+    let faults = faults(read_text("site.toml", &unnamed, &beside));
+    assert!(
+        faults
+            .iter()
+            .any(|one| one.contains("has several surfaces (EG, FG). Say which this target is")),
         "{faults:#?}"
     );
 }

@@ -105,6 +105,7 @@ fn overhead(one: &OverheadLine) -> Written {
         ("points", Some(points(&one.points))),
         ("height", length(one.height)),
         ("kilovolts", number(one.kilovolts)),
+        ("kilovolts_at_most", number(one.kilovolts_at_most)),
         ("clearance", length(one.clearance)),
         ("call", Written::note(&one.call)),
     ])

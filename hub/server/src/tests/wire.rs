@@ -223,5 +223,22 @@ async fn a_file_is_shown_before_it_is_used() {
     assert_eq!(send(&boss, "?on_plan=true", table.into()).await.0, 400);
     assert_eq!(send(&boss, "", vec![0xff, 0xfe]).await.0, 400);
     assert_eq!(send(&boss, "?unit=cubit", table.into()).await.0, 400);
+    // A target's surface comes from a file that was sent, by its name; one that was not sent is asked for.
+    let faults = async |file: &str| {
+        let typed = json!({
+            "id": "FG", "name": "finish", "surface": "finish grade",
+            "tolerance": { "high": "0.10 ft", "low": "0.20 ft" },
+            "triangles": { "file": file, "unit": "foot" },
+        });
+        let draft = json!({ "put": [{ "of": "target", "typed": typed }], "retire": [] });
+        let asked = hub.http.post(hub.url("/api/site/draft"));
+        let answer = asked.header(COOKIE, &boss).json(&draft).send().await;
+        let seen: Value = answer.unwrap().json().await.unwrap();
+        seen["faults"].to_string()
+    };
+    assert!(faults("fg.csv").await.contains("send it with IMPORT"));
+    let sent = send(&boss, "?unit=foot&name=fg.csv", table.into()).await;
+    assert_eq!(sent.0, 200);
+    assert!(!faults("fg.csv").await.contains("IMPORT"));
     hub.end().await;
 }

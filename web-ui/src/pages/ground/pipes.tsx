@@ -15,6 +15,10 @@ export function PipesPanel({ onClose }: { onClose: () => void }) {
   const words = t().cuts;
   const cuts = ground.value?.cuts;
   const [bares, setBares] = useState<UtilityCard | null>(null);
+  const struck = (line: string | null) => {
+    void say({ kind: "say_struck", line, mark: mark.value?.id ?? null });
+    onClose();
+  };
   if (bares) return <BarePanel card={bares} onClose={onClose} />;
   return (
     <Panel title={words.utilities} onClose={onClose}>
@@ -34,6 +38,9 @@ export function PipesPanel({ onClose }: { onClose: () => void }) {
             >
               {card.paint_gone == null ? words.paintGone : words.paintAgain}
             </Key>
+            <Key kind="tile" onPress={() => struck(card.utility.id)}>
+              {t().struck.key}
+            </Key>
             {mark.value && (
               <Key kind="tile" onPress={() => setBares(card)}>
                 {words.bare} <small>{mark.value.id}</small>
@@ -43,7 +50,12 @@ export function PipesPanel({ onClose }: { onClose: () => void }) {
           </div>
         </div>
       ))}
-      <p class="quiet">{words.caution}</p>
+      <Key onPress={() => struck(null)}>
+        {t().struck.key} <small>{t().struck.notDrawn}</small>
+      </Key>
+      <p class="quiet">
+        {words.oneCallFirst} {words.caution}
+      </p>
     </Panel>
   );
 }

@@ -5,7 +5,7 @@ import { labelWords, live, stateWords } from "../../parts/call";
 import { Key } from "../../parts/keys";
 import { PhotoKey } from "../../parts/photo_key";
 import { Shape } from "../../parts/shape";
-import { feet, length, signed } from "../../show";
+import { feet, length, overFeet, signed } from "../../show";
 import { ground, language, unit } from "../../state";
 import type { CallView, Command, MachineCard, Outcome } from "../../wire";
 import { t } from "../../words";
@@ -165,7 +165,7 @@ function CallKeys({ call, card }: { call: CallView; card: MachineCard }) {
           : `${signed(dev)} ft${unit.value === "tenths" ? "" : ` = ${length(dev, unit.value)}`}`}
         {labelWords(call).map((label) => ` · ${label}`)}
       </p>
-      {card.beyond_reach != null && <p>{words.crew.beyondReach(card.id, feet(card.beyond_reach, 0))}</p>}
+      {card.beyond_reach != null && <p>{words.crew.beyondReach(card.id, overFeet(card.beyond_reach))}</p>}
       {card.stop && <p class="trouble">{words.stopped(card.id, card.stop.by)}</p>}
       {live(call) && (
         <div class="tiles">

@@ -46,6 +46,7 @@ export const view: Operator = {
   device: "m1",
   screen: { kind: "call", call },
   faces_left: [],
+  struck: [],
   hand_dig: [],
   near: [],
   slews: [],

@@ -18,6 +18,7 @@ export function NearStrips({ view }: { view: Operator }) {
           <strong>{line}</strong>
         </p>
       ))}
+      {left.length > 0 && <p class="quiet">{t().crew.asLastSaid}</p>}
       {view.slews.map((slew) => (
         <Slew key={slew.since} slew={slew} machine={view.machine} />
       ))}

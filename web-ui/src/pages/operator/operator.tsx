@@ -7,6 +7,7 @@ import { Notice } from "../../parts/frame";
 import { Key, StopKey } from "../../parts/keys";
 import { Settings } from "../../parts/settings";
 import { Shape } from "../../parts/shape";
+import { Struck } from "../../parts/struck";
 import { Tick } from "../../parts/tick";
 import { openPanels } from "../../parts/urgent";
 import { allowSound, audible } from "../../sound";
@@ -63,6 +64,7 @@ export function OperatorPage() {
         />
         {view && screen && (
           <div class={`living ${armed}`}>
+            <Struck cards={view.struck} />
             {screen.kind !== "leave_face" && screen.kind !== "stop" && (
               <GroundStrips
                 view={view}

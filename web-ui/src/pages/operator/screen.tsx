@@ -118,6 +118,7 @@ function Stop({ screen, view }: { screen: StopScreen; view: Operator }) {
           </HoldKey>
         )}
         <p>{words.bucketDown}</p>
+        <p>{words.lookAlways}</p>
         <p>{words.stopLift}</p>
       </div>
     </div>

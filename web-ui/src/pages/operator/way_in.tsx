@@ -28,7 +28,7 @@ export function WayInStop({ view }: { view: Operator }) {
         {!inside && !card.people.some(open) && <p class="who">{words.wayIn.empty}</p>}
         <Holds card={card} />
         <p class="quiet">
-          {words.bucketDown} {words.caution}
+          {words.bucketDown} {words.caution} {words.lookAlways}
         </p>
       </div>
     </div>

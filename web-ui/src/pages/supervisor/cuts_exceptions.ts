@@ -14,6 +14,7 @@ type OfCuts = Extract<
       | "crossing_too_near"
       | "pile_at_crest"
       | "paint_gone"
+      | "line_struck"
       | "ticket_waits";
   }
 >;
@@ -40,6 +41,8 @@ export function cutsWords(what: OfCuts): string {
       return words.pile_at_crest(what.pile, what.zone, feet(what.back), feet(what.needs, 0));
     case "paint_gone":
       return words.paint_gone(what.utility);
+    case "line_struck":
+      return `${t().struck.title} ${what.struck.lines.join(" / ") || t().struck.notDrawn}: ${t().struck.asks[what.struck.what]}`;
     case "ticket_waits": {
       const { id, to, days_left, checked, silent } = what.ticket;
       const days = days_left ?? -1;

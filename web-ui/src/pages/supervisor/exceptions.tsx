@@ -1,7 +1,7 @@
 /** What needs somebody, oldest first, each with the one thing that can be done about it from here. */
 import { useState } from "preact/hooks";
 import { Key } from "../../parts/keys";
-import { ago, feet, signed } from "../../show";
+import { ago, apart, feet, signed } from "../../show";
 import { language, now } from "../../state";
 import type { ExceptionKind, Supervisor } from "../../wire";
 import { UndercutPanel } from "./account/soil";
@@ -95,7 +95,7 @@ function bothTyped(differs: Extract<ExceptionKind, { kind: "target_typed_apart" 
   return differs
     .map(({ what, first, second }) => {
       const name = spanish ? what.spanish : what.english;
-      return `${name} ${feet(first)} / ${feet(second)}`;
+      return `${name} ${apart(first, second)}`;
     })
     .join("; ");
 }
@@ -127,6 +127,7 @@ function exceptionWords(what: ExceptionKind): string {
     case "pile_at_crest":
     case "crossing_too_near":
     case "paint_gone":
+    case "line_struck":
     case "ticket_waits":
       return cutsWords(what);
     case "gravel_short":

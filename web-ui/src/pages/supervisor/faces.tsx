@@ -39,7 +39,7 @@ export function FacesPage({ view }: { view: Supervisor }) {
       <section aria-label={words.faces}>
         {cuts.faces.length === 0 && <p>{words.noFaces}</p>}
         <p class="quiet">
-          {words.caution} {cuts.rules && words.rulesBy(cuts.rules)}
+          {words.caution} {words.oneCallFirst} {cuts.rules && words.rulesBy(cuts.rules)}
         </p>
         {cuts.competent.length > 0 && <p class="quiet">{words.competent(cuts.competent.join(", "))}</p>}
       </section>
@@ -71,6 +71,22 @@ export function FacesPage({ view }: { view: Supervisor }) {
             <UtilityFacts card={card} crossings={cuts.crossings} />
           </div>
         ))}
+        {cuts.struck.flatMap((one) =>
+          (one.lines.length > 0 ? one.lines : [null]).map((line) => (
+            <Key
+              key={`${one.since}${line}`}
+              onPress={() =>
+                setOpen({
+                  what: "allow",
+                  held: { kind: "line_struck", line },
+                  title: line ?? t().struck.notDrawn,
+                })
+              }
+            >
+              {words.allow} <small>{line ?? t().struck.notDrawn}</small>
+            </Key>
+          )),
+        )}
         {cuts.crossings
           .filter((one) => one.clear != null && one.clear < one.need)
           .map((one) => (

@@ -20,6 +20,7 @@ export function Inside({ view }: { view: Supervisor }) {
   return (
     <>
       {none && <p>{words.nobodyIn}</p>}
+      <p class="quiet">{t().lookAlways}</p>
       <ul class="lines">
         {view.inside.flatMap(({ machine, people }) =>
           people.map((one) => (

@@ -29,7 +29,9 @@ export function NowPage({ view }: { view: Supervisor }) {
       <section aria-label={words.machines}>
         <h2>{words.machines}</h2>
         <MachineCards cards={view.machines} />
-        <p class="quiet">{words.caution}</p>
+        <p class="quiet">
+          {words.caution} {words.crew.asLastSaid}
+        </p>
       </section>
       <section aria-label={words.wayIn.inside}>
         <h2>{words.wayIn.inside}</h2>

@@ -130,7 +130,7 @@ export function DifferencePanel({ change, onClose }: DifferenceProps) {
           </ul>
         </>
       )}
-      <Differences differences={change.differences} touches={change.touches} />
+      <Differences differences={change.differences} touches={change.touches} undoes={change.undoes} />
       <Key
         kind="send"
         onPress={() => {

@@ -139,7 +139,11 @@ export const officeEn = {
   oddInPlan: "Odd in the new plan",
   touches: (marks: string, out: string) =>
     `Touches ${marks}.${out ? ` Accepted before, out now: ${out}.` : ""}`,
-  wasNow: { what: "What", was: "Was", now: "Is" },
+  wasNow: { what: "What", was: "Was", now: "Is", digTo: "Dig-to, ft" },
+  undoes: (what: string, who: string, at: string, why: string) =>
+    `UNDOES WHAT ${who} CHANGED HERE, ${at} (“${why}”): ${what}.`,
+  layersTake: (were: string, are: string) => `layers took ${were} ft off, take ${are} ft off`,
+  moreChanges: "its surface, edge, undercuts or tolerance change too",
   lastMarks: "Last readings",
   aimSet: "SET AIM",
   aimOn: "On",
@@ -184,7 +188,7 @@ export const officeEn = {
     tab: "FACES",
     noFaces: "The site file names no face and no trench.",
     rulesBy: (name: string) => `Rules: ${name}`,
-    engineerTitle: "For the engineer alone: no permission",
+    engineerTitle: "Textbook heights and forecasts are for the engineer alone: no permission.",
     critical: (c: string, weight: string) =>
       `Textbooks' critical heights of a vertical face: c ${c} psf (half the strength), ${weight} pcf, one soil, dry, no load. Water in a crack makes each less.`,
     noTension: "no tension is relied on, a dry crack may run its whole depth",

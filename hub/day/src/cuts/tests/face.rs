@@ -327,3 +327,70 @@ fn a_strength_below_zero_is_refused() {
     );
     assert!((cracked - whole * 2.0 / 3.0).abs() < 1e-9 && (none - whole / 2.0).abs() < 1e-9);
 }
+
+/// 29 CFR 1926.652 (a)(1): each employee in an excavation, not in a trench alone. The bank stands ten feet over its toe.
+#[test]
+fn a_face_of_ten_feet_is_warned_of_like_a_trench_but_for_the_way_out() {
+    use super::super::depth::{DepthRule, DepthState};
+    let mut crew = crew(under_a_face());
+    crew.reads("R-1", "6.70").unwrap();
+    let call = crew.state.calls.values().next_back().unwrap();
+    let said: Vec<_> = call
+        .sent
+        .warnings
+        .iter()
+        .map(|one| (one.rule, one.state))
+        .collect();
+    assert_eq!(said, [(DepthRule::Protection, DepthState::Owed)]);
+    crew.reads("R-2", "6.70").unwrap();
+    let again = crew.state.calls.values().next_back().unwrap();
+    assert_eq!(again.sent.warnings, [], "once for each state");
+}
+
+/// 29 CFR 1926.651 (k)(1): excavations, each day before work; no depth is named. In the cab it is a label only where a
+/// protection is owed too; the competent person and the supervisor are asked for every cut.
+#[test]
+fn a_shallow_trench_that_nobody_has_inspected_waits_for_the_competent_person_too() {
+    let mut site = under_a_face();
+    site.cuts.faces = vec![zone("DITCH", CutKind::Trench, "52 ft", "100.50 ft")];
+    let mut crew = crew(site);
+    let waits = |crew: &Crew| {
+        let due = |one: &ExceptionKind| matches!(one, ExceptionKind::InspectionDue { zone, .. } if zone == "DITCH");
+        owed(crew).iter().any(due)
+    };
+    assert!(waits(&crew));
+    crew.reads("R-1", "6.70").unwrap();
+    assert!(!labels(&crew).contains(&Label::FaceNotInspected));
+    let looked = InspectFace {
+        zone: "DITCH".into(),
+        ..inspection(SoilClass::C)
+    };
+    inspects(&mut crew, looked).unwrap();
+    assert!(!waits(&crew));
+}
+
+#[test]
+fn a_card_says_what_the_rules_ask_of_a_cut_so_deep_and_no_reading_shows() {
+    use earthwork::face::Asks;
+    let asked = |crew: &Crew| {
+        let card = supervisor::view(&crew.state).unwrap().cuts.faces[0].clone();
+        card.also
+            .into_iter()
+            .map(|one| one.what)
+            .collect::<Vec<_>>()
+    };
+    // Ten feet: everything.
+    assert_eq!(asked(&crew(under_a_face())).len(), 5);
+    let mut site = under_a_face();
+    site.cuts.faces = vec![zone("DITCH", CutKind::Trench, "52 ft", "101.50 ft")];
+    // 98.00 in the western half, 97.00 in the eastern: 4.50 at most, too deep to go in where the air could be bad.
+    assert_eq!(
+        asked(&crew(site)),
+        [
+            Asks::FallingLoads,
+            Asks::MobileEquipment,
+            Asks::Atmosphere,
+            Asks::Water
+        ]
+    );
+}

@@ -195,3 +195,4 @@ fn opens(crew: &mut Crew) {
 mod buried;
 mod face;
 mod left;
+mod struck;

@@ -11,6 +11,7 @@ use crate::refusal::Refusal;
 use crate::said::face_alarm;
 use crate::said::receipt;
 use crate::said::stop::Stopped;
+use crate::said::struck;
 use crate::state::{Call, State};
 use crate::views::call::{CallState, Ending};
 use crate::views::ground::CantCard;
@@ -162,7 +163,7 @@ pub(crate) fn check_me(state: &State, by: &By, _: &CheckMe) -> Result<Vec<Body>,
     Ok(vec![Body::LookAsked(LookAsked { machine })])
 }
 
-/// The operator can't. The call ends; a pipe or a moving face stops the machine.
+/// The operator can't. The call ends; a pipe stops every machine on that main, a moving face the machine.
 pub(crate) fn cant(
     state: &State,
     by: &By,
@@ -181,17 +182,20 @@ pub(crate) fn cant(
         mark: live.and_then(|(_, call)| call.sent.mark.clone()),
     })];
     bodies.extend(live.map(|(id, call)| ended(id, call, Ending::Refused)));
-    if asked.why.stops() {
-        let why = match asked.why {
-            CantReason::Pipe => {
-                "pipe or cable: don't touch it, call its owner / tubo o cable: no lo toque, llame al dueño"
-            }
-            _ => "face / talud",
-        };
+    if asked.why == CantReason::Pipe {
+        let mark = live.and_then(|(_, call)| call.sent.mark.as_deref());
+        let struck = struck::said_from_cab(state, &machine, mark).into_iter();
+        // Its own call has ended just above.
+        bodies
+            .extend(struck.filter(
+                |body| !matches!(body, Body::CallEnded(ended) if ended.machine == machine),
+            ));
+    }
+    if asked.why == CantReason::Face {
         bodies.push(Body::Stopped(Stopped {
             machines: vec![machine.clone()],
             all: false,
-            why: why.to_owned(),
+            why: "face / talud".to_owned(),
         }));
     }
     if asked.why == CantReason::Face {

@@ -225,6 +225,8 @@ fn a_pipe_stops_the_machine_and_hard_ground_does_not() {
     crew.says(&operator("EX-1"), cant(CantReason::HardGround))
         .unwrap();
     assert!(crew.state.cabs["EX-1"].stop.is_none());
+    // Out of reach of a pipe that nobody drew.
+    crew.place("EX-2", "500 ft", "900 ft");
     crew.says(&operator("EX-1"), cant(CantReason::Pipe))
         .unwrap();
     assert!(crew.state.cabs["EX-1"].stop.is_some());

@@ -61,6 +61,7 @@ fn a_line_overhead_that_is_added_asks_for_a_spotter_and_one_that_is_retired_does
         points: vec![at("0 ft", "40 ft"), at("60 ft", "40 ft")],
         height: len("24 ft"),
         kilovolts: None,
+        kilovolts_at_most: None,
         clearance: None,
         call: String::new(),
     });

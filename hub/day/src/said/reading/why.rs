@@ -25,6 +25,8 @@ pub enum SpotReason {
     NotLocated,
     /// The ticket that covers it does not hold today.
     TicketLapsed,
+    /// A buried line was struck near it.
+    LineStruck,
     /// A buried line's paint is gone.
     PaintGone,
     /// The trench crosses a buried line too near.

@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 use serde_json::Value;
 use utoipa::ToSchema;
 
-use crate::site::Site;
+use crate::site::{Site, Target};
 
 /// One thing that differs.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -26,6 +26,16 @@ pub fn differences(old: &Site, new: &Site) -> Vec<SiteDifference> {
     let mut found = Vec::new();
     if let (Ok(old), Ok(new)) = (old, new) {
         compare("", &old, &new, &mut found);
+    }
+    found
+}
+
+/// What differs between two states of one target, as in [`differences`].
+pub(crate) fn target_differences(old: &Target, new: &Target) -> Vec<SiteDifference> {
+    let (was, now) = (serde_json::to_value(old), serde_json::to_value(new));
+    let mut found = Vec::new();
+    if let (Ok(was), Ok(now)) = (was, now) {
+        compare(&format!("targets {}", old.id), &was, &now, &mut found);
     }
     found
 }
@@ -53,12 +63,6 @@ fn compare(path: &str, old: &Value, new: &Value, found: &mut Vec<SiteDifference>
             }
         }
         (Value::Array(a), Value::Array(b)) => {
-            let names = |list: &[Value]| -> Vec<String> {
-                list.iter()
-                    .enumerate()
-                    .map(|(i, v)| name_of(i, v))
-                    .collect()
-            };
             let (a_names, b_names) = (names(a), names(b));
             for (name, was) in a_names.iter().zip(a) {
                 let now = b_names
@@ -115,6 +119,19 @@ fn join(path: &str, key: &str) -> String {
     } else {
         format!("{path} {}", key.replace('_', " "))
     }
+}
+
+/// The names of a list's things; the second of one name goes by its number too, so that none hides behind another.
+fn names(list: &[Value]) -> Vec<String> {
+    let mut seen: Vec<String> = Vec::new();
+    for (place, value) in list.iter().enumerate() {
+        let name = name_of(place, value);
+        let again = |number: usize| format!("{name} ({number})");
+        let free = (2..).map(again).find(|one| !seen.contains(one));
+        let first = !seen.contains(&name);
+        seen.push(if first { name } else { free.unwrap_or(name) });
+    }
+    seen
 }
 
 /// A thing in a list goes by its own name, else by its place.

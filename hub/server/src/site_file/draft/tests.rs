@@ -294,3 +294,49 @@ proptest! {
         prop_assert_eq!(earthwork::length::parse(&crate::site_file::exact(length)), Ok(length));
     }
 }
+
+/// A thickness is as often said in inches as in feet: the form does not guess, and what is typed without a unit is refused
+/// at its field.
+#[test]
+fn a_thickness_without_its_unit_is_refused_at_its_field() {
+    let site = site("example.toml");
+    let pad = written(&site);
+    let Written::List(targets) = &pad["target"] else {
+        panic!("targets")
+    };
+    let layer = |thickness: &str| {
+        let layer = table(&[("name", text("rock")), ("thickness", text(thickness))]);
+        let mut typed = targets[0].clone();
+        if let Written::Table(entries) = &mut typed {
+            entries.insert("layers".to_owned(), Written::List(vec![layer]));
+        }
+        let draft = Draft {
+            of: FormOf::Target,
+            typed,
+        };
+        read(&[draft], &site, &nothing)
+    };
+    let faults = layer("4").unwrap_err();
+    assert_eq!(faults[0].field, "layers.0.thickness");
+    assert!(faults[0].english.contains("“4” has no unit"), "{faults:?}");
+    assert!(layer("4 in").is_ok());
+    // The pages put feet behind plain numbers where a length is asked for, and leave a size as it was typed.
+    let target = form().into_iter().find(|form| form.of == FormOf::Target);
+    let sizes = serde_json::to_string(&target.unwrap().fields).unwrap();
+    for key in [
+        "thickness",
+        "high",
+        "low",
+        "depth",
+        "wall",
+        "bedding",
+        "side",
+    ] {
+        let field = sizes.split(&format!("\"key\":\"{key}\"")).nth(1).unwrap();
+        let takes = field.split("\"takes\":").nth(1).unwrap();
+        assert!(
+            takes.starts_with("{\"kind\":\"size\"}"),
+            "{key}: {takes:.60}"
+        );
+    }
+}

@@ -33,6 +33,7 @@ export function LoadPanel({ names, onClose }: { names: string[]; onClose: () => 
         chosen={way}
         onChoose={(id: Way) => setWay(id)}
       />
+      <p class="quiet">{t().cuts.also.falling_loads}</p>
       {other ? (
         <>
           <Field name={words.materialName} value={material} onValue={setMaterial} text />

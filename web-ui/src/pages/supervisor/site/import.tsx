@@ -38,7 +38,8 @@ export function Import({ targets, onDone }: ImportProps) {
     if (!file) return;
     setChosen(file);
     setHow(as);
-    const answer = await previewImport(file, as);
+    const name = file instanceof File ? { name: file.name } : {};
+    const answer = await previewImport(file, { ...as, ...name });
     setTrouble(answer.ok ? "" : answer.text);
     setGot(answer.ok ? answer.value : null);
   };

@@ -1,0 +1,85 @@
+//! What is odd about the layers under a target's surface: taken off twice, or thicker than anybody lays them.
+
+use earthwork::length::Length;
+
+use super::Found;
+use crate::site::Target;
+
+/// A layer thicker than this is asked about: 2 ft (common practice: inches were meant, and feet were read).
+const THICK: Length = Length::from_hundredths_of_a_foot(200);
+
+/// What a layer is called, without how it is written: a plan's `Bedding`, `pipe bedding` and `bedding` are one.
+fn called(name: &str) -> String {
+    let plain = name.to_lowercase();
+    let words = plain.split(|c: char| !c.is_alphanumeric());
+    let mut words: Vec<&str> = words.filter(|word| !word.is_empty()).collect();
+    if words.len() > 1 {
+        words.retain(|word| !matches!(*word, "pipe" | "the" | "layer"));
+    }
+    words.join(" ")
+}
+
+fn feet(length: Length) -> String {
+    format!("{:.2}", length.feet())
+}
+
+/// A tolerance wider than this is asked about: 1 ft (common practice: it accepts what no crew would).
+const WIDE: Length = Length::from_hundredths_of_a_foot(100);
+
+impl Found {
+    /// A tolerance of several feet takes everything for on grade.
+    fn wide(&mut self, target: &Target) {
+        let (high, low) = (target.tolerance.high, target.tolerance.low);
+        let widest = high.max(low);
+        if widest > WIDE {
+            let (id, ft) = (&target.id, feet(widest));
+            let inches = format!("{:.0} in", widest.feet());
+            self.odd(
+                format!("targets.{id}.tolerance"),
+                format!("{id}: ground {ft} ft off would be on grade. If inches are meant, write {inches}."),
+                format!("{id}: un suelo a {ft} pies estaría a nivel. Si son pulgadas, escriba {inches}."),
+            );
+        }
+    }
+
+    /// A layer that stands twice takes its thickness off twice; one of several feet may be inches.
+    pub(super) fn layers(&mut self, target: &Target) {
+        let layers = &target.grade.stack.layers;
+        let path = format!("targets.{}", target.id);
+        for (place, layer) in layers.iter().enumerate() {
+            let name = called(&layer.name);
+            let before = layers[..place].iter().find(|one| called(&one.name) == name);
+            if let Some(before) = before {
+                let (one, two) = (feet(before.thickness), feet(layer.thickness));
+                let both = feet(before.thickness + layer.thickness);
+                let (id, said) = (&target.id, &layer.name);
+                self.odd(
+                    path.clone(),
+                    format!("{id}: “{said}” is taken off twice, {one} ft and {two} ft: the dig-to lies {both} ft under the surface for it. Under a pipe, `bedding` and `wall` are layers already: take one of the two out, or name them apart."),
+                    format!("{id}: «{said}» se quita dos veces, {one} pies y {two} pies: la cota a excavar queda {both} pies bajo la superficie por ella. Bajo un tubo, `bedding` y `wall` ya son capas: quite una de las dos, o póngales nombres distintos."),
+                );
+            }
+            if layer.thickness >= THICK {
+                let (id, said, thick) = (&target.id, &layer.name, feet(layer.thickness));
+                let inches = format!("{:.0} in", layer.thickness.feet());
+                self.odd(
+                    path.clone(),
+                    format!("{id}: “{said}” is {thick} ft thick, and the dig-to lies so much deeper. If inches are meant, write {inches}."),
+                    format!("{id}: «{said}» mide {thick} pies de grueso, y la cota a excavar queda eso más honda. Si son pulgadas, escriba {inches}."),
+                );
+            }
+        }
+        self.wide(target);
+        for one in &target.grade.undercuts {
+            if one.depth >= THICK {
+                let (id, said, deep) = (&target.id, &one.name, feet(one.depth));
+                let inches = format!("{:.0} in", one.depth.feet());
+                self.odd(
+                    path.clone(),
+                    format!("{id}: the undercut “{said}” goes {deep} ft deeper. If inches are meant, write {inches}."),
+                    format!("{id}: la sobreexcavación «{said}» baja {deep} pies más. Si son pulgadas, escriba {inches}."),
+                );
+            }
+        }
+    }
+}

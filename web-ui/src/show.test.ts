@@ -1,0 +1,17 @@
+/** Lengths that a person has to read apart, or not to read as nothing. */
+import { expect, it } from "vitest";
+import { FOOT } from "./grade";
+import { apart, overFeet } from "./show";
+
+it("shows two values that differ with enough places to see it", () => {
+  // 505 ft 4 in against 505.33 ft.
+  expect(apart(505 * FOOT + FOOT / 3, 505.33 * FOOT)).toBe("505.333 / 505.330");
+  expect(apart(98.5 * FOOT, 98.6 * FOOT)).toBe("98.50 / 98.60");
+  expect(apart(10 * FOOT, 10 * FOOT + 1)).not.toBe("10.00 / 10.00");
+});
+
+it("never reads something over a limit as nothing", () => {
+  expect(overFeet(1)).toBe("0.01");
+  expect(overFeet(0.4 * FOOT)).toBe("0.40");
+  expect(overFeet(3.2 * FOOT)).toBe("3");
+});
