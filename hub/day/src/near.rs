@@ -96,26 +96,41 @@ pub(crate) fn near(state: &State, machine: &str) -> Vec<Near> {
 
 /// What is near a machine and not settled: booms whose operators have not agreed, a line overhead that nobody watches.
 pub(crate) fn unsettled(state: &State, machine: &str) -> Vec<Near> {
+    let mut found = in_the_cab(state, machine);
+    found.retain(|one| !matches!(one, Near::Overhead { .. }) || !spotted(state, machine));
+    found
+}
+
+/// What stands on the cab's screen: what is not settled, and a line overhead with its distance also while somebody watches it.
+/// Who spots sees what the boom does; how far it has to stay is for whoever moves it.
+pub(crate) fn in_the_cab(state: &State, machine: &str) -> Vec<Near> {
     let mut found = near(state, machine);
     found.retain(|one| match one {
         Near::CanMeet { other, .. } => !state
             .slews
             .iter()
             .any(|slew| slew.between(machine, other) && slew.holds()),
-        Near::Overhead { .. } => !spotted(state, machine),
         Near::TailAtMachine { .. }
         | Near::TailAtFace { .. }
         | Near::TailAtWall { .. }
         | Near::TailAtPile { .. }
+        | Near::Overhead { .. }
         | Near::OnSlope { .. } => true,
     });
     found
 }
 
-/// Whether somebody spots for it whose phone is heard.
+/// Whether somebody spots for it whose phone is heard, and who is not in a keep-out: who works in the cut watches nothing.
 fn spotted(state: &State, machine: &str) -> bool {
     let spotter = state.cabs.get(machine).and_then(|cab| cab.spotter.as_ref());
-    spotter.is_some_and(|spotter| spotter.lost.is_none())
+    spotter.is_some_and(|spotter| {
+        let mut visits = state.way_in.gates().flat_map(|(_, gate)| gate.visits());
+        let is_in = visits.any(|(_, visit)| {
+            let own = visit.device == spotter.device || visit.person == spotter.person;
+            own && visit.stage.may_be_in()
+        });
+        spotter.lost.is_none() && !is_in
+    })
 }
 
 /// What would be near a machine that stands there.

@@ -70,7 +70,24 @@ function SettingsPanel({ onClose }: { onClose: () => void }) {
           spoken.value = id === "on";
         }}
       />
+      {me.value?.machine && <GiveCab machine={me.value.machine} onDone={onClose} />}
     </Panel>
+  );
+}
+
+/** A code that is scanned elsewhere takes no cab: whoever sits in it gives it away. */
+function GiveCab({ machine, onDone }: { machine: string; onDone: () => void }) {
+  const give = () => {
+    void say({ kind: "give_cab", machine });
+    onDone();
+  };
+  return (
+    <>
+      <Key kind="wide" onPress={give}>
+        {t().giveCab(machine)}
+      </Key>
+      <p class="quiet">{t().giveCabNote}</p>
+    </>
   );
 }
 

@@ -167,8 +167,8 @@ pub fn view(state: &State, machine: &str) -> Option<Operator> {
         look_asked_at: cab.look_asked_at,
         faces_left: faces_left(state, site),
         hand_dig: hand_dig(state, here, cab),
-        way_in: way_in::card(&gate),
-        near: near::unsettled(state, machine),
+        way_in: way_in::at(state, machine),
+        near: near::in_the_cab(state, machine),
         slews: state
             .slews
             .iter()

@@ -5,7 +5,8 @@ use utoipa::ToSchema;
 
 use crate::state::State;
 use crate::time::Time;
-use crate::way_in::gate::Down;
+use crate::way_in::gate::{Down, ToldOut};
+use crate::way_in::step::is_none;
 use crate::way_in::{Gate, Phase, Stage, Visit};
 
 /// One machine's keep-out.
@@ -18,6 +19,19 @@ pub struct WayInCard {
     pub down: Option<Down>,
     /// Who asks, was answered, or is in: longest first. Nobody here does not mean that nobody is there.
     pub people: Vec<EntryCard>,
+    /// For whom another phone has said OUT, until their own page has shown it to them.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub told_out: Vec<ToldOutCard>,
+}
+
+/// Somebody for whom another phone has said OUT.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct ToldOutCard {
+    /// The visit, for the presses about it.
+    pub visit: String,
+    /// What was said, of whom, by whom.
+    #[serde(flatten)]
+    pub told: ToldOut,
 }
 
 /// One person at one machine.
@@ -41,6 +55,12 @@ pub struct EntryCard {
     /// Since when the phone's link is gone.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub lost: Option<Time>,
+    /// How many come along, whom this person leads.
+    #[serde(default, skip_serializing_if = "is_none")]
+    pub others: u32,
+    /// Other machines at which the same visit stands: whoever asked goes in on the word of all of them.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub also: Vec<String>,
 }
 
 /// A machine's keep-out with somebody in, for the supervisor: also of a machine that the site has no more.
@@ -62,16 +82,36 @@ fn visit(name: &str, visit: &Visit) -> EntryCard {
         since: visit.since,
         not_answered: visit.stage == Stage::Asked && visit.repeats > 0,
         lost: visit.lost,
+        others: visit.others,
+        also: vec![],
     }
 }
 
-pub(crate) fn card(gate: &Gate) -> WayInCard {
+/// A machine's keep-out, each visit with the other machines at which it stands.
+pub(crate) fn at(state: &State, machine: &str) -> WayInCard {
+    let mut card = card(&state.way_in.gate(machine));
+    for one in &mut card.people {
+        let gates = state.way_in.gates();
+        let others = gates.filter(|(id, gate)| *id != machine && gate.visit(&one.visit).is_some());
+        one.also = others.map(|(id, _)| id.clone()).collect();
+    }
+    card
+}
+
+fn card(gate: &Gate) -> WayInCard {
     let mut people: Vec<EntryCard> = gate.visits().map(|(name, one)| visit(name, one)).collect();
     people.sort_by(|a, b| (a.since, &a.visit).cmp(&(b.since, &b.visit)));
     WayInCard {
         phase: gate.phase(),
         down: gate.down().cloned(),
         people,
+        told_out: gate
+            .told_out()
+            .map(|(visit, told)| ToldOutCard {
+                visit: visit.clone(),
+                told: told.clone(),
+            })
+            .collect(),
     }
 }
 

@@ -8,13 +8,14 @@
 //! |---|---|
 //! | what can happen | [`step`] |
 //! | what one machine's gate is and how it changes | [`gate`] |
-//! | which press makes what happen, and which is refused | [`rules`] |
+//! | which press makes what happen, and which is refused | [`rules`], and who is in and out: `inside` |
 //! | that no loss, repeat or order of messages ever lets a machine go while somebody may be in | `explore` |
 //! | the state diagram | `hub/WAY-IN.md`, compared with what was explored |
 
 #[cfg(test)]
 mod explore;
 pub mod gate;
+mod inside;
 pub mod rules;
 pub mod step;
 

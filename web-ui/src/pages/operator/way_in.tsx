@@ -12,7 +12,7 @@ const mayBeIn = (one: EntryCard) =>
 
 /** The names of everybody who may be in, for a page that has lost its hub. */
 export function namesIn(card: WayInCard | undefined): string {
-  const names = (card?.people ?? []).filter(mayBeIn).map((one) => one.person);
+  const names = (card?.people ?? []).filter(mayBeIn).map(named);
   return [...new Set(names)].join(", ");
 }
 
@@ -71,12 +71,15 @@ export function WhoIsIn({ card, answers = false }: { card: WayInCard; answers?: 
   );
 }
 
+/** Who, and how many come along. */
+const named = (one: EntryCard) => (one.others ? `${one.person} + ${one.others}` : one.person);
+
 function line(one: EntryCard): string {
   const words = t().wayIn;
-  if (one.stage === "in") return words.isIn(one.person);
-  if (one.stage === "unconfirmed") return words.isInUnasked(one.person);
-  if (one.stage === "answered") return words.told(one.person);
-  return words.asks(one.person, one.mark ?? "");
+  if (one.stage === "in") return words.isIn(named(one));
+  if (one.stage === "unconfirmed") return words.isInUnasked(named(one));
+  if (one.stage === "answered") return words.told(named(one));
+  return words.asks(named(one), one.mark ?? "");
 }
 
 /** BUCKET DOWN answers exactly those that this screen names; RELEASE is an outline while somebody may be in. */
