@@ -249,7 +249,14 @@ impl Crew {
             .unwrap();
             crew.place(machine, "900 ft", "900 ft");
         }
-        if crew.state.site().unwrap().cuts.competent.contains(&supervisor().person) {
+        if crew
+            .state
+            .site()
+            .unwrap()
+            .cuts
+            .competent
+            .contains(&supervisor().person)
+        {
             crew.confirms(&supervisor());
         }
         crew.set_up("BM-1", "5.00");

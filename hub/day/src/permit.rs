@@ -100,7 +100,9 @@ pub fn roles(command: &Command) -> &'static [Role] {
         | Command::RefuseEntry(_)
         | Command::Release(_) => &[Operator],
         Command::GiveCab(_) => &[Operator, Supervisor],
-        Command::ChangeScreen(_) | Command::StopAll(_) | Command::SayWho(_) => &[Ground, Operator, Supervisor, Visitor],
+        Command::ChangeScreen(_) | Command::StopAll(_) | Command::SayWho(_) => {
+            &[Ground, Operator, Supervisor, Visitor]
+        }
         other => of_the_record(other),
     }
 }

@@ -232,7 +232,9 @@ pub enum Refusal {
         another: String,
     },
     /// Another phone is the screen of that cab.
-    #[error("{person}'s phone is the screen of {machine}. Whoever sits there gives the cab away first (SCREEN, GIVE THE CAB), or a supervisor does (NOW, phones joined); then press IN again.")]
+    #[error(
+        "{person}'s phone is the screen of {machine}. Whoever sits there gives the cab away first (SCREEN, GIVE THE CAB), or a supervisor does (NOW, phones joined); then press IN again."
+    )]
     CabTaken {
         /// Which machine.
         machine: String,
@@ -240,7 +242,9 @@ pub enum Refusal {
         person: String,
     },
     /// No phone takes a cab while somebody may rely on its screen.
-    #[error("{person}'s phone is the screen of {machine}, and its bucket is held down, or somebody asks or is in. No other phone takes it now. If that phone is dead, a supervisor removes it; then press IN again.")]
+    #[error(
+        "{person}'s phone is the screen of {machine}, and its bucket is held down, or somebody asks or is in. No other phone takes it now. If that phone is dead, a supervisor removes it; then press IN again."
+    )]
     CabHeld {
         /// Which machine.
         machine: String,
@@ -254,19 +258,25 @@ pub enum Refusal {
         person: String,
     },
     /// The name is the competent person's; nobody has looked whether the phone is.
-    #[error("{person} is named in the site file, but nobody has confirmed yet that this phone is {person}'s. A supervisor does it on another phone or the laptop: NOW, phones joined.")]
+    #[error(
+        "{person} is named in the site file, but nobody has confirmed yet that this phone is {person}'s. A supervisor does it on another phone or the laptop: NOW, phones joined."
+    )]
     NotConfirmed {
         /// Who.
         person: String,
     },
     /// A witness who can't be told from the person who went in.
-    #[error("A witness's phone was in before {person} went in, or a supervisor has confirmed whose it is. Ask somebody else to look, or have a supervisor confirm this phone: NOW, phones joined.")]
+    #[error(
+        "A witness's phone was in before {person} went in, or a supervisor has confirmed whose it is. Ask somebody else to look, or have a supervisor confirm this phone: NOW, phones joined."
+    )]
     WitnessUnknown {
         /// Who is in.
         person: String,
     },
     /// A group comes out whole.
-    #[error("{person} leads {inside} in. Say OUT when all of them are out, and how many; you said {said}.")]
+    #[error(
+        "{person} leads {inside} in. Say OUT when all of them are out, and how many; you said {said}."
+    )]
     NotAllOut {
         /// Who leads.
         person: String,
@@ -388,7 +398,9 @@ pub enum Refusal {
 }
 
 fn and_in(machine: Option<&str>) -> String {
-    machine.map_or_else(String::new, |machine| format!(", and may be IN at {machine}"))
+    machine.map_or_else(String::new, |machine| {
+        format!(", and may be IN at {machine}")
+    })
 }
 
 fn are(people: &[String]) -> String {

@@ -200,9 +200,9 @@ fn of_people(refusal: &Refusal) -> String {
             another,
             ..
         } => {
-            let inside = inside
-                .as_ref()
-                .map_or_else(String::new, |machine| format!(", y puede estar ADENTRO en {machine}"));
+            let inside = inside.as_ref().map_or_else(String::new, |machine| {
+                format!(", y puede estar ADENTRO en {machine}")
+            });
             format!(
                 "{person} ya está aquí, en otro teléfono{inside}. Si es usted, dígalo; si no, use otro nombre: {another}."
             )

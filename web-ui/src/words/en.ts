@@ -79,6 +79,7 @@ export const en = {
   somebodyElse: "SOMEBODY ELSE",
   giveCab: (machine: string) => `GIVE THE CAB OF ${machine} TO ANOTHER PHONE`,
   giveCabNote: "Then scan the cab's code with the other phone within 10 minutes. Not while the bucket is held down or somebody asks or is in.",
+  getOut: "Before anyone gets out of the cab. Then another machine is asked from there.",
   joinStay: "If the phone says this Wi-Fi has no internet: stay connected. It needs none.",
   // Calls.
   states: {

@@ -158,7 +158,8 @@ fn a_line_overhead_within_reach_asks_for_a_spotter_until_somebody_spots() {
 }
 
 #[test]
-fn a_line_overhead_keeps_its_distance_in_the_cab_while_somebody_spots_and_whoever_is_in_spots_nothing() {
+fn a_line_overhead_keeps_its_distance_in_the_cab_while_somebody_spots_and_whoever_is_in_spots_nothing()
+ {
     use crate::asked::Command;
     use crate::said::spotter::BeSpotter;
     use crate::said::way_in::enter::GoIn;

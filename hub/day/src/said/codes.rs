@@ -120,12 +120,18 @@ mod tests {
 
     fn lasts(crew: &mut Crew, lasts: Lasts) {
         let set = Command::SetCodesLast(SetCodesLast { lasts });
-        assert!(crew.says(&ground(), set.clone()).is_err(), "a supervisor says it");
+        assert!(
+            crew.says(&ground(), set.clone()).is_err(),
+            "a supervisor says it"
+        );
         crew.says(&supervisor(), set).unwrap();
     }
 
     fn code(crew: &Crew) -> (String, u32) {
-        (crew.state.codes.made_for.clone(), crew.state.codes_generation)
+        (
+            crew.state.codes.made_for.clone(),
+            crew.state.codes_generation,
+        )
     }
 
     #[test]

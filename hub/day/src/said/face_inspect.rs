@@ -11,9 +11,9 @@ use crate::entry::{Body, Entry};
 use crate::refusal::Refusal;
 use crate::said::face_alarm::{self, AlarmWhy};
 use crate::said::face_design::{daylight, take_class};
-use crate::said::person::competent;
 use crate::said::face_pins::{self, PinsRead};
 use crate::said::face_seen::zone;
+use crate::said::person::competent;
 use crate::state::State;
 
 /// An inspection.

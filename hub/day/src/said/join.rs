@@ -177,7 +177,10 @@ pub(crate) fn join(state: &State, asked: &Join, now: Time) -> Result<Vec<Body>, 
         unit: asked.unit,
         retires,
         same_as,
-        handset: asked.handset.clone().filter(|old| state.devices.contains_key(old)),
+        handset: asked
+            .handset
+            .clone()
+            .filter(|old| state.devices.contains_key(old)),
     }));
     Ok(bodies)
 }
@@ -219,6 +222,15 @@ pub(crate) fn apply_joined(state: &mut State, entry: &Entry, body: &Joined) {
         .and_then(|old| state.devices.get_mut(old))
     {
         old.removed = true;
+    }
+    // A phone that stayed in and has joined anew has said who holds it.
+    if let Some(before) = body
+        .handset
+        .as_deref()
+        .and_then(|before| state.devices.get_mut(before))
+        .filter(|before| before.asks_who)
+    {
+        before.removed = true;
     }
     state.devices.insert(
         body.device.clone(),

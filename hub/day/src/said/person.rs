@@ -74,6 +74,13 @@ pub(crate) fn named(
     typed: &str,
     asked: &Join,
 ) -> Result<(String, Option<String>), Refusal> {
+    let own = asked
+        .handset
+        .as_deref()
+        .and_then(|own| state.devices.get(own));
+    if let Some(own) = own.filter(|own| heard(&own.person) == heard(typed)) {
+        return Ok((own.person.clone(), None));
+    }
     let Some(one) = namesake(state, typed, asked.handset.as_deref()) else {
         return Ok((typed.to_owned(), None));
     };
@@ -111,7 +118,8 @@ fn namesake(state: &State, typed: &str, handset: Option<&str>) -> Option<Namesak
             inside,
         });
     }
-    let mut old = visits().filter(|(_, visit)| heard(&visit.person) == name && !mine(&visit.device));
+    let mut old =
+        visits().filter(|(_, visit)| heard(&visit.person) == name && !mine(&visit.device));
     old.next().map(|(_, visit)| Namesake {
         person: visit.person.clone(),
         device: visit.device.clone(),
@@ -138,7 +146,11 @@ pub(crate) fn same_handset(state: &State, one: &str, other: &str) -> bool {
 fn first_of<'a>(state: &'a State, device: &'a str) -> &'a str {
     let mut first = device;
     for _ in 0..=state.devices.len() {
-        match state.devices.get(first).and_then(|one| one.handset.as_deref()) {
+        match state
+            .devices
+            .get(first)
+            .and_then(|one| one.handset.as_deref())
+        {
             Some(before) => first = before,
             None => break,
         }

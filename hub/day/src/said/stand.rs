@@ -95,9 +95,17 @@ mod tests {
         let mut crew = Crew::digging();
         let cab = operator("EX-1");
         let mark = crew.state.site().unwrap().mark("P-1").unwrap().place;
-        assert!(crew.says(&cab, stands(Stand::LastCalled)).is_err(), "nothing was called");
-        assert!(crew.says(&ground(), stands(Stand::Still)).is_err(), "the cab says it");
-        let nowhere = Stand::Mark { mark: "P-99".into() };
+        assert!(
+            crew.says(&cab, stands(Stand::LastCalled)).is_err(),
+            "nothing was called"
+        );
+        assert!(
+            crew.says(&ground(), stands(Stand::Still)).is_err(),
+            "the cab says it"
+        );
+        let nowhere = Stand::Mark {
+            mark: "P-99".into(),
+        };
         assert!(matches!(
             crew.says(&cab, stands(nowhere)),
             Err(Refusal::Unknown { .. })

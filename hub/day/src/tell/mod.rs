@@ -254,4 +254,3 @@ pub(crate) fn signed(length: Length) -> String {
         feet(length)
     }
 }
-

@@ -10,8 +10,14 @@ pub(super) fn tell(body: &Body) -> Told {
         Body::Joined(b) => {
             let told = match &b.same_as {
                 Some(other) => Told::new(
-                    format!("{} joined, and says to be the one of phone {other}.", b.person),
-                    format!("Entró {}; dice ser quien tiene el teléfono {other}.", b.person),
+                    format!(
+                        "{} joined, and says to be the one of phone {other}.",
+                        b.person
+                    ),
+                    format!(
+                        "Entró {}; dice ser quien tiene el teléfono {other}.",
+                        b.person
+                    ),
                 ),
                 None => Told::new(
                     format!("{} joined.", b.person),
@@ -47,7 +53,10 @@ pub(super) fn tell(body: &Body) -> Told {
             ),
         },
         Body::CabGiven(b) => Told::new(
-            format!("The cab of {} takes the phone that scans its code next.", b.machine),
+            format!(
+                "The cab of {} takes the phone that scans its code next.",
+                b.machine
+            ),
             format!(
                 "La cabina de {} toma el teléfono que escanee ahora su código.",
                 b.machine
@@ -78,7 +87,10 @@ pub(super) fn tell(body: &Body) -> Told {
         }
         Body::WhoSaid(b) => Told::new(
             format!("Somebody else has {}'s phone now: it is out.", b.person),
-            format!("Otra persona tiene el teléfono de {}: está afuera.", b.person),
+            format!(
+                "Otra persona tiene el teléfono de {}: está afuera.",
+                b.person
+            ),
         ),
         Body::ScreenNoticed(b) => {
             let (en, es) = match b.screen {

@@ -5,10 +5,10 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::Role;
+use crate::said::codes::Lasts;
 use crate::said::near_miss::NearMissCard;
 use crate::said::site::SiteDifference;
 use crate::said::turning::LevelsRun;
-use crate::said::codes::Lasts;
 use crate::state::State;
 use crate::time::Time;
 use crate::views::account::{self, Account};

@@ -3,6 +3,7 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::site::Site;
 use crate::state::State;
 use crate::time::Time;
 use crate::way_in::gate::{Down, ToldOut};
@@ -63,6 +64,19 @@ pub struct EntryCard {
     pub also: Vec<String>,
 }
 
+/// Another machine, for an operator who goes there on foot.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct OnFootCard {
+    /// The machine.
+    pub machine: String,
+    /// The operator's own visit there.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub visit: Option<EntryCard>,
+    /// Another phone has said OUT for the operator there.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub told_out: Option<ToldOutCard>,
+}
+
 /// A machine's keep-out with somebody in, for the supervisor: also of a machine that the site has no more.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct InsideCard {
@@ -96,6 +110,36 @@ pub(crate) fn at(state: &State, machine: &str) -> WayInCard {
         one.also = others.map(|(id, _)| id.clone()).collect();
     }
     card
+}
+
+/// The other machines that can be asked from this one's cab.
+pub(crate) fn on_foot(
+    state: &State,
+    site: &Site,
+    machine: &str,
+    device: Option<&str>,
+) -> Vec<OnFootCard> {
+    let Some(device) = device else {
+        return vec![];
+    };
+    let others = site.machines.iter().filter(|other| other.id != machine);
+    let each = others.map(|other| {
+        let card = at(state, &other.id);
+        OnFootCard {
+            machine: other.id.clone(),
+            visit: card.people.into_iter().find(|one| one.device == device),
+            told_out: card
+                .told_out
+                .into_iter()
+                .find(|one| one.told.device == device),
+        }
+    });
+    each.filter(|card| {
+        let cab = state.cabs.get(&card.machine);
+        let screen = cab.is_some_and(|cab| cab.device.is_some());
+        screen || card.visit.is_some() || card.told_out.is_some()
+    })
+    .collect()
 }
 
 fn card(gate: &Gate) -> WayInCard {

@@ -84,11 +84,7 @@ impl WayIn {
     /// # Errors
     /// [`No::NotIn`], [`No::NoWitness`] for the person or the machine's own operator, [`No::WitnessUnknown`] when nothing tells
     /// the witness's phone from a second one of that person, [`No::SayWhat`], [`No::NotAllOut`].
-    pub fn out_by_witness(
-        &self,
-        to: Visiting<'_>,
-        witness: Witness<'_>,
-    ) -> Result<Vec<Step>, No> {
+    pub fn out_by_witness(&self, to: Visiting<'_>, witness: Witness<'_>) -> Result<Vec<Step>, No> {
         let gate = self.gate(to.machine);
         let inside = gate
             .visit(to.visit)

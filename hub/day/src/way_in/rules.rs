@@ -168,7 +168,10 @@ impl WayIn {
     }
 
     /// The visits of that name at all machines: the same stay of the same person, in more than one keep-out.
-    pub(super) fn holding<'a>(&'a self, name: &'a str) -> impl Iterator<Item = (&'a String, &'a Visit)> {
+    pub(super) fn holding<'a>(
+        &'a self,
+        name: &'a str,
+    ) -> impl Iterator<Item = (&'a String, &'a Visit)> {
         let gates = self.gates.iter();
         gates.filter_map(move |(machine, gate)| Some((machine, gate.visit(name)?)))
     }

@@ -196,7 +196,8 @@ impl Player {
         let removes = Command::RemovePhone(RemovePhone {
             device: device.clone(),
         });
-        self.at_the_laptop(&format!("gone-{device}"), &removes).await
+        self.at_the_laptop(&format!("gone-{device}"), &removes)
+            .await
     }
 
     /// Something that whoever sits at the laptop says of itself, outside of the story's rows.
@@ -277,7 +278,11 @@ impl Player {
                 person: row.who.clone(),
                 roles: format!("{:?}", screen.roles),
             })?;
-        if let Some(machine) = row.machine.as_ref().filter(|it| self.seats.contains_key(*it)) {
+        if let Some(machine) = row
+            .machine
+            .as_ref()
+            .filter(|it| self.seats.contains_key(*it))
+        {
             // A second phone takes a cab only when somebody gives it away.
             let gives = Command::GiveCab(GiveCab {
                 machine: machine.clone(),

@@ -140,7 +140,10 @@ fn who_says_to_be_the_same_person_has_said_so_in_the_log_and_their_first_phone_i
     crew.says(&me, out).unwrap();
     let gate = crew.state.way_in.gate("EX-1");
     let (_, told) = gate.told_out().next().unwrap();
-    assert_eq!((told.device.as_str(), told.witness.as_deref()), ("g1", None));
+    assert_eq!(
+        (told.device.as_str(), told.witness.as_deref()),
+        ("g1", None)
+    );
 }
 
 #[test]
@@ -169,7 +172,9 @@ fn somebody_who_is_in_since_yesterday_keeps_their_name() {
     };
     crew.says(&By::hub(), Command::OpenDay(day)).unwrap();
     let another = enters(&mut crew, &join("g7", "RT", &[Role::Ground], None));
-    assert!(matches!(another, Err(Refusal::SameName { inside, .. }) if inside.as_deref() == Some("EX-1")));
+    assert!(
+        matches!(another, Err(Refusal::SameName { inside, .. }) if inside.as_deref() == Some("EX-1"))
+    );
 }
 
 #[test]
@@ -267,21 +272,33 @@ fn whose_phone_it_is_another_supervisor_says_and_it_holds_for_the_day() {
             person: person.into(),
         })
     };
-    assert!(crew.says(&pn, confirm("PN")).is_err(), "nobody confirms themselves");
+    assert!(
+        crew.says(&pn, confirm("PN")).is_err(),
+        "nobody confirms themselves"
+    );
     let second = By {
         device: "s2".into(),
         ..supervisor()
     };
     crew.joins(&second);
-    assert!(crew.says(&second, confirm("PN")).is_err(), "nor with a second phone");
+    assert!(
+        crew.says(&second, confirm("PN")).is_err(),
+        "nor with a second phone"
+    );
     let laptop = By {
         device: "t1".into(),
         person: "truck".into(),
         ..supervisor()
     };
     crew.joins(&laptop);
-    assert!(crew.says(&ground(), confirm("PN")).is_err(), "a supervisor says it");
-    assert!(crew.says(&laptop, confirm("HF")).is_err(), "the list is old");
+    assert!(
+        crew.says(&ground(), confirm("PN")).is_err(),
+        "a supervisor says it"
+    );
+    assert!(
+        crew.says(&laptop, confirm("HF")).is_err(),
+        "the list is old"
+    );
     crew.says(&laptop, confirm("PN")).unwrap();
     assert_eq!(competent(&crew.state, &pn), Ok(()));
     // Whoever types the name on another phone is not.

@@ -24,7 +24,10 @@ fn who(person: &str, same: bool) -> Command {
 fn next_morning() -> Crew {
     let mut crew = Crew::digging();
     crew.joins(&ground()).joins(&supervisor());
-    assert!(crew.says(&ground(), lets("g1", true)).is_err(), "a supervisor says it");
+    assert!(
+        crew.says(&ground(), lets("g1", true)).is_err(),
+        "a supervisor says it"
+    );
     crew.says(&supervisor(), lets("g1", true)).unwrap();
     crew.says(&supervisor(), lets("m1", true)).unwrap();
     let entries = crew.log.len();
@@ -44,7 +47,10 @@ fn only_what_a_supervisor_lets_stay_is_in_the_next_day() {
     let devices: Vec<&String> = crew.state.devices.keys().collect();
     assert_eq!(devices, ["g1", "m1"]);
     assert!(crew.state.devices.values().all(|one| one.asks_who));
-    assert_eq!(crew.state.cabs["EX-1"].device, None, "nobody has said who sits there");
+    assert_eq!(
+        crew.state.cabs["EX-1"].device, None,
+        "nobody has said who sits there"
+    );
 }
 
 #[test]
@@ -88,7 +94,10 @@ fn what_was_said_before_the_night_is_not_lost_for_the_question() {
 fn somebody_else_with_that_phone_is_out_and_an_answer_for_another_name_does_nothing() {
     let mut crew = next_morning();
     crew.says(&ground(), who("JM", false)).unwrap();
-    assert!(crew.state.device("g1").is_some(), "the page showed another name");
+    assert!(
+        crew.state.device("g1").is_some(),
+        "the page showed another name"
+    );
     crew.says(&ground(), who("RT", false)).unwrap();
     assert!(crew.state.device("g1").is_none());
 }

@@ -104,9 +104,9 @@ pub(crate) fn by_witness(
         visit: &asked.visit,
     };
     let gate = state.way_in.gate(&asked.machine);
-    let known = gate.visit(&asked.visit).is_some_and(|visit| {
-        person::known_since(state, &by.device, &visit.device, visit.since)
-    });
+    let known = gate
+        .visit(&asked.visit)
+        .is_some_and(|visit| person::known_since(state, &by.device, &visit.device, visit.since));
     let witness = Witness {
         who: who(by),
         sits_in: by.machine.as_deref(),

@@ -215,7 +215,10 @@ impl World {
             };
             act(Message::Seen(machine, name), out);
         } else {
-            act(Message::Witness(machine, name), Person { unruly: true, ..me });
+            act(
+                Message::Witness(machine, name),
+                Person { unruly: true, ..me },
+            );
         }
     }
 
@@ -313,18 +316,18 @@ impl World {
     }
 
     fn judge_at(&self, machine: u8, who: u8, hubs: &Hubs) -> Result<(), String> {
-            let cab = self.cabs[machine as usize];
-            let mine = Name::all(0xff).filter(|name| name.person == who);
-            let mine = mine.fold(0, |bits, name| bits | name.bit());
-            let fault = if hubs.seen(self.hub).may_be_in[machine as usize] & mine == 0 {
-                "no screen names them"
-            } else if !cab.parked {
-                "the machine moves"
-            } else if !cab.stop {
-                "the cab's screen shows no STOP"
-            } else {
-                return Ok(());
-            };
-            Err(format!("person {who} is in and {fault}"))
+        let cab = self.cabs[machine as usize];
+        let mine = Name::all(0xff).filter(|name| name.person == who);
+        let mine = mine.fold(0, |bits, name| bits | name.bit());
+        let fault = if hubs.seen(self.hub).may_be_in[machine as usize] & mine == 0 {
+            "no screen names them"
+        } else if !cab.parked {
+            "the machine moves"
+        } else if !cab.stop {
+            "the cab's screen shows no STOP"
+        } else {
+            return Ok(());
+        };
+        Err(format!("person {who} is in and {fault}"))
     }
 }

@@ -118,7 +118,10 @@ fn hear(hub: &WayIn, message: Message) -> Result<Vec<Step>, No> {
     };
     let heard = |visit: &Visit| visit.stage.may_be_in() && visit.lost.is_none();
     if hub.gate(to.machine).visit(to.visit).is_some_and(heard) {
-        assert!(hub.come_out(to, stranger, None).is_err(), "a namesake's word frees");
+        assert!(
+            hub.come_out(to, stranger, None).is_err(),
+            "a namesake's word frees"
+        );
     }
     match message {
         Message::Ask(..) => hub.ask(to, who, Going::default()),
@@ -145,7 +148,10 @@ fn hear(hub: &WayIn, message: Message) -> Result<Vec<Step>, No> {
                 ..witness
             };
             let own = Witness { who, ..witness };
-            assert!(hub.out_by_witness(to, unknown).is_err(), "an unknown witness");
+            assert!(
+                hub.out_by_witness(to, unknown).is_err(),
+                "an unknown witness"
+            );
             assert!(hub.out_by_witness(to, own).is_err(), "a self-witness");
             hub.out_by_witness(to, witness)
         }
@@ -163,7 +169,10 @@ fn look(hub: WayIn) -> Seen {
         let gate = hub.gate(machine);
         let found = gate.told_out().map(|(name, _)| name);
         found.fold(0, |bits, name| {
-            assert!(gate.visit(name).is_none(), "{name} is in and said to be out");
+            assert!(
+                gate.visit(name).is_none(),
+                "{name} is in and said to be out"
+            );
             bits | Name::of(name).bit()
         })
     };
