@@ -234,7 +234,10 @@ function heard(message: FromHub): void {
     case "bye":
       if (message.why === "closing") break;
       // It stays in over the night: the page that comes asks who holds it.
-      if (message.why === "ask_who") return location.reload();
+      if (message.why === "ask_who") {
+        location.reload();
+        break;
+      }
       state.bye.value = message.why;
       link?.end();
       break;

@@ -67,7 +67,8 @@ export const en = {
   joinNeedCode: "Scan a code from the tailgate to come in, or type the address under it.",
   joinVoid: "This code is void. Ask the supervisor for today's code.",
   joinCab: (machine: string) => `This phone becomes the screen of ${machine}.`,
-  sameName: (who: string, time: string) => `${who} is here already, on another phone since ${time}. Who are you?`,
+  sameName: (who: string, time: string) =>
+    `${who} is here already, on another phone since ${time}. Who are you?`,
   sameNameIn: (who: string, machine: string) =>
     `${who} may be IN at ${machine}. Only ${who} says OUT for ${who}, or somebody who has looked.`,
   samePerson: (who: string) => `I AM THAT ${who}, ON ANOTHER PHONE`,
@@ -78,7 +79,8 @@ export const en = {
   yesIAm: (who: string) => `YES, ${who}`,
   somebodyElse: "SOMEBODY ELSE",
   giveCab: (machine: string) => `GIVE THE CAB OF ${machine} TO ANOTHER PHONE`,
-  giveCabNote: "Then scan the cab's code with the other phone within 10 minutes. Not while the bucket is held down or somebody asks or is in.",
+  giveCabNote:
+    "Then scan the cab's code with the other phone within 10 minutes. Not while the bucket is held down or somebody asks or is in.",
   getOut: "Before anyone gets out of the cab. Then another machine is asked from there.",
   joinStay: "If the phone says this Wi-Fi has no internet: stay connected. It needs none.",
   // Calls.

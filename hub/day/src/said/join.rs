@@ -223,6 +223,10 @@ pub(crate) fn apply_joined(state: &mut State, entry: &Entry, body: &Joined) {
     {
         old.removed = true;
     }
+    if let Some(before) = &body.handset {
+        let (now, person) = (&body.device, &body.person);
+        state.way_in.came_again(before, now, person);
+    }
     // A phone that stayed in and has joined anew has said who holds it.
     if let Some(before) = body
         .handset

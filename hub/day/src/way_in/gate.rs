@@ -287,6 +287,20 @@ impl Gate {
         }
     }
 
+    pub(super) fn came_again(&mut self, before: &str, now: &str, person: &str) {
+        let own = |device: &str, of: &str| device == before && of == person;
+        for visit in self.visits.values_mut() {
+            if own(&visit.device, &visit.person) {
+                now.clone_into(&mut visit.device);
+            }
+        }
+        for told in self.told_out.values_mut() {
+            if own(&told.device, &told.person) {
+                now.clone_into(&mut told.device);
+            }
+        }
+    }
+
     /// Yesterday's phones open nothing any more. Whoever was in is still in; whoever had only asked asks anew, and whoever was
     /// said to be out had the evening to say that they are not.
     pub(super) fn new_day(&mut self, at: Time) {

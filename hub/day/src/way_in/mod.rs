@@ -63,6 +63,13 @@ impl WayIn {
         self.gates.retain(|_, gate| !gate.is_idle());
     }
 
+    /// A phone came in again under the same name: its visits are those of the device that it is now.
+    pub fn came_again(&mut self, before: &str, now: &str, person: &str) {
+        for gate in self.gates.values_mut() {
+            gate.came_again(before, now, person);
+        }
+    }
+
     /// A new day: yesterday's phones open nothing, whoever was in is still in.
     pub fn new_day(&mut self, at: Time) {
         for gate in self.gates.values_mut() {

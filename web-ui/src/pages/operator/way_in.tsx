@@ -1,7 +1,7 @@
 /** STOP in the cab while somebody asks to come in or is in: who, where, and what the operator answers. */
 import { say } from "../../hub";
-import { HoldKey, Key } from "../../parts/keys";
 import { newKey } from "../../outbox";
+import { HoldKey, Key } from "../../parts/keys";
 import { ago } from "../../show";
 import { notice, now } from "../../state";
 import type { EntryCard, Operator, WayInCard } from "../../wire";

@@ -25,7 +25,8 @@ export function Inside({ view }: { view: Supervisor }) {
           people.map((one) => (
             <li key={one.visit}>
               <span>
-                <strong>{one.others ? `${one.person} + ${one.others}` : one.person}</strong> {words.stages[one.stage]} · {machine}
+                <strong>{one.others ? `${one.person} + ${one.others}` : one.person}</strong>{" "}
+                {words.stages[one.stage]} · {machine}
                 {one.mark ? ` · ${one.mark}` : ""} · {ago(now.value - one.since)}
                 {one.lost != null && <strong> {words.lostLink}</strong>}
               </span>

@@ -1,6 +1,5 @@
 /** NOW: what needs somebody, oldest first; a card for each machine and laser; people in. */
 import { useState } from "preact/hooks";
-import { say } from "../../hub";
 import { Key } from "../../parts/keys";
 import { MachineCards } from "../../parts/machine_cards";
 import { SetUpFacts } from "../../parts/set_up";

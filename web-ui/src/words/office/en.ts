@@ -148,7 +148,8 @@ export const officeEn = {
   newCodes: "NEW CODES",
   codesLast: "How long codes last",
   lasts: { today: "TODAY", this_week: "THIS WEEK", until_renewed: "UNTIL NEW ONES" },
-  lastsNote: "Whoever has a code comes in as long as it lasts. Make new ones when one is lost or a crew leaves.",
+  lastsNote:
+    "Whoever has a code comes in as long as it lasts. Make new ones when one is lost or a crew leaves.",
   phones: {
     open: "PHONE",
     of: (who: string) => `${who}'s phone`,

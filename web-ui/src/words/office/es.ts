@@ -140,7 +140,8 @@ export const officeEs: typeof officeEn = {
   newCodes: "CÓDIGOS NUEVOS",
   codesLast: "Cuánto valen los códigos",
   lasts: { today: "HOY", this_week: "ESTA SEMANA", until_renewed: "HASTA HACER NUEVOS" },
-  lastsNote: "Quien tiene un código entra mientras valga. Haga nuevos cuando se pierda uno o se vaya una cuadrilla.",
+  lastsNote:
+    "Quien tiene un código entra mientras valga. Haga nuevos cuando se pierda uno o se vaya una cuadrilla.",
   phones: {
     open: "TELÉFONO",
     of: (who) => `Teléfono de ${who}`,

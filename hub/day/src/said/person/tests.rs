@@ -165,6 +165,32 @@ fn the_same_phone_that_comes_in_again_is_not_asked() {
 }
 
 #[test]
+fn a_phone_that_comes_in_again_has_its_own_visit_and_under_another_name_it_has_not() {
+    for (name, own) in [("RT", true), ("ZZ", false)] {
+        let mut crew = rt_is_in();
+        let again = Join {
+            handset: Some("g1".into()),
+            ..join("g9", name, &[Role::Ground], None)
+        };
+        enters(&mut crew, &again).unwrap();
+        let me = By {
+            device: "g9".into(),
+            person: name.into(),
+            ..ground()
+        };
+        let out = ComeOut {
+            machine: "EX-1".into(),
+            visit: VISIT.into(),
+            all: None,
+        };
+        let said = crew.says(&me, Command::ComeOut(out));
+        assert_eq!(said.is_ok(), own, "{name}: {said:?}");
+        let gate = crew.state.way_in.gate("EX-1");
+        assert_eq!(gate.told_out().count(), 0, "no other phone said it");
+    }
+}
+
+#[test]
 fn somebody_who_is_in_since_yesterday_keeps_their_name() {
     let mut crew = rt_is_in();
     let day = crate::said::day::OpenDay {
