@@ -9,6 +9,7 @@ export { SetUpPanel } from "./pages/ground/set_up";
 export { SumsPanel } from "./pages/ground/sums";
 export { TiesPanel } from "./pages/ground/ties";
 export { WorkPage } from "./pages/ground/work/work";
+export { WhoPage } from "./pages/join/who";
 export { VisitorPage } from "./pages/visitor/visitor";
 export { LeftPanel } from "./parts/left";
 export { PhotoPanel } from "./photo/panel";

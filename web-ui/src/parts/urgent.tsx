@@ -90,6 +90,7 @@ export function StopBand({ stop, all }: BandProps) {
         {words.stopBy(stop.by)}
         {stop.why && `: ${stop.why}`}
       </p>
+      {all && <p>{words.lookAlways}</p>}
     </div>
   );
 }

@@ -1,6 +1,5 @@
 //! Where a machine stands, as last declared. Nothing senses it.
 
-use earthwork::length::Length;
 use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -13,9 +12,6 @@ use crate::refusal::{Refusal, Thing};
 use crate::said::{face_alarm, slew};
 use crate::state::State;
 use crate::views::ground::PlaceCard;
-
-/// Said anew within this, it has not moved.
-const SAME_PLACE: Length = Length::from_hundredths_of_a_foot(100);
 
 /// Somebody says where a machine stands.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -96,11 +92,7 @@ pub(crate) fn place(state: &State, asked: &PlaceMachine, when: When) -> Result<V
         at: asked.at,
     })];
     bodies.extend(face_alarm::placed(state, &asked.machine, asked.at));
-    let cab = state.cabs.get(&asked.machine);
-    let before = cab.and_then(|cab| cab.place.as_ref());
-    if before.is_none_or(|before| before.at.distance(asked.at) > SAME_PLACE) {
-        bodies.extend(slew::voided(state, &asked.machine));
-    }
+    bodies.extend(slew::voided_at(state, &asked.machine, asked.at));
     let near = near::near_at(state, &asked.machine, asked.at);
     if !near.is_empty() {
         bodies.push(Body::NearFound(NearFound {
@@ -130,6 +122,7 @@ pub(crate) fn apply_placed(state: &mut State, entry: &Entry, body: &MachinePlace
         by: entry.by.person.clone(),
     });
     cab.place_said = Some(entry.made_at);
+    cab.moved = false;
     // In a new place everyone looks anew.
     cab.loud_at = None;
 }
@@ -138,5 +131,6 @@ pub(crate) fn apply_moved(state: &mut State, entry: &Entry, body: &MachineMoved)
     let cab = state.cab_mut(&body.machine);
     cab.place = None;
     cab.place_said = Some(entry.made_at);
+    cab.moved = true;
     cab.loud_at = None;
 }

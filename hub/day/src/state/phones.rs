@@ -17,8 +17,8 @@ impl State {
         removed.chain(before.filter(|(id, _)| !self.devices.contains_key(*id)))
     }
 
-    /// A day opens: phones are out, but for those whose person may be within a keep-out, and the cabs there. The gates have
-    /// taken the new day already.
+    /// A day opens: phones are out, but for those whose person may be within a keep-out, and the cabs there; and those that a
+    /// supervisor lets stay, which first say whose hands they are in. The gates have taken the new day already.
     pub(crate) fn phones_of_a_new_day(&mut self) {
         let mut stays = OverNight::new();
         for (machine, gate) in self.way_in.gates() {
@@ -31,9 +31,13 @@ impl State {
                     .insert(machine.clone());
             }
         }
-        let (stay, go) = std::mem::take(&mut self.devices)
+        let (mut stay, go): (BTreeMap<String, Device>, _) = std::mem::take(&mut self.devices)
             .into_iter()
-            .partition(|(id, _)| stays.contains_key(id));
+            .partition(|(id, device)| stays.contains_key(id) || device.stays && !device.removed);
+        for (id, device) in &mut stay {
+            device.confirmed_by = None;
+            device.asks_who = !stays.contains_key(id);
+        }
         (self.devices, self.before, self.over_night) = (stay, go, stays);
     }
 
@@ -48,7 +52,9 @@ impl State {
             .partition(|(_, machines)| machines.is_empty());
         self.over_night = still;
         for id in over.into_keys() {
-            if let Some(device) = self.devices.remove(&id) {
+            if let Some(device) = self.devices.get_mut(&id).filter(|device| device.stays) {
+                device.asks_who = true;
+            } else if let Some(device) = self.devices.remove(&id) {
                 self.before.insert(id.clone(), device);
             }
             for cab in self.cabs.values_mut() {
