@@ -295,6 +295,7 @@ function beat(message: Extract<FromHub, { kind: "beat" }>): void {
     state.linked.value = true;
     state.beats.value++;
     state.halted.value = message.halted;
+    state.unkept.value = message.stop ?? null;
     state.head.value = message.head;
     state.now.value = state.clock.now();
   });

@@ -1,7 +1,7 @@
 /** What the pages know, as signals; nothing else is global. */
 import { computed, effect, signal } from "@preact/signals";
 import { HubClock } from "./clock";
-import type { ByeReason, CabPage, Ground, Me, Operator, Sheet, Supervisor, Visitor } from "./wire";
+import type { ByeReason, CabPage, Ground, Me, Operator, Sheet, Supervisor, UnkeptStop, Visitor } from "./wire";
 
 export const clock = new HubClock();
 
@@ -22,6 +22,8 @@ export const beats = signal(0);
 export const linked = signal(false);
 /** The hub can't keep what is said: it takes no calls. */
 export const halted = signal(false);
+/** A stop that such a hub was told: it stands on the screens and is in no log. */
+export const unkept = signal<UnkeptStop | null>(null);
 /** The newest entry that the hub has told of. */
 export const head = signal(0);
 /** The hub's clock, told anew every half second while the page is alive. */
@@ -29,6 +31,7 @@ export const now = signal(clock.now());
 /** A stop stands, as this page is told: nobody has to shout any more. */
 export const stopsStanding = computed(() => {
   if (!linked.value) return false;
+  if (unkept.value && !unkept.value.machine) return true;
   const cards = (ground.value ?? supervisor.value)?.machines ?? [];
   const all = cards.length > 0 && cards.every((card) => card.stop?.all);
   const cab = operator.value?.screen;

@@ -97,6 +97,7 @@ export type ProfilePoint = Schemas["ProfilePoint"];
 export type SectionPoint = Schemas["SectionPoint"];
 export type Shot = Schemas["Shot"];
 export type StopCard = Schemas["StopCard"];
+export type UnkeptStop = Schemas["UnkeptStop"];
 export type SheetMark = Schemas["SheetMark"];
 export type SheetFace = Schemas["SheetFace"];
 export type Sight = Schemas["Sight"];
@@ -172,7 +173,7 @@ export type FromHub =
   | { kind: "view"; topic: "supervisor"; seq: number; view: Supervisor }
   | { kind: "view"; topic: "sheet"; seq: number; view: Sheet }
   | { kind: "view"; topic: "visitor"; seq: number; view: Visitor }
-  | { kind: "beat"; at: number; speed: number; head: number; hash: string; halted: boolean }
+  | { kind: "beat"; at: number; speed: number; head: number; hash: string; halted: boolean; stop?: UnkeptStop | null }
   | { kind: "clock"; t0: number; at: number }
   | { kind: "bye"; why: ByeReason };
 

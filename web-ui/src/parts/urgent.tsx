@@ -5,7 +5,7 @@
 import { signal } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import { ago } from "../show";
-import { bye, ground, linked, me, now, operator, supervisor, visitor } from "../state";
+import { bye, ground, linked, me, now, operator, supervisor, unkept, visitor } from "../state";
 import type { EntryCard, StopCard } from "../wire";
 import { t } from "../words";
 
@@ -70,7 +70,10 @@ function entries(): EntryCard[] {
 /** An ALL STOP that stands, on whatever page. */
 export function standing(): StopCard | null {
   const cards = (ground.value ?? supervisor.value)?.machines ?? [];
-  return cards.find((card) => card.stop?.all)?.stop ?? visitor.value?.stop ?? null;
+  const kept = cards.find((card) => card.stop?.all)?.stop ?? visitor.value?.stop ?? null;
+  const stop = unkept.value;
+  if (!stop || stop.machine) return kept;
+  return { by: stop.by, why: stop.why, since: stop.since, all: true, press: 0, voices: stop.since };
 }
 
 interface BandProps {
@@ -90,6 +93,7 @@ export function StopBand({ stop, all }: BandProps) {
         {words.stopBy(stop.by)}
         {stop.why && `: ${stop.why}`}
       </p>
+      {unkept.value && <p>{words.notInTheLog}</p>}
       {all && <p>{words.lookAlways}</p>}
     </div>
   );

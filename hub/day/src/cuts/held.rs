@@ -234,6 +234,12 @@ pub(crate) fn call(
         });
     }
     let mark = mark?;
+    // A word by eye and an edge name no target: what holds the mark's own holds them.
+    let own = state
+        .site()?
+        .mark(mark)
+        .and_then(|one| one.target.as_deref());
+    let target = target.or(own);
     let held = at(state, strip::place_of(state, mark)?, target);
     held.or_else(|| by_query(state, mark, target))
 }

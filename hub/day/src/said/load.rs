@@ -305,7 +305,7 @@ mod tests {
     fn the_trucks_weight_limit_reaches_the_loads() {
         let mut crew = priced();
         let card = |crew: &Crew| {
-            let all = crate::views::account::loads::materials(&crew.state);
+            let all = materials(&crew.state);
             let found = all.into_iter().find(|card| card.material == "silty sand");
             let card = found.unwrap();
             (card.measured_loads, card.limit)

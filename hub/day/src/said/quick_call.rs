@@ -58,11 +58,7 @@ pub(crate) fn say(
         "A la máquina se le dijo algo más nuevo.",
     );
     overtaken::after(when, live.map(|(_, call)| call.made_at), newer)?;
-    let mark = asked.mark.as_deref();
-    let target = mark
-        .and_then(|mark| site.mark(mark))
-        .and_then(|mark| mark.target.as_deref());
-    if let Some(held) = held::call(state, &asked.machine, mark, target) {
+    if let Some(held) = held::call(state, &asked.machine, asked.mark.as_deref(), None) {
         return Err(held.refusal());
     }
     let mut bodies: Vec<Body> = call::end_live(state, &asked.machine, Ending::Superseded)

@@ -152,6 +152,5 @@ pub(crate) fn apply_who(state: &mut State, entry: &Entry, body: &WhoSaid) {
     }
 }
 
-
 #[cfg(test)]
 mod tests;

@@ -115,6 +115,8 @@ mod tests {
                 machine: None,
                 language: Language::English,
                 unit: ScreenUnit::Tenths,
+                same_person: false,
+                handset: None,
             };
             crew.says(&By::hub(), Command::Join(join)).unwrap();
         }
@@ -122,6 +124,7 @@ mod tests {
             machine: "EX-1".into(),
             visit: VISIT.into(),
             mark: None,
+            others: None,
         };
         crew.says(&rt(), Command::AskIn(ask)).unwrap();
         let down = BucketDown {
@@ -133,6 +136,7 @@ mod tests {
             machine: "EX-1".into(),
             visit: VISIT.into(),
             mark: None,
+            others: None,
         };
         crew.says(&rt(), Command::GoIn(go)).unwrap();
         crew
@@ -157,6 +161,7 @@ mod tests {
         let out = ComeOut {
             machine: "EX-1".into(),
             visit: VISIT.into(),
+            all: None,
         };
         crew.says(&rt(), Command::ComeOut(out)).unwrap();
         assert!(crew.state.device("m1").is_some(), "the bucket is held down");

@@ -11,7 +11,7 @@ import { Struck } from "../../parts/struck";
 import { Tick } from "../../parts/tick";
 import { openPanels } from "../../parts/urgent";
 import { allowSound, audible } from "../../sound";
-import { beats, bye, cabPage, halted, linked, me, now, operator, replays } from "../../state";
+import { beats, bye, cabPage, halted, linked, me, now, operator, replays, unkept } from "../../state";
 import type { CabScreen, CallView, Operator } from "../../wire";
 import { t } from "../../words";
 import { CantPanel } from "./cant";
@@ -19,13 +19,19 @@ import { GroundStrips } from "./ground_strips";
 import { coversNumber, useLook } from "./look";
 import { CabPlan } from "./plan";
 import { useReceipts } from "./receipts";
-import { Screen } from "./screen";
+import { type Halted, Screen } from "./screen";
 import { useTunes } from "./tunes";
 import { namesIn } from "./way_in";
 
-/** What may be shown now: a call past its time is old, whatever the hub has not yet said. */
-export function current(view: Operator, at: number): CabScreen {
+/** What may be shown now: a call past its time is old, whatever the hub has not yet said; and no number of a hub that can't keep one. */
+export function current(view: Operator, at: number): CabScreen | Halted {
   const screen = view.screen;
+  const stop = unkept.value;
+  if (stop && (!stop.machine || stop.machine === view.machine)) {
+    const { by, why, since } = stop;
+    return { kind: "stop", by, why, since, all: !stop.machine, press: 0, voices: since };
+  }
+  if (halted.value && screen.kind !== "stop" && screen.kind !== "way_in") return { kind: "halted" };
   if (screen.kind !== "call" || screen.call.stale_at > at) return screen;
   const call = screen.call;
   if (call.message.kind === "measured" && call.message.correction === "grade") return { kind: "no_call" };
@@ -146,7 +152,6 @@ function Start() {
         </Key>
       )}
       {audible.value && keptBy.value === "phone" && <p>{t().lockPhone}</p>}
-      {halted.value && <p>{t().halted}</p>}
     </div>
   );
 }

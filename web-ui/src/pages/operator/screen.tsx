@@ -3,7 +3,7 @@ import { say } from "../../hub";
 import { labelWords } from "../../parts/call";
 import { HoldKey, Key } from "../../parts/keys";
 import { ago } from "../../show";
-import { language, now } from "../../state";
+import { language, now, unkept } from "../../state";
 import type { CabScreen, CallView, Operator, Reminder } from "../../wire";
 import { t } from "../../words";
 import { DepthWarnings, HandDigPlate, LeaveFace } from "./ground_strips";
@@ -11,7 +11,12 @@ import { coversNumber, hasLooked } from "./look";
 import { Section } from "./section";
 import { WayInStop, WhoIsIn } from "./way_in";
 
-export function Screen({ view, screen }: { view: Operator; screen: CabScreen }) {
+/** The hub can't keep its log: what it shows could not be proven, so it shows none. */
+export interface Halted {
+  kind: "halted";
+}
+
+export function Screen({ view, screen }: { view: Operator; screen: CabScreen | Halted }) {
   const words = t();
   switch (screen.kind) {
     case "stop":
@@ -45,6 +50,10 @@ export function Screen({ view, screen }: { view: Operator; screen: CabScreen }) 
           lines={[screen.mark ?? "", words.endings[screen.why], here(screen.english, screen.spanish)]}
         />
       );
+    case "halted":
+      return <Plate title={words.haltedTitle} lines={[words.halted]} />;
+    case "off_site":
+      return <Plate title={words.noCall} lines={[words.endings.off_site, words.offSiteDo]} />;
     case "no_call":
       return <Plate title={words.noCall} lines={[words.noCallWhy]} />;
   }
@@ -111,6 +120,7 @@ function Stop({ screen, view }: { screen: StopScreen; view: Operator }) {
           {words.stopBy(screen.by)} <span class="age">· {ago(now.value - screen.since)}</span>
         </p>
         {screen.why && <p>{screen.why}</p>}
+        {unkept.value && <p>{words.notInTheLog}</p>}
         <WhoIsIn card={view.way_in} />
         {!view.way_in.down && (
           <HoldKey kind="down" onPress={() => void say({ kind: "bucket_down", answers: [] })}>

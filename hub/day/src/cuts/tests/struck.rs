@@ -72,6 +72,7 @@ fn gas_that_a_cab_meets_sends_everybody_away_and_stops_every_machine_on_that_mai
     // A stop that is lifted does not bring the numbers back: the line is settled in words of its own.
     let lift = LiftStop {
         machine: None,
+        press: u64::MAX,
         why: "the fire department has closed it".into(),
     };
     crew.says(&supervisor(), Command::LiftStop(lift)).unwrap();
@@ -153,6 +154,6 @@ fn a_pipe_that_nobody_drew_and_that_is_only_in_the_way_stops_the_machine_that_me
 fn a_struck_line_is_still_struck_on_the_next_day() {
     let mut crew = beside(UtilityKind::Gas);
     cant_pipe(&mut crew, "EX-2");
-    crew.state.cuts.new_day();
+    crew.state.cuts.new_day(std::iter::empty());
     assert_eq!(crew.state.cuts.struck.len(), 1);
 }

@@ -28,7 +28,7 @@ fn whoever_was_witnessed_out_is_told_by_whom_and_says_whether_it_is_so() {
     );
     // It outlives a restart and a release; RT is still in: the machine stops, and the notice is answered.
     crew.says(&operator("EX-1"), release()).unwrap();
-    crew.says(&By::hub(), Command::NoticeRestart(NoticeRestart {}))
+    crew.says(&By::hub(), Command::NoticeRestart(NoticeRestart::default()))
         .unwrap();
     assert!(told(&crew).is_some());
     crew.says(&ground(), goes_in("EX-1", VISIT)).unwrap();
