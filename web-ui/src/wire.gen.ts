@@ -383,7 +383,10 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Says something. Kept on the phone and sent again until this has been answered. */
+        /**
+         * Says something. Kept on the phone and sent again until this has been answered. From a phone that was in on this day or the
+         *     day before and is out, STOP alone is taken.
+         */
         post: operations["take_saying"];
         delete?: never;
         options?: never;
@@ -751,6 +754,11 @@ export interface components {
         };
         /** @description A face that was left. */
         Alarm: {
+            /**
+             * Format: int64
+             * @description The entry of the newest alarm: what an inspection names that brings people back.
+             */
+            alarm?: number;
             /** @description Who said what led to it. */
             by: string;
             /** @description Since when. */
@@ -832,6 +840,13 @@ export interface components {
              * @description Tenths of a foot, said in feet: 12 is 1.2 FEET.
              */
             tenths_of_feet: number;
+        } | {
+            /**
+             * Format: int32
+             * @description Hundredths of a foot, said in feet where tenths are too coarse for the tolerance: 12 is 0.12 FEET, 0 is less
+             *     than 0.01 FEET.
+             */
+            hundredths_of_feet: number;
         };
         /** @description What a request came to. */
         Answer: {
@@ -906,6 +921,11 @@ export interface components {
             machine: string;
             /** @description Where to, when it is a mark. */
             mark?: string | null;
+            /**
+             * Format: int32
+             * @description How many come along, whom the asker leads in and out.
+             */
+            others?: number | null;
             /** @description The visit: a name that the phone makes, 8 to 64 letters, digits, `-`, `_`, `.` or `:`, used for one stay alone. */
             visit: string;
         };
@@ -1149,6 +1169,21 @@ export interface components {
         }) | (components["schemas"]["CodesRenewed"] & {
             /** @enum {string} */
             kind: "codes_renewed";
+        }) | (components["schemas"]["CodesLast"] & {
+            /** @enum {string} */
+            kind: "codes_last";
+        }) | (components["schemas"]["CabGiven"] & {
+            /** @enum {string} */
+            kind: "cab_given";
+        }) | (components["schemas"]["PersonConfirmed"] & {
+            /** @enum {string} */
+            kind: "person_confirmed";
+        }) | (components["schemas"]["PhoneStays"] & {
+            /** @enum {string} */
+            kind: "phone_stays";
+        }) | (components["schemas"]["WhoSaid"] & {
+            /** @enum {string} */
+            kind: "who_said";
         }) | (components["schemas"]["LaserSetUp"] & {
             /** @enum {string} */
             kind: "laser_set_up";
@@ -1203,6 +1238,12 @@ export interface components {
         }) | (components["schemas"]["ReadingLate"] & {
             /** @enum {string} */
             kind: "reading_late";
+        }) | (components["schemas"]["ReadingCalledWrong"] & {
+            /** @enum {string} */
+            kind: "reading_called_wrong";
+        }) | (components["schemas"]["UnsentDropped"] & {
+            /** @enum {string} */
+            kind: "unsent_dropped";
         }) | (components["schemas"]["MarksLaid"] & {
             /** @enum {string} */
             kind: "marks_laid";
@@ -1386,6 +1427,9 @@ export interface components {
         }) | (components["schemas"]["FaceLeft"] & {
             /** @enum {string} */
             kind: "face_left";
+        }) | (components["schemas"]["UnderLeftFace"] & {
+            /** @enum {string} */
+            kind: "under_left_face";
         }) | (components["schemas"]["TargetOwes"] & {
             /** @enum {string} */
             kind: "depth_owed";
@@ -1479,6 +1523,9 @@ export interface components {
         }) | (components["schemas"]["PersonOut"] & {
             /** @enum {string} */
             kind: "person_out";
+        }) | (components["schemas"]["OutSeen"] & {
+            /** @enum {string} */
+            kind: "out_seen";
         }) | (components["schemas"]["ReleaseRefused"] & {
             /** @enum {string} */
             kind: "release_refused";
@@ -1578,6 +1625,11 @@ export interface components {
             /** @description What this device may do. */
             roles: components["schemas"]["Role"][];
         };
+        /** @description A cab waits for another phone. */
+        CabGiven: {
+            /** @description Which machine's. */
+            machine: string;
+        };
         /** @description What an operator's page says of itself: what a live link and a visible page do not tell. */
         CabPage: {
             /**
@@ -1599,6 +1651,11 @@ export interface components {
             by: string;
             /** @enum {string} */
             kind: "stop";
+            /**
+             * Format: int64
+             * @description The entry of the newest press: what sounds again.
+             */
+            press: number;
             /** @description Since when. */
             since: components["schemas"]["Time"];
             /**
@@ -1609,6 +1666,11 @@ export interface components {
             /** @description Why, in the words of the one who pressed; may be empty. */
             why: string;
         } | {
+            /**
+             * Format: int64
+             * @description The alarm that I AM AWAY names.
+             */
+            alarm: number;
             /** @enum {string} */
             kind: "leave_face";
             /** @description The name that people read. */
@@ -1651,14 +1713,21 @@ export interface components {
             /** @enum {string} */
             kind: "call";
         } | {
+            /** @description What holds the work there, in English, when that ended it. */
+            english?: string | null;
             /** @enum {string} */
             kind: "old";
             /** @description The mark it was about. */
             mark?: string | null;
             /** @description Since when. */
             since: components["schemas"]["Time"];
+            /** @description The same in Spanish. */
+            spanish?: string | null;
             /** @description Why. */
             why: components["schemas"]["Ending"];
+        } | {
+            /** @enum {string} */
+            kind: "off_site";
         } | {
             /** @enum {string} */
             kind: "no_call";
@@ -1684,6 +1753,7 @@ export interface components {
              * @description Which.
              */
             call: number;
+            held?: components["schemas"]["HeldBy"] | null;
             /** @description How. */
             how: components["schemas"]["Ending"];
             /** @description The machine that it is for. */
@@ -2057,6 +2127,7 @@ export interface components {
         CheckMe: Record<string, never>;
         /** @description What was seen, by whom, when. */
         CheckSaid: {
+            as_before?: components["schemas"]["Time"] | null;
             /** @description When. */
             at: components["schemas"]["Time"];
             /** @description By whom. */
@@ -2182,16 +2253,26 @@ export interface components {
             codes: components["schemas"]["Code"][];
             wifi: components["schemas"]["WifiCode"] | null;
         };
-        /** @description The day's codes were made anew. */
+        /** @description How long codes last was said. */
+        CodesLast: {
+            /** @description How long. */
+            lasts: components["schemas"]["Lasts"];
+        };
+        /** @description The codes were made anew. */
         CodesRenewed: {
             /**
              * Format: int32
-             * @description How often, this day.
+             * @description How often, since the day that they were first made for.
              */
             generation: number;
         };
         /** @description Somebody is out again. */
         ComeOut: {
+            /**
+             * Format: int32
+             * @description Who leads a group: how many are out, the leader too. All of them, or nobody is.
+             */
+            all?: number | null;
             /** @description The machine. */
             machine: string;
             /** @description The visit. */
@@ -2219,6 +2300,21 @@ export interface components {
         }) | (components["schemas"]["RenewCodes"] & {
             /** @enum {string} */
             kind: "renew_codes";
+        }) | (components["schemas"]["SetCodesLast"] & {
+            /** @enum {string} */
+            kind: "set_codes_last";
+        }) | (components["schemas"]["GiveCab"] & {
+            /** @enum {string} */
+            kind: "give_cab";
+        }) | (components["schemas"]["ConfirmPerson"] & {
+            /** @enum {string} */
+            kind: "confirm_person";
+        }) | (components["schemas"]["LetStay"] & {
+            /** @enum {string} */
+            kind: "let_stay";
+        }) | (components["schemas"]["SayWho"] & {
+            /** @enum {string} */
+            kind: "say_who";
         }) | (components["schemas"]["SetUpLaser"] & {
             /** @enum {string} */
             kind: "set_up_laser";
@@ -2279,6 +2375,12 @@ export interface components {
         }) | (components["schemas"]["WithdrawCall"] & {
             /** @enum {string} */
             kind: "withdraw_call";
+        }) | (components["schemas"]["WrongNumber"] & {
+            /** @enum {string} */
+            kind: "wrong_number";
+        }) | (components["schemas"]["DropUnsent"] & {
+            /** @enum {string} */
+            kind: "drop_unsent";
         }) | (components["schemas"]["GotIt"] & {
             /** @enum {string} */
             kind: "got_it";
@@ -2351,6 +2453,9 @@ export interface components {
         }) | (components["schemas"]["PlaceMachine"] & {
             /** @enum {string} */
             kind: "place_machine";
+        }) | (components["schemas"]["StandHere"] & {
+            /** @enum {string} */
+            kind: "stand_here";
         }) | (components["schemas"]["SayMoved"] & {
             /** @enum {string} */
             kind: "say_moved";
@@ -2414,6 +2519,9 @@ export interface components {
         }) | (components["schemas"]["SeeSlough"] & {
             /** @enum {string} */
             kind: "see_slough";
+        }) | (components["schemas"]["SayCameDown"] & {
+            /** @enum {string} */
+            kind: "say_came_down";
         }) | (components["schemas"]["ReadPins"] & {
             /** @enum {string} */
             kind: "read_pins";
@@ -2504,6 +2612,9 @@ export interface components {
         }) | (components["schemas"]["OutByWitness"] & {
             /** @enum {string} */
             kind: "out_by_witness";
+        }) | (components["schemas"]["SeeOut"] & {
+            /** @enum {string} */
+            kind: "see_out";
         }) | (components["schemas"]["Release"] & {
             /** @enum {string} */
             kind: "release";
@@ -2572,6 +2683,13 @@ export interface components {
          * @enum {string}
          */
         Compass: "north" | "north_east" | "east" | "south_east" | "south" | "south_west" | "west" | "north_west";
+        /** @description A supervisor has looked whose hands another phone is in, and says that it is the one that its name tells. */
+        ConfirmPerson: {
+            /** @description Which phone. */
+            device: string;
+            /** @description The name that the supervisor read beside it. */
+            person: string;
+        };
         /** @description A supervisor takes the changed file. */
         ConfirmSite: {
             /** @description The digest of the change as it was shown, so that nothing else is confirmed. */
@@ -3176,6 +3294,13 @@ export interface components {
             by: string;
             /** @enum {string} */
             kind: "bumped";
+        } | {
+            /** @description Which. */
+            benchmark: string;
+            /** @description New − old. */
+            by: components["schemas"]["Length"];
+            /** @enum {string} */
+            kind: "benchmark_changed";
         };
         /** @description Who holds the bucket down, and since when. */
         Down: {
@@ -3227,6 +3352,13 @@ export interface components {
          * @enum {string}
          */
         DriftSign: "quiet" | "higher" | "lower";
+        /** @description Somebody throws away what waited on the phone. */
+        DropUnsent: {
+            /** @description The kind of what was to be said, such as `take_reading`. */
+            what: string;
+            /** @description What was typed, on one line. */
+            words: string;
+        };
         /**
          * @description Why a check is due; the first that applies, gravest first.
          * @enum {string}
@@ -3278,7 +3410,7 @@ export interface components {
          * @description How a call ended. What has ended never comes back.
          * @enum {string}
          */
-        Ending: "superseded" | "done" | "stale_by_age" | "grade_ran_out" | "stale_by_laser" | "stale_by_target" | "stale_by_mark" | "restated" | "withdrawn" | "refused" | "new_screen" | "ruled" | "stale_by_face" | "query_asked" | "day_closed";
+        Ending: "superseded" | "done" | "stale_by_age" | "grade_ran_out" | "stale_by_laser" | "stale_by_target" | "stale_by_mark" | "restated" | "withdrawn" | "refused" | "new_screen" | "ruled" | "stale_by_face" | "query_asked" | "day_closed" | "held" | "machine_moved" | "given_away" | "off_site" | "clock_behind";
         /** @description For the engineer alone: textbooks' figures with what they assume. No permission. */
         EngineerCard: {
             /**
@@ -3288,10 +3420,21 @@ export interface components {
             cohesion_psf?: number | null;
             /**
              * Format: double
-             * @description Critical height of a dry vertical face in one soil by its measured strength, feet; none without a strength.
+             * @description The same when it has cracked down half of its height, feet.
+             */
+            cracked_height_ft?: number | null;
+            /**
+             * Format: double
+             * @description Critical height of a dry vertical face in one soil by its measured strength, feet; none without a strength. The most
+             *     hopeful one: the soil whole up to the top.
              */
             critical_height_ft?: number | null;
             forecast?: components["schemas"]["Time"] | null;
+            /**
+             * Format: double
+             * @description The same when no tension is relied on, feet: the most cautious.
+             */
+            no_tension_height_ft?: number | null;
             /**
              * Format: double
              * @description The weight that was taken, pounds a cubic foot.
@@ -3324,6 +3467,11 @@ export interface components {
             machine: string;
             /** @description Where to, when it is a mark. */
             mark?: string | null;
+            /**
+             * Format: int32
+             * @description How many come along, whom this person leads.
+             */
+            others?: number;
             /** @description Who. */
             person: string;
             /** @description The visit, named by the person's phone. */
@@ -3331,6 +3479,8 @@ export interface components {
         };
         /** @description One person at one machine. */
         EntryCard: {
+            /** @description Other machines at which the same visit stands: whoever asked goes in on the word of all of them. */
+            also?: string[];
             /** @description On which phone. */
             device: string;
             lost?: components["schemas"]["Time"] | null;
@@ -3338,6 +3488,11 @@ export interface components {
             mark?: string | null;
             /** @description Nobody has answered in time. */
             not_answered: boolean;
+            /**
+             * Format: int32
+             * @description How many come along, whom this person leads.
+             */
+            others?: number;
             /** @description Who. */
             person: string;
             /** @description Since when. */
@@ -3996,7 +4151,7 @@ export interface components {
         } | {
             /** @description The hub's clock. */
             at: components["schemas"]["Time"];
-            /** @description True when nothing is kept any more: use hand signals. */
+            /** @description True when nothing is kept any more: no number may stand, use hand signals. */
             halted: boolean;
             /** @description Its hash: the phone keeps the newest that it has seen. */
             hash: string;
@@ -4012,6 +4167,7 @@ export interface components {
              * @description Hub seconds in a second.
              */
             speed: number;
+            stop?: components["schemas"]["UnkeptStop"] | null;
         } | {
             /** @description The hub's clock. */
             at: components["schemas"]["Time"];
@@ -4094,6 +4250,11 @@ export interface components {
             dig_depth?: components["schemas"]["Length"] | null;
             dump_height?: components["schemas"]["Length"] | null;
         };
+        /** @description The cab is given to whichever phone scans its code next: by its own operator, or by a supervisor. */
+        GiveCab: {
+            /** @description Which machine's. */
+            machine: string;
+        };
         /** @description A supervisor does not wait for a photo any more: its phone is lost, or has forgotten it. */
         GiveUpPhoto: {
             /** @description Its name. */
@@ -4107,6 +4268,11 @@ export interface components {
             machine: string;
             /** @description Where to, when it is a mark. */
             mark?: string | null;
+            /**
+             * Format: int32
+             * @description How many come along; without it as many as were asked for.
+             */
+            others?: number | null;
             /** @description The visit that the operator answered; a new one when nobody was asked. */
             visit: string;
         };
@@ -4339,6 +4505,11 @@ export interface components {
              * @description What a load of it costs to be rid of, or to have, without the truck.
              */
             load?: number | null;
+            /**
+             * Format: double
+             * @description What it weighs in the truck, in pounds per cubic foot; none when nobody has said.
+             */
+            loose_pcf?: number | null;
             /** @description What the crew calls it. */
             name: string;
         };
@@ -4499,6 +4670,11 @@ export interface components {
         };
         /** @description An inspection. */
         InspectFace: {
+            /**
+             * Format: int64
+             * @description The alarm that the page showed, when the words bring people back: see [`Alarm::alarm`](crate::cuts::now::Alarm).
+             */
+            alarm?: number | null;
             /** @description What the hand found, in words; a strength or a thumb in the evidence does too. */
             by_hand?: string;
             /** @description The class picked. */
@@ -4648,6 +4824,8 @@ export interface components {
         Join: {
             /** @description The name that the hub gave the device. */
             device: string;
+            /** @description The device that this same phone was until now, by the cookie that it showed. */
+            handset?: string | null;
             /** @description The screen's language. */
             language: components["schemas"]["Language"];
             /** @description The machine, for an operator. */
@@ -4656,6 +4834,8 @@ export interface components {
             person: string;
             /** @description Roles that the code allows. */
             roles: components["schemas"]["Role"][];
+            /** @description Whoever joins has said: I am the same person as the one of that name, on another phone. */
+            same_person?: boolean;
             /** @description SHA-256 of the device's cookie, in hex; the cookie itself is never written down. */
             token_digest: string;
             /** @description The screen's unit. */
@@ -4682,6 +4862,8 @@ export interface components {
         Joined: {
             /** @description The device. */
             device: string;
+            /** @description The device that this same phone was until now. */
+            handset?: string | null;
             /** @description Its language. */
             language: components["schemas"]["Language"];
             /** @description Its machine. */
@@ -4692,6 +4874,8 @@ export interface components {
             retires?: string | null;
             /** @description Its roles. */
             roles: components["schemas"]["Role"][];
+            /** @description The device of the same name; whoever joined said that they are that person. */
+            same_as?: string | null;
             /** @description SHA-256 of its cookie, in hex. */
             token_digest: string;
             /** @description Its unit. */
@@ -4707,6 +4891,8 @@ export interface components {
             person: string;
             /** @description The roles, among those of the code. */
             roles: components["schemas"]["Role"][];
+            /** @description I am the person of that name who is here already, on another phone. */
+            same_person?: boolean;
             /** @description The screen's unit. */
             unit: components["schemas"]["ScreenUnit"];
         };
@@ -4989,6 +5175,11 @@ export interface components {
             /** @description What was read. */
             test: components["schemas"]["LaserTest"];
         };
+        /**
+         * @description How long codes last.
+         * @enum {string}
+         */
+        Lasts: "today" | "this_week" | "until_renewed";
         /** @description Why a reading is late. */
         LateReason: {
             /** @description Whose. */
@@ -5003,6 +5194,11 @@ export interface components {
              * @description How many milliseconds.
              */
             ms: number;
+        } | {
+            /** @enum {string} */
+            kind: "newer_call";
+            /** @description Where. */
+            mark: string;
         } | {
             /** @enum {string} */
             kind: "day_closed";
@@ -5025,6 +5221,11 @@ export interface components {
         };
         /** @description The operator has left the face. */
         LeaveFace: {
+            /**
+             * Format: int64
+             * @description The alarm that the cab showed: see [`MustLeave::alarm`](crate::cuts::now::MustLeave).
+             */
+            alarm?: number;
             /** @description Which. */
             zone: string;
         };
@@ -5035,6 +5236,13 @@ export interface components {
          *     Sums beyond the end of the scale stay at its end; nothing from outside comes near it.
          */
         Length: number;
+        /** @description A supervisor lets a phone stay in over the night, or not any more. */
+        LetStay: {
+            /** @description Which. */
+            device: string;
+            /** @description Whether it stays. */
+            stays: boolean;
+        };
         /** @description The only benchmark levelled again: a point shot before, the laser's height changed, benchmark and point shot again. */
         LevelAgain: {
             /** @description The rod on the benchmark, after. */
@@ -5113,6 +5321,11 @@ export interface components {
         LiftStop: {
             /** @description Which machine; all when none is named. */
             machine?: string | null;
+            /**
+             * Format: int64
+             * @description The newest press that the page showed: see [`StopCard::press`]. A stop that was pressed again since is not lifted.
+             */
+            press?: number;
             /** @description What was seen before it was lifted. */
             why: string;
         };
@@ -5271,6 +5484,11 @@ export interface components {
             /** @description Which way. */
             way: components["schemas"]["Way"];
         };
+        /**
+         * @description What bounds a load.
+         * @enum {string}
+         */
+        LoadLimit: "brim" | "weight" | "not_weighed";
         /** @description A load does not count: it was a mistake. */
         LoadTakenBack: {
             /**
@@ -5404,6 +5622,8 @@ export interface components {
             id: string;
             /** @description The number of its live call stands there, with nothing graver in its place and no panel over it. */
             in_view: boolean;
+            /** @description It is at work today, as far as anybody has said: while its place is old or unknown, every mark counts as within. */
+            is_about: boolean;
             /** @description Its keep-out radius. */
             keep_out: components["schemas"]["Length"];
             look_asked_at?: components["schemas"]["Time"] | null;
@@ -5613,6 +5833,7 @@ export interface components {
              * @description Measured in the ground, in cubic yards.
              */
             bank_cy?: number | null;
+            limit?: components["schemas"]["LoadLimit"] | null;
             /**
              * Format: double
              * @description Loose cubic yards, counted.
@@ -5645,6 +5866,8 @@ export interface components {
         };
         /** @description Who a phone is. */
         Me: {
+            /** @description It stayed in over the night: say first who holds it. */
+            asks_who: boolean;
             /** @description The build of the pages that the hub serves. */
             build: string;
             /** @description The day. */
@@ -5699,6 +5922,7 @@ export interface components {
             dev: components["schemas"]["Length"];
             /** @enum {string} */
             kind: "measured";
+            tolerance?: components["schemas"]["Tolerance"] | null;
             /** @description The three-way verdict against the target. */
             verdict: components["schemas"]["Verdict"];
         } | {
@@ -5833,6 +6057,8 @@ export interface components {
             kind: "overhead";
             /** @description Which. */
             line: string;
+            /** @description Somebody spots whose phone is heard, and who is not in a keep-out: the distance still holds. */
+            spotted?: boolean;
         };
         /** @description Something is near a machine that was placed. */
         NearFound: {
@@ -6011,7 +6237,10 @@ export interface components {
             lost: boolean;
         };
         /** @description The hub was started again. */
-        NoticeRestart: Record<string, never>;
+        NoticeRestart: {
+            /** @description The laptop's clock is behind the log: nobody knows how long the hub was down. */
+            clock_behind?: boolean;
+        };
         /** @description The hub notices that an operator's page shows, is hidden, or is gone. */
         NoticeScreen: {
             /** @description Which phone. */
@@ -6028,6 +6257,13 @@ export interface components {
             path: string;
             /** @description The same in Spanish. */
             spanish: string;
+        };
+        /** @description Another machine, for an operator who goes there on foot. */
+        OnFootCard: {
+            /** @description The machine. */
+            machine: string;
+            told_out?: components["schemas"]["ToldOutCard"] | null;
+            visit?: components["schemas"]["EntryCard"] | null;
         };
         /** @description The hub opens a day. */
         OpenDay: {
@@ -6068,6 +6304,8 @@ export interface components {
             machine: string;
             /** @description What is near it and not settled, from where it was last said to stand. */
             near: components["schemas"]["Near"][];
+            /** @description The other machines with a screen, and what whoever sits in this cab has asked of them on foot. */
+            on_foot?: components["schemas"]["OnFootCard"][];
             /** @description What fills the screen. */
             screen: components["schemas"]["CabScreen"];
             /** @description Its shape. */
@@ -6096,12 +6334,26 @@ export interface components {
         };
         /** @description Somebody else has seen a person out, and has told them so. */
         OutByWitness: {
+            /**
+             * Format: int32
+             * @description For a group: how many were seen out, the leader too.
+             */
+            all?: number | null;
             /** @description The machine. */
             machine: string;
             /** @description The visit. */
             visit: string;
             /** @description What was seen. */
             why: string;
+        };
+        /** @description Whoever was said to be out by another phone has seen that, and agrees. */
+        OutSeen: {
+            /** @description The machine. */
+            machine: string;
+            /** @description Who. */
+            person: string;
+            /** @description The visit. */
+            visit: string;
         };
         /** @description What came of a request. */
         Outcome: {
@@ -6267,6 +6519,7 @@ export interface components {
              * @description Which generation.
              */
             generation: number;
+            gone_at?: components["schemas"]["Time"] | null;
             /** @description Where it is in its life. */
             state: components["schemas"]["PaintState"];
         };
@@ -6395,6 +6648,12 @@ export interface components {
         };
         /** @description Someone who has joined. */
         PersonCard: {
+            /** @description It stayed in, and nobody has said yet who holds it. */
+            asks_who: boolean;
+            /** @description A competent person that the site file names goes by that name: without a confirmation it counts for nothing. */
+            competent: boolean;
+            /** @description The supervisor who has confirmed today whose phone this is. */
+            confirmed_by?: string | null;
             /** @description The device. */
             device: string;
             /** @description The machine. */
@@ -6405,6 +6664,15 @@ export interface components {
             roles: components["schemas"]["Role"][];
             /** @description When they joined. */
             since: components["schemas"]["Time"];
+            /** @description It stays in over the night. */
+            stays: boolean;
+        };
+        /** @description A supervisor has confirmed whose phone it is. It holds for the day. */
+        PersonConfirmed: {
+            /** @description Which phone. */
+            device: string;
+            /** @description Whose. */
+            person: string;
         };
         /** @description Somebody went in. */
         PersonIn: {
@@ -6416,6 +6684,11 @@ export interface components {
             machine: string;
             /** @description Where to, when it is a mark. */
             mark?: string | null;
+            /**
+             * Format: int32
+             * @description How many come along, whom this person leads.
+             */
+            others?: number;
             /** @description Who. */
             person: string;
             /** @description The visit. */
@@ -6427,6 +6700,8 @@ export interface components {
             machine: string;
             /** @description Who. */
             person: string;
+            /** @description The phone that said it, when it is not the one of the visit. */
+            phone?: string | null;
             /** @description The visit. */
             visit: string;
             /** @description The gate still held the visit; false for a word that only agrees with what was known. */
@@ -6445,6 +6720,15 @@ export interface components {
         PhoneRemoved: {
             /** @description Which. */
             device: string;
+        };
+        /** @description Whether a phone stays in over the night. */
+        PhoneStays: {
+            /** @description Which. */
+            device: string;
+            /** @description Whose. */
+            person: string;
+            /** @description Whether it stays. */
+            stays: boolean;
         };
         /** @description A phone as it was: its page showed in this language and unit. */
         PhoneThen: {
@@ -7121,6 +7405,8 @@ export interface components {
             /** @description As typed. */
             text: string;
             value?: components["schemas"]["Length"] | null;
+            /** @description It waited on the phone without a link, and whoever took it said SEND when the link was back. */
+            waited?: boolean;
         };
         /** @description A reading was asked about: not judged, not shown. */
         ReadingAsked: {
@@ -7128,6 +7414,18 @@ export interface components {
             question: components["schemas"]["Question"];
             /** @description The reading as it came. */
             reading: components["schemas"]["Reading"];
+        };
+        /** @description A reading counts no more: somebody called it wrong. */
+        ReadingCalledWrong: {
+            /** @description The mark. */
+            mark: string;
+            /**
+             * Format: int64
+             * @description The entry of the reading.
+             */
+            reading: number;
+            /** @description As it was typed. */
+            text: string;
         };
         /** @description A reading came late: logged, never shown. */
         ReadingLate: {
@@ -7368,6 +7666,61 @@ export interface components {
             /** @description The same in Spanish. */
             spanish: string;
         } | {
+            /** @description A name that nobody has. */
+            another: string;
+            /** @description The machine in whose keep-out that person may be. */
+            inside?: string | null;
+            /** @enum {string} */
+            kind: "same_name";
+            /** @description As that person's name is written. */
+            person: string;
+            /** @description Since when. */
+            since: components["schemas"]["Time"];
+        } | {
+            /** @enum {string} */
+            kind: "cab_taken";
+            /** @description Which machine. */
+            machine: string;
+            /** @description Whose phone. */
+            person: string;
+        } | {
+            /** @enum {string} */
+            kind: "cab_held";
+            /** @description Which machine. */
+            machine: string;
+            /** @description Whose phone. */
+            person: string;
+        } | {
+            /** @enum {string} */
+            kind: "say_who";
+            /** @description Whom the phone was yesterday. */
+            person: string;
+        } | {
+            /** @enum {string} */
+            kind: "not_confirmed";
+            /** @description Who. */
+            person: string;
+        } | {
+            /** @enum {string} */
+            kind: "witness_unknown";
+            /** @description Who is in. */
+            person: string;
+        } | {
+            /**
+             * Format: int32
+             * @description How many are in, the leader too.
+             */
+            inside: number;
+            /** @enum {string} */
+            kind: "not_all_out";
+            /** @description Who leads. */
+            person: string;
+            /**
+             * Format: int32
+             * @description How many were said to be out.
+             */
+            said: number;
+        } | {
             /** @enum {string} */
             kind: "not_that_question";
         } | {
@@ -7433,6 +7786,21 @@ export interface components {
         } | {
             /** @enum {string} */
             kind: "pressed_too_late";
+        } | {
+            /** @enum {string} */
+            kind: "said_too_late";
+            /**
+             * Format: int64
+             * @description How many milliseconds.
+             */
+            ms: number;
+        } | {
+            /** @description What has happened since, and what to do. */
+            english: string;
+            /** @enum {string} */
+            kind: "overtaken";
+            /** @description The same in Spanish. */
+            spanish: string;
         } | {
             /** @enum {string} */
             kind: "people_in";
@@ -7504,7 +7872,7 @@ export interface components {
             /** @description Which. */
             device: string;
         };
-        /** @description A supervisor voids the day's codes. */
+        /** @description A supervisor voids the codes. */
         RenewCodes: Record<string, never>;
         /** @description Who has answered what. */
         Response: {
@@ -7804,6 +8172,11 @@ export interface components {
             /** @description Which set-up. */
             set_up: string;
         };
+        /** @description The face comes down: the word alone, at once. Its figures come after, as [`SeeSlough`](crate::said::face_seen::SeeSlough). */
+        SayCameDown: {
+            /** @description Which face. */
+            zone: string;
+        };
         /** @description The operator can't do what was called. */
         SayCant: {
             /** @description Why. */
@@ -7823,6 +8196,7 @@ export interface components {
         };
         /** @description Somebody says what they saw. */
         SayStartCheck: {
+            as_before?: components["schemas"]["Time"] | null;
             /** @description What was looked at. */
             check: components["schemas"]["StartCheck"];
             /** @description The signals that were agreed, for the hand signals. */
@@ -7848,6 +8222,13 @@ export interface components {
             cause: components["schemas"]["WaitCause"];
             /** @description Which; the operator's own when left out. */
             machine?: string | null;
+        };
+        /** @description In the morning: whoever holds the phone is the one that it names, or somebody else. */
+        SayWho: {
+            /** @description The name that the page showed. */
+            person: string;
+            /** @description The same person; else somebody else, who joins by a code. */
+            same: boolean;
         };
         /** @description One thing that is said. */
         Saying: {
@@ -7940,6 +8321,13 @@ export interface components {
             /** @description Which face. */
             zone: string;
         };
+        /** @description Whoever was said to be out by another phone has seen that, and is out. Who is still in says `go_in` on the same visit. */
+        SeeOut: {
+            /** @description The machine. */
+            machine: string;
+            /** @description The visit. */
+            visit: string;
+        };
         /** @description The face comes down, or came down. */
         SeeSlough: {
             /** @description How far back. */
@@ -8019,6 +8407,11 @@ export interface components {
             distance: components["schemas"]["Length"];
             /** @description The rule. */
             section: string;
+        };
+        /** @description A supervisor says how long codes last. */
+        SetCodesLast: {
+            /** @description How long. */
+            lasts: components["schemas"]["Lasts"];
         };
         /** @description A supervisor puts in the price list. */
         SetPrices: {
@@ -8731,6 +9124,8 @@ export interface components {
             sides: components["schemas"]["SlewSide"][];
             /** @description Since when it was proposed. */
             since: components["schemas"]["Time"];
+            /** @description Where the machines stood when it was proposed, in the order of the sides; none in a state that is older than this field. */
+            stood?: components["schemas"]["Point"][];
         };
         /** @description An agreement waits for both operators. */
         SlewProposed: {
@@ -9040,6 +9435,24 @@ export interface components {
          * @enum {string}
          */
         Stage: "asked" | "waiting" | "refused" | "answered" | "in" | "unconfirmed";
+        /** @description A place that an operator can name with one press. */
+        Stand: {
+            /** @enum {string} */
+            kind: "mark";
+            /** @description Which. */
+            mark: string;
+        } | {
+            /** @enum {string} */
+            kind: "last_called";
+        } | {
+            /** @enum {string} */
+            kind: "still";
+        };
+        /** @description The operator says where the own machine stands now. */
+        StandHere: {
+            /** @description Where. */
+            at: components["schemas"]["Stand"];
+        };
         /**
          * @description What becomes of a mark's reading.
          * @enum {string}
@@ -9058,12 +9471,14 @@ export interface components {
         StartCheck: "hat_and_vest" | "hand_signals" | "first_aid" | "overhead_lines" | "locate_tickets" | "laser" | "ways_out";
         /** @description One check. */
         StartCheckCard: {
+            before?: components["schemas"]["CheckSaid"] | null;
             /** @description Which. */
             check: components["schemas"]["StartCheck"];
             said?: components["schemas"]["CheckSaid"] | null;
         };
         /** @description A start check has its value. */
         StartCheckSaid: {
+            as_before?: components["schemas"]["Time"] | null;
             /** @description What was looked at. */
             check: components["schemas"]["StartCheck"];
             /** @description The signals that were agreed. */
@@ -9123,6 +9538,11 @@ export interface components {
             all: boolean;
             /** @description Who pressed. */
             by: string;
+            /**
+             * Format: int64
+             * @description The entry of its newest press: what a LIFT names, and what sounds again.
+             */
+            press?: number;
             /** @description Since when. */
             since: components["schemas"]["Time"];
             /**
@@ -9270,6 +9690,8 @@ export interface components {
              * @description How often the codes of this day were renewed.
              */
             codes_generation: number;
+            /** @description How long codes last. */
+            codes_last: components["schemas"]["Lasts"];
             /** @description Contours that somebody has walked. */
             contours: components["schemas"]["ContourCard"][];
             /** @description What of each run is not proven. */
@@ -9422,6 +9844,8 @@ export interface components {
             surface?: string | null;
             /** @description The rod value as typed; with a receiver, the tenths that the ground is high or low. */
             text: string;
+            /** @description It waited on the phone without a link, and whoever took it was asked and said SEND when the link was back. */
+            waited?: boolean;
         };
         /** @description Somebody has taped a mark from two places that stay. */
         TakeTies: {
@@ -9758,6 +10182,24 @@ export interface components {
             /** @description The days, oldest first, each asked about its own part of the time. */
             days: components["schemas"]["ToldPage"][];
         };
+        /** @description Somebody else, or another phone, has said OUT for a person. */
+        ToldOut: {
+            /** @description When. */
+            at: components["schemas"]["Time"];
+            /** @description The phone that they went in with. */
+            device: string;
+            /** @description Who is said to be out. */
+            person: string;
+            /** @description What was seen. */
+            why?: string;
+            /** @description Who saw it; none when it was said in the person's own name from another phone. */
+            witness?: string | null;
+        };
+        /** @description Somebody for whom another phone has said OUT. */
+        ToldOutCard: components["schemas"]["ToldOut"] & {
+            /** @description The visit, for the presses about it. */
+            visit: string;
+        };
         /** @description The answer. */
         ToldPage: {
             /** @description What was asked. */
@@ -9875,6 +10317,13 @@ export interface components {
             /** @description The point ahead; the last one is the benchmark that the line closes on. */
             point: string;
         };
+        /** @description A machine came to stand under faces that were left, or nobody knows any more where it stands. */
+        UnderLeftFace: {
+            /** @description The machine. */
+            machine: string;
+            /** @description The faces. */
+            zones: string[];
+        };
         /** @description A zone dug deeper: after the fill the target stands again. */
         Undercut: {
             /** @description Below the dig-to of the drawing. */
@@ -9964,6 +10413,27 @@ export interface components {
             what: string;
             /** @description Why. */
             why: string;
+        };
+        /**
+         * @description A stop that a hub took that can't keep its log: it stands on the screens until the hub is started again, and then comes anew
+         *     from the phone that pressed it.
+         */
+        UnkeptStop: {
+            /** @description Who pressed. */
+            by: string;
+            /** @description The machine that it is for; every one when none is named. */
+            machine?: string | null;
+            /** @description Since when. */
+            since: components["schemas"]["Time"];
+            /** @description Why; may be empty. */
+            why: string;
+        };
+        /** @description What waited on a phone was thrown away there; it was never shown to anybody. */
+        UnsentDropped: {
+            /** @description Its kind. */
+            what: string;
+            /** @description What was typed. */
+            words: string;
         };
         /**
          * @description What happens when two shots leave the high side unsettled.
@@ -10080,6 +10550,8 @@ export interface components {
             closed?: components["schemas"]["Time"] | null;
             /** @description The day. */
             day: string;
+            /** @description Faces that were left: nobody under them. */
+            faces_left?: components["schemas"]["FaceStrip"][];
             here?: components["schemas"]["Time"] | null;
             /** @description The inspections that they made. */
             inspections: components["schemas"]["InspectedCard"][];
@@ -10175,6 +10647,8 @@ export interface components {
             people: components["schemas"]["EntryCard"][];
             /** @description What the cab has to show; anything but `working` is STOP. */
             phase: components["schemas"]["Phase"];
+            /** @description For whom another phone has said OUT, until their own page has shown it to them. */
+            told_out?: components["schemas"]["ToldOutCard"][];
         };
         /** @description Where the rod stands when it stands on no mark. */
         Where: {
@@ -10221,6 +10695,17 @@ export interface components {
             /** @description Toward this one. */
             to: string;
         };
+        /** @description Who holds a phone that stayed in. */
+        WhoSaid: {
+            /** @description Which. */
+            device: string;
+            /** @description The machine whose screen it is again. */
+            machine?: string | null;
+            /** @description Who was asked for. */
+            person: string;
+            /** @description It is that person; else the phone is out. */
+            same: boolean;
+        };
         /** @description The question. */
         WhoTold: {
             /** @description From when. */
@@ -10236,7 +10721,7 @@ export interface components {
          * @description Why the hub closes a socket.
          * @enum {string}
          */
-        Why: "removed" | "retired" | "closing" | "day_over";
+        Why: "removed" | "retired" | "closing" | "day_over" | "ask_who";
         /** @description The code that joins the Wi-Fi. */
         WifiCode: {
             /** @description The network's name. */
@@ -10283,6 +10768,14 @@ export interface components {
             seen: string;
             /** @description The marks, calls and acceptances that it would touch. */
             touches: components["schemas"]["Touched"];
+        };
+        /** @description A reading was wrong, whatever the right one is. */
+        WrongNumber: {
+            /**
+             * Format: int64
+             * @description The entry of the reading.
+             */
+            reading: number;
         };
         /**
          * @description Which part of a machine's keep-out a place lies in: the innermost counts.
