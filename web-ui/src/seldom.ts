@@ -7,6 +7,6 @@ export { PipesPanel } from "./pages/ground/pipes";
 export { SetUpPanel } from "./pages/ground/set_up";
 export { SumsPanel } from "./pages/ground/sums";
 export { WorkPage } from "./pages/ground/work/work";
+export { LeftPanel } from "./pages/left/left";
 export { VisitorPage } from "./pages/visitor/visitor";
-export { LeftPanel } from "./parts/left";
 export { PhotoPanel } from "./photo/panel";
