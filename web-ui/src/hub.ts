@@ -2,10 +2,8 @@
 import { batch, effect } from "@preact/signals";
 import { lastSeen, rememberWhoIsIn } from "./last_seen";
 import { Link } from "./link";
-import { type Left, Outbox, type Reply, type Settled } from "./outbox";
-import { timeOfDay } from "./show";
+import { Outbox, type Reply, type Settled } from "./outbox";
 import * as state from "./state";
-import { wordsOf } from "./typed";
 import { noticeUpgrade } from "./upgrade";
 import type {
   Answer,
@@ -170,7 +168,8 @@ function refusal(text: string): Refused {
   return { kind: "refused", english: text, spanish: text };
 }
 
-const outbox = new Outbox(
+/** The one outbox of this page. */
+export const outbox = new Outbox(
   post,
   () => state.me.value ?? lastSeen()?.me ?? { device: "", person: "" },
   () => state.clock.now(),
@@ -184,34 +183,6 @@ export async function say(command: Command, quiet = false, madeAt?: number): Pro
   const reply = await outbox.say(command, madeAt);
   if (reply.kind === "refused" && !quiet) state.notice.value = own(reply.refused);
   return reply;
-}
-
-/** What an earlier page left is in sight before any hub has answered; nothing of it is lost by a load without one. */
-export async function keptWords(): Promise<void> {
-  await outbox.load();
-}
-
-/** SEND: what has waited goes out on its person's word. */
-export const sendHeld = (key: string) => outbox.release(key);
-
-/** DROP: it does not go out. What had gone out all the same is taken back from the cab. */
-export async function dropHeld(key: string): Promise<void> {
-  const reply = await outbox.drop(key);
-  if (reply.kind !== "answer" || reply.answer.outcome.kind !== "called") return;
-  void say({ kind: "withdraw_call", call: reply.answer.outcome.call }, true);
-  state.notice.value = t().kept.wentOut;
-}
-
-/** What was left on this phone, said by whoever holds it now. */
-export const sayLeft = (item: Left, command: Command) => outbox.resay(item, command);
-
-export const forgetStops = () => outbox.forgetStops();
-
-/** What was left is thrown away, with a line in the log. */
-export function throwAway(item: Left): void {
-  outbox.forget(item.key);
-  const words = [timeOfDay(item.made_at), item.person, wordsOf(item.command)].filter(Boolean).join(" ");
-  void outbox.say({ kind: "drop_unsent", what: item.command.kind, words });
 }
 
 /** A receipt: worth nothing later, so it is never kept; whether it got through. */

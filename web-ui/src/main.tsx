@@ -2,7 +2,8 @@
 import { effect, signal } from "@preact/signals";
 import { render } from "preact";
 import { useState } from "preact/hooks";
-import { connect, keptWords, whoAmI } from "./hub";
+import { connect, whoAmI } from "./hub";
+import { keptWords } from "./kept";
 import { seldom } from "./late";
 import { GroundPage } from "./pages/ground/ground";
 import { codeIn, JoinPage } from "./pages/join/join";

@@ -10,6 +10,6 @@ export { SumsPanel } from "./pages/ground/sums";
 export { TiesPanel } from "./pages/ground/ties";
 export { WorkPage } from "./pages/ground/work/work";
 export { WhoPage } from "./pages/join/who";
+export { LeftPanel } from "./pages/left/left";
 export { VisitorPage } from "./pages/visitor/visitor";
-export { LeftPanel } from "./parts/left";
 export { PhotoPanel } from "./photo/panel";

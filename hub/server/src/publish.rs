@@ -212,6 +212,12 @@ impl Board {
         board
     }
 
+    /// Whether a phone was in on the day before and is not any more.
+    pub fn was_in_before(&self, device: &str) -> bool {
+        let mut before = self.stoppers.values();
+        !self.gone.contains_key(device) && before.any(|phone| phone.by.device == device)
+    }
+
     /// The operators' phones that are in.
     pub fn cabs(&self) -> impl Iterator<Item = &Phone> {
         self.phones

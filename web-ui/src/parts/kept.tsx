@@ -1,6 +1,6 @@
 /** What was said on this phone and not taken: a STOP that nobody has, a reading that waits for SEND or DROP, what was left. */
 import { useEffect, useState } from "preact/hooks";
-import { dropHeld, forgetStops, sendHeld } from "../hub";
+import { dropHeld, forgetStops, sendHeld } from "../kept";
 import { held, left, stopNotTaken } from "../outbox";
 import { ago } from "../show";
 import { play } from "../sound";

@@ -21,7 +21,8 @@ interface KeyProps {
 export function Key({ children, onPress, kind = "", label, pressed, disabled, why, submit }: KeyProps) {
   const [tried, setTried] = useState(false);
   // A key that sends its form is dead to a press, too: what it waits for stands on it at once.
-  const owed = disabled ? (why ?? (tried || submit ? t().kept.owed.something : null)) : null;
+  const general = kind.includes("send") && (tried || submit) ? t().kept.owed.something : null;
+  const owed = disabled ? (why ?? general) : null;
   return (
     <button
       type={submit ? "submit" : "button"}

@@ -10,7 +10,8 @@ use super::problem::Problem;
 use crate::hub::Hub;
 use crate::{new_day, start, terminal};
 
-/// Opens the next day. Every phone is out and joins anew; the asker's is let in again by the cookie in the answer.
+/// Opens the next day. Every phone is out and joins anew, but for those of people who may be within a keep-out and the cab there,
+/// which stay until out and released; the asker's is let in again by the cookie in the answer.
 #[utoipa::path(
     context_path = "/api",
     responses(

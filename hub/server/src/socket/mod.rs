@@ -178,6 +178,8 @@ impl Talk {
         Some(match board.gone.get(device) {
             Some(Gone::Retired) => Why::Retired,
             Some(Gone::Removed) => Why::Removed,
+            // It had stayed in over the night for somebody in a keep-out, who is out now.
+            None if board.was_in_before(device) => Why::DayOver,
             None if board.day == self.day => Why::Removed,
             None => Why::DayOver,
         })

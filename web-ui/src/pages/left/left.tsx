@@ -1,16 +1,16 @@
 /** What was said on this phone and is in no log: readings can be sent as from paper, anything can be read and thrown away. */
-import { sayLeft, throwAway } from "../hub";
-import { type Left, left } from "../outbox";
-import { ask } from "../pages/ground/question";
-import { said } from "../said";
-import { timeOfDay } from "../show";
-import { language, me } from "../state";
-import { wordsOf } from "../typed";
-import type { Command } from "../wire";
-import { leftEn } from "../words/left/en";
-import { leftEs } from "../words/left/es";
-import { HoldKey, Key } from "./keys";
-import { Panel } from "./panel";
+import { sayLeft, throwAway } from "../../kept";
+import { type Left, left } from "../../outbox";
+import { HoldKey, Key } from "../../parts/keys";
+import { Panel } from "../../parts/panel";
+import { said } from "../../said";
+import { timeOfDay } from "../../show";
+import { language, me } from "../../state";
+import { wordsOf } from "../../typed";
+import type { Command } from "../../wire";
+import { leftEn } from "../../words/left/en";
+import { leftEs } from "../../words/left/es";
+import { ask } from "../ground/question";
 
 const words = () => (language.value === "spanish" ? leftEs : leftEn);
 
