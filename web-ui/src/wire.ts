@@ -139,7 +139,7 @@ export interface Me {
   day: string;
   build: string;
   /** It stayed in over the night: say first who holds it. */
-  asks_who: boolean;
+  asks_who?: boolean;
 }
 
 /** What a page says; the hub knows the shape of each kind. */
