@@ -146,6 +146,8 @@ export interface Me {
   site: string;
   day: string;
   build: string;
+  /** It stayed in over the night: say first who holds it. */
+  asks_who?: boolean;
 }
 
 /** What a page says; the hub knows the shape of each kind. */
@@ -177,7 +179,7 @@ export type FromHub =
   | { kind: "clock"; t0: number; at: number }
   | { kind: "bye"; why: ByeReason };
 
-export type ByeReason = "removed" | "retired" | "closing" | "day_over";
+export type ByeReason = "removed" | "retired" | "closing" | "day_over" | "ask_who";
 
 /** What a page sends over the socket. */
 export type ToHub =
