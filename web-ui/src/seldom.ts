@@ -4,4 +4,5 @@ export { MorePanel } from "./pages/ground/more";
 export { SumsPanel } from "./pages/ground/sums";
 export { WorkPage } from "./pages/ground/work/work";
 export { VisitorPage } from "./pages/visitor/visitor";
+export { InspectPanel } from "./parts/inspect";
 export { PhotoPanel } from "./photo/panel";
