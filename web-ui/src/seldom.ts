@@ -12,4 +12,5 @@ export { WorkPage } from "./pages/ground/work/work";
 export { WhoPage } from "./pages/join/who";
 export { LeftPanel } from "./pages/left/left";
 export { VisitorPage } from "./pages/visitor/visitor";
+export { InspectPanel } from "./parts/inspect";
 export { PhotoPanel } from "./photo/panel";

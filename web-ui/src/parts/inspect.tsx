@@ -6,6 +6,7 @@ import { t } from "../words";
 import { Choice } from "./choice";
 import { Key } from "./keys";
 import { Panel } from "./panel";
+import { Typed } from "./typed";
 
 const CLASSES: readonly SoilClass[] = ["rock", "a", "b", "c"];
 const FINDS = ["cracks", "vibration", "disturbed", "water"] as const;
@@ -120,29 +121,5 @@ export function InspectPanel({ card, retype = false, onClose }: InspectProps) {
         {retype ? words.signRetype : words.sign}
       </Key>
     </Panel>
-  );
-}
-
-interface TypedProps {
-  label: string;
-  text: string;
-  onTyped: (text: string) => void;
-  bad?: boolean;
-  decimal?: boolean;
-}
-
-/** A word or a number, typed. */
-export function Typed({ label, text, onTyped, bad = false, decimal = false }: TypedProps) {
-  return (
-    <label class="field">
-      <span>{label}</span>
-      <input
-        inputMode={decimal ? "decimal" : "text"}
-        autocomplete="off"
-        value={text}
-        aria-invalid={bad}
-        onInput={(event) => onTyped(event.currentTarget.value)}
-      />
-    </label>
   );
 }

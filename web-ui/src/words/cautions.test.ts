@@ -70,7 +70,9 @@ describe("CAUTIONS.md", () => {
   }
 
   it("leaves out no page that shows one of them by a name of its own", () => {
-    const pages = readdirSync("src", { recursive: true, encoding: "utf8" }).filter((file) => file.endsWith(".tsx"));
+    const pages = readdirSync("src", { recursive: true, encoding: "utf8" }).filter((file) =>
+      file.endsWith(".tsx"),
+    );
     for (const name of ["lookAlways", "oneCallFirst", "asLastSaid", "onlyLowers", "engineerTitle"]) {
       const row = rows.find((one) => one.key.endsWith(name));
       const show = pages.filter((file) => readFileSync(`src/${file}`, "utf8").includes(`.${name}`));

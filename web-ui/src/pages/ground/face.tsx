@@ -3,11 +3,12 @@ import { useState } from "preact/hooks";
 import { say } from "../../hub";
 import { Choice } from "../../parts/choice";
 import { FaceFacts } from "../../parts/face_facts";
-import { InspectPanel, Typed } from "../../parts/inspect";
 import { Keypad, textOf } from "../../parts/keypad";
 import { Key } from "../../parts/keys";
+import { LatePanel } from "../../parts/late_panel";
 import { Panel } from "../../parts/panel";
 import { PhotoKey } from "../../parts/photo_key";
+import { Typed } from "../../parts/typed";
 import { ground, me } from "../../state";
 import type { FaceCard, Sight } from "../../wire";
 import { t } from "../../words";
@@ -25,7 +26,11 @@ export function FacePanel({ onClose }: { onClose: () => void }) {
   const card = cards.find((one) => one.id === id);
   if (!card) return null;
   if (step === "inspect" || step === "retype") {
-    return <InspectPanel card={card} retype={step === "retype"} onClose={onClose} />;
+    return (
+      <LatePanel title={words.inspectTitle(card.name)} onClose={onClose}>
+        {(late) => <late.InspectPanel card={card} retype={step === "retype"} onClose={onClose} />}
+      </LatePanel>
+    );
   }
   const competent = ground.value?.cuts.competent.includes(me.value?.person ?? "");
   return (

@@ -2,10 +2,10 @@
 import { useState } from "preact/hooks";
 import { say } from "../../hub";
 import { TicketFacts, UtilityFacts } from "../../parts/buried_facts";
-import { Typed } from "../../parts/inspect";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
 import { PhotoKey } from "../../parts/photo_key";
+import { Typed } from "../../parts/typed";
 import { ground } from "../../state";
 import type { UtilityCard } from "../../wire";
 import { t } from "../../words";

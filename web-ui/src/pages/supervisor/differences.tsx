@@ -50,7 +50,8 @@ export function Differences({ differences, touches, undoes = [] }: DifferencesPr
     <>
       {undoes.map((one) => (
         <p class="trouble" key={one.what}>
-          {words.undoes(one.what, one.by, `${dateOf(one.at)} ${timeOfDay(one.at)}`, one.why)} {one.was ?? "–"} → {one.becomes ?? "–"}
+          {words.undoes(one.what, one.by, `${dateOf(one.at)} ${timeOfDay(one.at)}`, one.why)} {one.was ?? "–"}{" "}
+          → {one.becomes ?? "–"}
         </p>
       ))}
       {touches.targets?.map((one) => (
