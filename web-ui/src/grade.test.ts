@@ -1,17 +1,7 @@
 /** The arithmetic of the page against worked vectors; the hub is held to the same ones. */
 import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import {
-  amountText,
-  deviation,
-  FOOT,
-  guardOf,
-  joined,
-  preview,
-  readRod,
-  rodText,
-  verdict,
-} from "./grade";
+import { amountText, deviation, FOOT, guardOf, joined, preview, readRod, rodText, verdict } from "./grade";
 import type { Care, Rod, Shot, StepSide } from "./wire";
 import { en } from "./words/en";
 import { es } from "./words/es";
@@ -120,7 +110,7 @@ describe("what the page says before a reading is sent", () => {
   it("never tells HIGH or LOW as nothing", () => {
     const tolerance = { high: 0, low: hundredths(10) };
     for (const unit of UNITS) {
-      expect(amountText(preview(1, 0, tolerance, 0), unit, en)).toMatch(/[1-9½]/);
+      expect(amountText(preview([1], 0, tolerance, 0), unit, en)).toMatch(/[1-9½]/);
     }
   });
 });

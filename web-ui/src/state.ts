@@ -1,7 +1,17 @@
 /** What the pages know, as signals; nothing else is global. */
 import { computed, effect, signal } from "@preact/signals";
 import { HubClock } from "./clock";
-import type { ByeReason, CabPage, Ground, Me, Operator, Sheet, Supervisor, UnkeptStop, Visitor } from "./wire";
+import type {
+  ByeReason,
+  CabPage,
+  Ground,
+  Me,
+  Operator,
+  Sheet,
+  Supervisor,
+  UnkeptStop,
+  Visitor,
+} from "./wire";
 
 export const clock = new HubClock();
 

@@ -175,7 +175,15 @@ export type FromHub =
   | { kind: "view"; topic: "supervisor"; seq: number; view: Supervisor }
   | { kind: "view"; topic: "sheet"; seq: number; view: Sheet }
   | { kind: "view"; topic: "visitor"; seq: number; view: Visitor }
-  | { kind: "beat"; at: number; speed: number; head: number; hash: string; halted: boolean; stop?: UnkeptStop | null }
+  | {
+      kind: "beat";
+      at: number;
+      speed: number;
+      head: number;
+      hash: string;
+      halted: boolean;
+      stop?: UnkeptStop | null;
+    }
   | { kind: "clock"; t0: number; at: number }
   | { kind: "bye"; why: ByeReason };
 

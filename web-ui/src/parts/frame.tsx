@@ -2,9 +2,8 @@
 import type { ComponentChildren } from "preact";
 import { useEffect, useRef } from "preact/hooks";
 import { notSent, onlyInMemory } from "../outbox";
-import { ago } from "../show";
 import { play } from "../sound";
-import { ground, halted, linked, notice, photosWaiting, visitor } from "../state";
+import { ground, halted, linked, notice, photosWaiting, supervisor, visitor } from "../state";
 import { t } from "../words";
 import { HeldWords, LeftWords } from "./kept";
 import { Key, StopKey } from "./keys";

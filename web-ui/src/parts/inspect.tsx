@@ -55,7 +55,14 @@ export function InspectPanel({ card, retype = false, onClose }: InspectProps) {
     void say(
       retype
         ? { kind: "retype_soil", ...about, why: why.trim() }
-        : { kind: "inspect_face", ...about, seen: seen.trim(), by_hand: hand.trim(), release: why.trim(), alarm },
+        : {
+            kind: "inspect_face",
+            ...about,
+            seen: seen.trim(),
+            by_hand: hand.trim(),
+            release: why.trim(),
+            alarm,
+          },
     );
     onClose();
   };

@@ -26,7 +26,8 @@ export const es: typeof en = {
   linkUp: "Enlace vivo",
   haltedTitle: "SIN NÚMEROS – USE LAS MANOS",
   notInTheLog: "Este ALTO no está en el registro: el servidor no puede escribir. Apunte quién y cuándo.",
-  offSiteDo: "El archivo de obra ya no tiene esta máquina. Pregunte al supervisor. ALTO sigue parando a todos.",
+  offSiteDo:
+    "El archivo de obra ya no tiene esta máquina. Pregunte al supervisor. ALTO sigue parando a todos.",
   halted: "El servidor no puede guardar el registro y no toma órdenes. Use las manos, vea la laptop.",
   photo: "FOTO",
   nobodyInIt: "sin gente",

@@ -1,5 +1,5 @@
 /** What a reading would say, in words, before it is sent. */
-import { amountText, deviation, elevation, guardOf, joined, mean, preview, readRod } from "../../grade";
+import { amountText, deviation, elevation, guardOf, joined, preview, readRod } from "../../grade";
 import { length, signed } from "../../show";
 import { ground, me, now, unit } from "../../state";
 import { t } from "../../words";

@@ -111,8 +111,8 @@ function Came({ outcome }: { outcome: Outcome }) {
               : outcome.why.kind === "newer_call"
                 ? words.outcome.newerCall(outcome.why.mark)
                 : outcome.why.kind === "day_closed"
-                ? words.outcome.dayClosed
-                : words.outcome.tooOld
+                  ? words.outcome.dayClosed
+                  : words.outcome.tooOld
           }
         />
       );

@@ -20,7 +20,10 @@ export function LeaveFace({ screen }: { screen: Extract<CabScreen, { kind: "leav
           {alarmWhy(screen.why)} <span class="age">· {ago(now.value - screen.since)}</span>
         </p>
         <p>{words.leaveDo}</p>
-        <Key kind="large" onPress={() => void say({ kind: "leave_face", zone: screen.zone, alarm: screen.alarm })}>
+        <Key
+          kind="large"
+          onPress={() => void say({ kind: "leave_face", zone: screen.zone, alarm: screen.alarm })}
+        >
           {words.away}
         </Key>
       </div>

@@ -6,7 +6,7 @@ import { FOOT } from "../../grade";
 import { half } from "../../parts/call";
 import { notes } from "../../sound";
 import { beats, bye, linked, me, now, operator } from "../../state";
-import type { CallText, CallView } from "../../wire";
+import type { CallText, CallView, Me } from "../../wire";
 import { call, view, who } from "./given";
 import { OperatorPage } from "./operator";
 import { numberEms, Section } from "./section";
@@ -84,7 +84,7 @@ describe("the cab's page", () => {
 
   it("shows no number to a machine that must leave a face", () => {
     act(() => {
-      const left = { kind: "leave_face", zone: "Z", name: "north face", since: 1_000 } as const;
+      const left = { kind: "leave_face", alarm: 1, zone: "Z", name: "north face", since: 1_000 } as const;
       operator.value = { ...view, screen: { ...left, why: { kind: "pins", pins: "C1-C2" } } };
     });
     expect(numbers()).toBe(0);
@@ -129,7 +129,7 @@ describe("the cab's page", () => {
     act(() => {
       operator.value = {
         ...view,
-        screen: { kind: "stop", by: "RT", why: "", since: 1_000, voices: 1, all: true },
+        screen: { kind: "stop", press: 1, by: "RT", why: "", since: 1_000, voices: 1, all: true },
       };
     });
     expect(numbers()).toBe(0);

@@ -3,6 +3,7 @@ import { useEffect } from "preact/hooks";
 import { have, receipt } from "../../hub";
 import { language, unit } from "../../state";
 import type { CabScreen } from "../../wire";
+import type { Halted } from "./screen";
 
 /** Painted and visible for this long counts as shown, ms (field practice). */
 export const SHOWN_AFTER = 1_000;
@@ -10,7 +11,7 @@ export const SHOWN_AFTER = 1_000;
 const FRAMES = 5;
 
 /** `inView` is whether the page itself has put nothing over the number. */
-export function useReceipts(screen: CabScreen | null, inView: boolean): void {
+export function useReceipts(screen: CabScreen | Halted | null, inView: boolean): void {
   const call = screen?.kind === "call" ? screen.call : null;
   const id = call?.id;
   const known = call?.state.kind;

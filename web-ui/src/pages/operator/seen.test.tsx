@@ -54,7 +54,7 @@ describe("what is seen in the cab", () => {
       openPanels.value--;
       operator.value = {
         ...view,
-        screen: { kind: "stop", by: "RT", why: "", since: 1_000, voices: 1, all: true },
+        screen: { kind: "stop", press: 1, by: "RT", why: "", since: 1_000, voices: 1, all: true },
       };
     });
     expect(got()).toBe(false);
@@ -69,7 +69,7 @@ describe("what is seen in the cab", () => {
       beside: false,
     } as const;
     const loud: Operator = { ...view, screen: { kind: "call", call: { ...call, id: 8, reminder } } };
-    const stop = { kind: "stop", by: "RT", why: "", since: 1_000, voices: 1, all: true } as const;
+    const stop = { kind: "stop", press: 1, by: "RT", why: "", since: 1_000, voices: 1, all: true } as const;
     act(() => {
       operator.value = loud;
     });
@@ -101,14 +101,30 @@ describe("what is seen in the cab", () => {
       [
         "a stop",
         () => {
-          const stop = { kind: "stop", by: "RT", why: "", since: 1_000, voices: 1, all: true } as const;
+          const stop = {
+            kind: "stop",
+            press: 1,
+            by: "RT",
+            why: "",
+            since: 1_000,
+            voices: 1,
+            all: true,
+          } as const;
           operator.value = { ...view, screen: stop };
         },
       ],
       [
         "a further press",
         () => {
-          const stop = { kind: "stop", by: "RT", why: "", since: 1_000, voices: 2, all: true } as const;
+          const stop = {
+            kind: "stop",
+            press: 1,
+            by: "RT",
+            why: "",
+            since: 1_000,
+            voices: 2,
+            all: true,
+          } as const;
           operator.value = { ...view, screen: stop };
         },
       ],
@@ -132,7 +148,7 @@ describe("what is seen in the cab", () => {
       [
         "a face to leave",
         () => {
-          const face = { kind: "leave_face", zone: "Z", name: "north face", since: 9_000 } as const;
+          const face = { kind: "leave_face", alarm: 1, zone: "Z", name: "north face", since: 9_000 } as const;
           operator.value = { ...view, screen: { ...face, why: { kind: "slough" } } };
         },
       ],

@@ -5,6 +5,7 @@ import { half, textOf } from "../../parts/call";
 import { notes, play, speak, type Tune } from "../../sound";
 import { language, spoken } from "../../state";
 import type { CabScreen, CallView, WayInCard } from "../../wire";
+import type { Halted } from "./screen";
 
 /** STOP sounds again after this long, and this often, ms. */
 const AGAIN = 4_000;
@@ -26,7 +27,7 @@ export function loudest(card: WayInCard | undefined): string {
   return owed.map((one) => `${one.visit}/${one.stage}/${one.not_answered}`).join(" ");
 }
 
-export function useTunes(screen: CabScreen | null, wayIn?: WayInCard): void {
+export function useTunes(screen: CabScreen | Halted | null, wayIn?: WayInCard): void {
   const call = screen?.kind === "call" ? screen.call : null;
   useEffect(() => {
     if (!call) return;

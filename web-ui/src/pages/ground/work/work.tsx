@@ -6,6 +6,7 @@ import { NextVisits } from "../../../parts/next_visits";
 import { PhotoKey } from "../../../parts/photo_key";
 import { feet, timeOfDay } from "../../../show";
 import type { Ground, PatchCard } from "../../../wire";
+import { t } from "../../../words";
 import { mark } from "../at";
 import { LoadPanel, WaitPanel } from "./haul";
 import { PatchPanel, RamPanel, RockPanel } from "./soil";
