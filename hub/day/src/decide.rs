@@ -108,7 +108,7 @@ fn follows(state: &State, asked: &Asked, now: Time, head: &str) -> Result<Vec<Bo
         Command::LeaveFace(c) => said::face_alarm::leave(state, by, c, when),
         Command::CheckTicket(c) => said::ticket::check(state, c),
         Command::SayPaint(c) => said::ticket::say_paint(state, c, when),
-        Command::SayStruck(c) => said::struck::say(state, by, c),
+        Command::SayStruck(c) => said::struck::say(state, by, c, now),
         Command::DigPothole(c) => said::pothole::dig(state, c),
         Command::AllowDig(c) => said::allow_dig::allow(state, c, when),
         Command::PlaceMachine(c) => said::machine::place(state, c, when),

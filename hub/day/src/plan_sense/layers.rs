@@ -19,6 +19,12 @@ fn called(name: &str) -> String {
     words.join(" ")
 }
 
+/// The same figure in inches: what was meant where somebody left the unit out, `4 in` for 4 ft.
+fn inches(length: Length) -> String {
+    let figure = (length.feet() * 100.0).round() / 100.0;
+    format!("{figure} in")
+}
+
 fn feet(length: Length) -> String {
     format!("{:.2}", length.feet())
 }
@@ -33,11 +39,11 @@ impl Found {
         let widest = high.max(low);
         if widest > WIDE {
             let (id, ft) = (&target.id, feet(widest));
-            let inches = format!("{:.0} in", widest.feet());
+            let meant = inches(widest);
             self.odd(
                 format!("targets.{id}.tolerance"),
-                format!("{id}: ground {ft} ft off would be on grade. If inches are meant, write {inches}."),
-                format!("{id}: un suelo a {ft} pies estaría a nivel. Si son pulgadas, escriba {inches}."),
+                format!("{id}: ground {ft} ft off would be on grade. If inches are meant, write {meant}."),
+                format!("{id}: un suelo a {ft} pies estaría a nivel. Si son pulgadas, escriba {meant}."),
             );
         }
     }
@@ -61,11 +67,11 @@ impl Found {
             }
             if layer.thickness >= THICK {
                 let (id, said, thick) = (&target.id, &layer.name, feet(layer.thickness));
-                let inches = format!("{:.0} in", layer.thickness.feet());
+                let meant = inches(layer.thickness);
                 self.odd(
                     path.clone(),
-                    format!("{id}: “{said}” is {thick} ft thick, and the dig-to lies so much deeper. If inches are meant, write {inches}."),
-                    format!("{id}: «{said}» mide {thick} pies de grueso, y la cota a excavar queda eso más honda. Si son pulgadas, escriba {inches}."),
+                    format!("{id}: “{said}” is {thick} ft thick, and the dig-to lies so much deeper. If inches are meant, write {meant}."),
+                    format!("{id}: «{said}» mide {thick} pies de grueso, y la cota a excavar queda eso más honda. Si son pulgadas, escriba {meant}."),
                 );
             }
         }
@@ -73,11 +79,11 @@ impl Found {
         for one in &target.grade.undercuts {
             if one.depth >= THICK {
                 let (id, said, deep) = (&target.id, &one.name, feet(one.depth));
-                let inches = format!("{:.0} in", one.depth.feet());
+                let meant = inches(one.depth);
                 self.odd(
                     path.clone(),
-                    format!("{id}: the undercut “{said}” goes {deep} ft deeper. If inches are meant, write {inches}."),
-                    format!("{id}: la sobreexcavación «{said}» baja {deep} pies más. Si son pulgadas, escriba {inches}."),
+                    format!("{id}: the undercut “{said}” goes {deep} ft deeper. If inches are meant, write {meant}."),
+                    format!("{id}: la sobreexcavación «{said}» baja {deep} pies más. Si son pulgadas, escriba {meant}."),
                 );
             }
         }

@@ -4,6 +4,7 @@
 //! Whoever damages a pipeline tells its owner at once, and where it leaks calls 911 first (49 CFR 196.107 and 196.109). A line
 //! that nobody has drawn counts as gas until somebody knows.
 
+use earthwork::keep_out::PLACE_TOO_OLD_MS;
 use earthwork::length::Length;
 use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
@@ -187,21 +188,26 @@ pub(crate) fn holds(state: &State, site: &Site, place: Point) -> Option<HeldBy> 
     })
 }
 
+/// Where a machine stands; none when nobody has said it for half an hour.
+fn stands(state: &State, machine: &str, now: Time) -> Option<Point> {
+    let place = state.cabs.get(machine)?.place.as_ref()?;
+    (now.ms_since(place.since) <= PLACE_TOO_OLD_MS).then_some(place.at)
+}
+
 /// The machines that can come near: all but those that are known to stand beyond reach of it.
-fn on_that_main(state: &State, site: &Site, struck: &LineStruck) -> Vec<String> {
+fn on_that_main(state: &State, site: &Site, struck: &LineStruck, now: Time) -> Vec<String> {
     let near = |machine: &&crate::site::Machine| {
         if struck.machine.as_ref() == Some(&machine.id) {
             return true;
         }
-        let cab = state.cabs.get(&machine.id);
-        let stands = cab.and_then(|cab| Some(cab.place.as_ref()?.at));
+        let stands = stands(state, &machine.id, now);
+        if stands.is_none() && !struck.not_drawn_and_only_met() {
+            return true;
+        }
         let digs = state
             .live_call(&machine.id)
             .and_then(|(_, call)| strip::place_of(state, call.sent.mark.as_deref()?));
         let places: Vec<Point> = stands.into_iter().chain(digs).collect();
-        if places.is_empty() {
-            return !struck.not_drawn_and_only_met();
-        }
         let reach = machine.reach.reach_at_ground;
         places.into_iter().any(|place| {
             let of_line = struck.lines.iter().any(|id| {
@@ -229,8 +235,8 @@ fn on_that_main(state: &State, site: &Site, struck: &LineStruck) -> Vec<String> 
 }
 
 /// What follows: said to everybody, the machines near it stand still, their calls end.
-fn follows(state: &State, site: &Site, struck: LineStruck) -> Vec<Body> {
-    let machines = on_that_main(state, site, &struck);
+fn follows(state: &State, site: &Site, struck: LineStruck, now: Time) -> Vec<Body> {
+    let machines = on_that_main(state, site, &struck, now);
     let ended = machines
         .iter()
         .filter_map(|machine| call::end_live(state, machine, Ending::Withdrawn))
@@ -279,13 +285,21 @@ fn of(site: &Site, lines: Vec<&Utility>, machine: Option<String>, at: Option<Poi
 
 /// The cab says that a pipe or cable is in the way: every drawn line that it can be, by the mark of its call and by where it
 /// stands; all of them where neither is known.
-pub(crate) fn said_from_cab(state: &State, machine: &str, mark: Option<&str>) -> Vec<Body> {
+pub(crate) fn said_from_cab(
+    state: &State,
+    machine: &str,
+    mark: Option<&str>,
+    now: Time,
+) -> Vec<Body> {
     let Some(site) = state.site() else {
-        return vec![];
+        return vec![Body::Stopped(Stopped {
+            machines: vec![machine.to_owned()],
+            all: false,
+            why: "pipe or cable / tubo o cable".to_owned(),
+        })];
     };
     let marked = mark.and_then(|mark| strip::place_of(state, mark));
-    let cab = state.cabs.get(machine);
-    let stands = cab.and_then(|cab| Some(cab.place.as_ref()?.at));
+    let stands = stands(state, machine, now);
     let reach = site
         .machine(machine)
         .map_or(Length::ZERO, |machine| machine.reach.reach_at_ground);
@@ -304,11 +318,16 @@ pub(crate) fn said_from_cab(state: &State, machine: &str, mark: Option<&str>) ->
     let lines: Vec<&Utility> = site.cuts.utilities.iter().filter(can_be).collect();
     let mut struck = of(site, lines, Some(machine.to_owned()), marked.or(stands));
     struck.met = true;
-    follows(state, site, struck)
+    follows(state, site, struck, now)
 }
 
 /// Somebody on foot, in a cab or in the office says that a line was struck. A second voice stops the machines again.
-pub(crate) fn say(state: &State, by: &By, asked: &SayStruck) -> Result<Vec<Body>, Refusal> {
+pub(crate) fn say(
+    state: &State,
+    by: &By,
+    asked: &SayStruck,
+    now: Time,
+) -> Result<Vec<Body>, Refusal> {
     let site = state.site().ok_or(Refusal::NoSite)?;
     let line = match &asked.line {
         Some(id) => Some(site.cuts.utility(id).ok_or_else(|| Refusal::Unknown {
@@ -323,7 +342,7 @@ pub(crate) fn say(state: &State, by: &By, asked: &SayStruck) -> Result<Vec<Body>
         .as_deref()
         .and_then(|mark| strip::place_of(state, mark));
     let struck = of(site, line.into_iter().collect(), by.machine.clone(), at);
-    Ok(follows(state, site, struck))
+    Ok(follows(state, site, struck, now))
 }
 
 pub(crate) fn apply(state: &mut State, entry: &Entry, body: &LineStruck) {

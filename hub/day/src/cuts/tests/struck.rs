@@ -107,6 +107,12 @@ fn a_machine_far_off_a_water_main_digs_on_and_one_of_unknown_place_does_not() {
         ["EX-1", "EX-2"],
         "nobody knows where EX-1 stands"
     );
+    // A place that was said more than half an hour ago is no place.
+    let mut crew = beside(UtilityKind::Water);
+    crew.wait(minutes(31));
+    crew.place("EX-2", "10 ft", "30 ft");
+    cant_pipe(&mut crew, "EX-2");
+    assert_eq!(stopped(&crew), ["EX-1", "EX-2"]);
 }
 
 #[test]

@@ -13,6 +13,7 @@ use crate::said::receipt;
 use crate::said::stop::Stopped;
 use crate::said::struck;
 use crate::state::{Call, State};
+use crate::time::Time;
 use crate::views::call::{CallState, Ending};
 use crate::views::ground::CantCard;
 
@@ -184,7 +185,7 @@ pub(crate) fn cant(
     bodies.extend(live.map(|(id, call)| ended(id, call, Ending::Refused)));
     if asked.why == CantReason::Pipe {
         let mark = live.and_then(|(_, call)| call.sent.mark.as_deref());
-        let struck = struck::said_from_cab(state, &machine, mark).into_iter();
+        let struck = struck::said_from_cab(state, &machine, mark, when.now).into_iter();
         // Its own call has ended just above.
         bodies
             .extend(struck.filter(
