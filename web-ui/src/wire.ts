@@ -11,6 +11,7 @@ export type GroundAccount = Schemas["GroundAccountView"];
 export type LaserTest = Schemas["LaserTest"];
 export type LandingCard = Schemas["LandingCard"];
 export type LoadCard = Schemas["LoadCard"];
+export type LoadLimit = Schemas["LoadLimit"];
 export type MaterialCard = Schemas["MaterialCard"];
 export type PatchCard = Schemas["PatchCard"];
 export type Prices = Schemas["Prices"];

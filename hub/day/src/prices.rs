@@ -63,6 +63,9 @@ pub struct Material {
     pub name: String,
     /// How it changes its volume.
     pub factors: Factors,
+    /// What it weighs in the truck, in pounds per cubic foot; none when nobody has said.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub loose_pcf: Option<f64>,
     /// What a load of it costs to be rid of, or to have, without the truck.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub load: Option<f64>,
@@ -158,6 +161,9 @@ impl Prices {
         }
         for material in &self.materials {
             material.factors.checked()?;
+            if let Some(weight) = material.loose_pcf {
+                can_be(Figure::UnitWeight, weight)?;
+            }
         }
         if let Some(gravel) = &self.gravel {
             gravel.check()?;
@@ -174,6 +180,10 @@ impl Prices {
         if let Some(wanted) = &self.density {
             can_be(Figure::UnitWeight, wanted.maximum_pcf)?;
             can_be(Figure::Percent, wanted.least_percent)?;
+            can_be(Figure::Percent, wanted.window_points)?;
+            if let Some(optimum) = wanted.optimum_percent {
+                can_be(Figure::Moisture, optimum)?;
+            }
         }
         Ok(())
     }

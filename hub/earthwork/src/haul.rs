@@ -72,6 +72,42 @@ pub struct Truck {
     pub tons: Option<f64>,
 }
 
+/// What bounds a load.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum LoadLimit {
+    /// It is full before it is too heavy.
+    Brim,
+    /// It is as heavy as it may be before it is full.
+    Weight,
+    /// It is taken as full: nobody has said what it may weigh, or what the soil weighs.
+    NotWeighed,
+}
+
+impl Truck {
+    /// What one load holds, loose: to the brim, or as much as it may weigh, whichever comes first.
+    ///
+    /// # Errors
+    /// When a figure is one that no truck or soil has.
+    pub fn load(
+        &self,
+        loose_weight: Option<PoundsPerCubicFoot>,
+    ) -> Result<(CubicFeet, LoadLimit), FigureError> {
+        let brim = CubicFeet::from_cubic_yards(can_be(Figure::TruckYards, self.cubic_yards)?);
+        let (Some(tons), Some(weight)) = (self.tons, loose_weight) else {
+            return Ok((brim, LoadLimit::NotWeighed));
+        };
+        can_be(Figure::TruckTons, tons)?;
+        can_be(Figure::UnitWeight, weight.0)?;
+        let full = brim.weight(weight).0;
+        Ok(if full > tons {
+            (brim * (tons / full), LoadLimit::Weight)
+        } else {
+            (brim, LoadLimit::Brim)
+        })
+    }
+}
+
 /// How many loads a loose volume is: the brim or the legal weight, whichever fills first.
 ///
 /// # Errors
@@ -82,15 +118,8 @@ pub fn loads(
     loose_weight: Option<PoundsPerCubicFoot>,
 ) -> Result<u32, FigureError> {
     let yards = can_be(Figure::Yards, loose.cubic_yards())?;
-    let by_brim = yards / can_be(Figure::TruckYards, truck.cubic_yards)?;
-    let by_weight = match (truck.tons, loose_weight) {
-        (Some(tons), Some(weight)) => {
-            can_be(Figure::UnitWeight, weight.0)?;
-            loose.weight(weight).0 / can_be(Figure::TruckTons, tons)?
-        }
-        _ => 0.0,
-    };
-    Ok(full(by_brim.max(by_weight)))
+    let (load, _) = truck.load(loose_weight)?;
+    Ok(full(yards / load.cubic_yards()))
 }
 
 /// Whole loads: a sliver below a millionth is none.
@@ -185,6 +214,10 @@ mod tests {
         // 120 cy at 100 lb/ft³ are 162 t.
         truck.tons = Some(15.0);
         assert_eq!(loads(yards(120.0), &truck, heavy), Ok(11));
+        let limit = |weight| truck.load(weight).unwrap().1;
+        assert_eq!(limit(heavy), LoadLimit::Weight);
+        assert_eq!(limit(Some(PoundsPerCubicFoot(90.0))), LoadLimit::Brim);
+        assert_eq!(limit(None), LoadLimit::NotWeighed);
         assert_eq!(loads(yards(0.0), &truck, heavy), Ok(0));
         truck.cubic_yards = 0.0;
         assert!(loads(yards(1.0), &truck, None).is_err());

@@ -31,6 +31,7 @@ pub(crate) fn prices() -> Prices {
                 swell: 1.25,
                 compacted: 0.9,
             },
+            loose_pcf: None,
             load: None,
         }],
         gravel: Some(Gravel {

@@ -9,6 +9,7 @@ use crate::asked::By;
 use crate::entry::{Body, Entry};
 use crate::refusal::{Refusal, Thing};
 use crate::state::State;
+use crate::views::account::loads::loose_weight;
 
 /// Which way.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, ToSchema)]
@@ -157,7 +158,11 @@ pub(crate) fn count(state: &State, by: &By, asked: &CountLoad) -> Result<Vec<Bod
         .tons
         .or_else(|| gravel.map(|gravel| gravel.load_tons * trucks));
     let brim = prices.and_then(|prices| prices.truck.as_ref());
-    let usual = brim.map(|truck| truck.cubic_yards * trucks);
+    // A truck that is full of heavy soil may be over its legal weight: it is taken to carry what it may.
+    let weight = loose_weight(state, material);
+    let usual = brim
+        .and_then(|truck| truck.load(weight).ok())
+        .map(|(load, _)| load.cubic_yards() * trucks);
     let loose_cy = asked.loose_cy.or(if tons.is_none() { usual } else { None });
     if loose_cy.is_none() && tons.is_none() {
         return Err(Refusal::account(
@@ -273,7 +278,9 @@ pub(crate) fn apply_measured(state: &mut State, body: &SoilMeasured) {
 mod tests {
     use super::*;
     use crate::asked::Command;
-    use crate::given::{Crew, operator, priced};
+    use crate::given::{Crew, operator, priced, prices, supervisor};
+    use crate::said::prices::SetPrices;
+    use earthwork::haul::LoadLimit;
 
     fn soil(loose_cy: Option<f64>) -> CountLoad {
         CountLoad {
@@ -294,6 +301,55 @@ mod tests {
         let load = crew.state.account.loads.values().next().unwrap();
         assert_eq!(load.counted.loose_cy, Some(12.0));
         assert_eq!(load.counted.machine.as_deref(), Some("EX-1"));
+    }
+
+    /// By hand: 100 cy in the ground are 125 loose; 12 cy of 95 lb/ft³ are 15.39 t where 10 are allowed, so 7.80 cy a load.
+    #[test]
+    fn the_trucks_weight_limit_reaches_the_loads() {
+        let mut crew = priced();
+        let card = |crew: &Crew| {
+            let all = crate::views::account::loads::materials(&crew.state);
+            let found = all.into_iter().find(|card| card.material == "silty sand");
+            let card = found.unwrap();
+            (card.measured_loads, card.limit)
+        };
+        let measured = MeasureSoil {
+            material: "silty sand".into(),
+            bank_cy: 100.0,
+            how: "cross sections".into(),
+        };
+        crew.says(&supervisor(), Command::MeasureSoil(measured))
+            .unwrap();
+        assert_eq!(card(&crew), (Some(11), Some(LoadLimit::NotWeighed)));
+        let mut prices = Box::new(prices());
+        prices.truck.as_mut().unwrap().tons = Some(10.0);
+        prices.materials[0].loose_pcf = Some(95.0);
+        crew.says(
+            &supervisor(),
+            Command::SetPrices(SetPrices {
+                prices: prices.clone(),
+            }),
+        )
+        .unwrap();
+        assert_eq!(card(&crew), (Some(17), Some(LoadLimit::Weight)));
+        crew.says(&operator("EX-1"), Command::CountLoad(soil(None)))
+            .unwrap();
+        let load = crew.state.account.loads.values().next().unwrap();
+        let yards = load.counted.loose_cy.unwrap();
+        assert!((yards - 7.797).abs() < 0.001, "{yards}");
+        // What its tickets weigh counts where it is heavier than the price list.
+        prices.materials[0].loose_pcf = None;
+        crew.says(&supervisor(), Command::SetPrices(SetPrices { prices }))
+            .unwrap();
+        assert_eq!(card(&crew).1, Some(LoadLimit::NotWeighed));
+        let weighed = CountLoad {
+            tons: Some(13.5),
+            ..soil(Some(10.0))
+        };
+        crew.says(&operator("EX-1"), Command::CountLoad(weighed))
+            .unwrap();
+        // 13.5 t in 10 cy are 100 lb/ft³: 7.41 cy a load.
+        assert_eq!(card(&crew), (Some(17), Some(LoadLimit::Weight)));
     }
 
     #[test]

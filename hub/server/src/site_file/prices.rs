@@ -141,6 +141,7 @@ fn material(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Material> {
     let name = fields.text(notes, "name");
     let swell = number(notes, fields, "swell");
     let compacted = fields.number_or(notes, "compacted", 1.0);
+    let loose_pcf = maybe(notes, fields, "loose_pcf");
     let load = maybe(notes, fields, "load");
     Some(Material {
         name: name?,
@@ -148,6 +149,7 @@ fn material(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Material> {
             swell: swell?,
             compacted: compacted?,
         },
+        loose_pcf: loose_pcf.ok()?,
         load: load.ok()?,
     })
 }

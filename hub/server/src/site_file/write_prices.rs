@@ -47,6 +47,7 @@ fn material(one: &Material) -> Written {
         ("name", Some(text(&one.name))),
         ("swell", number(one.factors.swell)),
         ("compacted", number(one.factors.compacted)),
+        ("loose_pcf", number(one.loose_pcf)),
         ("load", number(one.load)),
     ])
 }

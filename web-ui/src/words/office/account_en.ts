@@ -1,4 +1,5 @@
 /** English words of the account, for the supervisor alone. */
+import type { LoadLimit } from "../../wire";
 import type { CostKind, Doing } from "../kinds";
 
 export const accountOfficeEn = {
@@ -11,6 +12,8 @@ export const accountOfficeEn = {
   truckHour: "A truck, an hour",
   groundHour: "A ground hand, an hour",
   truckYards: "A truck takes, cubic yards loose",
+  truckTons: "What a truck may carry by weight, tons",
+  loosePcf: (name: string) => `${name} in the truck, pounds a cubic foot`,
   gravelTon: "Gravel, a ton delivered",
   gravelPlaced: "Gravel, a cubic foot placed and rammed",
   bearing: "Bearing asked, lb/ft²",
@@ -53,6 +56,11 @@ export const accountOfficeEn = {
   tonsOf: (tons: string) => `${tons} t`,
   ticketsMissing: (n: number) => `${n} without ticket`,
   agrees: (percent: string) => `tickets ${percent} % of counted`,
+  limit: {
+    brim: "full to the brim",
+    weight: "as heavy as the truck may be, not full",
+    not_weighed: "by the brim: what it may weigh is not counted",
+  } satisfies Record<LoadLimit, string>,
   measuredIs: (bank: string, loose: string, loads: string) =>
     `measured ${bank} cy in the ground, ${loose} loose, ${loads} loads`,
   countedBy: (percent: string) => `counted ${percent} % of measured`,

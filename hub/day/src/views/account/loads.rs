@@ -2,8 +2,9 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use earthwork::amount::CubicFeet;
-use earthwork::haul::{self, Hauled, Reconciled};
+use earthwork::amount::{CubicFeet, PoundsPerCubicFoot};
+use earthwork::figure::{Figure, can_be};
+use earthwork::haul::{self, Hauled, LoadLimit, Reconciled};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -55,6 +56,8 @@ pub struct MaterialCard {
     pub measured_loose_cy: Option<f64>,
     /// Loads that the measured soil makes.
     pub measured_loads: Option<u32>,
+    /// What bounds each of them.
+    pub limit: Option<LoadLimit>,
     /// How counted, tickets and measured agree.
     pub agree: Reconciled,
 }
@@ -102,10 +105,10 @@ pub(crate) fn names(state: &State) -> Vec<String> {
 
 /// Sums by material and way.
 pub(crate) fn materials(state: &State) -> Vec<MaterialCard> {
-    let mut sums: BTreeMap<(Way, String), (Hauled, f64)> = BTreeMap::new();
+    let mut sums: BTreeMap<(Way, String), Sum> = BTreeMap::new();
     for load in state.account.loads.values().filter(|load| !load.taken_back) {
         let key = (load.counted.way, load.counted.material.clone());
-        let (hauled, tons) = sums.entry(key).or_default();
+        let Sum { hauled, tons } = sums.entry(key).or_default();
         let counted = CubicFeet::from_cubic_yards(load.counted.loose_cy.unwrap_or(0.0));
         hauled.counted += counted;
         hauled.loads += load.counted.trucks;
@@ -124,11 +127,48 @@ pub(crate) fn materials(state: &State) -> Vec<MaterialCard> {
         sums.entry((Way::Out, material.clone())).or_default();
     }
     sums.into_iter()
-        .map(|((way, material), (hauled, tons))| card(state, way, material, hauled, tons))
+        .map(|((way, material), sum)| card(state, way, material, sum))
         .collect()
 }
 
-fn card(state: &State, way: Way, material: String, mut hauled: Hauled, tons: f64) -> MaterialCard {
+#[derive(Default)]
+struct Sum {
+    hauled: Hauled,
+    tons: f64,
+}
+
+/// What a material weighs in the truck: as the price list says or as its loads were weighed, whichever is heavier.
+pub(crate) fn loose_weight(state: &State, material: &str) -> Option<PoundsPerCubicFoot> {
+    let listed = state
+        .prices()
+        .and_then(|prices| prices.material(material)?.loose_pcf);
+    let (mut tons, mut volume) = (0.0, CubicFeet::default());
+    for load in state.account.loads.values().filter(|load| !load.taken_back) {
+        if load.counted.material != material {
+            continue;
+        }
+        let ticket = load.ticket.as_ref();
+        let weight = ticket.and_then(|ticket| ticket.tons).or(load.counted.tons);
+        let yards = ticket
+            .and_then(|ticket| ticket.loose_cy)
+            .or(load.counted.loose_cy);
+        if let (Some(weight), Some(yards)) = (weight, yards) {
+            tons += weight;
+            volume += CubicFeet::from_cubic_yards(yards);
+        }
+    }
+    let weighed = (volume.0 > 0.0).then(|| tons * 2_000.0 / volume.0);
+    // A slip on a ticket is no soil.
+    let sound = |weight: &f64| can_be(Figure::UnitWeight, *weight).is_ok();
+    let heavier = listed
+        .into_iter()
+        .chain(weighed.filter(sound))
+        .reduce(f64::max);
+    heavier.map(PoundsPerCubicFoot)
+}
+
+fn card(state: &State, way: Way, material: String, sum: Sum) -> MaterialCard {
+    let Sum { mut hauled, tons } = sum;
     let prices = state.prices();
     let measured = state.account.measured.get(&material);
     let measured = measured.filter(|_| way == Way::Out);
@@ -136,10 +176,10 @@ fn card(state: &State, way: Way, material: String, mut hauled: Hauled, tons: f64
     let bank = measured.map(|measured| CubicFeet::from_cubic_yards(measured.bank_cy));
     hauled.measured = bank.zip(factors).map(|(bank, factors)| factors.loose(bank));
     let truck = prices.and_then(|prices| prices.truck.as_ref());
-    let loads = hauled
-        .measured
-        .zip(truck)
-        .and_then(|(loose, truck)| haul::loads(loose, truck, None).ok());
+    let weight = loose_weight(state, &material);
+    let measured = hauled.measured.zip(truck);
+    let loads = measured.and_then(|(loose, truck)| haul::loads(loose, truck, weight).ok());
+    let limit = measured.and_then(|(_, truck)| Some(truck.load(weight).ok()?.1));
     MaterialCard {
         way,
         trucks: hauled.loads,
@@ -148,6 +188,7 @@ fn card(state: &State, way: Way, material: String, mut hauled: Hauled, tons: f64
         bank_cy: bank.map(CubicFeet::cubic_yards),
         measured_loose_cy: hauled.measured.map(CubicFeet::cubic_yards),
         measured_loads: loads,
+        limit,
         agree: haul::reconcile(&hauled),
         material,
     }

@@ -59,6 +59,7 @@ function Material({ card }: { card: MaterialCard }) {
             String(card.measured_loads ?? "–"),
           ),
         ]),
+    ...(card.limit == null ? [] : [words.limit[card.limit]]),
     ...(agree.counted_by_measured == null ? [] : [words.countedBy(percent(agree.counted_by_measured))]),
     ...(agree.tickets_by_counted == null ? [] : [words.agrees(percent(agree.tickets_by_counted))]),
     ...(agree.tickets_missing > 0 ? [words.ticketsMissing(agree.tickets_missing)] : []),

@@ -63,6 +63,24 @@ function figures(view: Supervisor): Figure[] {
         else list.truck = { ...list.truck, cubic_yards: value };
       },
     },
+    {
+      name: words.truckTons,
+      get: (list) => list.truck?.tons,
+      set: (list, value) => {
+        if (list.truck) list.truck = { ...list.truck, tons: value ?? null };
+      },
+    },
+    ...(prices.materials ?? []).map(({ name }): Figure => {
+      const one = (list: Prices) => list.materials?.find((material) => material.name === name);
+      return {
+        name: words.loosePcf(name),
+        get: (list) => one(list)?.loose_pcf,
+        set: (list, value) => {
+          const material = one(list);
+          if (material) material.loose_pcf = value ?? null;
+        },
+      };
+    }),
     ...(prices.gravel
       ? [partOf("gravel", "ton", words.gravelTon), partOf("gravel", "placed_cf", words.gravelPlaced)]
       : []),
