@@ -127,6 +127,14 @@ pub(crate) fn daylight(
     })
 }
 
+/// What was found, when its figures can be.
+pub(crate) fn sound(found: Evidence) -> Result<Evidence, Refusal> {
+    found.checked().map_err(|error| Refusal::BadFace {
+        english: error.to_string(),
+        spanish: error.spanish(),
+    })
+}
+
 /// Takes a class and what was found into what is known.
 pub(crate) fn take_class(
     face: &mut FaceNow,
@@ -149,9 +157,10 @@ pub(crate) fn retype(state: &State, by: &By, asked: &RetypeSoil) -> Result<Vec<B
         });
     }
     let rules = state.site().ok_or(Refusal::NoSite)?.cuts.rules();
-    let counted = asked.evidence.counted(asked.class, &rules);
+    let evidence = sound(asked.evidence)?;
+    let counted = evidence.counted(asked.class, &rules);
     let found = daylight(state, &zone.id, |face| {
-        take_class(face, asked.class, &counted, asked.evidence);
+        take_class(face, asked.class, &counted, evidence);
         face.retyped = true;
         // By the tables again: a design was for the soil as it was.
         face.design.clear();
@@ -163,7 +172,7 @@ pub(crate) fn retype(state: &State, by: &By, asked: &RetypeSoil) -> Result<Vec<B
             picked: asked.class,
             class: counted.class,
             lowered_by: counted.lowered_by,
-            evidence: asked.evidence,
+            evidence,
             why: asked.why.trim().to_owned(),
         }),
         Body::DaylightFound(found),

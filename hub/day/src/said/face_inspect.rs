@@ -10,7 +10,7 @@ use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::refusal::Refusal;
 use crate::said::face_alarm::{self, AlarmWhy};
-use crate::said::face_design::{competent, daylight, take_class};
+use crate::said::face_design::{competent, daylight, sound, take_class};
 use crate::said::face_pins::{self, PinsRead};
 use crate::said::face_seen::zone;
 use crate::state::State;
@@ -96,9 +96,10 @@ pub(crate) fn inspect(
         });
     }
     let rules = site.cuts.rules();
-    let counted = asked.evidence.counted(asked.class, &rules);
+    let evidence = sound(asked.evidence)?;
+    let counted = evidence.counted(asked.class, &rules);
     let found = daylight(state, &zone.id, |face| {
-        take_class(face, asked.class, &counted, asked.evidence);
+        take_class(face, asked.class, &counted, evidence);
     })?;
     let mut tapes = Vec::new();
     for one in &asked.pins {
@@ -110,7 +111,7 @@ pub(crate) fn inspect(
         picked: asked.class,
         class: counted.class,
         lowered_by: counted.lowered_by,
-        evidence: asked.evidence,
+        evidence,
         seen: asked.seen.trim().to_owned(),
         by_hand: asked.by_hand.trim().to_owned(),
         release: if leave.is_some() {

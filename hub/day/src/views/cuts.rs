@@ -155,8 +155,13 @@ pub struct CrestCard {
 /// For the engineer alone: textbooks' figures with what they assume. No permission.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct EngineerCard {
-    /// Critical height of a dry vertical face in one soil by its measured strength, feet; none without a strength.
+    /// Critical height of a dry vertical face in one soil by its measured strength, feet; none without a strength. The most
+    /// hopeful one: the soil whole up to the top.
     pub critical_height_ft: Option<f64>,
+    /// The same when it has cracked down half of its height, feet.
+    pub cracked_height_ft: Option<f64>,
+    /// The same when no tension is relied on, feet: the most cautious.
+    pub no_tension_height_ft: Option<f64>,
     /// Cohesion that was taken: half of the measured strength, pounds a square foot.
     pub cohesion_psf: Option<f64>,
     /// The weight that was taken, pounds a cubic foot.
@@ -412,12 +417,12 @@ fn engineer(now: &FaceNow) -> EngineerCard {
         Strength::Tsf { value } => value * 1_000.0,
         Strength::Kpa { value } => value / 95.760_518 * 1_000.0,
     });
+    let heights =
+        cohesion.and_then(|cohesion| face::critical_height(cohesion, USUAL_PCF, 0.0, 90.0).ok());
     EngineerCard {
-        critical_height_ft: cohesion.and_then(|cohesion| {
-            face::critical_height(cohesion, USUAL_PCF, 0.0, 90.0)
-                .ok()
-                .map(|found| found.height)
-        }),
+        critical_height_ft: heights.map(|found| found.height),
+        cracked_height_ft: heights.and_then(|found| found.cracked),
+        no_tension_height_ft: heights.and_then(|found| found.no_tension),
         cohesion_psf: cohesion,
         weight_pcf: USUAL_PCF,
         forecast: now

@@ -5,8 +5,11 @@ use crate::length::Length;
 
 const CUBIC_FEET_IN_A_YARD: f64 = 27.0;
 
+/// Nothing that is weighed, pressed or sloped on a site comes to more, in any unit.
+const MOST: f64 = 1e9;
+
 fn sound(what: &'static str, value: f64) -> Result<f64, FaceError> {
-    if value.is_finite() && value >= 0.0 {
+    if (0.0..=MOST).contains(&value) {
         return Ok(value);
     }
     Err(FaceError::NotANumber {
@@ -180,5 +183,7 @@ mod tests {
         assert!(critical_height(15.0, 20.0, 30.0, 30.0).is_err());
         assert!(critical_height(15.0, 0.0, 30.0, 90.0).is_err());
         assert!(critical_height(f64::NAN, 20.0, 0.0, 90.0).is_err());
+        assert!(critical_height(1e308, 20.0, 0.0, 90.0).is_err());
+        assert!(wedge_area(ft(1000), 0.0, 1e308).is_err());
     }
 }

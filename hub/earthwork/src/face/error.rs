@@ -17,7 +17,7 @@ pub enum FaceError {
         value: Length,
     },
     /// A number that is none.
-    #[error("The {what} is {value}. Give a finite number of zero or more.")]
+    #[error("The {what} is {value}. Give a number of zero or more that a site can have.")]
     NotANumber {
         /// Which.
         what: &'static str,
@@ -128,7 +128,7 @@ impl FaceError {
                 format!("Una medida es {value}. Dé cero o más.")
             }
             Self::NotANumber { value, .. } => {
-                format!("Un dato es {value}. Dé un número finito, de cero o más.")
+                format!("Un dato es {value}. Dé un número de cero o más que una obra pueda tener.")
             }
             Self::Engineer {
                 depth,

@@ -71,10 +71,13 @@ pub enum Strength {
 }
 
 impl Strength {
-    /// Whether the number can be a strength: finite, zero or more.
+    /// Whether the number can be a soil's strength: zero or more, and not more than 100 tons a square foot, beyond which it is
+    /// rock (common practice).
     pub fn sound(self) -> bool {
-        let (Self::Tsf { value } | Self::Kpa { value }) = self;
-        value.is_finite() && value >= 0.0
+        match self {
+            Self::Tsf { value } => (0.0..=100.0).contains(&value),
+            Self::Kpa { value } => (0.0..=10_000.0).contains(&value),
+        }
     }
 }
 
@@ -320,7 +323,8 @@ mod tests {
         assert_eq!(softer.weaker(soft, &rules), softer);
         let none = Strength::Tsf { value: f64::NAN };
         assert!(!soft.weaker(none, &rules).sound());
-        for strength in [none, Strength::Kpa { value: -1.0 }] {
+        let endless = Strength::Tsf { value: 1e308 };
+        for strength in [none, Strength::Kpa { value: -1.0 }, endless] {
             let found = Evidence {
                 strength: Some(strength),
                 ..Evidence::default()

@@ -154,19 +154,32 @@ function Face({ card, competent, onOpen }: FaceProps) {
       {card.engineer && (
         <details>
           <summary>{words.engineerTitle}</summary>
-          <p>
-            {card.engineer.critical_height_ft != null && card.engineer.cohesion_psf != null
-              ? words.critical(
-                  card.engineer.critical_height_ft.toFixed(1),
-                  card.engineer.cohesion_psf.toFixed(0),
-                  card.engineer.weight_pcf.toFixed(0),
-                )
-              : words.noCritical}
-          </p>
+          <Critical of={card.engineer} />
           {card.engineer.forecast != null && <p>{words.forecast(timeOfDay(card.engineer.forecast))}</p>}
         </details>
       )}
     </div>
+  );
+}
+
+/** Textbooks' critical heights, the most cautious first, each with what it takes the soil to bear. */
+function Critical({ of: card }: { of: NonNullable<FaceCard["engineer"]> }) {
+  const words = t().cuts;
+  const heights = [
+    [card.no_tension_height_ft, words.noTension],
+    [card.cracked_height_ft, words.halfCracked],
+    [card.critical_height_ft, words.uncracked],
+  ] as const;
+  if (card.critical_height_ft == null || card.cohesion_psf == null) return <p>{words.noCritical}</p>;
+  return (
+    <>
+      <p>{words.critical(card.cohesion_psf.toFixed(0), card.weight_pcf.toFixed(0))}</p>
+      <ul>
+        {heights.map(
+          ([feet, takes]) => feet != null && <li key={takes}>{`${feet.toFixed(1)} ft: ${takes}`}</li>,
+        )}
+      </ul>
+    </>
   );
 }
 

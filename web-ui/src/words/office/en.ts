@@ -183,8 +183,11 @@ export const officeEn = {
     noFaces: "The site file names no face and no trench.",
     rulesBy: (name: string) => `Rules: ${name}`,
     engineerTitle: "For the engineer alone: no permission",
-    critical: (feet: string, c: string, weight: string) =>
-      `Textbook critical height ${feet} ft: c ${c} psf (half the strength), ${weight} pcf, dry, one soil, no load, no crack`,
+    critical: (c: string, weight: string) =>
+      `Textbooks' critical heights of a vertical face: c ${c} psf (half the strength), ${weight} pcf, one soil, dry, no load. Water in a crack makes each less.`,
+    noTension: "no tension is relied on, a dry crack may run its whole depth",
+    halfCracked: "cracked from the crest to half the height (Terzaghi)",
+    uncracked: "whole to the crest and holding in tension: the most hopeful",
     noCritical: "No critical height: no strength was measured.",
     forecast: (at: string) => `One over the crack's rate reaches nothing at ${at}: two rates, no promise`,
     design: "ENGINEER'S DESIGN",

@@ -175,8 +175,11 @@ export const officeEs: typeof officeEn = {
     noFaces: "El archivo de obra no nombra talud ni zanja.",
     rulesBy: (name) => `Reglas: ${name}`,
     engineerTitle: "Solo para el ingeniero: no es permiso",
-    critical: (feet, c, weight) =>
-      `Altura crítica de libro ${feet} ft: c ${c} psf (mitad de la resistencia), ${weight} pcf, seco, un suelo, sin carga ni grieta`,
+    critical: (c, weight) =>
+      `Alturas críticas de libro de una cara vertical: c ${c} psf (mitad de la resistencia), ${weight} pcf, un suelo, seco, sin carga. El agua en una grieta las baja todas.`,
+    noTension: "no se cuenta con la tensión; una grieta seca puede llegar hasta su fondo",
+    halfCracked: "agrietada de la corona a media altura (Terzaghi)",
+    uncracked: "entera hasta la corona y resistiendo tensión: la más optimista",
     noCritical: "Sin altura crítica: no se midió la resistencia.",
     forecast: (at) => `Uno entre la velocidad de la grieta llega a nada a las ${at}: dos datos, sin promesa`,
     design: "DISEÑO DEL INGENIERO",

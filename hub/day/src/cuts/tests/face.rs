@@ -280,3 +280,49 @@ proptest! {
         }
     }
 }
+
+/// A strength or a dip that is none is refused with words, at the inspection and when the soil is typed anew.
+#[test]
+fn a_strength_below_zero_is_refused() {
+    let mut crew = crew(under_a_face());
+    let wrong = |evidence: Evidence| {
+        let mut asked = inspection(SoilClass::B);
+        asked.evidence = evidence;
+        asked
+    };
+    for evidence in [
+        Evidence {
+            strength: Some(Strength::Tsf { value: -0.5 }),
+            ..Evidence::default()
+        },
+        Evidence {
+            dip_run: Some(-3.0),
+            ..Evidence::default()
+        },
+    ] {
+        let refused = inspects(&mut crew, wrong(evidence));
+        assert!(
+            matches!(refused, Err(Refusal::BadFace { .. })),
+            "{refused:?}"
+        );
+    }
+    let good = Evidence {
+        strength: Some(Strength::Tsf { value: 0.6 }),
+        ..Evidence::default()
+    };
+    inspects(&mut crew, wrong(good)).unwrap();
+    let card = crate::views::cuts::card(&crew.state, true);
+    let engineer = card.faces[0].engineer.clone().unwrap();
+    // c = 600 psf over the usual weight: the cautious heights are half and two thirds of the hopeful one.
+    let [whole, cracked, none] = [
+        engineer.critical_height_ft,
+        engineer.cracked_height_ft,
+        engineer.no_tension_height_ft,
+    ]
+    .map(Option::unwrap);
+    assert!(
+        (whole - 4.0 * 600.0 / engineer.weight_pcf).abs() < 1e-9,
+        "{whole}"
+    );
+    assert!((cracked - whole * 2.0 / 3.0).abs() < 1e-9 && (none - whole / 2.0).abs() < 1e-9);
+}

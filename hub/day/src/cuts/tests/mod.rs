@@ -4,7 +4,7 @@
 //! At 1 to 1 it comes out at y = 65, at 1½ to 1 at y = 70; nobody may go over y = 69. All derived by hand.
 
 use earthwork::buried::Marked;
-use earthwork::face::{Evidence, Material, SoilClass};
+use earthwork::face::{Evidence, Material, SoilClass, Strength};
 use earthwork::layout::tie::Side as Hand;
 use earthwork::length::Length;
 use earthwork::target::{Shape, Stack, Target};
