@@ -3,6 +3,7 @@
 mod cuts;
 mod far_off;
 mod machines;
+mod sizes;
 
 use std::collections::BTreeSet;
 
@@ -45,6 +46,7 @@ pub fn faults(site: &Site) -> Vec<SiteFault> {
         machines::faults(&mut found, site, machine);
     }
     found.lines(site);
+    sizes::faults(&mut found, site);
     cuts::faults(&mut found, site);
     for (path, english, spanish) in far_off::odd(site) {
         found.odd(path, english, spanish);

@@ -21,7 +21,7 @@ pub fn parse_station(text: &str) -> Result<Length, AlignmentError> {
     };
     let (hundreds, feet) = rest.split_once('+').ok_or_else(wrong)?;
     let digits = |text: &str| !text.is_empty() && text.bytes().all(|byte| byte.is_ascii_digit());
-    let (before, after) = feet.split_once('.').unwrap_or((feet, "0"));
+    let (before, after) = feet.split_once(['.', ',']).unwrap_or((feet, "0"));
     if !digits(hundreds)
         || hundreds.len() > 6
         || before.len() != 2
@@ -45,7 +45,9 @@ pub fn parse_station(text: &str) -> Result<Length, AlignmentError> {
 pub fn parse_along(text: &str) -> Result<Length, AlongError> {
     let trimmed = text.trim();
     if trimmed.strip_prefix('+').unwrap_or(trimmed).contains('+') {
-        return Ok(parse_station(trimmed)?);
+        // Stations are in hundreds of feet whether or not somebody says so.
+        let bare = trimmed.strip_suffix("ft").unwrap_or(trimmed);
+        return Ok(parse_station(bare.trim_end())?);
     }
     Ok(parse(trimmed)?)
 }
@@ -96,6 +98,7 @@ mod tests {
             ("12+34.56", 123_456, "12+34.56"),
             ("0+00", 0, "0+00.00"),
             ("0+05.5", 550, "0+05.50"),
+            ("0+05,5", 550, "0+05.50"),
             ("-0+50", -5000, "-0+50.00"),
             ("74+26.50", 742_650, "74+26.50"),
         ] {
@@ -108,10 +111,17 @@ mod tests {
     #[test]
     fn a_place_along_a_line_is_a_station_or_a_length() {
         let at = Length::from_hundredths_of_a_foot(125_000);
-        for text in ["12+50", " 12+50.00 ", "1250 ft", "+1250 ft", "15000 in"] {
+        for text in [
+            "12+50",
+            " 12+50.00 ",
+            "12+50 ft",
+            "1250 ft",
+            "+1250 ft",
+            "15000 in",
+        ] {
             assert_eq!(parse_along(text), Ok(at), "{text}");
         }
-        for text in ["12+5", "1250", "12+50 ft", "", "1e308 ft"] {
+        for text in ["12+5", "1250", "12+50 m", "", "1e308 ft"] {
             let error = parse_along(text).unwrap_err();
             assert!(!error.to_string().is_empty() && !error.spanish().is_empty());
         }

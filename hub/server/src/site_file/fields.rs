@@ -12,6 +12,9 @@ use toml::de::{DeTable, DeValue};
 
 use super::notes::{Notes, Said};
 
+/// No figure of a site comes to more, in any unit.
+const MOST: f64 = 1e9;
+
 /// One table of the file; what it holds that nobody asked for is a fault.
 pub(super) struct Fields<'a, 't> {
     table: &'a DeTable<'t>,
@@ -158,13 +161,16 @@ impl<'a, 't> Fields<'a, 't> {
             return Some(default);
         }
         let text = self.plain(notes, key)?;
-        let number = text.parse().ok();
+        // Also 1e308, inf and nan are numbers to a file; no site has them.
+        let number = text.parse().ok().filter(|one: &f64| one.abs() <= MOST);
         if number.is_none() {
             notes.said_at(
                 self.at(key),
                 Said::new(
-                    format!("`{key}`: “{text}” is not a number."),
-                    format!("`{key}`: «{text}» no es un número."),
+                    format!("`{key}`: “{text}” is not a number within 1,000,000,000 either way."),
+                    format!(
+                        "`{key}`: «{text}» no es un número entre -1,000,000,000 y 1,000,000,000."
+                    ),
                 ),
             );
         }

@@ -1,8 +1,8 @@
 //! Marks, by place or by station and offset along their target's run.
 
 use day::site::{Mark, Target};
-use earthwork::alignment::StationOffset;
-use earthwork::length::{Length, parse};
+use earthwork::alignment::{StationOffset, parse_along};
+use earthwork::length::Length;
 use earthwork::point::Point;
 use earthwork::target::TargetError;
 use earthwork::uncertainty::Surface;
@@ -96,23 +96,7 @@ pub(super) fn along(
         })
 }
 
-/// A station: `20 ft`, or `0+20 ft` in hundreds of feet.
+/// A station: `12+50`, or a length such as `1250 ft`.
 pub(super) fn station(text: &str) -> Result<Length, Said> {
-    let length = |text| parse(text).map_err(|error| Said::new(error.to_string(), error.spanish()));
-    let text = text.trim();
-    let Some((hundreds, rest)) = text.split_once('+') else {
-        return length(text);
-    };
-    let hundreds: i64 = hundreds
-        .trim()
-        .parse::<u16>()
-        .map(i64::from)
-        .map_err(|error| {
-            Said::new(
-                format!("“{text}” is not a station ({error}). Write \"1+20 ft\" or \"120 ft\"."),
-                format!("«{text}» no es un cadenamiento. Escriba 1+20 ft o 120 ft."),
-            )
-        })?;
-    let rest = length(rest)?;
-    Ok(Length::from_hundredths_of_a_foot(hundreds * 10_000) + rest)
+    parse_along(text).map_err(|error| Said::new(error.to_string(), error.spanish()))
 }

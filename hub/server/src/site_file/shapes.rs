@@ -151,7 +151,7 @@ fn run(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Run> {
 }
 
 fn step(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Step> {
-    let from = fields.length(notes, "from");
+    let from = fields.read(notes, "from", station);
     let elevation = fields.length(notes, "elevation");
     let window = fields.length_or(notes, "window", Length::ZERO);
     Some(Step {

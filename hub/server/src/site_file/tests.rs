@@ -100,6 +100,49 @@ fn faults(result: Result<SiteRead, SiteFileError>) -> Vec<String> {
     }
 }
 
+/// A file that stands beside the example.
+fn beside(name: &str) -> Result<String, String> {
+    std::fs::read_to_string(Path::new(SITES).join(name)).map_err(|error| error.to_string())
+}
+
+#[test]
+fn a_station_is_taken_wherever_one_is_asked_for() {
+    let text = std::fs::read_to_string(Path::new(SITES).join("example.toml")).unwrap();
+    let kinds = std::fs::read_to_string(Path::new(SITES).join("every-kind.toml")).unwrap();
+    let site = |text: &str| match read_text("site.toml", text, &beside) {
+        Ok(read) => read.site,
+        Err(error) => panic!("{error}"),
+    };
+    for (text, as_length, as_station) in [
+        (&text, "station = \"5 ft\"", "station = \"0+05\""),
+        (&text, "from = \"20 ft\"", "from = \"0+20\""),
+        (&kinds, "station = \"10+40 ft\"", "station = \"1040 ft\""),
+        (&kinds, "first = \"10+00 ft\"", "first = \"10+00\""),
+    ] {
+        let other = text.replace(as_length, as_station);
+        assert_ne!(*text, other, "{as_length}");
+        assert_eq!(site(text), site(&other), "{as_station}");
+    }
+}
+
+#[test]
+fn what_soil_weighs_in_the_truck_comes_in_with_the_price_list() {
+    let list = "[prices]\nmoney = \"$\"\ntruck = { cubic_yards = 12, tons = 10 }\n\
+                [[prices.material]]\nname = \"clay\"\nswell = 1.3\nloose_pcf = ";
+    let text = std::fs::read_to_string(Path::new(SITES).join("example.toml")).unwrap();
+    let with = |weight: &str| {
+        let text = format!("{text}\n{list}{weight}\n");
+        read_text("site.toml", &text, &beside)
+    };
+    let site = with("95").unwrap().site;
+    let prices = site.prices.as_ref().unwrap();
+    assert_eq!(prices.materials[0].loose_pcf, Some(95.0));
+    assert_eq!(prices.truck.unwrap().tons, Some(10.0));
+    for wrong in ["-95", "1e308", "nan"] {
+        assert!(!faults(with(wrong)).is_empty(), "{wrong}");
+    }
+}
+
 #[test]
 fn a_table_of_marks_may_have_its_columns_in_any_order() {
     let by_id = with_marks("id,x,y,target,note\nQ-1,20,30,PAD,here\n").unwrap();
