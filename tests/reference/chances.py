@@ -71,7 +71,7 @@ def verdicts(rng, many):
             said = "high"
         elif mean < -low - guard:
             said = "low"
-        elif -low + guard <= mean <= high - guard:
+        elif high + low > 2 * guard and -low + guard <= mean <= high - guard:
             said = "on"
         else:
             said = "too_close_low" if mean < Fraction(high - low, 2) else "too_close_high"

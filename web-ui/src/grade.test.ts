@@ -39,7 +39,10 @@ describe("what the page says before a reading is sent", () => {
       const dev = one.height - one.rod - one.dig_to;
       const said = preview(dev, one.aim, one.tolerance, one.guard);
       expect([said.verdict, said.way], JSON.stringify(one)).toEqual([one.verdict, one.way]);
-      for (const [language, words] of [["english", en], ["spanish", es]] as const) {
+      for (const [language, words] of [
+        ["english", en],
+        ["spanish", es],
+      ] as const) {
         for (const unit of UNITS) {
           const line = `${words.ways[said.way]} ${amountText(said, unit, words)}`.trim();
           expect(line, JSON.stringify(one)).toBe(one.lines[language][unit]);

@@ -13,6 +13,9 @@ pub struct Daylight {
     pub height: Length,
 }
 
+/// No face goes farther out for one up, and no ground is steeper, in feet per foot.
+const STEEPEST: f64 = 1_000.0;
+
 /// A face that comes out farther than so many times as far as on level ground is as good as parallel to it: a foot of rise in
 /// a hundred that nobody has measured moves the place by half (derived).
 const FARTHEST: f64 = 50.0;
@@ -21,7 +24,7 @@ const FARTHEST: f64 = 50.0;
 /// `rise` feet per foot away from the cut (negative falls).
 ///
 /// # Errors
-/// When the depth or the slope is below zero, a number is not finite, or the face never meets the ground or only where both
+/// When the depth or the slope is below zero, a number is one that no ground has, or the face never meets the ground or only where both
 /// are almost parallel.
 pub fn daylight(depth: Length, slope: f64, rise: f64) -> Result<Daylight, GradeError> {
     if depth < Length::ZERO {
@@ -34,7 +37,7 @@ pub fn daylight(depth: Length, slope: f64, rise: f64) -> Result<Daylight, GradeE
         ("face's slope", slope, slope < 0.0),
         ("ground's rise", rise, false),
     ] {
-        if wrong || !value.is_finite() {
+        if wrong || !(-STEEPEST..=STEEPEST).contains(&value) {
             return Err(GradeError::NotANumber {
                 what,
                 value: value.to_string(),
@@ -81,6 +84,7 @@ mod tests {
         let error = daylight(depth, 1.5, 0.7).unwrap_err();
         assert!(error.to_string().contains("never meets it"), "{error}");
         assert!(daylight(depth, f64::NAN, 0.0).is_err());
+        assert!(daylight(depth, 1e308, 0.0).is_err());
         // 2 to 1 against 0.49 still meets, fifty times as far as on the level; against 0.4999 nobody knows where.
         let far = daylight(depth, 2.0, 0.49).unwrap();
         assert!((far.distance.feet() - 800.0).abs() < 0.01, "{far:?}");

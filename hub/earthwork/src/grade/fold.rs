@@ -47,12 +47,16 @@ impl Plane {
     }
 }
 
+/// No ground is steeper, in feet per foot.
+const STEEPEST: f64 = 1_000.0;
+
 /// The elevation of folded planes at a place.
 ///
 /// # Errors
-/// When there is no plane, or a rise is not a number.
+/// When there is no plane, or a rise is one that no ground has.
 pub fn folded(fold: Fold, planes: &[Plane], at: Point) -> Result<Length, GradeError> {
-    if let Some(wrong) = planes.iter().find(|plane| !plane.slope().is_finite()) {
+    let sound = |plane: &&Plane| plane.slope() <= STEEPEST;
+    if let Some(wrong) = planes.iter().find(|plane| !sound(plane)) {
         return Err(GradeError::NotANumber {
             what: "plane's rise",
             value: wrong.slope().to_string(),
@@ -87,6 +91,8 @@ mod tests {
             assert_eq!(folded(Fold::Valley, &both, at(x)), Ok(ft(10_020)));
         }
         assert_eq!(folded(Fold::Crown, &[], at(0)), Err(GradeError::NoPlane));
-        assert!(folded(Fold::Crown, &[plane(f64::NAN)], at(0)).is_err());
+        for wrong in [f64::NAN, f64::INFINITY, 1e308] {
+            assert!(folded(Fold::Crown, &[plane(wrong)], at(0)).is_err());
+        }
     }
 }

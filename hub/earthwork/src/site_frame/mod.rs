@@ -34,7 +34,7 @@ pub enum FrameError {
     TooFar,
     /// An angle that is none.
     #[error(
-        "The turn of the site's frame is not a number. Give it in degrees, positive turning left; 0 when plan and site agree."
+        "The turn of the site's frame is no angle from -360 to 360. Give it in degrees, positive turning left; 0 when plan and site agree."
     )]
     NoAngle,
     /// Fewer than two pins, or all at one place.
@@ -58,7 +58,7 @@ impl FrameError {
                 "Una coordenada queda a más de 100,000,000 ft del origen. Revise el origen y si están cambiados este y norte.".into()
             }
             Self::NoAngle => {
-                "El giro del sitio no es un número. Délo en grados, positivo hacia la izquierda; 0 si plano y sitio coinciden.".into()
+                "El giro del sitio no es un ángulo de -360 a 360. Délo en grados, positivo hacia la izquierda; 0 si plano y sitio coinciden.".into()
             }
             Self::TooFewPins { pins } => format!(
                 "{pins} puntos hallados no fijan el sitio. Dé por lo menos dos separados, cada uno con su lugar en el plano y el medido."
@@ -80,9 +80,9 @@ impl SiteFrame {
     /// left of the plan's east, in degrees.
     ///
     /// # Errors
-    /// When the turn is not a number.
+    /// When the turn is no angle, from −360 to 360 degrees.
     pub fn new(unit: PlanUnit, origin: PlanPoint, turn: f64) -> Result<SiteFrame, FrameError> {
-        if !turn.is_finite() {
+        if !(-360.0..=360.0).contains(&turn) {
             return Err(FrameError::NoAngle);
         }
         Ok(SiteFrame {

@@ -83,9 +83,16 @@ impl Allowance {
             length: Length::ZERO,
             number: 0.0,
         };
+        let (mut lengths, mut numbers) = (0, 0);
         for part in text.split(';').map(str::trim) {
             if part == "exact" {
                 continue;
+            }
+            let number = part.parse::<f64>().is_ok();
+            numbers += i32::from(number);
+            lengths += i32::from(!number);
+            if numbers > 1 || lengths > 1 {
+                return Err(bad("give one length and one number at most.".to_owned()));
             }
             match (part.parse::<f64>(), parse(part)) {
                 (Ok(number), _) if number >= 0.0 && number.is_finite() => allowance.number = number,
@@ -153,7 +160,16 @@ mod tests {
             compare("one", &Quantity::Number(1.0), "exact"),
             Err(WorkedError::BadExpected { .. })
         ));
-        for allowance in ["", "-1", "-1 ft", "about", "NaN"] {
+        for allowance in [
+            "",
+            "-1",
+            "-1 ft",
+            "about",
+            "NaN",
+            "1 ft; 2 ft",
+            "1; 2",
+            "1 ft; exact; 3 in",
+        ] {
             assert!(
                 matches!(
                     compare("1 ft", &length, allowance),

@@ -329,6 +329,70 @@ mod tests {
         }
     }
 
+    /// By the texts of the rule, 1.5 tsf are A and 143.8 kPa B: whichever is written first, the weaker counts.
+    #[test]
+    fn of_two_strengths_the_weaker_counts() {
+        for (tsf, kpa, firmest) in [
+            ("1.5", "143.8", "b"),
+            ("0.4", "200", "c"),
+            ("2", "200", "a"),
+        ] {
+            let found = compute(
+                "soil",
+                &given(&[
+                    ("material", "cohesive"),
+                    ("strength_tsf", tsf),
+                    ("strength_kpa", kpa),
+                ]),
+            );
+            let word = Quantity::Word(firmest.into());
+            assert_eq!(found.unwrap()["firmest"], word, "{tsf} and {kpa}");
+        }
+    }
+
+    #[test]
+    fn a_station_is_taken_wherever_one_is_asked_for() {
+        let run = |steps: &str| {
+            compute(
+                "run",
+                &given(&[
+                    ("start", "0 ft; 0 ft"),
+                    ("toward", "0 ft; 10 ft"),
+                    ("length", "200 ft"),
+                    ("left", "2 ft"),
+                    ("right", "2 ft"),
+                    ("step_stations", steps),
+                    ("step_elevations", "100 ft; 99 ft"),
+                    ("at", "0 ft; 150 ft"),
+                ]),
+            )
+        };
+        assert_eq!(run("0+00; 1+25").unwrap(), run("0 ft; 125 ft").unwrap());
+        let beside = |first: &str, station: &str| {
+            compute(
+                "place_beside",
+                &given(&[
+                    ("start", "0 ft; 0 ft"),
+                    ("first", first),
+                    ("pieces", "line; 0 ft; 100 ft"),
+                    ("station", station),
+                ]),
+            )
+        };
+        assert_eq!(
+            beside("10+00", "10+50.5").unwrap(),
+            beside("1000 ft", "1050.5 ft").unwrap()
+        );
+        assert!(run("0+00; 1+2").is_err());
+    }
+
+    #[test]
+    fn what_comes_to_more_than_any_site_has_is_refused() {
+        let far = given(&[("rate", "99999999 ft"), ("set_ups", "1000000000")]);
+        let error = compute("closure_over_set_ups", &far).unwrap_err();
+        assert!(error.to_string().contains("more than any site"), "{error}");
+    }
+
     #[test]
     fn computations_are_named_once_and_in_order() {
         let names: Vec<_> = computations().collect();

@@ -6,9 +6,9 @@ import { FOOT } from "../../grade";
 import { half } from "../../parts/call";
 import { notes } from "../../sound";
 import { beats, bye, linked, me, now, operator } from "../../state";
-import type { CallView, Me, Operator } from "../../wire";
+import type { CallText, CallView, Me, Operator } from "../../wire";
 import { OperatorPage } from "./operator";
-import { numberEms } from "./section";
+import { numberEms, Section } from "./section";
 import { tuneOf } from "./tunes";
 
 const call: CallView = {
@@ -227,6 +227,18 @@ describe("the cab's page", () => {
     const falling = notes(tune, tenths);
     expect(falling).toHaveLength(3);
     expect(falling.every((note) => note.to < note.from)).toBe(true);
+  });
+});
+
+describe("a number in feet and inches", () => {
+  it("stands whole on the cab's screen: feet, inches and the fraction", () => {
+    const told = { ...call.texts[0], unit: "feet_inches", amount: "1 FT 1 3/4", unit_word: "IN" } as CallText;
+    const page = document.createElement("div");
+    me.value = { unit: "feet_inches", language: "english" } as Me;
+    act(() => render(<Section call={{ ...call, texts: [told] }} />, page));
+    expect(page.querySelector(".number")?.textContent).toBe("1 FT 13/4");
+    expect(page.querySelector(".number .part")?.textContent).toBe("3/4");
+    render(null, page);
   });
 });
 

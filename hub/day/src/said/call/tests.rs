@@ -183,3 +183,26 @@ fn inside_the_keep_out_a_strip_stands_with_every_call_and_is_loud_at_first_only(
     crew.place("EX-1", "900 ft", "900 ft");
     assert_eq!(reminder(&mut crew, "4.75"), None);
 }
+
+/// The tolerance is kept with a call; a day of before it was kept opens all the same, and its words are as they were.
+#[test]
+fn a_call_keeps_what_its_amounts_were_rounded_by() {
+    let mut crew = Crew::digging();
+    let call = called(&mut crew, "P-1", "4.70");
+    let message = crew.state.calls[&call].sent.message;
+    let mut kept = serde_json::to_value(message).unwrap();
+    assert_eq!(
+        serde_json::from_value::<Message>(kept.clone()).unwrap(),
+        message
+    );
+    assert!(kept.as_object_mut().unwrap().remove("tolerance").is_some());
+    let old: Message = serde_json::from_value(kept).unwrap();
+    for unit in [
+        ScreenUnit::Tenths,
+        ScreenUnit::FeetInches,
+        ScreenUnit::Millimetres,
+    ] {
+        let line = |message| text(message, Language::English, unit).line;
+        assert_eq!(line(&old), line(&message));
+    }
+}
