@@ -216,6 +216,7 @@ export function connect(): void {
     lost: () => {
       state.linked.value = false;
     },
+    notLetIn: () => void stillKnown(),
   });
   link.start();
   setInterval(() => {
@@ -223,6 +224,11 @@ export function connect(): void {
     outbox.tick();
   }, 500);
   setInterval(() => link?.say({ kind: "clock", t0: performance.now() }), 10_000);
+}
+
+/** A hub that is there and does not know the phone says so to whoever holds it; what waits on the phone stays there. */
+async function stillKnown(): Promise<void> {
+  if (state.me.value && (await whoAmI()) === null) state.me.value = null;
 }
 
 /** Tells the hub over the socket that a call is on this phone. */
