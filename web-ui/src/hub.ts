@@ -212,6 +212,7 @@ export function connect(): void {
     lost: () => {
       state.linked.value = false;
     },
+    notLetIn: () => void stillKnown(),
   });
   link.start();
   // At once when it changes, and again with each heartbeat: a word into a broken link is lost.
@@ -221,6 +222,11 @@ export function connect(): void {
     outbox.tick();
   }, 500);
   setInterval(() => link?.say({ kind: "clock", t0: performance.now() }), 10_000);
+}
+
+/** A hub that is there and does not know the phone says so to whoever holds it; what waits on the phone stays there. */
+async function stillKnown(): Promise<void> {
+  if (state.me.value && (await whoAmI()) === null) state.me.value = null;
 }
 
 /** Tells the hub over the socket that a call is on this phone. */

@@ -16,6 +16,8 @@ const SLEPT = 3_000;
 export interface LinkEvents {
   said(message: FromHub): void;
   lost(): void;
+  /** A socket was not let in: there is no hub, or it does not know this phone any more. */
+  notLetIn(): void;
 }
 
 export class Link {
@@ -85,7 +87,9 @@ export class Link {
       this.events.said(message);
     };
     socket.onclose = () => {
-      if (socket === this.socket) this.again();
+      if (socket !== this.socket) return;
+      if (this.heardAt < this.openedAt) this.events.notLetIn();
+      this.again();
     };
   }
 

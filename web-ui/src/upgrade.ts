@@ -13,7 +13,7 @@ const LOOK = 2_000;
 
 /** What stands in the way while it stands on the page: something open, asked, typed, or somebody who is in. */
 const BUSY =
-  ".panel, .notice, .whole, .in-bar, .ask-in, .sent, .stop-screen, .held-words, [role=alertdialog]";
+  ".panel, .notice, .whole, .in-bar, .sent, .stop-screen, .held-words, [role=alertdialog]";
 
 /** Where something may have been typed. */
 const TYPED = "input:not([type=search], [type=file], [type=checkbox], [type=radio]), textarea";
