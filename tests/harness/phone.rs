@@ -246,5 +246,5 @@ impl Phone {
 
 /// What the join form sends.
 pub(crate) fn joining(code: &str, person: &str, roles: &[&str]) -> Value {
-    json!({ "code": code, "person": person, "roles": roles, "language": "english", "unit": "tenths" })
+    json!({ "code": code, "person": person, "roles": roles, "language": "english", "unit": "tenths", "same_person": true })
 }

@@ -64,6 +64,14 @@ fn soil_typed_anew_holds_the_toe_and_a_face_that_came_down_is_left_through_a_cra
         ground.is_refused(409, &inspection(""))["refusal"]["kind"],
         "not_competent"
     );
+    // Whoever types the name is not the person yet.
+    assert_eq!(
+        boss.is_refused(409, &inspection(""))["refusal"]["kind"],
+        "not_confirmed"
+    );
+    let confirm = json!({ "kind": "confirm_person", "device": boss.device(), "person": "PN" });
+    boss.is_refused(409, &confirm);
+    yard.truck.says(&confirm);
     boss.says(&inspection(""));
     assert_eq!(
         ground.says(&reading("P-1", "4.70"))["outcome"]["kind"],

@@ -132,6 +132,42 @@ fn the_next_day_opens_on_a_hub_that_runs_on_and_whoever_opened_it_stays_in() {
     assert_eq!(refused.status, 409, "{}", refused.text);
 }
 
+#[test]
+fn codes_and_phones_that_a_supervisor_lets_stay_outlive_the_night_and_each_says_who_holds_it() {
+    let (yard, ground) = closed();
+    let visitor = yard.truck.lets_in("HF", &["visitor"], None);
+    yard.truck
+        .says(&json!({ "kind": "set_codes_last", "lasts": "until_renewed" }));
+    yard.truck
+        .says(&json!({ "kind": "let_stay", "device": ground.device(), "stays": true }));
+    let code = yard.truck.code(&["ground"], None);
+    let mut screen = ground.socket();
+    screen.until("hello", |value| value["kind"] == "hello");
+    let reply = yard.truck.post("/api/day/next", &json!({}));
+    assert_eq!(reply.of(200)["asks_who"], false);
+    let bye = screen.until("a last word", |value| value["kind"] == "bye");
+    assert_eq!(bye["why"], "ask_who");
+    let mut truck = Phone::stranger(&yard.hub.base);
+    truck.cookie = reply.cookie;
+    assert_eq!(truck.code(&["ground"], None), code);
+    assert_eq!(visitor.get("/api/me").status, 401, "nobody let it stay");
+    // Over a restart, too: it stops at once, and says nothing else before it has said who holds it.
+    let yard = yard.stop().start();
+    let (truck, ground) = (truck.at(&yard.hub.base), ground.at(&yard.hub.base));
+    assert_eq!(truck.code(&["ground"], None), code);
+    assert_eq!(ground.me()["asks_who"], true);
+    let note = json!({ "kind": "add_note", "words": "gate open" });
+    let asked = ground.is_refused(409, &note);
+    assert_eq!(asked["refusal"]["kind"], "say_who", "{asked}");
+    ground.says(&json!({ "kind": "stop_all" }));
+    ground.says(&json!({ "kind": "say_who", "person": "RT", "same": true }));
+    assert_eq!(ground.me()["asks_who"], false);
+    ground.says(&note);
+    // New codes void the old ones, however long they were to last.
+    truck.says(&json!({ "kind": "renew_codes" }));
+    assert_ne!(truck.code(&["ground"], None), code);
+}
+
 /// What a later day amended stands on the sheet of the day that it amends; who told is answered day by day.
 fn what_is_asked_later_is_answered_of_both_days(truck: &Phone, first: &Value) {
     let first = first.as_str().expect("a day");

@@ -127,6 +127,12 @@ fn the_code_of_a_cab_names_its_machine_and_a_second_phone_takes_the_first_ones_p
     assert_eq!(first.me()["machine"], "EX-2");
     let mut screen = first.socket();
     screen.until("hello", |value| value["kind"] == "hello");
+    // Scanned by somebody else, the code takes nothing.
+    let taken =
+        Phone::stranger(&yard.hub.base).post("/api/join", &joining(&code, "ZZ", &["operator"]));
+    assert_eq!(taken.of(409)["refusal"]["kind"], "cab_taken");
+    assert_eq!(first.me()["machine"], "EX-2");
+    first.says(&json!({ "kind": "give_cab", "machine": "EX-2" }));
     let second = yard.cab("EX-2");
     let bye = screen.until("a last word", |value| value["kind"] == "bye");
     assert_eq!(bye["why"], "retired");
@@ -135,6 +141,34 @@ fn the_code_of_a_cab_names_its_machine_and_a_second_phone_takes_the_first_ones_p
         (first.get("/api/me").status, second.get("/api/me").status),
         (401, 200)
     );
+}
+
+#[test]
+fn a_name_that_is_in_joins_as_that_person_or_under_another_name() {
+    let yard = Yard::open();
+    let first = yard.ground();
+    let code = yard.truck.code(&["ground"], None);
+    let mut asks = joining(&code, "rt", &["ground"]);
+    asks["same_person"] = json!(false);
+    let refused = Phone::stranger(&yard.hub.base).post("/api/join", &asks);
+    let refused = refused.of(409);
+    assert_eq!(refused["refusal"]["kind"], "same_name");
+    assert_eq!(refused["refusal"]["person"], "RT");
+    assert_eq!(refused["refusal"]["another"], "rt 2");
+    assert_ne!(refused["english"], refused["spanish"]);
+    // The same browser comes in again, and nobody asks.
+    let mut again = Phone::stranger(&yard.hub.base);
+    again.cookie.clone_from(&first.cookie);
+    let reply = again.post("/api/join", &asks);
+    assert_eq!(reply.of(200)["person"], "RT");
+    let entry = yard.truck.log().pop().expect("an entry");
+    assert_eq!(entry["body"]["handset"], json!(first.device()));
+    // Whoever says to be RT is RT, in the log as in the list.
+    asks["same_person"] = json!(true);
+    let reply = Phone::stranger(&yard.hub.base).post("/api/join", &asks);
+    reply.of(200);
+    let entry = yard.truck.log().pop().expect("an entry");
+    assert!(entry["body"]["same_as"].is_string(), "{entry}");
 }
 
 #[test]

@@ -2,8 +2,10 @@
 
 use serde_json::{Value, json};
 
+mod people;
 mod record;
 
+use people::of_people;
 use record::of_the_record;
 
 use crate::harness::phone::Phone;
@@ -263,19 +265,19 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
         ),
         (
             json!({ "kind": "ask_in", "machine": "EX-1", "visit": "visit-of-roles" }),
-            vec![GROUND, SUPERVISOR],
+            vec![GROUND, OPERATOR, SUPERVISOR],
         ),
         (
             json!({ "kind": "withdraw_ask", "machine": "EX-1", "visit": "visit-of-roles" }),
-            vec![GROUND, SUPERVISOR],
+            vec![GROUND, OPERATOR, SUPERVISOR],
         ),
         (
             json!({ "kind": "go_in", "machine": "EX-1", "visit": "visit-of-roles-2" }),
-            vec![GROUND, SUPERVISOR],
+            vec![GROUND, OPERATOR, SUPERVISOR],
         ),
         (
             json!({ "kind": "come_out", "machine": "EX-1", "visit": "visit-of-roles-2" }),
-            vec![GROUND, SUPERVISOR],
+            vec![GROUND, OPERATOR, SUPERVISOR],
         ),
         (
             json!({ "kind": "out_by_witness", "machine": "EX-1", "visit": "visit-of-roles-3", "why": "seen" }),
@@ -318,6 +320,7 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
 /// Every command with its roles.
 fn all() -> Vec<(Value, Vec<&'static str>)> {
     let mut all = table();
+    all.extend(of_people());
     all.extend(of_the_record());
     all
 }

@@ -140,8 +140,10 @@ impl Answer {
             Body::Joined(b) => Outcome::Joined {
                 device: b.device.clone(),
             },
+            // In several keep-outs at once: agreed to by all, or not agreed to.
             Body::PersonIn(b) => Outcome::Entered {
-                confirmed: b.confirmed,
+                confirmed: b.confirmed
+                    && !matches!(self.outcome, Outcome::Entered { confirmed: false }),
             },
             Body::ReleaseRefused(b) => Outcome::StillIn {
                 people: b.people.clone(),

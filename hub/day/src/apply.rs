@@ -18,6 +18,11 @@ pub fn apply(state: &mut State, entry: &Entry) {
         Body::ScreenChanged(b) => said::join::apply_screen(state, b),
         Body::PhoneRemoved(b) => said::join::apply_removed(state, b),
         Body::CodesRenewed(b) => state.codes_generation = b.generation,
+        Body::CodesLast(b) => said::codes::apply_last(state, b),
+        Body::CabGiven(b) => said::person::apply_given(state, entry.at, b),
+        Body::PersonConfirmed(b) => said::person::apply_confirmed(state, &entry.by, b),
+        Body::PhoneStays(b) => said::stay::apply_stays(state, b),
+        Body::WhoSaid(b) => said::stay::apply_who(state, entry, b),
         Body::LaserSetUp(b) => said::set_up::apply_set_up(state, entry, b),
         Body::SetUpRestated(b) => said::set_up::apply_restated(state, entry, b),
         Body::SetUpProven(b) => said::set_up::apply_proven(state, entry, b),
@@ -71,6 +76,7 @@ pub fn apply(state: &mut State, entry: &Entry) {
         | Body::BucketIsDown(_)
         | Body::PersonIn(_)
         | Body::PersonOut(_)
+        | Body::OutSeen(_)
         | Body::ReleaseRefused(_)
         | Body::Released(_) => said::way_in::apply(state, entry),
         Body::LinkNoticed(b) => {

@@ -87,7 +87,17 @@ pub enum Command {
     /// A supervisor removes a phone.
     RemovePhone(said::join::RemovePhone),
     /// A supervisor voids the codes and prints new ones.
-    RenewCodes(said::join::RenewCodes),
+    RenewCodes(said::codes::RenewCodes),
+    /// A supervisor says how long codes last.
+    SetCodesLast(said::codes::SetCodesLast),
+    /// A cab is given to the phone that scans its code next.
+    GiveCab(said::person::GiveCab),
+    /// A supervisor confirms whose phone another one is.
+    ConfirmPerson(said::person::ConfirmPerson),
+    /// A supervisor lets a phone stay in over the night.
+    LetStay(said::stay::LetStay),
+    /// Who holds a phone that stayed in.
+    SayWho(said::stay::SayWho),
     /// A laser is set up: a backsight on a benchmark.
     SetUpLaser(said::set_up::SetUpLaser),
     /// The backsight was not what it was said to be.
@@ -176,6 +186,8 @@ pub enum Command {
     Rule(said::rule::Rule),
     /// Where a machine stands.
     PlaceMachine(said::machine::PlaceMachine),
+    /// Where the own machine stands, in one press from its cab.
+    StandHere(said::stand::StandHere),
     /// A machine has moved, nobody has said where to.
     SayMoved(said::machine::SayMoved),
     /// A load is counted, out or in.
@@ -276,6 +288,8 @@ pub enum Command {
     ComeOut(said::way_in::enter::ComeOut),
     /// Somebody else has seen a person out.
     OutByWitness(said::way_in::enter::OutByWitness),
+    /// Whoever another phone said to be out has seen that.
+    SeeOut(said::way_in::enter::SeeOut),
     /// The operator releases the machine.
     Release(said::way_in::answer::Release),
     /// A phone's link is lost, or back.

@@ -25,6 +25,7 @@ pub(crate) struct When {
 /// A [`Refusal`] that says what to do instead; then nothing is entered.
 pub fn decide(state: &State, asked: &Asked, now: Time, head: &str) -> Result<Vec<Body>, Refusal> {
     permit::check(&asked.by, &asked.command)?;
+    said::stay::pass(state, asked)?;
     record::gate::pass(state, asked)?;
     let mut bodies = follows(state, asked, now, head)?;
     let voided = said::void::after(state, &bodies);
@@ -42,10 +43,15 @@ fn follows(state: &State, asked: &Asked, now: Time, head: &str) -> Result<Vec<Bo
         Command::OpenDay(c) => said::day::open(state, by, c),
         Command::ReadSite(c) => Ok(said::site::read(state, c)),
         Command::ConfirmSite(c) => said::site::confirm(state, c),
-        Command::Join(c) => said::join::join(state, c),
+        Command::Join(c) => said::join::join(state, c, now),
         Command::ChangeScreen(c) => said::join::change_screen(state, by, c),
         Command::RemovePhone(c) => said::join::remove(state, c),
-        Command::RenewCodes(c) => Ok(said::join::renew(state, c)),
+        Command::RenewCodes(c) => Ok(said::codes::renew(state, c)),
+        Command::SetCodesLast(c) => Ok(said::codes::set_last(state, c)),
+        Command::GiveCab(c) => said::person::give(state, by, c, now.ms_since(when.made_at)),
+        Command::ConfirmPerson(c) => said::person::confirm(state, by, c),
+        Command::LetStay(c) => said::stay::let_stay(state, c),
+        Command::SayWho(c) => said::stay::say_who(state, by, c, now),
         Command::SetUpLaser(c) => said::set_up::set_up(state, c),
         Command::RestateSetUp(c) => said::set_up::restate(state, c),
         Command::LevelAgain(c) => said::set_up::level_again(state, c),
@@ -101,6 +107,7 @@ fn follows(state: &State, asked: &Asked, now: Time, head: &str) -> Result<Vec<Bo
         Command::DigPothole(c) => said::pothole::dig(state, c),
         Command::AllowDig(c) => said::allow_dig::allow(state, c),
         Command::PlaceMachine(c) => said::machine::place(state, c),
+        Command::StandHere(c) => said::stand::here(state, by, c, when),
         Command::SayMoved(c) => said::machine::moved(state, c),
         Command::CountLoad(c) => said::load::count(state, by, c),
         Command::AddTicket(c) => said::load::ticket(state, c),
@@ -124,6 +131,7 @@ fn follows(state: &State, asked: &Asked, now: Time, head: &str) -> Result<Vec<Bo
         Command::RefuseEntry(c) => said::way_in::answer::refuse(state, by, c),
         Command::GoIn(c) => said::way_in::enter::go_in(state, by, c),
         Command::ComeOut(c) => said::way_in::enter::come_out(state, by, c),
+        Command::SeeOut(c) => said::way_in::enter::see_out(state, by, c),
         Command::OutByWitness(c) => said::way_in::enter::by_witness(state, by, c),
         Command::Release(c) => said::way_in::answer::release(state, by, c, when),
         Command::NoticeLink(c) => Ok(said::way_in::notice::link(state, c)),

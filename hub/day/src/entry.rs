@@ -44,7 +44,17 @@ pub enum Body {
     /// A phone was removed.
     PhoneRemoved(said::join::PhoneRemoved),
     /// Codes were voided and made anew.
-    CodesRenewed(said::join::CodesRenewed),
+    CodesRenewed(said::codes::CodesRenewed),
+    /// How long codes last was said.
+    CodesLast(said::codes::CodesLast),
+    /// A cab waits for another phone.
+    CabGiven(said::person::CabGiven),
+    /// A supervisor confirmed whose phone it is.
+    PersonConfirmed(said::person::PersonConfirmed),
+    /// Whether a phone stays in over the night.
+    PhoneStays(said::stay::PhoneStays),
+    /// Who holds a phone that stayed in.
+    WhoSaid(said::stay::WhoSaid),
     /// A laser was set up; not usable before it is proven.
     LaserSetUp(said::set_up::LaserSetUp),
     /// A set-up's backsight was restated; its earlier basis stays in the log.
@@ -263,6 +273,8 @@ pub enum Body {
     PersonIn(way_in::step::PersonIn),
     /// Somebody is out.
     PersonOut(way_in::step::PersonOut),
+    /// Whoever another phone said to be out has seen that.
+    OutSeen(way_in::step::OutSeen),
     /// A release was refused: somebody may be in.
     ReleaseRefused(way_in::step::ReleaseRefused),
     /// The operator released the machine.

@@ -19,6 +19,7 @@ use crate::said::check_shot::ShootCheck;
 use crate::said::day::OpenDay;
 use crate::said::join::Join;
 use crate::said::machine::PlaceMachine;
+use crate::said::person::ConfirmPerson;
 use crate::said::prices::SetPrices;
 use crate::said::reading::TakeReading;
 use crate::said::set_up::SetUpLaser;
@@ -241,14 +242,55 @@ impl Crew {
                     machine: Some(machine.into()),
                     language: Language::English,
                     unit: ScreenUnit::Tenths,
+                    same_person: true,
+                    handset: None,
                 }),
             )
             .unwrap();
             crew.place(machine, "900 ft", "900 ft");
         }
+        if crew
+            .state
+            .site()
+            .unwrap()
+            .cuts
+            .competent
+            .contains(&supervisor().person)
+        {
+            crew.confirms(&supervisor());
+        }
         crew.set_up("BM-1", "5.00");
         crew.check("S1", "BM-2", "3.48").unwrap();
         crew
+    }
+
+    /// That phone comes in.
+    pub(crate) fn joins(&mut self, by: &By) -> &mut Self {
+        let join = Join {
+            device: by.device.clone(),
+            token_digest: String::new(),
+            person: by.person.clone(),
+            roles: by.roles.clone(),
+            machine: by.machine.clone(),
+            language: Language::English,
+            unit: ScreenUnit::Tenths,
+            same_person: true,
+            handset: None,
+        };
+        self.says(&By::hub(), Command::Join(join)).unwrap();
+        self
+    }
+
+    /// That phone comes in, and whoever sits at the laptop confirms whose it is.
+    pub(crate) fn confirms(&mut self, by: &By) -> &mut Self {
+        let confirm = ConfirmPerson {
+            device: by.device.clone(),
+            person: by.person.clone(),
+        };
+        let laptop = person("t1", "truck", Role::Supervisor, None);
+        self.joins(by);
+        self.says(&laptop, Command::ConfirmPerson(confirm)).unwrap();
+        self
     }
 
     pub(crate) fn wait(&mut self, ms: i64) -> &mut Self {

@@ -3,6 +3,7 @@
 use earthwork::keep_out::{Nearness, PLACE_TOO_OLD_MS, keep_out_radius, nearness};
 use earthwork::length::Length;
 use earthwork::machine::zone;
+use earthwork::point::Point;
 
 use crate::asked::By;
 use crate::state::State;
@@ -14,6 +15,13 @@ const QUIET_MS: i64 = minutes(20);
 /// After a pause as long as this (lunch), the first reminder is loud again.
 const PAUSE_MS: i64 = minutes(30);
 
+/// Where a mark lies: as laid out, else where its last reading was placed.
+pub(crate) fn place_of(state: &State, mark: &str) -> Option<Point> {
+    let computed = || Some(state.last_reading(mark)?.1.reading.placed.as_ref()?.at);
+    let laid = state.site()?.mark(mark).map(|mark| mark.place);
+    laid.or_else(computed)
+}
+
 /// Where a mark lies to a machine's keep-out.
 pub(crate) fn mark_nearness(
     state: &State,
@@ -22,8 +30,7 @@ pub(crate) fn mark_nearness(
     mark: &str,
 ) -> Option<Nearness> {
     let site = state.site()?;
-    let computed = || Some(state.last_reading(mark)?.1.reading.placed.as_ref()?.at);
-    let place = site.mark(mark).map(|mark| mark.place).or_else(computed);
+    let place = place_of(state, mark);
     let declared = state.cabs.get(machine).and_then(|cab| cab.place.as_ref());
     let radius = keep_out_radius(&site.machine(machine)?.reach);
     Some(nearness(
@@ -31,6 +38,22 @@ pub(crate) fn mark_nearness(
         declared.map(|card| (card.at, now.ms_since(card.since))),
         radius,
     ))
+}
+
+/// Whether a mark lies in the keep-out of a machine where it was last said to stand, however long ago that was.
+pub(crate) fn lies_within(state: &State, machine: &str, mark: &str) -> bool {
+    let said = state.cabs.get(machine).and_then(|cab| cab.place.as_ref());
+    let near = said.and_then(|card| mark_nearness(state, card.since, machine, mark));
+    matches!(near, Some(Nearness::Inside { .. }))
+}
+
+/// Whether a machine counts as near every mark while its place is old or unknown: it is at work today, as far as anybody has said.
+/// Somebody sits in its cab, or has called to it, placed it, or said that it moved. One that nobody has spoken of today is asked
+/// for at the marks that it is to dig alone.
+pub(crate) fn is_about(state: &State, machine: &str) -> bool {
+    state.cabs.get(machine).is_some_and(|cab| {
+        cab.device.is_some() || cab.place.is_some() || cab.last.is_some() || cab.moved
+    })
 }
 
 /// The marks that lie within the keep-out of a machine, from where it was last said to stand; none while nobody has said.
@@ -96,6 +119,19 @@ mod tests {
     use crate::asked::Command;
     use crate::given::{Crew, ground, len};
     use crate::said::machine::SayMoved;
+
+    #[test]
+    fn a_machine_that_nobody_has_spoken_of_today_is_not_about_and_one_that_moved_is() {
+        let mut crew = Crew::opened();
+        assert!(!is_about(&crew.state, "EX-2"));
+        let moved = SayMoved {
+            machine: "EX-2".into(),
+        };
+        crew.says(&ground(), Command::SayMoved(moved)).unwrap();
+        assert!(is_about(&crew.state, "EX-2"));
+        let crew = Crew::digging();
+        assert!(is_about(&crew.state, "EX-1") && is_about(&crew.state, "EX-2"));
+    }
 
     /// The mark lies 40 ft east of the machine, further than its bucket reaches (invented).
     #[test]

@@ -16,6 +16,9 @@ pub fn roles(command: &Command) -> &'static [Role] {
         Command::ConfirmSite(_)
         | Command::RemovePhone(_)
         | Command::RenewCodes(_)
+        | Command::SetCodesLast(_)
+        | Command::ConfirmPerson(_)
+        | Command::LetStay(_)
         | Command::LiftStop(_)
         | Command::TellNearMiss(_)
         | Command::AgreeSlew(_)
@@ -63,11 +66,7 @@ pub fn roles(command: &Command) -> &'static [Role] {
         | Command::SawNod(_)
         | Command::SayStartCheck(_)
         | Command::BeSpotter(_)
-        | Command::EndSpotter(_)
-        | Command::AskIn(_)
-        | Command::WithdrawAsk(_)
-        | Command::GoIn(_)
-        | Command::ComeOut(_) => &[Ground, Supervisor],
+        | Command::EndSpotter(_) => &[Ground, Supervisor],
         Command::SayBumped(_)
         | Command::CountLoad(_)
         | Command::AddTicket(_)
@@ -80,6 +79,11 @@ pub fn roles(command: &Command) -> &'static [Role] {
         | Command::SeeSlough(_)
         | Command::SayPaint(_)
         | Command::SayMoved(_)
+        | Command::AskIn(_)
+        | Command::WithdrawAsk(_)
+        | Command::GoIn(_)
+        | Command::ComeOut(_)
+        | Command::SeeOut(_)
         | Command::OutByWitness(_) => &[Ground, Operator, Supervisor],
         Command::GotIt(_)
         | Command::CheckMe(_)
@@ -89,12 +93,16 @@ pub fn roles(command: &Command) -> &'static [Role] {
         | Command::LeaveFace(_)
         | Command::SayAgreed(_)
         | Command::LowBattery(_)
+        | Command::StandHere(_)
         | Command::SeeTarget(_)
         | Command::BucketDown(_)
         | Command::SayWait(_)
         | Command::RefuseEntry(_)
         | Command::Release(_) => &[Operator],
-        Command::ChangeScreen(_) | Command::StopAll(_) => &[Ground, Operator, Supervisor, Visitor],
+        Command::GiveCab(_) => &[Operator, Supervisor],
+        Command::ChangeScreen(_) | Command::StopAll(_) | Command::SayWho(_) => {
+            &[Ground, Operator, Supervisor, Visitor]
+        }
         other => of_the_record(other),
     }
 }

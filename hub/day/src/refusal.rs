@@ -8,6 +8,7 @@ use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::record::missing::CloseMissing;
+use crate::time::Time;
 
 mod thing;
 
@@ -217,6 +218,73 @@ pub enum Refusal {
         /// The same in Spanish.
         spanish: String,
     },
+    /// Somebody of that name is in already.
+    #[error("{person} is here already, on another phone{}. If that is you, say so; if not, go by another name: {another}.", and_in(.inside.as_deref()))]
+    SameName {
+        /// As that person's name is written.
+        person: String,
+        /// Since when.
+        since: Time,
+        /// The machine in whose keep-out that person may be.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        inside: Option<String>,
+        /// A name that nobody has.
+        another: String,
+    },
+    /// Another phone is the screen of that cab.
+    #[error(
+        "{person}'s phone is the screen of {machine}. Whoever sits there gives the cab away first (SCREEN, GIVE THE CAB), or a supervisor does (NOW, phones joined); then press IN again."
+    )]
+    CabTaken {
+        /// Which machine.
+        machine: String,
+        /// Whose phone.
+        person: String,
+    },
+    /// No phone takes a cab while somebody may rely on its screen.
+    #[error(
+        "{person}'s phone is the screen of {machine}, and its bucket is held down, or somebody asks or is in. No other phone takes it now. If that phone is dead, a supervisor removes it; then press IN again."
+    )]
+    CabHeld {
+        /// Which machine.
+        machine: String,
+        /// Whose phone.
+        person: String,
+    },
+    /// A phone that stayed in over the night, before somebody has said who holds it.
+    #[error("Say first whether you are {person}.")]
+    SayWho {
+        /// Whom the phone was yesterday.
+        person: String,
+    },
+    /// The name is the competent person's; nobody has looked whether the phone is.
+    #[error(
+        "{person} is named in the site file, but nobody has confirmed yet that this phone is {person}'s. A supervisor does it on another phone or the laptop: NOW, phones joined."
+    )]
+    NotConfirmed {
+        /// Who.
+        person: String,
+    },
+    /// A witness who can't be told from the person who went in.
+    #[error(
+        "A witness's phone was in before {person} went in, or a supervisor has confirmed whose it is. Ask somebody else to look, or have a supervisor confirm this phone: NOW, phones joined."
+    )]
+    WitnessUnknown {
+        /// Who is in.
+        person: String,
+    },
+    /// A group comes out whole.
+    #[error(
+        "{person} leads {inside} in. Say OUT when all of them are out, and how many; you said {said}."
+    )]
+    NotAllOut {
+        /// Who leads.
+        person: String,
+        /// How many are in, the leader too.
+        inside: u32,
+        /// How many were said to be out.
+        said: u32,
+    },
     /// The question answered was another.
     #[error("That question was about another mark. Send the reading again.")]
     NotThatQuestion,
@@ -327,6 +395,12 @@ pub enum Refusal {
     /// The reading to correct is unknown.
     #[error("The reading to correct is not in this day's log. Take a new one.")]
     NoSuchReading,
+}
+
+fn and_in(machine: Option<&str>) -> String {
+    machine.map_or_else(String::new, |machine| {
+        format!(", and may be IN at {machine}")
+    })
 }
 
 fn are(people: &[String]) -> String {

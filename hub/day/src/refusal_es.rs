@@ -148,7 +148,14 @@ pub(crate) fn spanish(refusal: &Refusal) -> String {
         | Refusal::NoWitness
         | Refusal::AnswerFirst { .. }
         | Refusal::PressedTooLate
+        | Refusal::WitnessUnknown { .. }
+        | Refusal::NotAllOut { .. }
         | Refusal::PeopleIn { .. } => of_the_way_in(refusal),
+        Refusal::SameName { .. }
+        | Refusal::CabTaken { .. }
+        | Refusal::CabHeld { .. }
+        | Refusal::SayWho { .. }
+        | Refusal::NotConfirmed { .. } => of_people(refusal),
         Refusal::NoSuchReading => {
             "La lectura que quiere corregir no está en el registro de hoy. Tome una nueva.".into()
         }
@@ -185,6 +192,35 @@ fn of_marks(refusal: &Refusal) -> String {
     }
 }
 
+fn of_people(refusal: &Refusal) -> String {
+    match refusal {
+        Refusal::SameName {
+            person,
+            inside,
+            another,
+            ..
+        } => {
+            let inside = inside.as_ref().map_or_else(String::new, |machine| {
+                format!(", y puede estar ADENTRO en {machine}")
+            });
+            format!(
+                "{person} ya está aquí, en otro teléfono{inside}. Si es usted, dígalo; si no, use otro nombre: {another}."
+            )
+        }
+        Refusal::CabTaken { machine, person } => format!(
+            "El teléfono de {person} es la pantalla de {machine}. Primero la entrega quien está en la cabina (PANTALLA, ENTREGAR LA CABINA) o un supervisor (AHORA, teléfonos unidos); después apriete ENTRAR otra vez."
+        ),
+        Refusal::CabHeld { machine, person } => format!(
+            "El teléfono de {person} es la pantalla de {machine}, y tiene el cucharón abajo, o alguien pide entrar o está adentro. Ningún otro teléfono la toma ahora. Si ese teléfono no sirve, un supervisor lo retira; después apriete ENTRAR otra vez."
+        ),
+        Refusal::SayWho { person } => format!("Diga primero si usted es {person}."),
+        Refusal::NotConfirmed { person } => format!(
+            "El archivo de obra nombra a {person}, pero nadie ha confirmado todavía que este teléfono es de {person}. Lo hace un supervisor en otro teléfono o en la computadora: AHORA, teléfonos unidos."
+        ),
+        _ => String::new(),
+    }
+}
+
 fn of_the_way_in(refusal: &Refusal) -> String {
     match refusal {
         Refusal::AlreadyIn { person, machine } => {
@@ -205,6 +241,16 @@ fn of_the_way_in(refusal: &Refusal) -> String {
         Refusal::AnswerFirst { person } => {
             format!("{person} pide entrar. Conteste primero: CUCHARÓN ABAJO, ESPERE o NO.")
         }
+        Refusal::WitnessUnknown { person } => format!(
+            "El teléfono de un testigo entró antes que {person}, o un supervisor confirmó de quién es. Pida a otro que mire, o que un supervisor confirme este teléfono: AHORA, teléfonos unidos."
+        ),
+        Refusal::NotAllOut {
+            person,
+            inside,
+            said,
+        } => format!(
+            "{person} guía a {inside} adentro. Diga YA SALÍ cuando todos hayan salido, y cuántos; dijo {said}."
+        ),
         Refusal::PressedTooLate => "Llegó demasiado tarde y no cuenta. Mantenga otra vez.".into(),
         Refusal::PeopleIn { machine, people } => format!(
             "Adentro en {machine}: {}. Primero salen todos; después se levanta el alto.",

@@ -15,6 +15,7 @@ use crate::record::Record;
 use crate::review::built::BuiltMark;
 use crate::said::blind::BlindPair;
 use crate::said::call::CallSent;
+use crate::said::codes::CodesNow;
 use crate::said::marks::Paint;
 use crate::said::near_miss::NearMisses;
 use crate::said::prove::TargetTyped;
@@ -53,6 +54,9 @@ pub struct State {
     pub site_change: Option<PendingChange>,
     /// How often this day's codes were renewed.
     pub codes_generation: u32,
+    /// How long codes last, and the day that they were made for.
+    #[serde(default)]
+    pub codes: CodesNow,
     /// Phones of this day, removed ones too.
     pub devices: BTreeMap<String, Device>,
     /// Set-ups of this day, in the order in which they were made.
@@ -165,6 +169,18 @@ pub struct Device {
     pub since: Time,
     /// Removed by a supervisor, or retired by another screen in the same cab.
     pub removed: bool,
+    /// The device that this same phone was before: it came in again with the cookie of that one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub handset: Option<String>,
+    /// The supervisor who has confirmed, today and on another phone, whose phone this is.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub confirmed_by: Option<String>,
+    /// A supervisor lets it stay in over the night.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub stays: bool,
+    /// It stayed in over the night, and nobody has said yet who holds it.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub asks_who: bool,
 }
 
 /// A reading that was asked about.
@@ -241,6 +257,12 @@ pub struct Cab {
     /// Since when the battery of its phone is low.
     #[serde(default)]
     pub battery_low: Option<Time>,
+    /// Somebody has said that it moved, and nobody since where it stands.
+    #[serde(default)]
+    pub moved: bool,
+    /// When the cab was last given to whichever phone scans its code next.
+    #[serde(default)]
+    pub given_at: Option<Time>,
 }
 
 /// A revised target that an operator has yet to see.

@@ -51,6 +51,8 @@ pub struct Board {
     pub day: String,
     /// How often the codes of the day were renewed.
     pub generation: u32,
+    /// The day that the codes which hold were made for.
+    pub codes_of: String,
     /// The machines, in the order of the site file.
     pub machines: Vec<String>,
     /// How the plan's coordinates come on to the site.
@@ -74,6 +76,8 @@ pub struct Phone {
     pub language: Language,
     /// The screen's unit.
     pub unit: ScreenUnit,
+    /// It stayed in over the night, and nobody has said yet who holds it.
+    pub asks_who: bool,
 }
 
 /// Why a phone is out.
@@ -83,6 +87,13 @@ pub enum Gone {
     Removed,
     /// Another phone took its place in the cab.
     Retired,
+}
+
+/// The day that the codes which hold were made for.
+fn codes_of(state: &State) -> String {
+    let open = state.day.as_ref().map(|day| day.id.clone());
+    let made_for = Some(&state.codes.made_for).filter(|day| !day.is_empty());
+    made_for.cloned().or(open).unwrap_or_default()
 }
 
 /// The phones of spotters, and whether their link is known to be lost.
@@ -135,6 +146,7 @@ impl Board {
                 .map(|day| day.id.clone())
                 .unwrap_or_default(),
             generation: state.codes_generation,
+            codes_of: codes_of(state),
             machines: state
                 .site()
                 .map(|site| {
@@ -179,6 +191,7 @@ impl Board {
                 },
                 language: device.language,
                 unit: device.unit,
+                asks_who: device.asks_who,
             };
             board.phones.insert(device.token_digest.clone(), phone);
         }

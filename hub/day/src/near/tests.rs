@@ -156,3 +156,31 @@ fn a_line_overhead_within_reach_asks_for_a_spotter_until_somebody_spots() {
         .boom_height = Some(len("13.9 ft"));
     assert_eq!(near(&crew.state, "EX-1"), []);
 }
+
+#[test]
+fn a_line_overhead_keeps_its_distance_in_the_cab_while_somebody_spots_and_whoever_is_in_spots_nothing()
+ {
+    use crate::asked::Command;
+    use crate::said::spotter::BeSpotter;
+    use crate::said::way_in::enter::GoIn;
+    let mut crew = yard(CutKind::Face);
+    crew.place("EX-1", "40 ft", "-20 ft");
+    let line = |near: &[Near]| near.iter().any(|one| matches!(one, Near::Overhead { .. }));
+    let shown = |crew: &Crew| line(&operator::view(&crew.state, "EX-1").unwrap().near);
+    let owed = |crew: &Crew| line(&unsettled(&crew.state, "EX-1"));
+    assert!(shown(&crew) && owed(&crew));
+    let spots = BeSpotter {
+        machine: "EX-1".into(),
+    };
+    crew.says(&ground(), Command::BeSpotter(spots)).unwrap();
+    assert!(shown(&crew), "how far it stays is for whoever moves it");
+    assert!(!owed(&crew));
+    let goes = GoIn {
+        machine: "EX-2".into(),
+        visit: "visit-01".into(),
+        mark: None,
+        others: None,
+    };
+    crew.says(&ground(), Command::GoIn(goes)).unwrap();
+    assert!(owed(&crew), "who is in the cut watches nothing");
+}

@@ -56,6 +56,7 @@ mod tests {
     use crate::asked::{Command, Role};
     use crate::given::{Crew, ground, operator};
     use crate::said::join::Join;
+    use crate::said::person::GiveCab;
     use crate::views::ground;
     use earthwork::words::{Language, ScreenUnit};
 
@@ -86,6 +87,11 @@ mod tests {
         crew.says(&operator("EX-1"), battery(true)).unwrap();
         assert!(!on_the_ground(&crew));
         crew.says(&operator("EX-1"), battery(false)).unwrap();
+        let give = GiveCab {
+            machine: "EX-1".into(),
+        };
+        crew.says(&operator("EX-1"), Command::GiveCab(give))
+            .unwrap();
         let join = Join {
             device: "m3".into(),
             token_digest: String::new(),
@@ -94,6 +100,8 @@ mod tests {
             machine: Some("EX-1".into()),
             language: Language::English,
             unit: ScreenUnit::Tenths,
+            same_person: false,
+            handset: None,
         };
         crew.says(&By::hub(), Command::Join(join)).unwrap();
         assert!(!on_the_ground(&crew));

@@ -8,7 +8,7 @@ use crate::entry::{Body, Entry};
 use crate::open::{OpenItem, open as open_items};
 use crate::refusal::Refusal;
 use crate::review::built;
-use crate::said::start_checks::StartNow;
+use crate::said::{codes, start_checks, stay};
 use crate::state::{Cab, MarkNow, SlipRecord, State};
 use crate::{account, record};
 
@@ -100,8 +100,8 @@ pub(crate) fn apply_opened(state: &mut State, entry: &Entry, body: &DayOpened) {
         at: entry.at,
     });
     account::day_opened(state);
-    state.codes_generation = 0;
-    state.devices.clear();
+    codes::new_day(state, &body.day);
+    stay::new_day(state);
     state.set_ups.clear();
     state.calls.clear();
     state.readings.clear();
@@ -119,7 +119,7 @@ pub(crate) fn apply_opened(state: &mut State, entry: &Entry, body: &DayOpened) {
     state.marks.retain(|_, mark| mark.paint.is_some());
     state.aims.clear();
     state.answers.clear();
-    state.start = StartNow::default();
+    start_checks::new_day(state);
     state.slews.clear();
     state.cuts.new_day();
     state.way_in.new_day(entry.at);

@@ -11,6 +11,7 @@ use crate::cuts::now::FaceNow;
 use crate::entry::{Body, Entry};
 use crate::refusal::Refusal;
 use crate::said::face_seen::zone;
+use crate::said::person::competent;
 use crate::state::State;
 
 /// The competent person types the soil anew.
@@ -97,18 +98,6 @@ pub struct FaceRevised {
     pub pieces: Vec<DesignPiece>,
     /// Whose design.
     pub why: String,
-}
-
-/// The asker, who must be one of the competent persons that the site file names.
-pub(crate) fn competent(state: &State, by: &By) -> Result<(), Refusal> {
-    let named = state
-        .site()
-        .map(|site| site.cuts.competent.clone())
-        .unwrap_or_default();
-    if named.contains(&by.person) {
-        return Ok(());
-    }
-    Err(Refusal::NotCompetent { named })
 }
 
 /// The daylight line as it will be when these entries are in; a note of why not when it can't be worked out.

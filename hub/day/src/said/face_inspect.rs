@@ -10,9 +10,10 @@ use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::refusal::Refusal;
 use crate::said::face_alarm::{self, AlarmWhy};
-use crate::said::face_design::{competent, daylight, take_class};
+use crate::said::face_design::{daylight, take_class};
 use crate::said::face_pins::{self, PinsRead};
 use crate::said::face_seen::zone;
+use crate::said::person::competent;
 use crate::state::State;
 
 /// An inspection.

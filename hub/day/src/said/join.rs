@@ -8,7 +8,9 @@ use crate::asked::{By, Role};
 use crate::entry::{Body, Entry};
 use crate::refusal::{Refusal, Thing};
 use crate::said::call;
+use crate::said::person;
 use crate::state::{Device, Screen, State};
+use crate::time::Time;
 use crate::views::call::Ending;
 
 /// The hub lets somebody in who showed a valid code.
@@ -30,6 +32,12 @@ pub struct Join {
     pub language: Language,
     /// The screen's unit.
     pub unit: ScreenUnit,
+    /// Whoever joins has said: I am the same person as the one of that name, on another phone.
+    #[serde(default)]
+    pub same_person: bool,
+    /// The device that this same phone was until now, by the cookie that it showed.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub handset: Option<String>,
 }
 
 /// A phone came in.
@@ -53,6 +61,12 @@ pub struct Joined {
     /// The device that was this machine's screen until now.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub retires: Option<String>,
+    /// The device of the same name; whoever joined said that they are that person.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub same_as: Option<String>,
+    /// The device that this same phone was until now.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub handset: Option<String>,
 }
 
 /// Language and unit of the asker's own screen.
@@ -91,22 +105,10 @@ pub struct PhoneRemoved {
     pub device: String,
 }
 
-/// A supervisor voids the day's codes.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
-#[serde(deny_unknown_fields)]
-pub struct RenewCodes {}
-
-/// The day's codes were made anew.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
-pub struct CodesRenewed {
-    /// How often, this day.
-    pub generation: u32,
-}
-
 /// Nobody needs a longer name than this on a screen at arm's length.
 const LONGEST_NAME: usize = 24;
 
-pub(crate) fn join(state: &State, asked: &Join) -> Result<Vec<Body>, Refusal> {
+pub(crate) fn join(state: &State, asked: &Join, now: Time) -> Result<Vec<Body>, Refusal> {
     let bad = |english: &str, spanish: &str| Refusal::BadJoin {
         english: english.to_owned(),
         spanish: spanish.to_owned(),
@@ -127,12 +129,19 @@ pub(crate) fn join(state: &State, asked: &Join) -> Result<Vec<Body>, Refusal> {
             "Ese nombre es muy largo. Bastan las iniciales.",
         ));
     }
+    if person.eq_ignore_ascii_case("hub") {
+        return Err(bad(
+            "The log calls the laptop “hub”. Type your own name or initials.",
+            "El registro llama «hub» a la computadora. Escriba su nombre o iniciales.",
+        ));
+    }
     if asked.roles.is_empty() || asked.roles.contains(&Role::Hub) {
         return Err(bad(
             "Pick what you do on this site.",
             "Escoja qué hace en esta obra.",
         ));
     }
+    let (person, same_as) = person::named(state, person, asked)?;
     let operates = asked.roles.contains(&Role::Operator);
     let retires = match &asked.machine {
         Some(machine) if operates => {
@@ -143,7 +152,7 @@ pub(crate) fn join(state: &State, asked: &Join) -> Result<Vec<Body>, Refusal> {
                     name: machine.clone(),
                 });
             }
-            state.cabs.get(machine).and_then(|cab| cab.device.clone())
+            person::takes_the_cab(state, machine, asked.handset.as_deref(), now)?
         }
         None if operates => {
             return Err(bad(
@@ -154,19 +163,24 @@ pub(crate) fn join(state: &State, asked: &Join) -> Result<Vec<Body>, Refusal> {
         _ => None,
     };
     let mut bodies = Vec::new();
-    if let Some(machine) = asked.machine.as_deref().filter(|_| retires.is_some()) {
-        // What the old screen showed was never seen on the new one: the last call comes back as old.
+    if let Some(machine) = asked.machine.as_deref().filter(|_| operates) {
+        // What an old screen showed, or none, was never seen on this one: the last call comes back as old.
         bodies.extend(call::end_live(state, machine, Ending::NewScreen));
     }
     bodies.push(Body::Joined(Joined {
         device: asked.device.clone(),
         token_digest: asked.token_digest.clone(),
-        person: person.to_owned(),
+        person,
         roles: asked.roles.clone(),
         machine: asked.machine.clone().filter(|_| operates),
         language: asked.language,
         unit: asked.unit,
         retires,
+        same_as,
+        handset: asked
+            .handset
+            .clone()
+            .filter(|old| state.devices.contains_key(old)),
     }));
     Ok(bodies)
 }
@@ -194,13 +208,7 @@ pub(crate) fn remove(state: &State, asked: &RemovePhone) -> Result<Vec<Body>, Re
     })])
 }
 
-pub(crate) fn renew(state: &State, _: &RenewCodes) -> Vec<Body> {
-    vec![Body::CodesRenewed(CodesRenewed {
-        generation: state.codes_generation + 1,
-    })]
-}
-
-fn known<'a>(state: &'a State, device: &str) -> Result<&'a Device, Refusal> {
+pub(crate) fn known<'a>(state: &'a State, device: &str) -> Result<&'a Device, Refusal> {
     state.device(device).ok_or_else(|| Refusal::Unknown {
         what: Thing::Phone,
         name: device.to_owned(),
@@ -215,6 +223,19 @@ pub(crate) fn apply_joined(state: &mut State, entry: &Entry, body: &Joined) {
     {
         old.removed = true;
     }
+    if let Some(before) = &body.handset {
+        let (now, person) = (&body.device, &body.person);
+        state.way_in.came_again(before, now, person);
+    }
+    // A phone that stayed in and has joined anew has said who holds it.
+    if let Some(before) = body
+        .handset
+        .as_deref()
+        .and_then(|before| state.devices.get_mut(before))
+        .filter(|before| before.asks_who)
+    {
+        before.removed = true;
+    }
     state.devices.insert(
         body.device.clone(),
         Device {
@@ -226,12 +247,17 @@ pub(crate) fn apply_joined(state: &mut State, entry: &Entry, body: &Joined) {
             token_digest: body.token_digest.clone(),
             since: entry.at,
             removed: false,
+            handset: body.handset.clone(),
+            confirmed_by: None,
+            stays: false,
+            asks_who: false,
         },
     );
     if let Some(machine) = &body.machine {
         let cab = state.cab_mut(machine);
         cab.device = Some(body.device.clone());
         cab.battery_low = None;
+        cab.given_at = None;
         // Until its page reports itself, nobody has seen it show.
         cab.screen = Screen::Hidden(entry.at);
     }
@@ -265,7 +291,8 @@ pub(crate) fn apply_removed(state: &mut State, body: &PhoneRemoved) {
 mod tests {
     use super::*;
     use crate::asked::Command;
-    use crate::given::{Crew, supervisor};
+    use crate::given::{Crew, operator, supervisor};
+    use crate::said::person::GiveCab;
 
     fn joins(device: &str, person: &str, roles: &[Role], machine: Option<&str>) -> Command {
         Command::Join(Join {
@@ -276,6 +303,8 @@ mod tests {
             machine: machine.map(Into::into),
             language: Language::English,
             unit: ScreenUnit::Tenths,
+            same_person: false,
+            handset: None,
         })
     }
 
@@ -283,6 +312,10 @@ mod tests {
     fn a_new_phone_in_the_cab_retires_the_old_one_and_its_number_is_old() {
         let mut crew = Crew::digging();
         crew.reads("P-1", "4.70").unwrap();
+        let give = Command::GiveCab(GiveCab {
+            machine: "EX-1".into(),
+        });
+        crew.says(&operator("EX-1"), give).unwrap();
         crew.says(
             &By::hub(),
             joins("m3", "OW", &[Role::Operator], Some("EX-1")),

@@ -1,6 +1,5 @@
 //! Where a machine stands, as last declared. Nothing senses it.
 
-use earthwork::length::Length;
 use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -11,9 +10,6 @@ use crate::refusal::{Refusal, Thing};
 use crate::said::{face_alarm, slew};
 use crate::state::State;
 use crate::views::ground::PlaceCard;
-
-/// Said anew within this, it has not moved.
-const SAME_PLACE: Length = Length::from_hundredths_of_a_foot(100);
 
 /// Somebody says where a machine stands.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -76,11 +72,7 @@ pub(crate) fn place(state: &State, asked: &PlaceMachine) -> Result<Vec<Body>, Re
         at: asked.at,
     })];
     bodies.extend(face_alarm::placed_away(state, &asked.machine, asked.at));
-    let cab = state.cabs.get(&asked.machine);
-    let before = cab.and_then(|cab| cab.place.as_ref());
-    if before.is_none_or(|before| before.at.distance(asked.at) > SAME_PLACE) {
-        bodies.extend(slew::voided(state, &asked.machine));
-    }
+    bodies.extend(slew::voided_at(state, &asked.machine, asked.at));
     let near = near::near_at(state, &asked.machine, asked.at);
     if !near.is_empty() {
         bodies.push(Body::NearFound(NearFound {
@@ -107,6 +99,7 @@ pub(crate) fn apply_placed(state: &mut State, entry: &Entry, body: &MachinePlace
         since: entry.made_at,
         by: entry.by.person.clone(),
     });
+    cab.moved = false;
     // In a new place everyone looks anew.
     cab.loud_at = None;
 }
@@ -114,5 +107,6 @@ pub(crate) fn apply_placed(state: &mut State, entry: &Entry, body: &MachinePlace
 pub(crate) fn apply_moved(state: &mut State, body: &MachineMoved) {
     let cab = state.cab_mut(&body.machine);
     cab.place = None;
+    cab.moved = true;
     cab.loud_at = None;
 }

@@ -180,7 +180,7 @@ fn machine_then(state: &State, site: &Site, machine: &str) -> MachineThen {
             english: live.sent.english.clone(),
             spanish: live.sent.spanish.clone(),
         }),
-        people: way_in::card(&state.way_in.gate(machine)).people,
+        people: way_in::at(state, machine).people,
         face: nearest.map(|(away, zone)| FaceThen { zone, away }),
         place,
     }
@@ -284,6 +284,7 @@ mod tests {
             machine: "EX-1".into(),
             visit: "visit-0001".into(),
             mark: Some("P-1".into()),
+            others: None,
         };
         crew.says(&ground(), Command::AskIn(ask)).unwrap();
         stop(&mut crew, &ground(), "driver on foot");

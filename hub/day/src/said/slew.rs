@@ -1,6 +1,8 @@
 //! Two machines whose booms can meet: a supervisor proposes which side each keeps out of, both operators press AGREED.
 //! The agreement is void as soon as either machine moves.
 
+use earthwork::length::Length;
+use earthwork::point::Point;
 use earthwork::words::Language;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -12,6 +14,9 @@ use crate::said::call::own_machine;
 use crate::said::machine;
 use crate::state::State;
 use crate::time::Time;
+
+/// Said within this of where it stood, a machine has not moved.
+const SAME_PLACE: Length = Length::from_hundredths_of_a_foot(100);
 
 /// A side of the compass.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
@@ -117,6 +122,9 @@ pub struct SlewCard {
     pub since: Time,
     /// The machines whose operators have pressed AGREED; it holds with both.
     pub agreed: Vec<String>,
+    /// Where the machines stood when it was proposed, in the order of the sides; none in a state that is older than this field.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub stood: Vec<Point>,
 }
 
 impl SlewCard {
@@ -185,7 +193,26 @@ pub(crate) fn say_agreed(state: &State, by: &By, asked: &SayAgreed) -> Result<Ve
 
 /// What is void once a machine moves.
 pub(crate) fn voided(state: &State, machine: &str) -> Vec<Body> {
-    let own = state.slews.iter().filter(|slew| slew.names(machine));
+    voided_where(state, machine, |_| true)
+}
+
+/// What is void once a machine was said to stand somewhere: it is too far from where it stood when that was proposed. Small
+/// moves add up: each is held against that place, never against the one before it.
+pub(crate) fn voided_at(state: &State, machine: &str, at: Point) -> Vec<Body> {
+    let now = state.cabs.get(machine).and_then(|cab| cab.place.as_ref());
+    voided_where(state, machine, |slew| {
+        let side = slew.sides.iter().position(|side| side.machine == machine);
+        let stood = side.and_then(|side| slew.stood.get(side).copied());
+        let from = stood.or_else(|| now.map(|card| card.at));
+        from.is_none_or(|from| from.distance(at) > SAME_PLACE)
+    })
+}
+
+fn voided_where(state: &State, machine: &str, far: impl Fn(&SlewCard) -> bool) -> Vec<Body> {
+    let own = state
+        .slews
+        .iter()
+        .filter(|slew| slew.names(machine) && far(slew));
     let others = own.flat_map(|slew| slew.sides.iter().filter(|side| side.machine != machine));
     others
         .map(|other| {
@@ -199,6 +226,8 @@ pub(crate) fn voided(state: &State, machine: &str) -> Vec<Body> {
 
 pub(crate) fn apply_proposed(state: &mut State, entry: &Entry, body: &SlewProposed) {
     let [one, other] = &body.sides;
+    let place = |side: &SlewSide| Some(state.cabs.get(&side.machine)?.place.as_ref()?.at);
+    let stood = body.sides.iter().map(place).collect::<Option<_>>();
     state
         .slews
         .retain(|slew| !slew.between(&one.machine, &other.machine));
@@ -207,6 +236,7 @@ pub(crate) fn apply_proposed(state: &mut State, entry: &Entry, body: &SlewPropos
         note: body.note.clone(),
         since: entry.at,
         agreed: vec![],
+        stood: stood.unwrap_or_default(),
     });
 }
 
@@ -312,6 +342,22 @@ mod tests {
         assert_eq!(crew.state.slews[0].agreed, ["EX-1"]);
         crew.says(&supervisor(), propose()).unwrap();
         assert_eq!(crew.state.slews[0].agreed, Vec::<String>::new());
+    }
+
+    /// EX-2 creeps east by 0.9 ft at a time: the second step is 1.8 ft from where it stood when both agreed, more than a foot.
+    #[test]
+    fn small_moves_add_up_until_the_agreement_ends() {
+        let mut crew = both_near();
+        crew.says(&supervisor(), propose()).unwrap();
+        crew.says(&operator("EX-1"), agreed("EX-2", Compass::East))
+            .unwrap();
+        crew.says(&operator("EX-2"), agreed("EX-1", Compass::West))
+            .unwrap();
+        crew.place("EX-2", "87.65 ft", "72 ft");
+        assert!(crew.state.slews[0].holds(), "0.9 ft is no move");
+        crew.place("EX-2", "88.55 ft", "72 ft");
+        assert_eq!(crew.state.slews, [], "1.8 ft is one, in two steps too");
+        assert!(waits(&crew));
     }
 
     #[test]

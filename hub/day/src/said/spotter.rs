@@ -192,6 +192,8 @@ mod tests {
             machine: None,
             language: Language::English,
             unit: ScreenUnit::Tenths,
+            same_person: false,
+            handset: None,
         };
         crew.says(&By::hub(), Command::Join(join)).unwrap();
         crew.says(&ground(), be("EX-1")).unwrap();

@@ -8,10 +8,11 @@ use earthwork::words::Language;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::cuts::plan::day_number;
 use crate::entry::{Body, Entry};
 use crate::refusal::Refusal;
 use crate::state::State;
-use crate::time::Time;
+use crate::time::{Time, minutes};
 
 /// What is looked at before a day begins.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, ToSchema)]
@@ -114,6 +115,9 @@ pub struct SayStartCheck {
     /// The signals that were agreed, for the hand signals.
     #[serde(default)]
     pub signals: Vec<HandSignal>,
+    /// Looked at now and found as it was said before: when that was said. The words are those, and nothing else is given.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub as_before: Option<Time>,
 }
 
 /// A start check has its value.
@@ -126,6 +130,9 @@ pub struct StartCheckSaid {
     /// The signals that were agreed.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub signals: Vec<HandSignal>,
+    /// These are the words of an earlier day, looked at again and found so: when they were said first.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub as_before: Option<Time>,
 }
 
 /// A supervisor says that the day is READY.
@@ -163,6 +170,9 @@ pub struct StartNow {
     pub said: BTreeMap<StartCheck, CheckSaid>,
     /// By whom and when it was declared READY.
     pub ready: Option<ReadyBy>,
+    /// What was last said on the days before.
+    #[serde(default)]
+    pub before: BTreeMap<StartCheck, CheckSaid>,
 }
 
 /// What was seen, by whom, when.
@@ -176,6 +186,9 @@ pub struct CheckSaid {
     pub by: String,
     /// When.
     pub at: Time,
+    /// The words are those of an earlier day, looked at again: when they were said first.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub as_before: Option<Time>,
 }
 
 /// Who declared the day READY.
@@ -200,8 +213,65 @@ fn is_value(text: &str) -> bool {
     plain.chars().count() > 1 && !TICKS.contains(&plain.to_lowercase().as_str())
 }
 
+impl StartCheck {
+    /// Whether what was said on an earlier day can be looked at and found unchanged. Who wears hat and vest, when the laser was
+    /// tested, and where ladders stand in a cut that has grown overnight are said anew each morning: yesterday's words would be
+    /// wrong without anybody having to change them.
+    pub fn can_stand(self) -> bool {
+        match self {
+            Self::HandSignals | Self::FirstAid | Self::OverheadLines | Self::LocateTickets => true,
+            Self::HatAndVest | Self::Laser | Self::WaysOut => false,
+        }
+    }
+}
+
+/// Words that were typed so long ago are typed anew: a week of mornings (invented).
+const STANDS_FOR_MS: i64 = minutes(7 * 24 * 60);
+
+/// What was said on an earlier day and may be confirmed by whoever looks again.
+pub(crate) fn before(state: &State, check: StartCheck) -> Option<&CheckSaid> {
+    let said = state.start.before.get(&check)?;
+    let first = said.as_before.unwrap_or(said.at);
+    let fresh = state.at.ms_since(first) <= STANDS_FOR_MS;
+    (check.can_stand() && fresh && !(check == StartCheck::LocateTickets && lapsed(state)))
+        .then_some(said)
+}
+
+/// Whether a ticket of the site does not hold on this day: then yesterday's words about tickets are not the ones to confirm.
+fn lapsed(state: &State) -> bool {
+    let today = state
+        .day
+        .as_ref()
+        .and_then(|day| day_number(day.id.get(..10)?));
+    let tickets = state.site().map(|site| site.cuts.tickets.as_slice());
+    tickets.unwrap_or_default().iter().any(|ticket| {
+        let last = day_number(&ticket.to);
+        today.is_none() || last.is_none() || last < today
+    })
+}
+
+/// Yesterday's words once more, by somebody who has looked again.
+fn again(state: &State, asked: &SayStartCheck, said_at: Time) -> Result<Vec<Body>, Refusal> {
+    let said = before(state, asked.check).filter(|said| said.at == said_at);
+    let (Some(said), true, true) = (said, asked.value.is_empty(), asked.signals.is_empty()) else {
+        return Err(Refusal::HeldBack {
+            english: "Those words can't stand for today. Say what you saw.".into(),
+            spanish: "Esas palabras ya no sirven para hoy. Diga qué vio.".into(),
+        });
+    };
+    Ok(vec![Body::StartCheckSaid(StartCheckSaid {
+        check: asked.check,
+        value: said.value.clone(),
+        signals: said.signals.clone(),
+        as_before: Some(said.as_before.unwrap_or(said.at)),
+    })])
+}
+
 pub(crate) fn say(state: &State, asked: &SayStartCheck) -> Result<Vec<Body>, Refusal> {
     state.day.as_ref().ok_or(Refusal::NoDay)?;
+    if let Some(said_at) = asked.as_before {
+        return again(state, asked, said_at);
+    }
     let mut signals = asked.signals.clone();
     signals.sort_unstable();
     signals.dedup();
@@ -224,6 +294,7 @@ pub(crate) fn say(state: &State, asked: &SayStartCheck) -> Result<Vec<Body>, Ref
         check: asked.check,
         value: asked.value.trim().to_owned(),
         signals,
+        as_before: None,
     })])
 }
 
@@ -274,8 +345,16 @@ pub(crate) fn apply_said(state: &mut State, entry: &Entry, body: &StartCheckSaid
         signals: body.signals.clone(),
         by: entry.by.person.clone(),
         at: entry.made_at,
+        as_before: body.as_before,
     };
     state.start.said.insert(body.check, said);
+}
+
+/// A new day: nothing is looked at yet; what was last said of each is remembered.
+pub(crate) fn new_day(state: &mut State) {
+    let old = std::mem::take(&mut state.start);
+    state.start.before = old.before;
+    state.start.before.extend(old.said);
 }
 
 pub(crate) fn apply_ready(state: &mut State, entry: &Entry, body: &DayReady) {
@@ -287,105 +366,4 @@ pub(crate) fn apply_ready(state: &mut State, entry: &Entry, body: &DayReady) {
 }
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::asked::{By, Command};
-    use crate::given::{Crew, ground, operator, supervisor};
-    use crate::said::day::OpenDay;
-
-    fn says(check: StartCheck, value: &str) -> Command {
-        Command::SayStartCheck(SayStartCheck {
-            check,
-            value: value.into(),
-            signals: vec![],
-        })
-    }
-
-    fn ready(overrides: &[(StartCheck, &str)]) -> Command {
-        let overrides = overrides.iter().map(|(check, why)| StartOverride {
-            check: *check,
-            why: (*why).into(),
-        });
-        Command::ReadyDay(ReadyDay {
-            overrides: overrides.collect(),
-        })
-    }
-
-    #[test]
-    fn a_start_check_takes_a_value_and_no_tick() {
-        let mut crew = Crew::digging();
-        for tick in ["", " ", "ok", "OK.", "✓", "x", "sí", "Listo!"] {
-            let said = crew.says(&ground(), says(StartCheck::FirstAid, tick));
-            assert!(matches!(said, Err(Refusal::HeldBack { .. })), "{tick:?}");
-        }
-        let value = "box in the truck, hospital 4 miles by the county road";
-        crew.says(&ground(), says(StartCheck::FirstAid, value))
-            .unwrap();
-        assert_eq!(crew.state.start.said[&StartCheck::FirstAid].value, value);
-        assert_eq!(crew.state.start.said[&StartCheck::FirstAid].by, "RT");
-        let no = crew.says(&operator("EX-1"), says(StartCheck::Laser, "tested"));
-        assert!(matches!(no, Err(Refusal::NotAllowed { .. })));
-    }
-
-    #[test]
-    fn hand_signals_are_named_and_stop_is_among_them() {
-        let mut crew = Crew::digging();
-        let signals = |signals: &[HandSignal]| {
-            Command::SayStartCheck(SayStartCheck {
-                check: StartCheck::HandSignals,
-                value: String::new(),
-                signals: signals.to_vec(),
-            })
-        };
-        let without = crew.says(&ground(), signals(&[HandSignal::Lower]));
-        assert!(matches!(without, Err(Refusal::HeldBack { .. })));
-        let with = [HandSignal::Grade, HandSignal::Stop, HandSignal::Stop];
-        crew.says(&ground(), signals(&with)).unwrap();
-        let said = &crew.state.start.said[&StartCheck::HandSignals];
-        assert_eq!(said.signals, [HandSignal::Stop, HandSignal::Grade]);
-    }
-
-    #[test]
-    fn a_day_is_ready_with_every_check_or_a_named_reason_and_begins_anew_tomorrow() {
-        let mut crew = Crew::digging();
-        let Err(Refusal::HeldBack { english, .. }) = crew.says(&supervisor(), ready(&[])) else {
-            panic!("nothing was looked at");
-        };
-        assert!(
-            english.contains("hat and vest") && english.contains("ladders"),
-            "{english}"
-        );
-        for check in START_CHECKS {
-            if check != StartCheck::HandSignals && check != StartCheck::WaysOut {
-                crew.says(&ground(), says(check, "seen at the truck"))
-                    .unwrap();
-            }
-        }
-        let why = "no cut is 4 ft deep yet";
-        let one = crew.says(&supervisor(), ready(&[(StartCheck::WaysOut, why)]));
-        assert!(
-            matches!(one, Err(Refusal::HeldBack { .. })),
-            "signals are left"
-        );
-        let tick = [(StartCheck::WaysOut, why), (StartCheck::HandSignals, "ok")];
-        assert!(crew.says(&supervisor(), ready(&tick)).is_err());
-        let both = [
-            (StartCheck::WaysOut, why),
-            (StartCheck::HandSignals, "operators come at 8, agreed then"),
-            // It has a value: a reason for it is not needed, and not kept.
-            (StartCheck::Laser, "whatever else"),
-        ];
-        assert!(
-            crew.says(&ground(), ready(&both)).is_err(),
-            "a supervisor says it"
-        );
-        crew.says(&supervisor(), ready(&both)).unwrap();
-        let kept = crew.state.start.ready.clone().unwrap();
-        assert_eq!((kept.by.as_str(), kept.overrides.len()), ("PN", 2));
-        let day = OpenDay {
-            day: "2030-05-15".into(),
-        };
-        crew.says(&By::hub(), Command::OpenDay(day)).unwrap();
-        assert_eq!(crew.state.start, StartNow::default());
-    }
-}
+mod tests;

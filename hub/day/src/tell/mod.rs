@@ -6,7 +6,6 @@ use crate::entry::{Body, Entry};
 use crate::said;
 use crate::said::change::{SiteChanged, SiteThing};
 use crate::said::prove::{Differs, TargetTyped};
-use crate::said::receipt::ScreenNotice;
 use crate::said::revise::TargetRevised;
 
 mod account;
@@ -15,6 +14,7 @@ mod cuts;
 mod laser;
 mod machine;
 mod marks;
+mod people;
 mod proving;
 mod reading;
 mod record;
@@ -108,7 +108,12 @@ pub fn tell(entry: &Entry) -> Told {
         | Body::ScreenChanged(_)
         | Body::PhoneRemoved(_)
         | Body::CodesRenewed(_)
-        | Body::ScreenNoticed(_)) => tell_people(people),
+        | Body::CodesLast(_)
+        | Body::CabGiven(_)
+        | Body::PersonConfirmed(_)
+        | Body::PhoneStays(_)
+        | Body::WhoSaid(_)
+        | Body::ScreenNoticed(_)) => people::tell(people),
         laser @ (Body::LaserSetUp(_)
         | Body::SetUpRestated(_)
         | Body::SetUpProven(_)
@@ -247,45 +252,5 @@ pub(crate) fn signed(length: Length) -> String {
         format!("+{}", feet(length))
     } else {
         feet(length)
-    }
-}
-
-fn tell_people(body: &Body) -> Told {
-    match body {
-        Body::Joined(b) => {
-            let told = Told::new(
-                format!("{} joined.", b.person),
-                format!("Entró {}.", b.person),
-            );
-            match &b.machine {
-                Some(machine) => told.machine(machine),
-                None => told,
-            }
-        }
-        Body::ScreenChanged(_) => Told::new("Screen settings changed.", "Pantalla ajustada."),
-        Body::PhoneRemoved(b) => Told::new(
-            format!("Phone {} removed.", b.device),
-            format!("Teléfono {} retirado.", b.device),
-        ),
-        Body::CodesRenewed(_) => Told::new(
-            "Codes renewed: the old ones open nothing.",
-            "Códigos nuevos: los viejos ya no abren.",
-        ),
-        Body::ScreenNoticed(b) => {
-            let (en, es) = match b.screen {
-                ScreenNotice::Showing => ("screen shows", "pantalla a la vista"),
-                ScreenNotice::Hidden => ("SCREEN IS NOT SHOWING", "LA PANTALLA NO SE VE"),
-                ScreenNotice::Lost => (
-                    "SCREEN LOST: use hand signals",
-                    "PANTALLA PERDIDA: use señas",
-                ),
-            };
-            Told::new(
-                format!("{} {en}.", b.machine),
-                format!("{}: {es}.", b.machine),
-            )
-            .machine(&b.machine)
-        }
-        _ => Told::default(),
     }
 }

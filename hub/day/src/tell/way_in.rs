@@ -17,11 +17,29 @@ pub(super) fn tell(step: &Step) -> Told {
     }
 }
 
+/// How many come along.
+fn more(others: u32) -> String {
+    if others == 0 {
+        return String::new();
+    }
+    format!(" + {others}")
+}
+
 fn sentences(step: &Step) -> (String, String) {
     match step {
         Step::EntryAsked(b) => (
-            format!("{} asks to come in at {}.", b.person, b.machine),
-            format!("{} pide entrar en {}.", b.person, b.machine),
+            format!(
+                "{}{} asks to come in at {}.",
+                b.person,
+                more(b.others),
+                b.machine
+            ),
+            format!(
+                "{}{} pide entrar en {}.",
+                b.person,
+                more(b.others),
+                b.machine
+            ),
         ),
         Step::AskRepeated(b) => (
             format!("No answer: {} asks again at {}.", b.person, b.machine),
@@ -60,14 +78,26 @@ fn sentences(step: &Step) -> (String, String) {
             )
         }
         Step::PersonIn(b) if b.confirmed => (
-            format!("{} is IN at {}.", b.person, b.machine),
-            format!("{} está ADENTRO en {}.", b.person, b.machine),
+            format!("{}{} is IN at {}.", b.person, more(b.others), b.machine),
+            format!(
+                "{}{} está ADENTRO en {}.",
+                b.person,
+                more(b.others),
+                b.machine
+            ),
         ),
         Step::PersonIn(b) => (
-            format!("UNCONFIRMED ENTRY: {} is IN at {}.", b.person, b.machine),
             format!(
-                "ENTRADA SIN CONFIRMAR: {} está ADENTRO en {}.",
-                b.person, b.machine
+                "UNCONFIRMED ENTRY: {}{} is IN at {}.",
+                b.person,
+                more(b.others),
+                b.machine
+            ),
+            format!(
+                "ENTRADA SIN CONFIRMAR: {}{} está ADENTRO en {}.",
+                b.person,
+                more(b.others),
+                b.machine
             ),
         ),
         Step::PersonOut(b) => match &b.witness {
@@ -78,11 +108,25 @@ fn sentences(step: &Step) -> (String, String) {
                     b.person, b.machine, b.why
                 ),
             ),
+            None if b.phone.is_some() => (
+                format!(
+                    "{} is OUT at {}, said from another phone in that name.",
+                    b.person, b.machine
+                ),
+                format!(
+                    "{} está AFUERA en {}, dicho desde otro teléfono con ese nombre.",
+                    b.person, b.machine
+                ),
+            ),
             None => (
                 format!("{} is OUT at {}.", b.person, b.machine),
                 format!("{} está AFUERA en {}.", b.person, b.machine),
             ),
         },
+        Step::OutSeen(b) => (
+            format!("{} has seen it, and is out at {}.", b.person, b.machine),
+            format!("{} lo vio, y está afuera en {}.", b.person, b.machine),
+        ),
         Step::ReleaseRefused(b) => {
             let people = b.people.join(", ");
             (

@@ -42,7 +42,8 @@ pub(crate) fn machines(state: &State) -> Vec<MachineCard> {
                     .place
                     .as_ref()
                     .map(|place| place.since.plus_ms(PLACE_TOO_OLD_MS)),
-                way_in: way_in::card(&state.way_in.gate(&machine.id)),
+                is_about: keep_out::is_about(state, &machine.id),
+                way_in: way_in::at(state, &machine.id),
                 near: near::unsettled(state, &machine.id),
                 slews: state
                     .slews

@@ -90,8 +90,10 @@ pub struct MachineCard {
     /// How far the mark of its live call lies beyond its reach, from where it was last said to stand.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub beyond_reach: Option<Length>,
-    /// From when on the declared place is too old to judge by: then its own marks count as within.
+    /// From when on the declared place is too old to judge by: then its own marks count as within, and all of them when it is about.
     pub place_old_at: Option<Time>,
+    /// It is at work today, as far as anybody has said: while its place is old or unknown, every mark counts as within.
+    pub is_about: bool,
     /// Who asks to come in and who is in.
     pub way_in: WayInCard,
     /// What is near it, from where it was last said to stand.

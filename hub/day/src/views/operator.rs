@@ -16,7 +16,7 @@ use crate::state::{Cab, Call, State};
 use crate::time::Time;
 use crate::views::call::{self, CallState, CallView, Ending};
 use crate::views::ground::SetUpState;
-use crate::views::way_in::{self, WayInCard};
+use crate::views::way_in::{self, OnFootCard, WayInCard};
 use crate::way_in::Phase;
 
 /// A buried line this near to where a machine digs stands on its screen (common practice).
@@ -50,6 +50,9 @@ pub struct Operator {
     pub hand_dig: Vec<Crossing>,
     /// Who asks to come in and who is in.
     pub way_in: WayInCard,
+    /// The other machines with a screen, and what whoever sits in this cab has asked of them on foot.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub on_foot: Vec<OnFootCard>,
     /// What is near it and not settled, from where it was last said to stand.
     pub near: Vec<Near>,
     /// What was proposed or agreed with other machines.
@@ -167,8 +170,9 @@ pub fn view(state: &State, machine: &str) -> Option<Operator> {
         look_asked_at: cab.look_asked_at,
         faces_left: faces_left(state, site),
         hand_dig: hand_dig(state, here, cab),
-        way_in: way_in::card(&gate),
-        near: near::unsettled(state, machine),
+        way_in: way_in::at(state, machine),
+        on_foot: way_in::on_foot(state, site, machine, cab.device.as_deref()),
+        near: near::in_the_cab(state, machine),
         slews: state
             .slews
             .iter()

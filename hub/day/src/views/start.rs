@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::said::start_checks::{CheckSaid, ReadyBy, START_CHECKS, StartCheck};
+use crate::said::start_checks::{CheckSaid, ReadyBy, START_CHECKS, StartCheck, before};
 use crate::state::State;
 
 /// The start of the day.
@@ -24,12 +24,16 @@ pub struct StartCheckCard {
     /// What was seen; nothing yet without it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub said: Option<CheckSaid>,
+    /// What was said on an earlier day; whoever looks again may confirm it, or says what is different.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub before: Option<CheckSaid>,
 }
 
 pub(crate) fn card(state: &State) -> StartCard {
     let checks = START_CHECKS.into_iter().map(|check| StartCheckCard {
         check,
         said: state.start.said.get(&check).cloned(),
+        before: before(state, check).cloned(),
     });
     StartCard {
         checks: checks.collect(),

@@ -5,6 +5,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::Role;
+use crate::said::codes::Lasts;
 use crate::said::near_miss::NearMissCard;
 use crate::said::site::SiteDifference;
 use crate::said::turning::LevelsRun;
@@ -41,6 +42,8 @@ pub struct Supervisor {
     pub site_change: Option<SiteChangeCard>,
     /// How often the codes of this day were renewed.
     pub codes_generation: u32,
+    /// How long codes last.
+    pub codes_last: Lasts,
     /// Aims in force that are not zero.
     pub aims: Vec<AimCard>,
     /// Contours that somebody has walked.
@@ -102,6 +105,15 @@ pub struct PersonCard {
     pub machine: Option<String>,
     /// When they joined.
     pub since: Time,
+    /// The supervisor who has confirmed today whose phone this is.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub confirmed_by: Option<String>,
+    /// It stays in over the night.
+    pub stays: bool,
+    /// It stayed in, and nobody has said yet who holds it.
+    pub asks_who: bool,
+    /// A competent person that the site file names goes by that name: without a confirmation it counts for nothing.
+    pub competent: bool,
 }
 
 /// A changed site file.
@@ -148,6 +160,7 @@ pub fn view(state: &State) -> Option<Supervisor> {
             since: change.since,
         }),
         codes_generation: state.codes_generation,
+        codes_last: state.codes.lasts,
         contours: contour::contours(state),
         aims: state
             .aims
@@ -197,6 +210,12 @@ fn people(state: &State) -> Vec<PersonCard> {
             roles: device.roles.clone(),
             machine: device.machine.clone(),
             since: device.since,
+            confirmed_by: device.confirmed_by.clone(),
+            stays: device.stays,
+            asks_who: device.asks_who,
+            competent: state
+                .site()
+                .is_some_and(|site| site.cuts.competent.contains(&device.person)),
         })
         .collect();
     people.sort_by_key(|person| person.since);

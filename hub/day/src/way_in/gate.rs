@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use super::step::Step;
+use super::step::{Step, is_none};
 use crate::time::{Time, seconds};
 
 /// Nobody has answered for so long: it is asked again, louder.
@@ -24,6 +24,26 @@ pub struct Gate {
     startled: Option<Time>,
     /// Visits by name.
     visits: BTreeMap<String, Visit>,
+    /// Visits that another phone has ended, until their own person has seen it.
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    told_out: BTreeMap<String, ToldOut>,
+}
+
+/// Somebody else, or another phone, has said OUT for a person.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct ToldOut {
+    /// Who is said to be out.
+    pub person: String,
+    /// The phone that they went in with.
+    pub device: String,
+    /// Who saw it; none when it was said in the person's own name from another phone.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub witness: Option<String>,
+    /// What was seen.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub why: String,
+    /// When.
+    pub at: Time,
 }
 
 /// Who holds the bucket down, and since when.
@@ -55,6 +75,19 @@ pub struct Visit {
     /// Since when the phone's link is gone.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub lost: Option<Time>,
+    /// How many come along, whom this person leads.
+    #[serde(default, skip_serializing_if = "is_none")]
+    pub others: u32,
+}
+
+impl Visit {
+    /// Who it is, as it is read: the leader, and how many more.
+    pub fn named(&self) -> String {
+        if self.others == 0 {
+            return self.person.clone();
+        }
+        format!("{} + {}", self.person, self.others)
+    }
 }
 
 /// Where a visit stands.
@@ -143,24 +176,30 @@ impl Gate {
     /// Everybody who may be in, each once, by name.
     pub fn may_be_in(&self) -> Vec<String> {
         let inside = self.visits.values().filter(|visit| visit.stage.may_be_in());
-        let mut people: Vec<String> = inside.map(|visit| visit.person.clone()).collect();
+        let mut people: Vec<String> = inside.map(Visit::named).collect();
         people.sort();
         people.dedup();
         people
     }
 
+    /// Visits that another phone has ended and whose own person has not seen it, by name.
+    pub fn told_out(&self) -> impl Iterator<Item = (&String, &ToldOut)> {
+        self.told_out.iter()
+    }
+
     /// Nothing stands here.
     pub fn is_idle(&self) -> bool {
-        !self.is_held() && self.visits.is_empty()
+        !self.is_held() && self.visits.is_empty() && self.told_out.is_empty()
     }
 
     /// Takes what happened at this machine. Total: what does not fit changes nothing.
     pub(super) fn take(&mut self, at: Time, step: &Step) {
         match step {
-            Step::EntryAsked(b) => self.enter(
-                &b.visit,
-                visit(&b.person, &b.device, b.mark.clone(), Stage::Asked, at),
-            ),
+            Step::EntryAsked(b) => {
+                let mut asks = visit(&b.person, &b.device, b.mark.clone(), Stage::Asked, at);
+                asks.others = b.others;
+                self.enter(&b.visit, asks);
+            }
             Step::AskRepeated(b) => {
                 if let Some(visit) = self.visits.get_mut(&b.visit) {
                     visit.stage = Stage::Asked;
@@ -195,13 +234,26 @@ impl Gate {
                 if !b.confirmed && self.down.is_none() {
                     self.startled.get_or_insert(at);
                 }
-                self.enter(
-                    &b.visit,
-                    visit(&b.person, &b.device, b.mark.clone(), stage, at),
-                );
+                let mut is_in = visit(&b.person, &b.device, b.mark.clone(), stage, at);
+                is_in.others = b.others;
+                self.enter(&b.visit, is_in);
             }
             Step::PersonOut(b) => {
-                self.visits.remove(&b.visit);
+                let ended = self.visits.remove(&b.visit);
+                let by_another = b.witness.is_some() || b.phone.is_some();
+                if let Some(ended) = ended.filter(|visit| by_another && visit.stage.may_be_in()) {
+                    let told = ToldOut {
+                        person: ended.person,
+                        device: ended.device,
+                        witness: b.witness.clone(),
+                        why: b.why.clone(),
+                        at,
+                    };
+                    self.told_out.insert(b.visit.clone(), told);
+                }
+            }
+            Step::OutSeen(b) => {
+                self.told_out.remove(&b.visit);
             }
             Step::Released(_) => (self.down, self.startled) = (None, None),
             Step::ReleaseRefused(_) | Step::LinkNoticed(_) => {}
@@ -209,6 +261,7 @@ impl Gate {
     }
 
     fn enter(&mut self, name: &str, visit: Visit) {
+        self.told_out.remove(name);
         self.visits.insert(name.to_owned(), visit);
     }
 
@@ -234,8 +287,24 @@ impl Gate {
         }
     }
 
-    /// Yesterday's phones open nothing any more. Whoever was in is still in; whoever had only asked asks anew.
+    pub(super) fn came_again(&mut self, before: &str, now: &str, person: &str) {
+        let own = |device: &str, of: &str| device == before && of == person;
+        for visit in self.visits.values_mut() {
+            if own(&visit.device, &visit.person) {
+                now.clone_into(&mut visit.device);
+            }
+        }
+        for told in self.told_out.values_mut() {
+            if own(&told.device, &told.person) {
+                now.clone_into(&mut told.device);
+            }
+        }
+    }
+
+    /// Yesterday's phones open nothing any more. Whoever was in is still in; whoever had only asked asks anew, and whoever was
+    /// said to be out had the evening to say that they are not.
     pub(super) fn new_day(&mut self, at: Time) {
+        self.told_out.clear();
         self.visits.retain(|_, visit| visit.stage.may_be_in());
         for visit in self.visits.values_mut() {
             visit.lost.get_or_insert(at);
@@ -272,6 +341,7 @@ fn visit(person: &str, device: &str, mark: Option<String>, stage: Stage, since: 
         since,
         repeats: 0,
         lost: None,
+        others: 0,
     }
 }
 

@@ -8,13 +8,14 @@
 //! |---|---|
 //! | what can happen | [`step`] |
 //! | what one machine's gate is and how it changes | [`gate`] |
-//! | which press makes what happen, and which is refused | [`rules`] |
+//! | which press makes what happen, and which is refused | [`rules`], and who is in and out: `inside` |
 //! | that no loss, repeat or order of messages ever lets a machine go while somebody may be in | `explore` |
 //! | the state diagram | `hub/WAY-IN.md`, compared with what was explored |
 
 #[cfg(test)]
 mod explore;
 pub mod gate;
+mod inside;
 pub mod rules;
 pub mod step;
 
@@ -60,6 +61,13 @@ impl WayIn {
             .or_default()
             .take(at, step);
         self.gates.retain(|_, gate| !gate.is_idle());
+    }
+
+    /// A phone came in again under the same name: its visits are those of the device that it is now.
+    pub fn came_again(&mut self, before: &str, now: &str, person: &str) {
+        for gate in self.gates.values_mut() {
+            gate.came_again(before, now, person);
+        }
     }
 
     /// A new day: yesterday's phones open nothing, whoever was in is still in.

@@ -6,7 +6,7 @@ use super::WayIn;
 use super::gate::{Gate, Stage, Visit};
 use super::step::{
     AskRepeated, AskWithdrawn, BucketIsDown, EntryAsked, EntryDelayed, EntryRefused, LinkNoticed,
-    PersonIn, PersonOut, ReleaseRefused, Released, Step,
+    ReleaseRefused, Released, Step,
 };
 use crate::time::{Time, seconds};
 
@@ -31,6 +31,32 @@ pub struct Visiting<'a> {
     pub visit: &'a str,
 }
 
+/// Where somebody goes, and with how many.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct Going<'a> {
+    /// The mark, when it is one.
+    pub mark: Option<&'a str>,
+    /// Other machines whose keep-outs the same place lies in: what is asked of one is asked of all of them.
+    pub also: &'a [String],
+    /// How many come along, whom the asker leads; for an entry after an answer none keeps what was asked.
+    pub others: Option<u32>,
+}
+
+/// Whoever has seen somebody out.
+#[derive(Clone, Copy, Debug)]
+pub struct Witness<'a> {
+    /// Who.
+    pub who: Who<'a>,
+    /// The machine whose cab they sit in.
+    pub sits_in: Option<&'a str>,
+    /// As far as is known another person's phone, and since before the visit.
+    pub known: bool,
+    /// How many were seen out, for a group: the leader too.
+    pub all: Option<u32>,
+    /// What was seen.
+    pub why: &'a str,
+}
+
 /// Why a press makes nothing happen.
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
 pub enum No {
@@ -52,6 +78,19 @@ pub enum No {
     /// A witness is somebody else than the one who was in, and does not sit in that cab.
     #[error("a witness is another person")]
     NoWitness,
+    /// A witness whose phone can't be told from one of the person who is in.
+    #[error("nobody knows the witness")]
+    WitnessUnknown(String),
+    /// A group comes out whole.
+    #[error("{inside} are in, {said} said to be out")]
+    NotAllOut {
+        /// Who leads.
+        person: String,
+        /// How many are in, the leader too.
+        inside: u32,
+        /// How many were said to be out.
+        said: u32,
+    },
     /// A witness says what was seen.
     #[error("say what was seen")]
     SayWhat,
@@ -64,11 +103,20 @@ pub enum No {
 }
 
 impl WayIn {
-    /// Asks to come in; the same visit once more asks again.
+    /// Asks to come in, at every machine concerned; the same visit once more asks again.
     ///
     /// # Errors
-    /// [`No::AlreadyIn`].
-    pub fn ask(&self, to: Visiting<'_>, who: Who<'_>, mark: Option<&str>) -> Result<Vec<Step>, No> {
+    /// [`No::AlreadyIn`], for the machine that was named: who is in at another one concerned is asked for there no more.
+    pub fn ask(&self, to: Visiting<'_>, who: Who<'_>, going: Going<'_>) -> Result<Vec<Step>, No> {
+        let mut steps = self.ask_one(to, who, going)?;
+        for machine in going.also.iter().filter(|one| *one != to.machine) {
+            let to = Visiting { machine, ..to };
+            steps.extend(self.ask_one(to, who, going).unwrap_or_default());
+        }
+        Ok(steps)
+    }
+
+    fn ask_one(&self, to: Visiting<'_>, who: Who<'_>, going: Going<'_>) -> Result<Vec<Step>, No> {
         let gate = self.gate(to.machine);
         if let Some(visit) = gate.visit(to.visit) {
             let again = visit.stage.is_open() && visit.device == who.device;
@@ -89,7 +137,8 @@ impl WayIn {
             visit: to.visit.to_owned(),
             person: who.person.to_owned(),
             device: who.device.to_owned(),
-            mark: mark.map(str::to_owned),
+            mark: going.mark.map(str::to_owned),
+            others: going.others.unwrap_or(0),
         })])
     }
 
@@ -103,14 +152,28 @@ impl WayIn {
             return Ok(vec![]);
         };
         own(visit, who)?;
-        if matches!(visit.stage, Stage::In | Stage::Unconfirmed) {
+        let stays = |visit: &Visit| matches!(visit.stage, Stage::In | Stage::Unconfirmed);
+        if stays(visit) {
             return Err(No::IsIn);
         }
-        Ok(vec![Step::AskWithdrawn(AskWithdrawn {
-            machine: to.machine.to_owned(),
-            visit: to.visit.to_owned(),
-            person: visit.person.clone(),
-        })])
+        let each = self.holding(to.visit).filter(|(_, visit)| !stays(visit));
+        let each = each.map(|(machine, visit)| {
+            Step::AskWithdrawn(AskWithdrawn {
+                machine: machine.clone(),
+                visit: to.visit.to_owned(),
+                person: visit.person.clone(),
+            })
+        });
+        Ok(each.collect())
+    }
+
+    /// The visits of that name at all machines: the same stay of the same person, in more than one keep-out.
+    pub(super) fn holding<'a>(
+        &'a self,
+        name: &'a str,
+    ) -> impl Iterator<Item = (&'a String, &'a Visit)> {
+        let gates = self.gates.iter();
+        gates.filter_map(move |(machine, gate)| Some((machine, gate.visit(name)?)))
     }
 
     /// The operator says WAIT.
@@ -174,79 +237,6 @@ impl WayIn {
             operator: operator.to_owned(),
             answers: answered.iter().map(|(name, _)| (*name).clone()).collect(),
             people: answered.iter().map(|(_, v)| v.person.clone()).collect(),
-        })])
-    }
-
-    /// Somebody goes in, or says so afterwards. Never refused: without the operator's answer it is an UNCONFIRMED ENTRY.
-    pub fn go_in(&self, to: Visiting<'_>, who: Who<'_>, mark: Option<&str>) -> Vec<Step> {
-        let gate = self.gate(to.machine);
-        let known = gate.visit(to.visit);
-        let stage = known.map(|visit| visit.stage);
-        if matches!(stage, Some(Stage::In | Stage::Unconfirmed)) {
-            return vec![];
-        }
-        vec![Step::PersonIn(PersonIn {
-            machine: to.machine.to_owned(),
-            visit: to.visit.to_owned(),
-            person: who.person.to_owned(),
-            device: who.device.to_owned(),
-            mark: known
-                .and_then(|visit| visit.mark.clone())
-                .or_else(|| mark.map(str::to_owned)),
-            confirmed: stage == Some(Stage::Answered)
-                && known.is_some_and(|visit| visit.device == who.device),
-        })]
-    }
-
-    /// The person says OUT. For a visit that the gate does not hold, the word is kept and changes nothing.
-    ///
-    /// # Errors
-    /// [`No::NotYours`].
-    pub fn come_out(&self, to: Visiting<'_>, who: Who<'_>) -> Result<Vec<Step>, No> {
-        let gate = self.gate(to.machine);
-        let known = gate.visit(to.visit);
-        if let Some(visit) = known {
-            own(visit, who)?;
-        }
-        Ok(vec![Step::PersonOut(PersonOut {
-            machine: to.machine.to_owned(),
-            visit: to.visit.to_owned(),
-            person: who.person.to_owned(),
-            was_in: known.is_some_and(|visit| visit.stage.may_be_in()),
-            witness: None,
-            why: String::new(),
-        })])
-    }
-
-    /// Another named person has seen somebody out, and has told them so.
-    ///
-    /// # Errors
-    /// [`No::NotIn`], [`No::NoWitness`] for the person or the machine's own operator, [`No::SayWhat`].
-    pub fn out_by_witness(
-        &self,
-        to: Visiting<'_>,
-        witness: Who<'_>,
-        sits_in: Option<&str>,
-        why: &str,
-    ) -> Result<Vec<Step>, No> {
-        let gate = self.gate(to.machine);
-        let inside = gate
-            .visit(to.visit)
-            .filter(|visit| visit.stage.may_be_in())
-            .ok_or(No::NotIn)?;
-        if sits_in == Some(to.machine) || witness.person == inside.person {
-            return Err(No::NoWitness);
-        }
-        if why.is_empty() {
-            return Err(No::SayWhat);
-        }
-        Ok(vec![Step::PersonOut(PersonOut {
-            machine: to.machine.to_owned(),
-            visit: to.visit.to_owned(),
-            person: inside.person.clone(),
-            was_in: true,
-            witness: Some(witness.person.to_owned()),
-            why: why.to_owned(),
         })])
     }
 
@@ -332,7 +322,7 @@ fn open<'a>(gate: &'a Gate, name: &str) -> Result<&'a Visit, No> {
 }
 
 /// The same phone, or the same person with another one after the first has gone.
-fn own(visit: &Visit, who: Who<'_>) -> Result<(), No> {
+pub(super) fn own(visit: &Visit, who: Who<'_>) -> Result<(), No> {
     let phone_gone = visit.person == who.person && visit.lost.is_some();
     if visit.device == who.device || phone_gone {
         return Ok(());

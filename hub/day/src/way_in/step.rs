@@ -3,6 +3,14 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+#[expect(
+    clippy::trivially_copy_pass_by_ref,
+    reason = "serde hands over a reference"
+)]
+pub(crate) fn is_none(others: &u32) -> bool {
+    *others == 0
+}
+
 /// Somebody asked to come in.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub struct EntryAsked {
@@ -17,6 +25,9 @@ pub struct EntryAsked {
     /// Where to, when it is a mark.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub mark: Option<String>,
+    /// How many come along, whom this person leads.
+    #[serde(default, skip_serializing_if = "is_none")]
+    pub others: u32,
 }
 
 /// Nobody has answered: it is asked again, louder.
@@ -95,6 +106,9 @@ pub struct PersonIn {
     pub mark: Option<String>,
     /// The operator had answered; without it this is an UNCONFIRMED ENTRY.
     pub confirmed: bool,
+    /// How many come along, whom this person leads.
+    #[serde(default, skip_serializing_if = "is_none")]
+    pub others: u32,
 }
 
 /// Somebody is out.
@@ -114,6 +128,20 @@ pub struct PersonOut {
     /// What the witness saw.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub why: String,
+    /// The phone that said it, when it is not the one of the visit.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub phone: Option<String>,
+}
+
+/// Whoever was said to be out by another phone has seen that, and agrees.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct OutSeen {
+    /// The machine.
+    pub machine: String,
+    /// The visit.
+    pub visit: String,
+    /// Who.
+    pub person: String,
 }
 
 /// RELEASE was pressed while somebody may be in.
@@ -162,6 +190,8 @@ pub enum Step {
     PersonIn(PersonIn),
     /// Somebody is out.
     PersonOut(PersonOut),
+    /// An OUT that another phone said is seen.
+    OutSeen(OutSeen),
     /// A release that was refused.
     ReleaseRefused(ReleaseRefused),
     /// Released.
@@ -182,6 +212,7 @@ impl Step {
             Self::BucketIsDown(b) => &b.machine,
             Self::PersonIn(b) => &b.machine,
             Self::PersonOut(b) => &b.machine,
+            Self::OutSeen(b) => &b.machine,
             Self::ReleaseRefused(b) => &b.machine,
             Self::Released(b) => &b.machine,
             Self::LinkNoticed(_) => return None,

@@ -54,6 +54,12 @@ impl Said {
     }
 }
 
+/// What a phone hears of itself.
+#[derive(Debug, Deserialize)]
+struct Own {
+    device: String,
+}
+
 /// A join code of today.
 #[derive(Clone, Debug, Deserialize)]
 pub(super) struct Code {
@@ -124,6 +130,16 @@ impl Hub {
         Ok(codes.codes)
     }
 
+    /// The device that a phone is to the hub.
+    pub(super) async fn device(&self, by: &Phone) -> Result<String, DemoError> {
+        let (what, text) = self.get("/api/me", by).await?;
+        let me: Own = serde_json::from_str(&text).map_err(|error| DemoError::Answer {
+            what,
+            answer: error.to_string(),
+        })?;
+        Ok(me.device)
+    }
+
     /// The day's log as it is kept, one entry a line.
     pub(super) async fn export(&self, by: &Phone) -> Result<String, DemoError> {
         Ok(self.get("/api/export", by).await?.1)
@@ -159,6 +175,8 @@ impl Hub {
             "roles": roles,
             "language": language,
             "unit": ScreenUnit::Tenths,
+            // After a new start the same people join once more.
+            "same_person": true,
         });
         for _ in 0..TRIES {
             let answer = self.post(&what, None, &body).await?;

@@ -6,6 +6,8 @@ use std::time::Duration;
 use day::asked::{Command, Role};
 use day::entry::{Body, Entry};
 use day::said::call::GotIt;
+use day::said::join::RemovePhone;
+use day::said::person::{ConfirmPerson, GiveCab};
 use day::said::photo::PromisePhoto;
 use day::said::receipt::{ScreenNotice, Shown};
 use day::time::Time;
@@ -57,6 +59,8 @@ struct Kept {
     lost: BTreeSet<String>,
     /// People in a keep-out whose link was noticed last as lost.
     unlinked: BTreeSet<String>,
+    /// The phone that was let in last as each machine's screen.
+    cabs: BTreeMap<String, String>,
 }
 
 impl Kept {
@@ -69,6 +73,14 @@ impl Kept {
             match &entry.body {
                 Body::CallSent(_) => {
                     kept.calls.insert(entry.key.clone(), entry.seq);
+                }
+                Body::Joined(joined) => {
+                    if let Some(machine) = &joined.machine {
+                        kept.cabs.insert(machine.clone(), joined.device.clone());
+                    }
+                }
+                Body::PhoneRemoved(removed) => {
+                    kept.cabs.retain(|_, device| *device != removed.device);
                 }
                 Body::ScreenNoticed(noticed) if noticed.screen == ScreenNotice::Lost => {
                     kept.lost.insert(noticed.machine.clone());
@@ -164,12 +176,36 @@ impl Player {
         for row in joins.into_values() {
             let speaks = left.iter().any(|step| step.row.who == row.who);
             if speaks || row.machine.is_some() {
+                self.forget_the_cab(row).await?;
                 self.join(row).await?;
             }
         }
         // Its bytes may have been on their way; any of the crew may bring them, and the same again is no second photo.
         if let Some(Command::PromisePhoto(photo)) = &last.row.command {
             self.bring(&self.laptop, photo).await?;
+        }
+        Ok(())
+    }
+
+    /// The phones of an earlier start are gone with it: the laptop removes the one in the cab, whatever its bucket is held down for.
+    async fn forget_the_cab(&self, row: &Row) -> Result<(), DemoError> {
+        let machine = row.machine.as_ref();
+        let Some(device) = machine.and_then(|machine| self.kept.cabs.get(machine)) else {
+            return Ok(());
+        };
+        let removes = Command::RemovePhone(RemovePhone {
+            device: device.clone(),
+        });
+        self.at_the_laptop(&format!("gone-{device}"), &removes)
+            .await
+    }
+
+    /// Something that whoever sits at the laptop says of itself, outside of the story's rows.
+    async fn at_the_laptop(&self, key: &str, command: &Command) -> Result<(), DemoError> {
+        let key = format!("demo-{key}");
+        let now = self.clock.now();
+        if let Said::Refused(why) = self.hub.say(&self.laptop, &key, now, command).await? {
+            warn!("the laptop was refused {key}: {why}");
         }
         Ok(())
     }
@@ -242,8 +278,29 @@ impl Player {
                 person: row.who.clone(),
                 roles: format!("{:?}", screen.roles),
             })?;
+        if let Some(machine) = row
+            .machine
+            .as_ref()
+            .filter(|it| self.seats.contains_key(*it))
+        {
+            // A second phone takes a cab only when somebody gives it away.
+            let gives = Command::GiveCab(GiveCab {
+                machine: machine.clone(),
+            });
+            self.at_the_laptop(&format!("give-{}", row.number), &gives)
+                .await?;
+        }
         let hub = &self.hub;
         let phone = hub.join(code, &row.who, &screen.roles, language).await?;
+        if screen.roles.contains(&Role::Supervisor) {
+            let device = hub.device(&phone).await?;
+            let key = format!("confirm-{device}");
+            let confirms = Command::ConfirmPerson(ConfirmPerson {
+                device,
+                person: row.who.clone(),
+            });
+            self.at_the_laptop(&key, &confirms).await?;
+        }
         if let Some(machine) = row
             .machine
             .as_ref()

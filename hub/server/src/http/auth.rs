@@ -17,8 +17,9 @@ use crate::publish::Phone;
 
 /// The cookie's name.
 pub const COOKIE: &str = "rodcall";
-/// The phone is out at the day's end anyway; a browser that is closed in between comes back in.
-const COOKIE_LIFE: Duration = Duration::hours(36);
+/// The hub decides at each day's end which phones are out; a browser that is closed in between, or over a long weekend, comes back
+/// in as far as the hub still knows it.
+const COOKIE_LIFE: Duration = Duration::days(30);
 
 /// A phone that is in.
 #[derive(Clone, Debug)]
@@ -70,7 +71,8 @@ impl FromRequest for Known {
     }
 }
 
-fn known(request: &HttpRequest) -> Option<Known> {
+/// The phone whose cookie a request shows.
+pub fn known(request: &HttpRequest) -> Option<Known> {
     let hub = request.app_data::<Data<Hub>>()?;
     let cookie = request.cookie(COOKIE)?;
     let digest = digest(cookie.value().as_bytes());

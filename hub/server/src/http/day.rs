@@ -5,7 +5,7 @@ use actix_web::{HttpResponse, post};
 use day::asked::{By, Role};
 
 use super::auth::{Known, OwnPage, cookie};
-use super::join::{Me, let_in};
+use super::join::{Claim, Me, let_in};
 use super::problem::Problem;
 use crate::hub::Hub;
 use crate::{new_day, start, terminal};
@@ -39,7 +39,12 @@ pub(crate) async fn open_next_day(
         ..known.by().clone()
     };
     new_day::open(&hub, by, name).await?;
-    let (phone, token) = let_in(&hub, known.phone.clone()).await?;
+    // Whoever opened the day holds this phone: they are not asked who they are.
+    let claim = Claim {
+        same_person: true,
+        handset: Some(known.by().device.clone()),
+    };
+    let (phone, token) = let_in(&hub, claim, known.phone.clone()).await?;
     terminal::welcome(&hub, &start::started(&hub));
     Ok(HttpResponse::Ok()
         .cookie(cookie(token))

@@ -11,7 +11,7 @@ use earthwork::words::{Language, ScreenUnit};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use super::auth::{Known, OwnPage, cookie};
+use super::auth::{Known, OwnPage, cookie, known};
 use super::problem::Problem;
 use crate::hub::Hub;
 use crate::join::code::{Admits, same, token};
@@ -48,6 +48,9 @@ pub struct Joining {
     pub language: Language,
     /// The screen's unit.
     pub unit: ScreenUnit,
+    /// I am the person of that name who is here already, on another phone.
+    #[serde(default)]
+    pub same_person: bool,
 }
 
 /// Who a phone is.
@@ -72,6 +75,8 @@ pub struct Me {
     pub day: String,
     /// The build of the pages that the hub serves.
     pub build: String,
+    /// It stayed in over the night: say first who holds it.
+    pub asks_who: bool,
 }
 
 impl Me {
@@ -87,6 +92,7 @@ impl Me {
             site: board.site.clone(),
             day: board.day.clone(),
             build: web_ui::build_id().to_owned(),
+            asks_who: phone.asks_who,
         }
     }
 }
@@ -151,10 +157,15 @@ pub(crate) async fn come_in(
         roles,
         language,
         unit,
+        same_person,
         ..
     }) = joining;
     let (phone, token) = let_in(
         &hub,
+        Claim {
+            same_person,
+            handset: known(&request).map(|known| known.phone.by.device),
+        },
         Phone {
             by: By {
                 device: String::new(),
@@ -164,6 +175,7 @@ pub(crate) async fn come_in(
             },
             language,
             unit,
+            asks_who: false,
         },
     )
     .await?;
@@ -204,8 +216,14 @@ pub(crate) async fn own_link(
     } else {
         (Language::English, "truck")
     };
+    // Whoever has the terminal's link sits at the laptop, in whichever browser.
+    let claim = Claim {
+        same_person: true,
+        handset: known(&request).map(|known| known.phone.by.device),
+    };
     let (_, token) = let_in(
         &hub,
+        claim,
         Phone {
             by: By {
                 device: String::new(),
@@ -215,6 +233,7 @@ pub(crate) async fn own_link(
             },
             language,
             unit: ScreenUnit::Tenths,
+            asks_who: false,
         },
     )
     .await?;
@@ -224,7 +243,20 @@ pub(crate) async fn own_link(
         .finish())
 }
 
-pub(super) async fn let_in(hub: &Hub, phone: Phone) -> Result<(Phone, String), Problem> {
+/// What whoever joins says of themselves, and what their browser shows.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Claim {
+    /// The person of that name who is here already.
+    pub(super) same_person: bool,
+    /// The device that this browser was until now.
+    pub(super) handset: Option<String>,
+}
+
+pub(super) async fn let_in(
+    hub: &Hub,
+    claim: Claim,
+    phone: Phone,
+) -> Result<(Phone, String), Problem> {
     let fresh = || token().map_err(|error| Problem::of_store(&error));
     let (token, name) = (fresh()?, fresh()?);
     let device = format!("d-{}", &name[..12]);
@@ -241,6 +273,8 @@ pub(super) async fn let_in(hub: &Hub, phone: Phone) -> Result<(Phone, String), P
             machine: phone.by.machine,
             language: phone.language,
             unit: phone.unit,
+            same_person: claim.same_person,
+            handset: claim.handset,
         }),
     };
     let answer = hub.writer.ask(asked).await?;

@@ -105,7 +105,7 @@ impl Secret {
             .collect();
         let text = format!(
             "code|{}|{}|{}|{}",
-            board.day,
+            board.codes_of,
             board.generation,
             roles.join("+"),
             admits.machine.as_deref().unwrap_or_default()
@@ -231,6 +231,7 @@ mod tests {
     fn board(day: &str, generation: u32) -> Board {
         Board {
             day: day.into(),
+            codes_of: day.into(),
             generation,
             machines: vec!["EX-1".into(), "EX-2".into()],
             ..Board::default()

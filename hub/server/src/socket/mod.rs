@@ -163,12 +163,9 @@ impl Talk {
     /// Why this phone is out, if it is.
     fn out(&self, board: &Board) -> Option<Why> {
         let device = &self.phone.by.device;
-        if board
-            .phones
-            .values()
-            .any(|phone| phone.by.device == *device)
-        {
-            return None;
+        let mut phones = board.phones.values();
+        if let Some(phone) = phones.find(|phone| phone.by.device == *device) {
+            return (phone.asks_who && !self.phone.asks_who).then_some(Why::AskWho);
         }
         Some(match board.gone.get(device) {
             Some(Gone::Retired) => Why::Retired,

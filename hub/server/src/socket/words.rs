@@ -106,6 +106,8 @@ pub enum Why {
     Closing,
     /// A new day has begun: join again.
     DayOver,
+    /// A new day has begun, and this phone stays in: load the page again and say who holds it.
+    AskWho,
 }
 
 /// What a page says on the socket.

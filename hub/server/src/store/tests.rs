@@ -6,7 +6,7 @@ use day::asked::By;
 use day::chain::{GENESIS, seal};
 use day::entry::Body;
 use day::said::day::DayOpened;
-use day::said::join::CodesRenewed;
+use day::said::codes::CodesRenewed;
 use day::time::Time;
 
 use super::*;

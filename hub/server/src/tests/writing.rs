@@ -4,7 +4,7 @@ use std::path::Path;
 
 use day::asked::{Asked, By, Command};
 use day::said::day::OpenDay;
-use day::said::join::RenewCodes;
+use day::said::codes::RenewCodes;
 use day::said::stop::StopAll;
 use day::time::Time;
 

@@ -269,6 +269,7 @@ proptest! {
                 }
                 Doing::NewDay => {
                     crew.says(&By::hub(), Command::OpenDay(OpenDay { day: format!("2031-02-{:02}", step + 1) })).unwrap();
+                    crew.confirms(&supervisor());
                     crew.set_up("BM-1", "5.00");
                     crew.check("S1", "BM-2", "3.48").unwrap();
                 }

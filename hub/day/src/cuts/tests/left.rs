@@ -59,6 +59,7 @@ fn an_ask_does_not_hide_a_face_that_is_left_and_somebody_who_may_be_in_does() {
         machine: "EX-2".into(),
         visit: visit.into(),
         mark: None,
+        others: None,
     };
     crew.says(&ground(), Command::AskIn(ask)).unwrap();
     assert!(matches!(screen(&crew, "EX-2"), CabScreen::LeaveFace { .. }));
@@ -67,6 +68,7 @@ fn an_ask_does_not_hide_a_face_that_is_left_and_somebody_who_may_be_in_does() {
         machine: "EX-2".into(),
         visit: visit.into(),
         mark: None,
+        others: None,
     };
     crew.says(&ground(), Command::GoIn(enter)).unwrap();
     assert_eq!(screen(&crew, "EX-2"), CabScreen::WayIn);

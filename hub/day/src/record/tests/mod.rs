@@ -180,6 +180,7 @@ fn nobody_closes_over_people_in_a_keep_out_whatever_the_words() {
         machine: machine(),
         visit: visit(),
         mark: None,
+        others: None,
     });
     crew.says(&ground(), asks).unwrap();
     let down = Command::BucketDown(BucketDown {
@@ -190,6 +191,7 @@ fn nobody_closes_over_people_in_a_keep_out_whatever_the_words() {
         machine: machine(),
         visit: visit(),
         mark: None,
+        others: None,
     });
     crew.says(&ground(), goes).unwrap();
     let inside = missing(&crew.state).remove(0);
@@ -199,6 +201,7 @@ fn nobody_closes_over_people_in_a_keep_out_whatever_the_words() {
     let out = Command::ComeOut(ComeOut {
         machine: machine(),
         visit: visit(),
+        all: None,
     });
     crew.says(&ground(), out).unwrap();
     crew.says(&supervisor(), closes(&[])).unwrap();

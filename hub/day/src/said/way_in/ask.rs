@@ -3,13 +3,13 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use super::{entered, named, refused};
+use super::{concerned, entered, few, named, refused};
 use crate::asked::By;
 use crate::entry::Body;
 use crate::refusal::Refusal;
 use crate::said::machine::known;
 use crate::state::State;
-use crate::way_in::rules::{Visiting, Who};
+use crate::way_in::rules::{Going, Visiting, Who};
 
 /// Somebody on foot asks to come in. The same visit once more asks again.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -22,6 +22,9 @@ pub struct AskIn {
     /// Where to, when it is a mark.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub mark: Option<String>,
+    /// How many come along, whom the asker leads in and out.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub others: Option<u32>,
 }
 
 /// Whoever asked is not coming in on this visit.
@@ -41,14 +44,49 @@ pub(super) fn who(by: &By) -> Who<'_> {
     }
 }
 
+/// An operator who goes into another machine's keep-out on foot leaves their own with its bucket down, and for their own machine
+/// asks nobody: BUCKET DOWN is held there.
+fn on_foot(state: &State, by: &By, machine: &str) -> Result<(), Refusal> {
+    let Some(own) = by.machine.as_deref() else {
+        return Ok(());
+    };
+    if own == machine {
+        return Err(Refusal::HeldBack {
+            english: format!(
+                "{own} is your own machine. Hold BUCKET DOWN before you get out of the cab."
+            ),
+            spanish: format!(
+                "{own} es su propia máquina. Mantenga CUCHARÓN ABAJO antes de bajar de la cabina."
+            ),
+        });
+    }
+    if state.way_in.gate(own).down().is_none() {
+        return Err(Refusal::HeldBack {
+            english: format!("Hold BUCKET DOWN in {own} before you get out; then ask {machine}."),
+            spanish: format!(
+                "Mantenga CUCHARÓN ABAJO en {own} antes de bajar; después pida a {machine}."
+            ),
+        });
+    }
+    Ok(())
+}
+
 pub(crate) fn ask(state: &State, by: &By, asked: &AskIn) -> Result<Vec<Body>, Refusal> {
     known(state, &asked.machine)?;
     named(&asked.visit)?;
+    few(asked.others)?;
+    on_foot(state, by, &asked.machine)?;
     let to = Visiting {
         machine: &asked.machine,
         visit: &asked.visit,
     };
-    let steps = state.way_in.ask(to, who(by), asked.mark.as_deref());
+    let also = concerned(state, &asked.machine, asked.mark.as_deref());
+    let going = Going {
+        mark: asked.mark.as_deref(),
+        also: &also,
+        others: asked.others,
+    };
+    let steps = state.way_in.ask(to, who(by), going);
     let steps = steps.map_err(|no| refused(&asked.machine, no))?;
     Ok(entered(steps))
 }

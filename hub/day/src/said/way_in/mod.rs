@@ -7,6 +7,7 @@ pub mod notice;
 
 use crate::decide::When;
 use crate::entry::{Body, Entry};
+use crate::keep_out;
 use crate::refusal::Refusal;
 use crate::state::State;
 use crate::way_in::Step;
@@ -24,6 +25,35 @@ fn named(visit: &str) -> Result<(), Refusal> {
         return Ok(());
     }
     Err(Refusal::BadVisit)
+}
+
+/// More than this nobody leads through a cut: it is a slip of the finger.
+const LED_AT_MOST: u32 = 50;
+
+/// How many come along.
+fn few(others: Option<u32>) -> Result<(), Refusal> {
+    if others.unwrap_or(0) <= LED_AT_MOST {
+        return Ok(());
+    }
+    Err(Refusal::HeldBack {
+        english: format!("Say how many come along: {LED_AT_MOST} at most."),
+        spanish: format!("Diga cuántos van con usted: {LED_AT_MOST} a lo más."),
+    })
+}
+
+/// The other machines with a screen in whose keep-out a mark lies too, from where they were last said to stand, however long
+/// ago. Whose place nobody has said is for the person to ask: the page lists it.
+fn concerned(state: &State, machine: &str, mark: Option<&str>) -> Vec<String> {
+    let (Some(mark), Some(site)) = (mark, state.site()) else {
+        return vec![];
+    };
+    let others = site.machines.iter().filter(|other| {
+        let cab = state.cabs.get(&other.id);
+        other.id != machine
+            && cab.is_some_and(|cab| cab.device.is_some())
+            && keep_out::lies_within(state, &other.id, mark)
+    });
+    others.map(|other| other.id.clone()).collect()
 }
 
 /// How long a press has been on its way.
@@ -44,6 +74,16 @@ fn refused(machine: &str, no: No) -> Refusal {
         No::NotIn => Refusal::NotIn { machine },
         No::NotYours(person) => Refusal::NotYourVisit { person },
         No::NoWitness => Refusal::NoWitness,
+        No::WitnessUnknown(person) => Refusal::WitnessUnknown { person },
+        No::NotAllOut {
+            person,
+            inside,
+            said,
+        } => Refusal::NotAllOut {
+            person,
+            inside,
+            said,
+        },
         No::SayWhat => Refusal::SayWhy {
             what: "what you have seen".into(),
         },
@@ -63,6 +103,7 @@ impl From<Step> for Body {
             Step::BucketIsDown(b) => Self::BucketIsDown(b),
             Step::PersonIn(b) => Self::PersonIn(b),
             Step::PersonOut(b) => Self::PersonOut(b),
+            Step::OutSeen(b) => Self::OutSeen(b),
             Step::ReleaseRefused(b) => Self::ReleaseRefused(b),
             Step::Released(b) => Self::Released(b),
             Step::LinkNoticed(b) => Self::LinkNoticed(b),
@@ -81,6 +122,7 @@ pub fn step(body: &Body) -> Option<Step> {
         Body::BucketIsDown(b) => Step::BucketIsDown(b.clone()),
         Body::PersonIn(b) => Step::PersonIn(b.clone()),
         Body::PersonOut(b) => Step::PersonOut(b.clone()),
+        Body::OutSeen(b) => Step::OutSeen(b.clone()),
         Body::ReleaseRefused(b) => Step::ReleaseRefused(b.clone()),
         Body::Released(b) => Step::Released(b.clone()),
         Body::LinkNoticed(b) => Step::LinkNoticed(b.clone()),

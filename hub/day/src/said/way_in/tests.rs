@@ -15,6 +15,8 @@ use crate::time::seconds;
 use crate::views::operator::{self as cab, CabScreen};
 use crate::way_in::{Phase, Stage};
 
+mod together;
+
 const VISIT: &str = "visit-01";
 
 fn jm() -> By {
@@ -31,6 +33,7 @@ fn asks(visit: &str) -> Command {
         machine: "EX-1".into(),
         visit: visit.into(),
         mark: Some("P-1".into()),
+        others: None,
     })
 }
 
@@ -39,6 +42,7 @@ fn goes_in(machine: &str, visit: &str) -> Command {
         machine: machine.into(),
         visit: visit.into(),
         mark: None,
+        others: None,
     })
 }
 
@@ -46,6 +50,7 @@ fn comes_out(visit: &str) -> Command {
     Command::ComeOut(ComeOut {
         machine: "EX-1".into(),
         visit: visit.into(),
+        all: None,
     })
 }
 
@@ -64,6 +69,7 @@ fn witness(visit: &str, why: &str) -> Command {
         machine: "EX-1".into(),
         visit: visit.into(),
         why: why.into(),
+        all: None,
     })
 }
 
@@ -73,6 +79,7 @@ fn phase(crew: &Crew) -> Phase {
 
 fn inside() -> Crew {
     let mut crew = Crew::digging();
+    crew.joins(&supervisor()).joins(&jm());
     crew.says(&ground(), asks(VISIT)).unwrap();
     crew.says(&operator("EX-1"), holds(&[VISIT])).unwrap();
     crew.says(&ground(), goes_in("EX-1", VISIT)).unwrap();
@@ -130,6 +137,10 @@ fn an_answer_for_one_machine_opens_no_other() {
     assert_eq!(answer.outcome, Outcome::Entered { confirmed: false });
     let gate = crew.state.way_in.gate("EX-2");
     assert_eq!(gate.phase(), Phase::Unconfirmed);
+    // Where they were awaited they may be as well: both stand until they are out.
+    assert_eq!(phase(&crew), Phase::Occupied);
+    crew.says(&ground(), comes_out(VISIT)).unwrap();
+    assert_eq!(phase(&crew), Phase::Stopped);
 }
 
 #[test]

@@ -124,7 +124,12 @@ impl World {
                         visit: Some((machine, me.begun)),
                         ..Person::default()
                     };
-                    act(Some(Message::Ask(machine, asks)), asking);
+                    let ask = if bounds.both {
+                        Message::AskAll(machine, asks)
+                    } else {
+                        Message::Ask(machine, asks)
+                    };
+                    act(Some(ask), asking);
                 }
             }
             return;
@@ -142,7 +147,13 @@ impl World {
             }
             act(Some(Message::Out(me.at.unwrap_or(machine), name)), gone);
         } else {
-            let answered = hubs.seen(self.hub).answered[machine as usize] & name.bit() != 0;
+            let seen = hubs.seen(self.hub);
+            let answers = |at: u8| seen.answered[at as usize] & name.bit() != 0;
+            let answered = if bounds.both {
+                (0..bounds.machines).all(answers)
+            } else {
+                answers(machine)
+            };
             if answered && !me.answered {
                 act(None, Person { answered, ..me });
             }
@@ -152,7 +163,12 @@ impl World {
                     at: Some(machine),
                     ..me
                 };
-                act(Some(Message::In(machine, name)), inside);
+                let goes = if bounds.both {
+                    Message::InAll(machine, name)
+                } else {
+                    Message::In(machine, name)
+                };
+                act(Some(goes), inside);
             }
             for wrong in 0..bounds.machines {
                 if bounds.unruly && (wrong != machine || !me.answered) {
@@ -170,6 +186,39 @@ impl World {
         if me.at.is_none() {
             // Somebody sees this person out, tells them so, and says it.
             act(Some(Message::Witness(machine, name)), gone);
+        }
+        if bounds.wrong && me.pressed_in && me.at == Some(machine) {
+            self.seen_out_wrongly(who, hubs, post, next);
+        }
+    }
+
+    /// A witness says OUT for somebody who is in. The person's own phone then says so, and whoever sees it is still in: from then
+    /// on it is an entry without an answer, and the machine stops. Until then nothing but eyes can know better.
+    fn seen_out_wrongly(&self, who: u8, hubs: &Hubs, post: &mut Post, next: &mut Vec<Self>) {
+        let me = self.people[who as usize];
+        let Some((machine, nth)) = me.visit else {
+            return;
+        };
+        let name = Name { person: who, nth };
+        let mut act = |message: Message, me: Person| {
+            let mut world = *self;
+            world.people[who as usize] = me;
+            world.sent |= post.bit(message);
+            next.push(world);
+        };
+        let told = hubs.seen(self.hub).told_out[machine as usize] & name.bit() != 0;
+        if told {
+            act(Message::In(machine, name), Person { unruly: true, ..me });
+            let out = Person {
+                begun: me.begun,
+                ..Person::default()
+            };
+            act(Message::Seen(machine, name), out);
+        } else {
+            act(
+                Message::Witness(machine, name),
+                Person { unruly: true, ..me },
+            );
         }
     }
 
@@ -241,25 +290,44 @@ impl World {
     }
 
     /// What must hold: who went in by the rules is named on every screen, and the machine stands still under STOP.
-    pub(super) fn judge(&self, hubs: &Hubs) -> Result<(), String> {
+    pub(super) fn judge(&self, bounds: Bounds, hubs: &Hubs) -> Result<(), String> {
         for (who, person) in (0_u8..).zip(&self.people) {
-            let (Some(machine), false) = (person.at, person.unruly) else {
+            let (Some(at), false) = (person.at, person.unruly) else {
                 continue;
             };
-            let cab = self.cabs[machine as usize];
-            let mine = Name::all(0xff).filter(|name| name.person == who);
-            let mine = mine.fold(0, |bits, name| bits | name.bit());
-            let fault = if hubs.seen(self.hub).may_be_in[machine as usize] & mine == 0 {
-                "no screen names them"
-            } else if !cab.parked {
-                "the machine moves"
-            } else if !cab.stop {
-                "the cab's screen shows no STOP"
-            } else {
-                continue;
-            };
-            return Err(format!("person {who} is in and {fault}"));
+            for machine in 0..bounds.machines {
+                if machine == at || bounds.both {
+                    self.judge_at(machine, who, hubs)?;
+                }
+            }
+        }
+        self.judge_told(hubs)
+    }
+
+    /// Whoever another phone said to be out is told so on their own, as long as they have not answered and nothing else names them.
+    fn judge_told(&self, hubs: &Hubs) -> Result<(), String> {
+        let seen = hubs.seen(self.hub);
+        for (at, told) in seen.told_out.iter().enumerate() {
+            if told & seen.may_be_in[at] != 0 {
+                return Err(format!("said to be in and out at machine {at}"));
+            }
         }
         Ok(())
+    }
+
+    fn judge_at(&self, machine: u8, who: u8, hubs: &Hubs) -> Result<(), String> {
+        let cab = self.cabs[machine as usize];
+        let mine = Name::all(0xff).filter(|name| name.person == who);
+        let mine = mine.fold(0, |bits, name| bits | name.bit());
+        let fault = if hubs.seen(self.hub).may_be_in[machine as usize] & mine == 0 {
+            "no screen names them"
+        } else if !cab.parked {
+            "the machine moves"
+        } else if !cab.stop {
+            "the cab's screen shows no STOP"
+        } else {
+            return Ok(());
+        };
+        Err(format!("person {who} is in and {fault}"))
     }
 }

@@ -4,8 +4,8 @@ use std::collections::BTreeMap;
 
 use super::{MACHINES, Message, Name, PEOPLE};
 use crate::time::Time;
-use crate::way_in::rules::{No, TOO_LATE_MS, Visiting, Who};
-use crate::way_in::{Phase, Stage, Step, WayIn};
+use crate::way_in::rules::{Going, No, TOO_LATE_MS, Visiting, Who, Witness};
+use crate::way_in::{Phase, Stage, Step, Visit, WayIn};
 
 /// The rules look at ages alone: the walk's clock stands, and what is late is said to be.
 const NOW: Time = Time(0);
@@ -20,6 +20,8 @@ pub(super) struct Seen {
     pub(super) may_be_in: Vec<u8>,
     /// Visits that were answered and have not said IN, one bit each, by machine.
     pub(super) answered: Vec<u8>,
+    /// Visits for which another phone has said OUT, one bit each, by machine.
+    pub(super) told_out: Vec<u8>,
 }
 
 /// The hub's states by number.
@@ -76,6 +78,9 @@ fn hear(hub: &WayIn, message: Message) -> Result<Vec<Step>, No> {
     let at = |machine: u8| MACHINES[machine as usize];
     let (machine, name) = match message {
         Message::Ask(m, n)
+        | Message::AskAll(m, n)
+        | Message::InAll(m, n)
+        | Message::Seen(m, n)
         | Message::In(m, n)
         | Message::Out(m, n)
         | Message::Withdraw(m, n)
@@ -101,18 +106,54 @@ fn hear(hub: &WayIn, message: Message) -> Result<Vec<Step>, No> {
         machine: at(machine),
         visit: &visit,
     };
+    let everywhere = MACHINES.map(str::to_owned);
+    let all = Going {
+        also: &everywhere,
+        ..Going::default()
+    };
+    // Whoever only types the same name, or another one, ends nobody's visit while its own phone is heard.
+    let stranger = Who {
+        device: "x1",
+        ..who
+    };
+    let heard = |visit: &Visit| visit.stage.may_be_in() && visit.lost.is_none();
+    if hub.gate(to.machine).visit(to.visit).is_some_and(heard) {
+        assert!(
+            hub.come_out(to, stranger, None).is_err(),
+            "a namesake's word frees"
+        );
+    }
     match message {
-        Message::Ask(..) => hub.ask(to, who, None),
-        Message::In(..) => Ok(hub.go_in(to, who, None)),
-        Message::Out(..) => hub.come_out(to, who),
+        Message::Ask(..) => hub.ask(to, who, Going::default()),
+        Message::AskAll(..) => hub.ask(to, who, all),
+        Message::In(..) => Ok(hub.go_in(to, who, Going::default())),
+        Message::InAll(..) => Ok(hub.go_in(to, who, all)),
+        Message::Out(..) => hub.come_out(to, who, None),
+        Message::Seen(..) => hub.see_out(to, who),
         Message::Withdraw(..) => hub.withdraw(to, who),
         Message::Refuse(..) => hub.refuse(to, ""),
         _ => {
-            let witness = Who {
-                person: "PN",
-                device: "s1",
+            let witness = Witness {
+                who: Who {
+                    person: "PN",
+                    device: "s1",
+                },
+                sits_in: None,
+                known: true,
+                all: None,
+                why: "seen",
             };
-            hub.out_by_witness(to, witness, None, "seen")
+            let unknown = Witness {
+                known: false,
+                ..witness
+            };
+            let own = Witness { who, ..witness };
+            assert!(
+                hub.out_by_witness(to, unknown).is_err(),
+                "an unknown witness"
+            );
+            assert!(hub.out_by_witness(to, own).is_err(), "a self-witness");
+            hub.out_by_witness(to, witness)
         }
     }
 }
@@ -123,6 +164,17 @@ fn look(hub: WayIn) -> Seen {
         let gate = hub.gate(machine);
         let found = gate.visits().filter(|(_, visit)| which(visit.stage));
         found.fold(0, |bits, (name, _)| bits | Name::of(name).bit())
+    };
+    let told = |machine: &str| {
+        let gate = hub.gate(machine);
+        let found = gate.told_out().map(|(name, _)| name);
+        found.fold(0, |bits, name| {
+            assert!(
+                gate.visit(name).is_none(),
+                "{name} is in and said to be out"
+            );
+            bits | Name::of(name).bit()
+        })
     };
     let each = |which: fn(Stage) -> bool| MACHINES.map(|machine| bits(machine, which)).to_vec();
     for machine in MACHINES {
@@ -152,6 +204,7 @@ fn look(hub: WayIn) -> Seen {
         asks: each(Stage::is_open),
         may_be_in: each(Stage::may_be_in),
         answered: each(|stage| stage == Stage::Answered),
+        told_out: MACHINES.map(told).to_vec(),
         hub,
     }
 }

@@ -6,7 +6,8 @@
 //! What is taken for granted of people, and nothing more:
 //! - who goes in by the rules has seen the answer on their own phone; others go in as they like, also to the wrong machine;
 //! - an operator who has held BUCKET DOWN moves the machine only when the cab's screen shows that nobody asks and nobody is in;
-//! - a witness sees the person out, and tells them so: they ask anew before they go in again.
+//! - a witness sees the person out, and tells them so: they ask anew before they go in again. One who is wrong is found out by the
+//!   person's own phone, which says that OUT was said for them until they have answered: they are still in, or they are out.
 
 mod crew;
 mod hubs;
@@ -23,6 +24,10 @@ pub(super) struct Bounds {
     pub(super) unruly: bool,
     /// Whether operators put the bucket down without being asked, and say no.
     pub(super) moody: bool,
+    /// Whether every place lies in the keep-outs of all machines, so that all of them are asked and all of them stand.
+    pub(super) both: bool,
+    /// Whether witnesses also say OUT for somebody who is in.
+    pub(super) wrong: bool,
 }
 
 pub(super) const PEOPLE: [&str; 3] = ["RT", "JM", "HF"];
@@ -67,6 +72,11 @@ impl Name {
 pub(super) enum Message {
     Ask(u8, Name),
     In(u8, Name),
+    /// The same of every machine: the place lies in the keep-outs of all.
+    AskAll(u8, Name),
+    InAll(u8, Name),
+    /// Another phone said OUT, and the person has seen that.
+    Seen(u8, Name),
     Out(u8, Name),
     Withdraw(u8, Name),
     /// The visits that the operator saw, one bit each.
@@ -81,8 +91,9 @@ pub(super) enum Message {
 impl Message {
     pub(super) fn word(self) -> &'static str {
         match self {
-            Self::Ask(..) => "ask",
-            Self::In(..) => "in",
+            Self::Ask(..) | Self::AskAll(..) => "ask",
+            Self::In(..) | Self::InAll(..) => "in",
+            Self::Seen(..) => "out is seen",
             Self::Out(..) => "out",
             Self::Withdraw(..) => "withdraw",
             Self::Down(..) => "bucket down",

@@ -41,7 +41,7 @@ fn walk(bounds: Bounds) -> Walked {
         next.push(day);
         for world_then in next {
             if known.insert(world_then.packed()) {
-                if let Err(fault) = world_then.judge(&hubs) {
+                if let Err(fault) = world_then.judge(bounds, &hubs) {
                     let sent: Vec<Message> = post.on_the_way(world_then.sent).collect();
                     panic!("{fault}\nbefore {world:?}\nafter {world_then:?}\nsent {sent:?}");
                 }
@@ -72,7 +72,7 @@ fn note(edges: &mut BTreeSet<Edge>, hubs: &Hubs, from: u16, to: u16, message: Me
 const DIAGRAM: &str = include_str!("../../../../WAY-IN.md");
 
 /// The crews that are walked: each shows something that the others don't.
-const WALKS: [(&str, Bounds); 4] = [
+const WALKS: [(&str, Bounds); 6] = [
     (
         "one person who comes twice, a moody operator",
         Bounds {
@@ -81,6 +81,8 @@ const WALKS: [(&str, Bounds); 4] = [
             visits: 2,
             unruly: false,
             moody: true,
+            both: false,
+            wrong: false,
         },
     ),
     (
@@ -91,6 +93,8 @@ const WALKS: [(&str, Bounds); 4] = [
             visits: 2,
             unruly: true,
             moody: false,
+            both: false,
+            wrong: false,
         },
     ),
     (
@@ -101,6 +105,8 @@ const WALKS: [(&str, Bounds); 4] = [
             visits: 1,
             unruly: false,
             moody: false,
+            both: false,
+            wrong: false,
         },
     ),
     (
@@ -111,6 +117,32 @@ const WALKS: [(&str, Bounds); 4] = [
             visits: 1,
             unruly: true,
             moody: false,
+            both: false,
+            wrong: false,
+        },
+    ),
+    (
+        "one person where the keep-outs of two machines overlap",
+        Bounds {
+            people: 1,
+            machines: 2,
+            visits: 1,
+            unruly: false,
+            moody: false,
+            both: true,
+            wrong: false,
+        },
+    ),
+    (
+        "one person for whom a witness says OUT wrongly",
+        Bounds {
+            people: 1,
+            machines: 1,
+            visits: 1,
+            unruly: false,
+            moody: true,
+            both: false,
+            wrong: true,
         },
     ),
 ];
