@@ -10,14 +10,12 @@ import type {
   Command,
   FromHub,
   ImportPreview,
-  Language,
   LogPage,
   Me,
   PocketSheets,
   Refused,
   Restored,
   Role,
-  ScreenUnit,
   SiteDraft,
   SiteDrafted,
   SiteSheet,
@@ -28,7 +26,7 @@ import { t } from "./words";
 /** A hub that answers nothing in this time counts as not there. */
 const LIMIT = 6_000;
 
-async function ask(path: string, body?: unknown, limit = LIMIT): Promise<Response> {
+export async function ask(path: string, body?: unknown, limit = LIMIT): Promise<Response> {
   // A page that shows what was says nothing: it has no hub.
   if (state.replays) throw new Error(path);
   const stop = new AbortController();
@@ -65,7 +63,7 @@ export async function reason(response: Response): Promise<string> {
   }
 }
 
-function own(refused: Partial<Refused>): string {
+export function own(refused: Partial<Refused>): string {
   const spanish = state.language.value === "spanish";
   return (spanish ? refused.spanish : refused.english) ?? refused.english ?? t().noHub;
 }
@@ -77,16 +75,7 @@ export interface JoinOffer {
   machine: string | null;
 }
 
-export interface JoinForm {
-  code: string;
-  person: string;
-  roles: Role[];
-  language: Language;
-  unit: ScreenUnit;
-}
-
 export const offer = (code: string) => get<JoinOffer>(`/api/join/${encodeURIComponent(code)}`);
-export const join = (form: JoinForm) => get<Me>("/api/join", form);
 export const codes = () => get<Codes>("/api/codes");
 /** Opens the next day; this phone is let in again by the cookie in the answer. */
 export const openNextDay = () => get<Me>("/api/day/next", {});
@@ -244,6 +233,11 @@ function heard(message: FromHub): void {
       break;
     case "bye":
       if (message.why === "closing") break;
+      // It stays in over the night: the page that comes asks who holds it.
+      if (message.why === "ask_who") {
+        location.reload();
+        break;
+      }
       state.bye.value = message.why;
       link?.end();
       break;

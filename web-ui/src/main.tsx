@@ -41,6 +41,7 @@ function App() {
     return <JoinPage code={code} />;
   }
   if (!who) return <p class="empty">{t().loading}</p>;
+  if (who.asks_who) return <LatePage>{(script) => <script.WhoPage />}</LatePage>;
   if (who.roles.includes("operator")) return <OperatorPage />;
   const ground = who.roles.includes("ground");
   const supervisor = who.roles.includes("supervisor");

@@ -3,5 +3,6 @@ export { ControlPanel } from "./pages/control/control";
 export { MorePanel } from "./pages/ground/more";
 export { SumsPanel } from "./pages/ground/sums";
 export { WorkPage } from "./pages/ground/work/work";
+export { WhoPage } from "./pages/join/who";
 export { VisitorPage } from "./pages/visitor/visitor";
 export { PhotoPanel } from "./photo/panel";

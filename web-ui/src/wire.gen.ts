@@ -906,6 +906,11 @@ export interface components {
             machine: string;
             /** @description Where to, when it is a mark. */
             mark?: string | null;
+            /**
+             * Format: int32
+             * @description How many come along, whom the asker leads in and out.
+             */
+            others?: number | null;
             /** @description The visit: a name that the phone makes, 8 to 64 letters, digits, `-`, `_`, `.` or `:`, used for one stay alone. */
             visit: string;
         };
@@ -1139,6 +1144,21 @@ export interface components {
         }) | (components["schemas"]["CodesRenewed"] & {
             /** @enum {string} */
             kind: "codes_renewed";
+        }) | (components["schemas"]["CodesLast"] & {
+            /** @enum {string} */
+            kind: "codes_last";
+        }) | (components["schemas"]["CabGiven"] & {
+            /** @enum {string} */
+            kind: "cab_given";
+        }) | (components["schemas"]["PersonConfirmed"] & {
+            /** @enum {string} */
+            kind: "person_confirmed";
+        }) | (components["schemas"]["PhoneStays"] & {
+            /** @enum {string} */
+            kind: "phone_stays";
+        }) | (components["schemas"]["WhoSaid"] & {
+            /** @enum {string} */
+            kind: "who_said";
         }) | (components["schemas"]["LaserSetUp"] & {
             /** @enum {string} */
             kind: "laser_set_up";
@@ -1466,6 +1486,9 @@ export interface components {
         }) | (components["schemas"]["PersonOut"] & {
             /** @enum {string} */
             kind: "person_out";
+        }) | (components["schemas"]["OutSeen"] & {
+            /** @enum {string} */
+            kind: "out_seen";
         }) | (components["schemas"]["ReleaseRefused"] & {
             /** @enum {string} */
             kind: "release_refused";
@@ -1559,6 +1582,11 @@ export interface components {
             person: string;
             /** @description What this device may do. */
             roles: components["schemas"]["Role"][];
+        };
+        /** @description A cab waits for another phone. */
+        CabGiven: {
+            /** @description Which machine's. */
+            machine: string;
         };
         /** @description What fills the cab's screen. Anything but a live call shows no number. */
         CabScreen: {
@@ -2021,6 +2049,7 @@ export interface components {
         CheckMe: Record<string, never>;
         /** @description What was seen, by whom, when. */
         CheckSaid: {
+            as_before?: components["schemas"]["Time"] | null;
             /** @description When. */
             at: components["schemas"]["Time"];
             /** @description By whom. */
@@ -2146,16 +2175,26 @@ export interface components {
             codes: components["schemas"]["Code"][];
             wifi: components["schemas"]["WifiCode"] | null;
         };
-        /** @description The day's codes were made anew. */
+        /** @description How long codes last was said. */
+        CodesLast: {
+            /** @description How long. */
+            lasts: components["schemas"]["Lasts"];
+        };
+        /** @description The codes were made anew. */
         CodesRenewed: {
             /**
              * Format: int32
-             * @description How often, this day.
+             * @description How often, since the day that they were first made for.
              */
             generation: number;
         };
         /** @description Somebody is out again. */
         ComeOut: {
+            /**
+             * Format: int32
+             * @description Who leads a group: how many are out, the leader too. All of them, or nobody is.
+             */
+            all?: number | null;
             /** @description The machine. */
             machine: string;
             /** @description The visit. */
@@ -2183,6 +2222,21 @@ export interface components {
         }) | (components["schemas"]["RenewCodes"] & {
             /** @enum {string} */
             kind: "renew_codes";
+        }) | (components["schemas"]["SetCodesLast"] & {
+            /** @enum {string} */
+            kind: "set_codes_last";
+        }) | (components["schemas"]["GiveCab"] & {
+            /** @enum {string} */
+            kind: "give_cab";
+        }) | (components["schemas"]["ConfirmPerson"] & {
+            /** @enum {string} */
+            kind: "confirm_person";
+        }) | (components["schemas"]["LetStay"] & {
+            /** @enum {string} */
+            kind: "let_stay";
+        }) | (components["schemas"]["SayWho"] & {
+            /** @enum {string} */
+            kind: "say_who";
         }) | (components["schemas"]["SetUpLaser"] & {
             /** @enum {string} */
             kind: "set_up_laser";
@@ -2315,6 +2369,9 @@ export interface components {
         }) | (components["schemas"]["PlaceMachine"] & {
             /** @enum {string} */
             kind: "place_machine";
+        }) | (components["schemas"]["StandHere"] & {
+            /** @enum {string} */
+            kind: "stand_here";
         }) | (components["schemas"]["SayMoved"] & {
             /** @enum {string} */
             kind: "say_moved";
@@ -2465,6 +2522,9 @@ export interface components {
         }) | (components["schemas"]["OutByWitness"] & {
             /** @enum {string} */
             kind: "out_by_witness";
+        }) | (components["schemas"]["SeeOut"] & {
+            /** @enum {string} */
+            kind: "see_out";
         }) | (components["schemas"]["Release"] & {
             /** @enum {string} */
             kind: "release";
@@ -2533,6 +2593,13 @@ export interface components {
          * @enum {string}
          */
         Compass: "north" | "north_east" | "east" | "south_east" | "south" | "south_west" | "west" | "north_west";
+        /** @description A supervisor has looked whose hands another phone is in, and says that it is the one that its name tells. */
+        ConfirmPerson: {
+            /** @description Which phone. */
+            device: string;
+            /** @description The name that the supervisor read beside it. */
+            person: string;
+        };
         /** @description A supervisor takes the changed file. */
         ConfirmSite: {
             /** @description The digest of the change as it was shown, so that nothing else is confirmed. */
@@ -3260,6 +3327,11 @@ export interface components {
             machine: string;
             /** @description Where to, when it is a mark. */
             mark?: string | null;
+            /**
+             * Format: int32
+             * @description How many come along, whom this person leads.
+             */
+            others?: number;
             /** @description Who. */
             person: string;
             /** @description The visit, named by the person's phone. */
@@ -3267,6 +3339,8 @@ export interface components {
         };
         /** @description One person at one machine. */
         EntryCard: {
+            /** @description Other machines at which the same visit stands: whoever asked goes in on the word of all of them. */
+            also?: string[];
             /** @description On which phone. */
             device: string;
             lost?: components["schemas"]["Time"] | null;
@@ -3274,6 +3348,11 @@ export interface components {
             mark?: string | null;
             /** @description Nobody has answered in time. */
             not_answered: boolean;
+            /**
+             * Format: int32
+             * @description How many come along, whom this person leads.
+             */
+            others?: number;
             /** @description Who. */
             person: string;
             /** @description Since when. */
@@ -4017,6 +4096,11 @@ export interface components {
             dig_depth?: components["schemas"]["Length"] | null;
             dump_height?: components["schemas"]["Length"] | null;
         };
+        /** @description The cab is given to whichever phone scans its code next: by its own operator, or by a supervisor. */
+        GiveCab: {
+            /** @description Which machine's. */
+            machine: string;
+        };
         /** @description A supervisor does not wait for a photo any more: its phone is lost, or has forgotten it. */
         GiveUpPhoto: {
             /** @description Its name. */
@@ -4030,6 +4114,11 @@ export interface components {
             machine: string;
             /** @description Where to, when it is a mark. */
             mark?: string | null;
+            /**
+             * Format: int32
+             * @description How many come along; without it as many as were asked for.
+             */
+            others?: number | null;
             /** @description The visit that the operator answered; a new one when nobody was asked. */
             visit: string;
         };
@@ -4562,6 +4651,8 @@ export interface components {
         Join: {
             /** @description The name that the hub gave the device. */
             device: string;
+            /** @description The device that this same phone was until now, by the cookie that it showed. */
+            handset?: string | null;
             /** @description The screen's language. */
             language: components["schemas"]["Language"];
             /** @description The machine, for an operator. */
@@ -4570,6 +4661,8 @@ export interface components {
             person: string;
             /** @description Roles that the code allows. */
             roles: components["schemas"]["Role"][];
+            /** @description Whoever joins has said: I am the same person as the one of that name, on another phone. */
+            same_person?: boolean;
             /** @description SHA-256 of the device's cookie, in hex; the cookie itself is never written down. */
             token_digest: string;
             /** @description The screen's unit. */
@@ -4579,6 +4672,8 @@ export interface components {
         Joined: {
             /** @description The device. */
             device: string;
+            /** @description The device that this same phone was until now. */
+            handset?: string | null;
             /** @description Its language. */
             language: components["schemas"]["Language"];
             /** @description Its machine. */
@@ -4589,6 +4684,8 @@ export interface components {
             retires?: string | null;
             /** @description Its roles. */
             roles: components["schemas"]["Role"][];
+            /** @description The device of the same name; whoever joined said that they are that person. */
+            same_as?: string | null;
             /** @description SHA-256 of its cookie, in hex. */
             token_digest: string;
             /** @description Its unit. */
@@ -4604,6 +4701,8 @@ export interface components {
             person: string;
             /** @description The roles, among those of the code. */
             roles: components["schemas"]["Role"][];
+            /** @description I am the person of that name who is here already, on another phone. */
+            same_person?: boolean;
             /** @description The screen's unit. */
             unit: components["schemas"]["ScreenUnit"];
         };
@@ -4886,6 +4985,11 @@ export interface components {
             /** @description What was read. */
             test: components["schemas"]["LaserTest"];
         };
+        /**
+         * @description How long codes last.
+         * @enum {string}
+         */
+        Lasts: "today" | "this_week" | "until_renewed";
         /** @description Why a reading is late. */
         LateReason: {
             /** @description Whose. */
@@ -4932,6 +5036,13 @@ export interface components {
          *     Sums beyond the end of the scale stay at its end; nothing from outside comes near it.
          */
         Length: number;
+        /** @description A supervisor lets a phone stay in over the night, or not any more. */
+        LetStay: {
+            /** @description Which. */
+            device: string;
+            /** @description Whether it stays. */
+            stays: boolean;
+        };
         /** @description The only benchmark levelled again: a point shot before, the laser's height changed, benchmark and point shot again. */
         LevelAgain: {
             /** @description The rod on the benchmark, after. */
@@ -5284,6 +5395,8 @@ export interface components {
             cant?: components["schemas"]["CantCard"] | null;
             /** @description The machine. */
             id: string;
+            /** @description It is at work today, as far as anybody has said: while its place is old or unknown, every mark counts as within. */
+            is_about: boolean;
             /** @description Its keep-out radius. */
             keep_out: components["schemas"]["Length"];
             look_asked_at?: components["schemas"]["Time"] | null;
@@ -5518,6 +5631,8 @@ export interface components {
         };
         /** @description Who a phone is. */
         Me: {
+            /** @description It stayed in over the night: say first who holds it. */
+            asks_who: boolean;
             /** @description The build of the pages that the hub serves. */
             build: string;
             /** @description The day. */
@@ -5706,6 +5821,8 @@ export interface components {
             kind: "overhead";
             /** @description Which. */
             line: string;
+            /** @description Somebody spots whose phone is heard, and who is not in a keep-out: the distance still holds. */
+            spotted?: boolean;
         };
         /** @description Something is near a machine that was placed. */
         NearFound: {
@@ -5901,6 +6018,13 @@ export interface components {
             /** @description The same in Spanish. */
             spanish: string;
         };
+        /** @description Another machine, for an operator who goes there on foot. */
+        OnFootCard: {
+            /** @description The machine. */
+            machine: string;
+            told_out?: components["schemas"]["ToldOutCard"] | null;
+            visit?: components["schemas"]["EntryCard"] | null;
+        };
         /** @description The hub opens a day. */
         OpenDay: {
             /** @description Its name: the date on the hub's clock at opening, such as `2030-05-14`. */
@@ -5940,6 +6064,8 @@ export interface components {
             machine: string;
             /** @description What is near it and not settled, from where it was last said to stand. */
             near: components["schemas"]["Near"][];
+            /** @description The other machines with a screen, and what whoever sits in this cab has asked of them on foot. */
+            on_foot?: components["schemas"]["OnFootCard"][];
             /** @description What fills the screen. */
             screen: components["schemas"]["CabScreen"];
             /** @description Its shape. */
@@ -5966,12 +6092,26 @@ export interface components {
         };
         /** @description Somebody else has seen a person out, and has told them so. */
         OutByWitness: {
+            /**
+             * Format: int32
+             * @description For a group: how many were seen out, the leader too.
+             */
+            all?: number | null;
             /** @description The machine. */
             machine: string;
             /** @description The visit. */
             visit: string;
             /** @description What was seen. */
             why: string;
+        };
+        /** @description Whoever was said to be out by another phone has seen that, and agrees. */
+        OutSeen: {
+            /** @description The machine. */
+            machine: string;
+            /** @description Who. */
+            person: string;
+            /** @description The visit. */
+            visit: string;
         };
         /** @description What came of a request. */
         Outcome: {
@@ -6251,6 +6391,12 @@ export interface components {
         };
         /** @description Someone who has joined. */
         PersonCard: {
+            /** @description It stayed in, and nobody has said yet who holds it. */
+            asks_who: boolean;
+            /** @description A competent person that the site file names goes by that name: without a confirmation it counts for nothing. */
+            competent: boolean;
+            /** @description The supervisor who has confirmed today whose phone this is. */
+            confirmed_by?: string | null;
             /** @description The device. */
             device: string;
             /** @description The machine. */
@@ -6261,6 +6407,15 @@ export interface components {
             roles: components["schemas"]["Role"][];
             /** @description When they joined. */
             since: components["schemas"]["Time"];
+            /** @description It stays in over the night. */
+            stays: boolean;
+        };
+        /** @description A supervisor has confirmed whose phone it is. It holds for the day. */
+        PersonConfirmed: {
+            /** @description Which phone. */
+            device: string;
+            /** @description Whose. */
+            person: string;
         };
         /** @description Somebody went in. */
         PersonIn: {
@@ -6272,6 +6427,11 @@ export interface components {
             machine: string;
             /** @description Where to, when it is a mark. */
             mark?: string | null;
+            /**
+             * Format: int32
+             * @description How many come along, whom this person leads.
+             */
+            others?: number;
             /** @description Who. */
             person: string;
             /** @description The visit. */
@@ -6283,6 +6443,8 @@ export interface components {
             machine: string;
             /** @description Who. */
             person: string;
+            /** @description The phone that said it, when it is not the one of the visit. */
+            phone?: string | null;
             /** @description The visit. */
             visit: string;
             /** @description The gate still held the visit; false for a word that only agrees with what was known. */
@@ -6301,6 +6463,15 @@ export interface components {
         PhoneRemoved: {
             /** @description Which. */
             device: string;
+        };
+        /** @description Whether a phone stays in over the night. */
+        PhoneStays: {
+            /** @description Which. */
+            device: string;
+            /** @description Whose. */
+            person: string;
+            /** @description Whether it stays. */
+            stays: boolean;
         };
         /** @description A phone as it was: its page showed in this language and unit. */
         PhoneThen: {
@@ -7224,6 +7395,61 @@ export interface components {
             /** @description The same in Spanish. */
             spanish: string;
         } | {
+            /** @description A name that nobody has. */
+            another: string;
+            /** @description The machine in whose keep-out that person may be. */
+            inside?: string | null;
+            /** @enum {string} */
+            kind: "same_name";
+            /** @description As that person's name is written. */
+            person: string;
+            /** @description Since when. */
+            since: components["schemas"]["Time"];
+        } | {
+            /** @enum {string} */
+            kind: "cab_taken";
+            /** @description Which machine. */
+            machine: string;
+            /** @description Whose phone. */
+            person: string;
+        } | {
+            /** @enum {string} */
+            kind: "cab_held";
+            /** @description Which machine. */
+            machine: string;
+            /** @description Whose phone. */
+            person: string;
+        } | {
+            /** @enum {string} */
+            kind: "say_who";
+            /** @description Whom the phone was yesterday. */
+            person: string;
+        } | {
+            /** @enum {string} */
+            kind: "not_confirmed";
+            /** @description Who. */
+            person: string;
+        } | {
+            /** @enum {string} */
+            kind: "witness_unknown";
+            /** @description Who is in. */
+            person: string;
+        } | {
+            /**
+             * Format: int32
+             * @description How many are in, the leader too.
+             */
+            inside: number;
+            /** @enum {string} */
+            kind: "not_all_out";
+            /** @description Who leads. */
+            person: string;
+            /**
+             * Format: int32
+             * @description How many were said to be out.
+             */
+            said: number;
+        } | {
             /** @enum {string} */
             kind: "not_that_question";
         } | {
@@ -7355,7 +7581,7 @@ export interface components {
             /** @description Which. */
             device: string;
         };
-        /** @description A supervisor voids the day's codes. */
+        /** @description A supervisor voids the codes. */
         RenewCodes: Record<string, never>;
         /** @description Who has answered what. */
         Response: {
@@ -7664,6 +7890,7 @@ export interface components {
         };
         /** @description Somebody says what they saw. */
         SayStartCheck: {
+            as_before?: components["schemas"]["Time"] | null;
             /** @description What was looked at. */
             check: components["schemas"]["StartCheck"];
             /** @description The signals that were agreed, for the hand signals. */
@@ -7682,6 +7909,13 @@ export interface components {
             cause: components["schemas"]["WaitCause"];
             /** @description Which; the operator's own when left out. */
             machine?: string | null;
+        };
+        /** @description In the morning: whoever holds the phone is the one that it names, or somebody else. */
+        SayWho: {
+            /** @description The name that the page showed. */
+            person: string;
+            /** @description The same person; else somebody else, who joins by a code. */
+            same: boolean;
         };
         /** @description One thing that is said. */
         Saying: {
@@ -7772,6 +8006,13 @@ export interface components {
             /** @description Which face. */
             zone: string;
         };
+        /** @description Whoever was said to be out by another phone has seen that, and is out. Who is still in says `go_in` on the same visit. */
+        SeeOut: {
+            /** @description The machine. */
+            machine: string;
+            /** @description The visit. */
+            visit: string;
+        };
         /** @description The face comes down, or came down. */
         SeeSlough: {
             /** @description How far back. */
@@ -7851,6 +8092,11 @@ export interface components {
             distance: components["schemas"]["Length"];
             /** @description The rule. */
             section: string;
+        };
+        /** @description A supervisor says how long codes last. */
+        SetCodesLast: {
+            /** @description How long. */
+            lasts: components["schemas"]["Lasts"];
         };
         /** @description A supervisor puts in the price list. */
         SetPrices: {
@@ -8547,6 +8793,8 @@ export interface components {
             sides: components["schemas"]["SlewSide"][];
             /** @description Since when it was proposed. */
             since: components["schemas"]["Time"];
+            /** @description Where the machines stood when it was proposed, in the order of the sides; none in a state that is older than this field. */
+            stood?: components["schemas"]["Point"][];
         };
         /** @description An agreement waits for both operators. */
         SlewProposed: {
@@ -8856,6 +9104,24 @@ export interface components {
          * @enum {string}
          */
         Stage: "asked" | "waiting" | "refused" | "answered" | "in" | "unconfirmed";
+        /** @description A place that an operator can name with one press. */
+        Stand: {
+            /** @enum {string} */
+            kind: "mark";
+            /** @description Which. */
+            mark: string;
+        } | {
+            /** @enum {string} */
+            kind: "last_called";
+        } | {
+            /** @enum {string} */
+            kind: "still";
+        };
+        /** @description The operator says where the own machine stands now. */
+        StandHere: {
+            /** @description Where. */
+            at: components["schemas"]["Stand"];
+        };
         /**
          * @description What becomes of a mark's reading.
          * @enum {string}
@@ -8874,12 +9140,14 @@ export interface components {
         StartCheck: "hat_and_vest" | "hand_signals" | "first_aid" | "overhead_lines" | "locate_tickets" | "laser" | "ways_out";
         /** @description One check. */
         StartCheckCard: {
+            before?: components["schemas"]["CheckSaid"] | null;
             /** @description Which. */
             check: components["schemas"]["StartCheck"];
             said?: components["schemas"]["CheckSaid"] | null;
         };
         /** @description A start check has its value. */
         StartCheckSaid: {
+            as_before?: components["schemas"]["Time"] | null;
             /** @description What was looked at. */
             check: components["schemas"]["StartCheck"];
             /** @description The signals that were agreed. */
@@ -9041,6 +9309,8 @@ export interface components {
              * @description How often the codes of this day were renewed.
              */
             codes_generation: number;
+            /** @description How long codes last. */
+            codes_last: components["schemas"]["Lasts"];
             /** @description Contours that somebody has walked. */
             contours: components["schemas"]["ContourCard"][];
             /** @description What of each run is not proven. */
@@ -9529,6 +9799,24 @@ export interface components {
             /** @description The days, oldest first, each asked about its own part of the time. */
             days: components["schemas"]["ToldPage"][];
         };
+        /** @description Somebody else, or another phone, has said OUT for a person. */
+        ToldOut: {
+            /** @description When. */
+            at: components["schemas"]["Time"];
+            /** @description The phone that they went in with. */
+            device: string;
+            /** @description Who is said to be out. */
+            person: string;
+            /** @description What was seen. */
+            why?: string;
+            /** @description Who saw it; none when it was said in the person's own name from another phone. */
+            witness?: string | null;
+        };
+        /** @description Somebody for whom another phone has said OUT. */
+        ToldOutCard: components["schemas"]["ToldOut"] & {
+            /** @description The visit, for the presses about it. */
+            visit: string;
+        };
         /** @description The answer. */
         ToldPage: {
             /** @description What was asked. */
@@ -9914,6 +10202,8 @@ export interface components {
             people: components["schemas"]["EntryCard"][];
             /** @description What the cab has to show; anything but `working` is STOP. */
             phase: components["schemas"]["Phase"];
+            /** @description For whom another phone has said OUT, until their own page has shown it to them. */
+            told_out?: components["schemas"]["ToldOutCard"][];
         };
         /** @description Where the rod stands when it stands on no mark. */
         Where: {
@@ -9960,6 +10250,17 @@ export interface components {
             /** @description Toward this one. */
             to: string;
         };
+        /** @description Who holds a phone that stayed in. */
+        WhoSaid: {
+            /** @description Which. */
+            device: string;
+            /** @description The machine whose screen it is again. */
+            machine?: string | null;
+            /** @description Who was asked for. */
+            person: string;
+            /** @description It is that person; else the phone is out. */
+            same: boolean;
+        };
         /** @description The question. */
         WhoTold: {
             /** @description From when. */
@@ -9975,7 +10276,7 @@ export interface components {
          * @description Why the hub closes a socket.
          * @enum {string}
          */
-        Why: "removed" | "retired" | "closing" | "day_over";
+        Why: "removed" | "retired" | "closing" | "day_over" | "ask_who";
         /** @description The code that joins the Wi-Fi. */
         WifiCode: {
             /** @description The network's name. */

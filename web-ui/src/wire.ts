@@ -57,6 +57,7 @@ export type Moment = Schemas["Moment"];
 export type Near = Schemas["Near"];
 export type NearMissCard = Schemas["NearMissCard"];
 export type Nearness = Schemas["Nearness"];
+export type Lasts = Schemas["Lasts"];
 export type Operator = Schemas["OperatorView"];
 export type OverheadLine = Schemas["OverheadLine"];
 export type Pile = Schemas["SitePile"];
@@ -119,6 +120,7 @@ export type WayInCard = Schemas["WayInCard"];
 export type ToldDays = Schemas["ToldDays"];
 export type ToldPage = Schemas["ToldPage"];
 export type Tolerance = Schemas["Tolerance"];
+export type ToldOutCard = Schemas["ToldOutCard"];
 export type Utility = Schemas["Utility"];
 export type UtilityCard = Schemas["UtilityCard"];
 export type Touched = Schemas["Touched"];
@@ -136,6 +138,8 @@ export interface Me {
   site: string;
   day: string;
   build: string;
+  /** It stayed in over the night: say first who holds it. */
+  asks_who?: boolean;
 }
 
 /** What a page says; the hub knows the shape of each kind. */
@@ -167,7 +171,7 @@ export type FromHub =
   | { kind: "clock"; t0: number; at: number }
   | { kind: "bye"; why: ByeReason };
 
-export type ByeReason = "removed" | "retired" | "closing" | "day_over";
+export type ByeReason = "removed" | "retired" | "closing" | "day_over" | "ask_who";
 
 /** What a page sends over the socket. */
 export type ToHub =

@@ -19,6 +19,9 @@ export function nearWords(near: Near): string {
     case "on_slope":
       return words.on_slope(near.zone, feet(near.inside, 1));
     case "overhead":
-      return `${words.overhead(near.line, feet(near.clearance, 0))} – ${words.spotterNeeded}`;
+      return [
+        words.overhead(near.line, feet(near.clearance, 0)),
+        ...(near.spotted ? [] : [words.spotterNeeded]),
+      ].join(" – ");
   }
 }

@@ -5,7 +5,7 @@ import { chosenLanguage, language, me, spoken, theme, unit } from "../state";
 import type { Language, ScreenUnit } from "../wire";
 import { t } from "../words";
 import { Choice } from "./choice";
-import { Key } from "./keys";
+import { HoldKey, Key } from "./keys";
 import { Panel } from "./panel";
 
 /** Changed on the screen at once; the hub hears of it so that the log keeps what was shown. */
@@ -70,7 +70,32 @@ function SettingsPanel({ onClose }: { onClose: () => void }) {
           spoken.value = id === "on";
         }}
       />
+      {me.value?.machine && <OfTheCab machine={me.value.machine} onDone={onClose} />}
     </Panel>
+  );
+}
+
+/** A code that is scanned elsewhere takes no cab: whoever sits in it gives it away. Whoever gets out leaves the bucket down. */
+function OfTheCab({ machine, onDone }: { machine: string; onDone: () => void }) {
+  const give = () => {
+    void say({ kind: "give_cab", machine });
+    onDone();
+  };
+  const getOut = () => {
+    void say({ kind: "bucket_down", answers: [] });
+    onDone();
+  };
+  return (
+    <>
+      <Key kind="wide" onPress={give}>
+        {t().giveCab(machine)}
+      </Key>
+      <p class="quiet">{t().giveCabNote}</p>
+      <HoldKey kind="down" onPress={getOut}>
+        {t().wayIn.bucketDown}
+      </HoldKey>
+      <p class="quiet">{t().getOut}</p>
+    </>
   );
 }
 

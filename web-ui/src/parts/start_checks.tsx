@@ -1,7 +1,7 @@
 /** How the day begins: each check with what was seen, on the ground page and the supervisor's. */
 import { useState } from "preact/hooks";
 import { say } from "../hub";
-import { timeOfDay } from "../show";
+import { dateOf, timeOfDay } from "../show";
 import type { HandSignal, StartCard, StartCheckCard } from "../wire";
 import { t } from "../words";
 import { Field } from "./field";
@@ -43,12 +43,16 @@ export function StartChecks({ start }: { start: StartCard }) {
 function saidOf(one: StartCheckCard, start: StartCard): string {
   const words = t().crew.start;
   if (one.said) {
-    const signals = one.said.signals.map((signal) => words.signals[signal]).join(", ");
-    const value = [signals, one.said.value].filter(Boolean).join(" · ");
-    return `${value} · ${one.said.by} ${timeOfDay(one.said.at)}`;
+    return `${wordsOf(one.said)} · ${one.said.by} ${timeOfDay(one.said.at)}`;
   }
   const why = start.ready?.overrides.find((other) => other.check === one.check)?.why;
   return why ? words.without(why) : "–";
+}
+
+/** What was said: the signals, and the words. */
+function wordsOf(said: NonNullable<StartCheckCard["said"]>): string {
+  const signals = said.signals.map((signal) => t().crew.start.signals[signal]).join(", ");
+  return [signals, said.value].filter(Boolean).join(" · ");
 }
 
 function SayPanel({ one, onClose }: { one: StartCheckCard; onClose: () => void }) {
@@ -60,8 +64,26 @@ function SayPanel({ one, onClose }: { one: StartCheckCard; onClose: () => void }
     void say({ kind: "say_start_check", check: one.check, value: value.trim(), signals });
     onClose();
   };
+  const before = one.before;
+  const again = () => {
+    if (before) void say({ kind: "say_start_check", check: one.check, as_before: before.at });
+    onClose();
+  };
   return (
     <Panel title={words.checks[one.check]} onClose={onClose} closeWord={t().cancel}>
+      {before && !one.said && (
+        <>
+          <p>{words.before(before.by, dateOf(before.as_before ?? before.at))}</p>
+          <p>
+            <strong>“{wordsOf(before)}”</strong>
+          </p>
+          <p>{words.asks[one.check]}</p>
+          <Key kind="wide" onPress={again}>
+            {words.seenSame}
+          </Key>
+          <p>{words.different}</p>
+        </>
+      )}
       {bySign && <Signals chosen={signals} onChosen={setSignals} />}
       <Field name={words.asks[one.check]} value={value} onValue={setValue} text />
       <PhotoKey kind="" about={{}} />

@@ -8,6 +8,9 @@ export const crewEn = {
     ready: (by: string, time: string) => `DAY READY · ${by} ${time}`,
     without: (why: string) => `without it: ${why}`,
     say: "SAY",
+    before: (who: string, date: string) => `${who} saw, typed on ${date}:`,
+    seenSame: "I LOOKED NOW: THE SAME",
+    different: "Or say what is different:",
     checks: {
       hat_and_vest: "HAT AND VEST",
       hand_signals: "HAND SIGNALS",

@@ -8,6 +8,9 @@ export const crewEs: typeof crewEn = {
     ready: (by: string, time: string) => `DÍA LISTO · ${by} ${time}`,
     without: (why: string) => `sin eso: ${why}`,
     say: "DIGA",
+    before: (who: string, date: string) => `${who} vio, escrito el ${date}:`,
+    seenSame: "MIRÉ AHORA: SIGUE IGUAL",
+    different: "O diga qué es diferente:",
     checks: {
       hat_and_vest: "CASCO Y CHALECO",
       hand_signals: "SEÑAS",

@@ -42,6 +42,7 @@ export const en = {
   bye: {
     removed: "This phone was removed. Scan a code to come in again.",
     retired: "Another phone is this machine's screen now. This one shows no calls.",
+    ask_who: "A new day has begun.",
     day_over: "The day is over. Scan a new code tomorrow.",
     closing: "The hub is closing.",
   },
@@ -66,6 +67,21 @@ export const en = {
   joinNeedCode: "Scan a code from the tailgate to come in, or type the address under it.",
   joinVoid: "This code is void. Ask the supervisor for today's code.",
   joinCab: (machine: string) => `This phone becomes the screen of ${machine}.`,
+  sameName: (who: string, time: string) =>
+    `${who} is here already, on another phone since ${time}. Who are you?`,
+  sameNameIn: (who: string, machine: string) =>
+    `${who} may be IN at ${machine}. Only ${who} says OUT for ${who}, or somebody who has looked.`,
+  samePerson: (who: string) => `I AM THAT ${who}, ON ANOTHER PHONE`,
+  otherPerson: "I am somebody else. My name here:",
+  otherIn: "IN AS SOMEBODY ELSE",
+  stillYou: (who: string) => `${who}?`,
+  stillYouWhy: "This phone stayed in over the night. Say who holds it; STOP works at once.",
+  yesIAm: (who: string) => `YES, ${who}`,
+  somebodyElse: "SOMEBODY ELSE",
+  giveCab: (machine: string) => `GIVE THE CAB OF ${machine} TO ANOTHER PHONE`,
+  giveCabNote:
+    "Then scan the cab's code with the other phone within 10 minutes. Not while the bucket is held down or somebody asks or is in.",
+  getOut: "Before anyone gets out of the cab. Then another machine is asked from there.",
   joinStay: "If the phone says this Wi-Fi has no internet: stay connected. It needs none.",
   // Calls.
   states: {

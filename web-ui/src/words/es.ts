@@ -41,6 +41,7 @@ export const es: typeof en = {
   bye: {
     removed: "Este teléfono fue quitado. Escanee un código para volver a entrar.",
     retired: "Otro teléfono es ahora la pantalla de esta máquina. Este no muestra órdenes.",
+    ask_who: "Empezó otro día.",
     day_over: "Terminó el día. Escanee un código nuevo mañana.",
     closing: "El servidor se está cerrando.",
   },
@@ -63,6 +64,20 @@ export const es: typeof en = {
   joinNeedCode: "Escanee un código de la camioneta para entrar, o escriba la dirección que está debajo.",
   joinVoid: "Este código ya no vale. Pida al supervisor el código de hoy.",
   joinCab: (machine) => `Este teléfono será la pantalla de ${machine}.`,
+  sameName: (who, time) => `${who} ya está aquí, en otro teléfono desde las ${time}. ¿Quién es usted?`,
+  sameNameIn: (who, machine) =>
+    `${who} puede estar ADENTRO en ${machine}. Por ${who} dice que ya salió solo ${who}, o alguien que haya mirado.`,
+  samePerson: (who) => `SOY ${who}, EN OTRO TELÉFONO`,
+  otherPerson: "Soy otra persona. Mi nombre aquí:",
+  otherIn: "ENTRAR COMO OTRA PERSONA",
+  stillYou: (who) => `¿${who}?`,
+  stillYouWhy: "Este teléfono se quedó adentro de noche. Diga quién lo tiene; ALTO funciona de una vez.",
+  yesIAm: (who) => `SÍ, SOY ${who}`,
+  somebodyElse: "OTRA PERSONA",
+  giveCab: (machine) => `ENTREGAR LA CABINA DE ${machine} A OTRO TELÉFONO`,
+  giveCabNote:
+    "Después escanee el código de la cabina con el otro teléfono en los próximos 10 minutos. No con el cucharón abajo ni si alguien pide entrar o está adentro.",
+  getOut: "Antes de que alguien baje de la cabina. Desde ahí se pide entrar en otra máquina.",
   joinStay: "Si el teléfono dice que este Wi-Fi no tiene internet: siga conectado. No hace falta.",
   states: {
     waiting: "ENVIANDO",

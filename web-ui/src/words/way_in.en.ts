@@ -19,6 +19,17 @@ export const wayInEn = {
   seenNo: "I STAY OUT",
   youAreIn: (machine: string, time: string) => `YOU ARE IN AT ${machine} · ${time}`,
   outKey: "I AM OUT",
+  withMe: (others: number) => (others === 0 ? "I GO ALONE" : `WITH ME: ${others}`),
+  oneMore: "one more comes along",
+  oneLess: "one less comes along",
+  allOut: (all: number) => `ALL ${all} ARE OUT`,
+  allSeen: (all: number) => `They are ${all}. Press it only when you have seen all ${all} out.`,
+  toldOut: (who: string, machine: string) =>
+    who
+      ? `${who} SAYS THAT YOU ARE OUT AT ${machine}. ARE YOU?`
+      : `ANOTHER PHONE IN YOUR NAME SAYS THAT YOU ARE OUT AT ${machine}. ARE YOU?`,
+  stillIn: "I AM STILL IN",
+  edgeFirst: (mark: string) => `${mark} lies within a keep-out: ask before you tape there.`,
   unconfirmed: "HE HAS NOT AGREED – GET OUT – GET HIS EYES",
   screenLost: (machine: string) => `${machine} SCREEN LOST – GET HIS EYES OR GET OUT`,
   askNotSent: "NOT SENT – STAY OUT – USE HANDS",

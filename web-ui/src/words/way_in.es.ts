@@ -20,6 +20,17 @@ export const wayInEs: typeof wayInEn = {
   seenNo: "ME QUEDO AFUERA",
   youAreIn: (machine, time) => `ESTÁ ADENTRO EN ${machine} · ${time}`,
   outKey: "YA SALÍ",
+  withMe: (others) => (others === 0 ? "VOY SIN NADIE MÁS" : `CONMIGO: ${others}`),
+  oneMore: "viene uno más",
+  oneLess: "viene uno menos",
+  allOut: (all) => `YA SALIMOS LOS ${all}`,
+  allSeen: (all) => `Son ${all}. Apriételo solo cuando haya visto salir a los ${all}.`,
+  toldOut: (who, machine) =>
+    who
+      ? `${who} DICE QUE USTED YA SALIÓ DE ${machine}. ¿ES CIERTO?`
+      : `OTRO TELÉFONO CON SU NOMBRE DICE QUE USTED YA SALIÓ DE ${machine}. ¿ES CIERTO?`,
+  stillIn: "SIGO ADENTRO",
+  edgeFirst: (mark) => `${mark} queda dentro de un alcance: pida entrar antes de medir ahí.`,
   unconfirmed: "ÉL NO ACEPTÓ – SALGA – BUSQUE SU MIRADA",
   screenLost: (machine) => `${machine} SIN PANTALLA – BUSQUE SU MIRADA O SALGA`,
   askNotSent: "SIN ENVIAR – QUÉDESE AFUERA – USE LAS MANOS",

@@ -1,22 +1,19 @@
 /** Coming in: ask, wait outside, go in on the operator's word, come out. Every other state says STAY OUT or GET OUT. */
-import { useEffect } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import { say } from "../../hub";
 import { HoldKey, Key } from "../../parts/keys";
 import { Shape } from "../../parts/shape";
 import { ago } from "../../show";
 import { allowSound, play } from "../../sound";
 import { ground, me, now } from "../../state";
-import type { MachineCard, SheetMark } from "../../wire";
+import type { MachineCard, SheetMark, ToldOutCard } from "../../wire";
 import { t } from "../../words";
-import { type Mine, mine, newVisit, pressed, staysOutside, within } from "./way_in";
+import { type Mine, mayAsk, mine, newVisit, pressed, staysOutside, toldOut, within } from "./way_in";
 
 /** In the place of the keypad: the mark lies within these machines' keep-outs. */
 export function AskToComeIn({ cards, mark }: { cards: MachineCard[]; mark: SheetMark }) {
   const words = t().wayIn;
-  const ask = (card: MachineCard) => {
-    void allowSound();
-    void say({ kind: "ask_in", machine: card.id, visit: newVisit(), mark: mark.id });
-  };
+  const [others, setOthers] = useState(0);
   return (
     <div class="ask-in">
       {cards.map((card) => (
@@ -26,7 +23,7 @@ export function AskToComeIn({ cards, mark }: { cards: MachineCard[]; mark: Sheet
               ? words.within(mark.id, card.id)
               : words.placeOld(card.id)}
           </p>
-          <Key kind="send" onPress={() => ask(card)}>
+          <Key kind="send" onPress={() => ask(card, mark, others)}>
             <Shape of={card.shape} /> {words.ask(card.id)}
           </Key>
           <Key kind="wide" onPress={() => staysOutside(card)}>
@@ -34,10 +31,44 @@ export function AskToComeIn({ cards, mark }: { cards: MachineCard[]; mark: Sheet
           </Key>
         </div>
       ))}
+      <p class="row with-me">
+        <span>{words.withMe(others)}</span>
+        <Key label={words.oneLess} disabled={others === 0} onPress={() => setOthers(others - 1)}>
+          −
+        </Key>
+        <Key label={words.oneMore} disabled={others >= MOST} onPress={() => setOthers(others + 1)}>
+          +
+        </Key>
+      </p>
       <p class="keep-out">
         {words.tail} {t().caution}
       </p>
     </div>
+  );
+}
+
+/** More than this nobody leads through a cut; the hub refuses it. */
+const MOST = 50;
+
+/** The hub asks every machine in whose keep-out the mark lies. */
+function ask(card: MachineCard, mark: SheetMark, others = 0): void {
+  void allowSound();
+  const along = others > 0 ? { others } : {};
+  void say({ kind: "ask_in", machine: card.id, visit: newVisit(), mark: mark.id, ...along });
+}
+
+/** Under the keypad of whoever said NOT ENTERING: to step in after all is one press, never a reload. */
+export function AskAfterAll({ mark }: { mark: SheetMark | null }) {
+  const words = t().wayIn;
+  if (!mark) return null;
+  return (
+    <>
+      {mayAsk(mark).map((card) => (
+        <Key key={card.id} kind="wide" onPress={() => ask(card, mark)}>
+          <Shape of={card.shape} /> {words.ask(card.id)}
+        </Key>
+      ))}
+    </>
   );
 }
 
@@ -47,6 +78,8 @@ export function takesThePage(): preact.ComponentChild {
   const unsent = pressed.value.find((one) => one.failed);
   if (unsent?.kind === "go_in") return <Whole text={words.inNotSent} visit={mine.value[0]} out />;
   if (unsent?.kind === "come_out") return <Whole text={words.outNotSent} />;
+  const told = toldOut.value[0];
+  if (told) return <ToldOut {...told} key={told.told.visit} />;
   const grave = [...mine.value].sort((a, b) => graveness(b) - graveness(a))[0];
   if (grave && graveness(grave) > 0) return <OneVisit one={grave} key={grave.visit.visit} />;
   if (unsent?.kind === "ask_in") return <Whole text={words.askNotSent} />;
@@ -60,8 +93,41 @@ const cabShows = (card: MachineCard) => card.screen.kind === "showing";
 function graveness({ card, visit }: Mine): number {
   if (visit.stage === "unconfirmed") return 6;
   if (visit.stage === "in") return cabShows(card) ? 0 : 5;
-  if (visit.stage === "answered") return 4;
+  if (visit.stage === "answered") return waits(visit.visit) ? 0.5 : 4;
   return visit.stage === "refused" ? 1 : 2;
+}
+
+/** Within the circles of several machines: one has agreed, another has not. Nobody goes in on half an answer. */
+function waits(name: string): boolean {
+  return mine.value.some(
+    (one) => one.visit.visit === name && one.visit.stage !== "answered" && one.visit.stage !== "in",
+  );
+}
+
+/** Somebody else's phone took this phone's person off the list: they say whether it is so. */
+function ToldOut({ card, told }: { card: MachineCard; told: ToldOutCard }) {
+  const words = t().wayIn;
+  useEffect(() => {
+    play("stop");
+    navigator.vibrate?.(500);
+  }, []);
+  const to = { machine: card.id, visit: told.visit };
+  return (
+    <div class="whole" role="alert">
+      <p class="whole-head">
+        <Shape of={card.shape} /> {card.id} · {ago(now.value - told.at)}
+      </p>
+      <p class="state">{words.toldOut(told.witness ?? "", card.id)}</p>
+      {told.why && <p>“{told.why}”</p>}
+      <Key kind="send" onPress={() => void say({ kind: "go_in", ...to })}>
+        {words.stillIn}
+      </Key>
+      <HoldKey kind="out-key" onPress={() => void say({ kind: "see_out", ...to })}>
+        {words.outKey}
+      </HoldKey>
+      <p class="keep-out">{t().caution}</p>
+    </div>
+  );
 }
 
 function OneVisit({ one }: { one: Mine }) {
@@ -135,10 +201,12 @@ function Whole({ text, visit, out = false }: { text: string; visit?: Mine | unde
 
 /** OUT is held: a slip of a glove must not take anybody off the operator's list. */
 function OutKey({ one }: { one: Mine }) {
-  const to = { machine: one.card.id, visit: one.visit.visit };
+  const all = (one.visit.others ?? 0) + 1;
+  const group = all > 1 ? { all } : {};
+  const to = { machine: one.card.id, visit: one.visit.visit, ...group };
   return (
     <HoldKey kind="out-key" onPress={() => void say({ kind: "come_out", ...to })}>
-      {t().wayIn.outKey}
+      {all > 1 ? t().wayIn.allOut(all) : t().wayIn.outKey}
     </HoldKey>
   );
 }
@@ -146,14 +214,17 @@ function OutKey({ one }: { one: Mine }) {
 /** Stands over the page while its person is in, or spots for a machine. */
 export function InBar() {
   const words = t().wayIn;
-  const inside = mine.value.filter((one) => one.visit.stage === "in");
+  const stays = mine.value.filter((one) => one.visit.stage === "in");
+  const first = (one: Mine) => stays.find((other) => other.visit.visit === one.visit.visit) === one;
+  const inside = stays.filter(first);
+  const where = ({ card, visit }: Mine) => [card.id, ...(visit.also ?? [])].join(" + ");
   const cards = ground.value?.machines ?? [];
   const spotted = cards.filter((card) => card.spotter && card.spotter.device === me.value?.device);
   return (
     <>
       {inside.map((one) => (
         <div class="in-bar" key={one.visit.visit} role="status">
-          <strong>{words.youAreIn(one.card.id, ago(now.value - one.visit.since))}</strong>
+          <strong>{words.youAreIn(where(one), ago(now.value - one.visit.since))}</strong>
           <OutKey one={one} />
         </div>
       ))}

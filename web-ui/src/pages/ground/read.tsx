@@ -9,7 +9,7 @@ import { LatePanel } from "../../parts/late_panel";
 import { feet } from "../../show";
 import type { Command, StepSide } from "../../wire";
 import { t } from "../../words";
-import { AskToComeIn } from "./ask_in";
+import { AskAfterAll, AskToComeIn } from "./ask_in";
 import { choose, chosen, digTo, mark, nearStep, rod, setUp } from "./at";
 import { echo } from "./echo";
 import { EdgePanel } from "./edge";
@@ -61,6 +61,7 @@ function Reading({ restates, onSend, onLaser, onMarks, onWith }: ReadingProps) {
   const [over, setOver] = useState<1 | -1 | 0>(0);
   const [eye, setEye] = useState(false);
   const [edge, setEdge] = useState(false);
+  const [refused, setRefused] = useState(false);
   const [more, setMore] = useState(false);
   const words = t();
   const { receiver, care, side, paper } = chosen.value;
@@ -95,9 +96,14 @@ function Reading({ restates, onSend, onLaser, onMarks, onWith }: ReadingProps) {
           onMarks={onMarks}
           onLaser={onLaser}
           onWith={onWith}
-          onEdge={() => setEdge(true)}
+          onEdge={() => (asked.length > 0 ? setRefused(true) : setEdge(true))}
           onMore={() => setMore(true)}
         />
+        {refused && asked.length > 0 && (
+          <p class="warning" role="alert">
+            {words.wayIn.edgeFirst(here?.id ?? "")}
+          </p>
+        )}
         {restates !== null && <p class="warning">{words.restating}</p>}
         {sideOwed || nearStep(here) ? <SideChoice /> : null}
       </div>
@@ -117,6 +123,7 @@ function Reading({ restates, onSend, onLaser, onMarks, onWith }: ReadingProps) {
               {words.send}
             </Key>
           </div>
+          <AskAfterAll mark={paper ? null : here} />
         </div>
       )}
       {eye && <EyePanel onClose={() => setEye(false)} />}
@@ -125,7 +132,7 @@ function Reading({ restates, onSend, onLaser, onMarks, onWith }: ReadingProps) {
           {(late) => <late.MorePanel onSend={onSend} onClose={() => setMore(false)} />}
         </LatePanel>
       )}
-      {edge && <EdgePanel onClose={() => setEdge(false)} />}
+      {edge && asked.length === 0 && <EdgePanel onClose={() => setEdge(false)} />}
     </div>
   );
 }

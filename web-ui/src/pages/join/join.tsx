@@ -1,12 +1,14 @@
 /** Join: name or initials, what you do here, IN. Under fifteen seconds. */
 import { useEffect, useState } from "preact/hooks";
-import { type JoinOffer, join, offer } from "../../hub";
+import { type JoinOffer, offer } from "../../hub";
 import { Key } from "../../parts/keys";
 import { LanguageChoice } from "../../parts/settings";
+import { timeOfDay } from "../../show";
 import { allowSound } from "../../sound";
 import { bye, language, me, remember, remembered } from "../../state";
 import type { Role } from "../../wire";
 import { t } from "../../words";
+import { comeIn, type Namesake } from "./come_in";
 
 const NAME = "rodcall.person";
 
@@ -49,7 +51,7 @@ export function JoinPage({ code }: { code: string | null }) {
 interface FormProps {
   code: string;
   offered: JoinOffer;
-  onTrouble: (text: string) => void;
+  onTrouble: (text: string | null) => void;
 }
 
 function Form({ code, offered, onTrouble }: FormProps) {
@@ -58,29 +60,40 @@ function Form({ code, offered, onTrouble }: FormProps) {
   const [roles, setRoles] = useState<Role[]>(offered.roles.length === 1 ? offered.roles : []);
   const turn = (role: Role) =>
     setRoles(roles.includes(role) ? roles.filter((one) => one !== role) : [...roles, role]);
-  const enter = async () => {
+  const [namesake, setNamesake] = useState<Namesake | null>(null);
+  const enter = async (name: string, same = false) => {
     void allowSound();
-    if (!person.trim()) return onTrouble(words.joinNeedName);
+    if (!name) return onTrouble(words.joinNeedName);
     if (roles.length === 0) return onTrouble(words.joinNeedRole);
-    remember(NAME, person.trim());
-    const got = await join({
-      code,
-      person: person.trim(),
-      roles,
-      language: language.value,
-      unit: "tenths",
-    });
+    const form = { code, person: name, roles, language: language.value, unit: "tenths" as const };
+    const got = await comeIn(same ? { ...form, same_person: true } : form);
+    if (!got.ok && got.namesake) {
+      onTrouble(null);
+      setPerson(name);
+      return setNamesake(got.namesake);
+    }
     if (!got.ok) return onTrouble(got.text);
+    remember(NAME, got.me.person);
     // A page that was sent away starts anew; one that comes in for the first time goes on without a load.
     if (bye.value) return location.replace("/");
     history.replaceState(null, "", "/");
-    me.value = got.value;
+    me.value = got.me;
   };
+  if (namesake) {
+    return (
+      <WhoIsIt
+        namesake={namesake}
+        onSame={() => void enter(person, true)}
+        onOther={(name) => void enter(name)}
+        onBack={() => setNamesake(null)}
+      />
+    );
+  }
   return (
     <form
       onSubmit={(event) => {
         event.preventDefault();
-        void enter();
+        void enter(person.trim());
       }}
     >
       <label class="field">
@@ -110,5 +123,50 @@ function Form({ code, offered, onTrouble }: FormProps) {
         {words.joinIn}
       </button>
     </form>
+  );
+}
+
+interface WhoProps {
+  namesake: Namesake;
+  onSame: () => void;
+  onOther: (name: string) => void;
+  onBack: () => void;
+}
+
+/** Somebody of that name is here: two people never share one way in, nor one place in the log. */
+function WhoIsIt({ namesake, onSame, onOther, onBack }: WhoProps) {
+  const words = t();
+  const { person, since, inside, another } = namesake;
+  const [name, setName] = useState(another);
+  return (
+    <section class="who-is-it" role="alert">
+      <h2>{words.sameName(person, timeOfDay(since))}</h2>
+      {inside && <p class="warning">{words.sameNameIn(person, inside)}</p>}
+      <Key kind="wide" onPress={onSame}>
+        {words.samePerson(person)}
+      </Key>
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          onOther(name.trim());
+        }}
+      >
+        <label class="field">
+          <span>{words.otherPerson}</span>
+          <input
+            value={name}
+            maxLength={24}
+            autocomplete="off"
+            onInput={(event) => setName(event.currentTarget.value)}
+          />
+        </label>
+        <button type="submit" class="key send">
+          {words.otherIn}
+        </button>
+      </form>
+      <Key kind="small" onPress={onBack}>
+        {words.back}
+      </Key>
+    </section>
   );
 }

@@ -1,5 +1,6 @@
 /** STOP in the cab while somebody asks to come in or is in: who, where, and what the operator answers. */
 import { say } from "../../hub";
+import { newKey } from "../../outbox";
 import { HoldKey, Key } from "../../parts/keys";
 import { ago } from "../../show";
 import { notice, now } from "../../state";
@@ -12,7 +13,7 @@ const mayBeIn = (one: EntryCard) =>
 
 /** The names of everybody who may be in, for a page that has lost its hub. */
 export function namesIn(card: WayInCard | undefined): string {
-  const names = (card?.people ?? []).filter(mayBeIn).map((one) => one.person);
+  const names = (card?.people ?? []).filter(mayBeIn).map(named);
   return [...new Set(names)].join(", ");
 }
 
@@ -27,12 +28,72 @@ export function WayInStop({ view }: { view: Operator }) {
         <WhoIsIn card={card} answers />
         {!inside && !card.people.some(open) && <p class="who">{words.wayIn.empty}</p>}
         <Holds card={card} />
+        {card.down && <OnFoot view={view} />}
         <p class="quiet">
           {words.bucketDown} {words.caution}
         </p>
       </div>
     </div>
   );
+}
+
+/** Out of the cab with the bucket down: whoever sits here asks another machine like anybody else on foot. */
+function OnFoot({ view }: { view: Operator }) {
+  const words = t().wayIn;
+  return (
+    <div class="on-foot">
+      {(view.on_foot ?? []).map(({ machine, visit, told_out }) => {
+        const to = { machine, visit: visit?.visit ?? told_out?.visit ?? "" };
+        const inside = visit?.stage === "in" || visit?.stage === "unconfirmed";
+        return (
+          <div key={machine}>
+            {told_out && <p class="who">{words.toldOut(told_out.witness ?? "", machine)}</p>}
+            {visit && <p class="who">{onFoot(visit, machine)}</p>}
+            {!visit && !told_out && (
+              <Key onPress={() => void say({ kind: "ask_in", machine, visit: newKey() })}>
+                {words.ask(machine)}
+              </Key>
+            )}
+            {(visit?.stage === "answered" || told_out) && (
+              <Key onPress={() => void say({ kind: "go_in", ...to })}>
+                {told_out ? words.stillIn : words.inKey}
+              </Key>
+            )}
+            {visit && !inside && (
+              <Key onPress={() => void say({ kind: "withdraw_ask", ...to })}>{words.notGoing}</Key>
+            )}
+            {(inside || told_out) && (
+              <HoldKey
+                kind="out-key"
+                onPress={() => void say({ kind: inside ? "come_out" : "see_out", ...to })}
+              >
+                {words.outKey}
+              </HoldKey>
+            )}
+          </div>
+        );
+      })}
+    </div>
+  );
+}
+
+/** Where the own visit to another machine stands, as it reads on any phone on foot. */
+function onFoot(visit: EntryCard, machine: string): string {
+  const words = t().wayIn;
+  switch (visit.stage) {
+    case "in":
+      return words.youAreIn(machine, ago(now.value - visit.since));
+    case "unconfirmed":
+      return words.unconfirmed;
+    case "answered":
+      return words.comeIn;
+    case "waiting":
+      return words.waitSaid;
+    case "refused":
+      return words.noSaid;
+    default:
+      return visit.not_answered ? words.notAnswered : words.stayOut;
+  }
 }
 
 /** Everybody who asks or is in, longest first; told no is told, and out of the list. */
@@ -71,12 +132,15 @@ export function WhoIsIn({ card, answers = false }: { card: WayInCard; answers?: 
   );
 }
 
+/** Who, and how many come along. */
+const named = (one: EntryCard) => (one.others ? `${one.person} + ${one.others}` : one.person);
+
 function line(one: EntryCard): string {
   const words = t().wayIn;
-  if (one.stage === "in") return words.isIn(one.person);
-  if (one.stage === "unconfirmed") return words.isInUnasked(one.person);
-  if (one.stage === "answered") return words.told(one.person);
-  return words.asks(one.person, one.mark ?? "");
+  if (one.stage === "in") return words.isIn(named(one));
+  if (one.stage === "unconfirmed") return words.isInUnasked(named(one));
+  if (one.stage === "answered") return words.told(named(one));
+  return words.asks(named(one), one.mark ?? "");
 }
 
 /** BUCKET DOWN answers exactly those that this screen names; RELEASE is an outline while somebody may be in. */

@@ -1,10 +1,11 @@
 /** CODES: what the crew scans at the tailgate, printable; new ones void the old. */
 import { useEffect, useState } from "preact/hooks";
 import { chooseAddress, codes, say } from "../../hub";
+import { Choice } from "../../parts/choice";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
 import { supervisor } from "../../state";
-import type { Codes } from "../../wire";
+import type { Codes, Lasts } from "../../wire";
 import { PocketPage } from "./pocket";
 import { sheet } from "./review/ask";
 import { t } from "./words";
@@ -15,6 +16,8 @@ const LANGUAGES = [
   { id: "english", name: "English" },
   { id: "spanish", name: "Español" },
 ] as const;
+
+const LASTS: Lasts[] = ["today", "this_week", "until_renewed"];
 
 export function CodesPage() {
   const words = t();
@@ -40,6 +43,15 @@ export function CodesPage() {
         <Key onPress={() => window.print()}>{words.print}</Key>
         <Key onPress={() => setRenewing(true)}>{words.newCodes}</Key>
         <Key onPress={() => setPocket(true)}>{words.pocketSheet}</Key>
+      </div>
+      <div class="no-print">
+        <Choice
+          title={words.codesLast}
+          options={LASTS.map((id) => ({ id, name: words.lasts[id] }))}
+          chosen={supervisor.value?.codes_last ?? null}
+          onChoose={(lasts: Lasts) => void say({ kind: "set_codes_last", lasts })}
+        />
+        <p>{words.lastsNote}</p>
       </div>
       <p class="no-print">{words.cabPapers}</p>
       <div class="row wrap no-print">

@@ -2,7 +2,7 @@
 import { useState } from "preact/hooks";
 import { Key } from "../../parts/keys";
 import { ago } from "../../show";
-import { now } from "../../state";
+import { now, supervisor } from "../../state";
 import type { Supervisor } from "../../wire";
 import { WhyPanel } from "./panels";
 import { t } from "./words";
@@ -25,7 +25,8 @@ export function Inside({ view }: { view: Supervisor }) {
           people.map((one) => (
             <li key={one.visit}>
               <span>
-                <strong>{one.person}</strong> {words.stages[one.stage]} · {machine}
+                <strong>{one.others ? `${one.person} + ${one.others}` : one.person}</strong>{" "}
+                {words.stages[one.stage]} · {machine}
                 {one.mark ? ` · ${one.mark}` : ""} · {ago(now.value - one.since)}
                 {one.lost != null && <strong> {words.lostLink}</strong>}
               </span>
@@ -48,14 +49,27 @@ export function Inside({ view }: { view: Supervisor }) {
 /** The witness says what was seen, and tells the person. */
 export function SawOutPanel({ machine, person, visit, onClose }: Out & { onClose: () => void }) {
   const words = t().wayIn;
+  const inside = (supervisor.value?.inside ?? []).find((one) => one.machine === machine);
+  const others = inside?.people.find((one) => one.visit === visit)?.others ?? 0;
   return (
     <WhyPanel
       title={words.sawOutTitle(person, machine)}
       ask={words.sawOutAsk}
       act={words.sawOut}
-      command={(why) => ({ kind: "out_by_witness", machine, visit, why })}
+      command={(why) => ({
+        kind: "out_by_witness",
+        machine,
+        visit,
+        why,
+        ...(others > 0 ? { all: others + 1 } : {}),
+      })}
       onClose={onClose}
     >
+      {others > 0 && (
+        <p>
+          <strong>{words.allSeen(others + 1)}</strong>
+        </p>
+      )}
       <p>{words.tellThem(person)}</p>
     </WhyPanel>
   );

@@ -1,18 +1,16 @@
 /** NOW: what needs somebody, oldest first; a card for each machine and laser; people in. */
 import { useState } from "preact/hooks";
-import { say } from "../../hub";
 import { Key } from "../../parts/keys";
 import { MachineCards } from "../../parts/machine_cards";
-import { Panel } from "../../parts/panel";
 import { SetUpFacts } from "../../parts/set_up";
 import { Suspects } from "../../parts/suspects";
 import { feet, signed, timeOfDay } from "../../show";
-import { me } from "../../state";
 import type { Supervisor } from "../../wire";
 import { Exceptions } from "./exceptions";
 import { Inside } from "./inside";
 import { NearMisses } from "./near_miss";
 import { DifferencePanel, RulePanel } from "./panels";
+import { People } from "./people";
 import { Start } from "./start";
 import { t } from "./words";
 
@@ -94,47 +92,6 @@ function SiteChange({ change }: { change: NonNullable<Supervisor["site_change"]>
   const [open, setOpen] = useState(false);
   if (!open) return <Key onPress={() => setOpen(true)}>{t().showDifference}</Key>;
   return <DifferencePanel change={change} onClose={() => setOpen(false)} />;
-}
-
-function People({ view }: { view: Supervisor }) {
-  const words = t();
-  const [removes, setRemoves] = useState<{ device: string; person: string } | null>(null);
-  return (
-    <>
-      <ul class="lines">
-        {view.people.map((one) => (
-          <li key={one.device}>
-            <span>
-              <strong>{one.person}</strong> {one.roles.map((role) => words.roles[role]).join(" + ")}{" "}
-              {one.machine ?? ""} · {timeOfDay(one.since)}
-            </span>
-            {one.device !== me.value?.device && (
-              <Key kind="small" label={`${words.remove} ${one.person}`} onPress={() => setRemoves(one)}>
-                {words.remove}
-              </Key>
-            )}
-          </li>
-        ))}
-      </ul>
-      {removes && (
-        <Panel
-          title={words.removeAsk(removes.person)}
-          closeWord={words.cancel}
-          onClose={() => setRemoves(null)}
-        >
-          <Key
-            kind="large"
-            onPress={() => {
-              void say({ kind: "remove_phone", device: removes.device });
-              setRemoves(null);
-            }}
-          >
-            {words.remove}
-          </Key>
-        </Panel>
-      )}
-    </>
-  );
 }
 
 function LastMarks({ view }: { view: Supervisor }) {
