@@ -63,6 +63,12 @@ export class Crew {
     await this.hub.say({ kind: "shoot_check", set_up: "S1", benchmark: "BM-2", rod: "A", text: "3.48" });
   }
 
+  /** Whoever sits at the laptop has looked whose phone it is. */
+  async confirms({ page }: Phone): Promise<void> {
+    const me = await page.evaluate(async () => (await fetch("/api/me")).json());
+    await this.hub.say({ kind: "confirm_person", device: me.device, person: me.person });
+  }
+
   /** A page of nobody's, for looking at pictures. */
   async page(): Promise<Page> {
     return this.browse({});

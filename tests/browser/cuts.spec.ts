@@ -39,6 +39,7 @@ test("beside a buried line under a face that nobody inspected, the call says so"
 test("what comes down clears the cab, and only the competent person's words bring the crew back", async ({ crew }) => {
   const { ground, cab } = await crew.digs();
   const board = await crew.joins("SUPERVISOR", "PN");
+  await crew.confirms(board);
   await sendsReading(ground.page, "4.70");
   await expect(call(cab.page, "DOWN 3")).toBeVisible();
   // READ gives way to what became of the call; from there the marks are one press away.

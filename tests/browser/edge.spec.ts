@@ -1,6 +1,6 @@
 /** The edge of a cut and the line that nobody may cross: what is left is told, and a crossed line stops the machine. */
 import type { Page } from "@playwright/test";
-import { call, expect, test } from "./crew.ts";
+import { call, expect, FOOT, test } from "./crew.ts";
 
 /** Opens EDGE, says on which side of the line the edge lies, types the tape and sends it. */
 async function tapes(page: Page, side: "INSIDE" | "OVER", tape: string): Promise<void> {
@@ -24,6 +24,9 @@ test("what is left to the line is told with every doubt taken off", async ({ cre
 test("a crossed line stops that machine and no other", async ({ crew }) => {
   const { ground, cab } = await crew.digs();
   const other = await crew.joins("OPERATOR", "LG", "EX-2");
+  // A machine that is about and whose place nobody has said would have to be asked first.
+  await crew.hub.say({ kind: "place_machine", machine: "EX-2", at: { x: 500 * FOOT, y: 500 * FOOT } });
+  await expect(ground.page.getByRole("textbox", { name: "Type the rod" })).toBeVisible();
   await tapes(ground.page, "OVER", "0.10");
   await expect(cab.page.getByRole("alert").getByText("CREEK: line crossed", { exact: false })).toBeVisible();
   await expect(other.page.getByText("NO CALL", { exact: true })).toBeVisible();

@@ -76,3 +76,56 @@ test("the phone's link is cut while its person is in: the cab stays on STOP unti
   await panel.getByRole("button", { name: "SAW OUT", exact: true }).click();
   await expect(cab.page.getByText("NOBODY SAYS THEY ARE IN – LOOK, THEN RELEASE")).toBeVisible();
 });
+
+test("whoever was witnessed out reads by whom on their own phone, and who is still in stops the machine again", async ({
+  crew,
+}) => {
+  const board = await crew.joins("SUPERVISOR", "PN");
+  const { ground, cab } = await crew.digs();
+  await crew.hub.say({ kind: "place_machine", machine: "EX-1", at: { x: 20 * FOOT, y: 30 * FOOT } });
+  await ground.page.getByRole("button", { name: "ASK EX-1 TO COME IN" }).click();
+  await hold(cab.page, DOWN, async () => {
+    await expect(ground.page.getByText("BUCKET IS DOWN", { exact: false })).toBeVisible();
+  });
+  await ground.page.getByRole("button", { name: "I GO IN", exact: true }).click();
+  await board.page.getByRole("button", { name: "SAW OUT RT" }).first().click();
+  const panel = board.page.getByRole("dialog");
+  await panel.getByLabel("What did you see? It goes into the log.").fill("stands by the truck");
+  await panel.getByRole("button", { name: "SAW OUT", exact: true }).click();
+  await expect(ground.page.getByText("PN SAYS THAT YOU ARE OUT AT EX-1. ARE YOU?")).toBeVisible();
+  await expect(ground.page.getByText("“stands by the truck”")).toBeVisible();
+  await hold(cab.page, "RELEASE", async () => {
+    await expect(cab.page.getByText("NO CALL", { exact: true })).toBeVisible();
+  });
+  // It stands over a reload until it is answered.
+  await ground.page.reload();
+  await ground.page.getByRole("button", { name: "I AM STILL IN" }).click();
+  await expect(cab.page.getByText("RT IS IN – YOU DID NOT AGREE", { exact: false })).toBeVisible();
+  await expect(ground.page.getByText("GET OUT", { exact: false })).toBeVisible();
+});
+
+test("a group is asked for with its number and comes out whole; who said NOT ENTERING still asks in one press", async ({
+  crew,
+}) => {
+  const { ground, cab } = await crew.digs();
+  await crew.hub.say({ kind: "place_machine", machine: "EX-1", at: { x: 20 * FOOT, y: 30 * FOOT } });
+  await ground.page.getByRole("button", { name: "NOT ENTERING", exact: false }).click();
+  await expect(ground.page.getByRole("textbox", { name: "Type the rod" })).toBeVisible();
+  await ground.page.getByRole("button", { name: "ASK EX-1 TO COME IN" }).click();
+  await expect(cab.page.getByText("RT ASKS TO COME IN AT P-1", { exact: false })).toBeVisible();
+  await ground.page.getByRole("button", { name: "I AM NOT GOING IN" }).click();
+  // Placed anew, what was said of the old place is not believed any more.
+  await crew.hub.say({ kind: "place_machine", machine: "EX-1", at: { x: 22 * FOOT, y: 30 * FOOT } });
+  await ground.page.getByRole("button", { name: "one more comes along" }).click();
+  await ground.page.getByRole("button", { name: "one more comes along" }).click();
+  await ground.page.getByRole("button", { name: "ASK EX-1 TO COME IN" }).click();
+  await expect(cab.page.getByText("RT + 2 ASKS TO COME IN", { exact: false })).toBeVisible();
+  await hold(cab.page, DOWN, async () => {
+    await expect(ground.page.getByText("BUCKET IS DOWN", { exact: false })).toBeVisible();
+  });
+  await ground.page.getByRole("button", { name: "I GO IN", exact: true }).click();
+  await expect(cab.page.getByText("RT + 2 IS IN", { exact: false })).toBeVisible();
+  await hold(ground.page, "ALL 3 ARE OUT", async () => {
+    await expect(cab.page.getByText("RT + 2 IS IN", { exact: false })).toHaveCount(0);
+  });
+});
