@@ -5,8 +5,8 @@ use super::*;
 use day::asked::By;
 use day::chain::{GENESIS, seal};
 use day::entry::Body;
-use day::said::day::DayOpened;
 use day::said::codes::CodesRenewed;
+use day::said::day::DayOpened;
 use day::time::Time;
 
 use crate::store;

@@ -5,8 +5,8 @@ use std::io::Write as _;
 use day::asked::By;
 use day::chain::{GENESIS, seal};
 use day::entry::Body;
-use day::said::day::DayOpened;
 use day::said::codes::CodesRenewed;
+use day::said::day::DayOpened;
 use day::time::Time;
 
 use super::*;

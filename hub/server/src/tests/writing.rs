@@ -3,8 +3,8 @@
 use std::path::Path;
 
 use day::asked::{Asked, By, Command};
-use day::said::day::OpenDay;
 use day::said::codes::RenewCodes;
+use day::said::day::OpenDay;
 use day::said::stop::StopAll;
 use day::time::Time;
 
