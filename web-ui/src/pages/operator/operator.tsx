@@ -85,7 +85,12 @@ export function OperatorPage() {
       </main>
       <Notice />
       <Start />
-      <CabKeys call={inView ? call : null} look={!!view?.look_asked_at} />
+      <CabKeys
+        call={inView ? call : null}
+        room={!screen || !STANDS_STILL.includes(screen.kind)}
+        armed={armed}
+        look={!!view?.look_asked_at}
+      />
     </div>
   );
 }
@@ -156,16 +161,29 @@ function Start() {
   );
 }
 
+/** Where there is nothing to get, GOT IT leaves its room to who is in and to BUCKET DOWN. */
+const STANDS_STILL = ["stop", "way_in", "leave_face"];
+
+interface CabKeysProps {
+  /** The call whose number is in view. */
+  call: CallView | null;
+  /** GOT IT has its room, so that nothing moves when it comes and goes. */
+  room: boolean;
+  armed: string;
+  look: boolean;
+}
+
 /** GOT IT is the large one, there only while the number is in view; no press is ever needed to go on digging. */
-function CabKeys({ call, look }: { call: CallView | null; look: boolean }) {
+function CabKeys({ call, room, armed, look }: CabKeysProps) {
   const [cant, setCant] = useState(false);
   const got = call?.state.kind === "got";
   const sending = waiting.value.some((item) => item.command.kind === "got_it");
   return (
     <nav class="cab-keys" aria-label={t().title}>
+      {room && !call && <div class="got" />}
       {call && (
         <Key
-          kind={`got ${got ? "done" : ""}`}
+          kind={`got fades ${armed} ${got ? "done" : ""}`}
           disabled={got}
           onPress={() => void say({ kind: "got_it", call: call.id })}
         >

@@ -27,7 +27,7 @@ beforeEach(() => {
 
 describe("what is seen in the cab", () => {
   it("offers GOT IT while the number is in view, and not under LOOK, PLAN, a panel or a stop", () => {
-    const got = () => root.querySelector(".key.got") !== null;
+    const got = () => root.querySelector(".key.got.fades") !== null;
     expect(got()).toBe(true);
     const loud = {
       who: "RT",
