@@ -13,7 +13,6 @@ use crate::said::receipt;
 use crate::said::stop::Stopped;
 use crate::said::struck;
 use crate::state::{Call, State};
-use crate::time::Time;
 use crate::views::call::{CallState, Ending};
 use crate::views::ground::CantCard;
 
