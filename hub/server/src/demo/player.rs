@@ -289,7 +289,7 @@ impl Player {
         if let Some(machine) = row
             .machine
             .as_ref()
-            .filter(|it| self.seats.contains_key(*it))
+            .filter(|_| self.phones.contains_key(&row.who))
         {
             // A second phone takes a cab only when somebody gives it away.
             let gives = Command::GiveCab(GiveCab {
