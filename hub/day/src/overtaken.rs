@@ -45,3 +45,6 @@ pub(crate) fn overtaken(english: &str, spanish: &str) -> Refusal {
         spanish: format!("{spanish} Mire, y dígalo otra vez si sigue siendo así."),
     }
 }
+
+#[cfg(test)]
+mod tests;
