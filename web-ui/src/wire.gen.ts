@@ -60,7 +60,10 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Opens the next day. Every phone is out and joins anew; the asker's is let in again by the cookie in the answer. */
+        /**
+         * Opens the next day. Every phone is out and joins anew, but for those of people who may be within a keep-out and the cab there,
+         *     which stay until out and released; the asker's is let in again by the cookie in the answer.
+         */
         post: operations["open_next_day"];
         delete?: never;
         options?: never;
