@@ -108,7 +108,11 @@ fn soil_typed_anew_holds_the_toe_and_a_face_that_came_down_is_left_through_a_cra
         ground.says(&reading("P-1", "4.72"))["outcome"]["why"],
         "face_left"
     );
-    boss.says(&inspection("trimmed from the top down"));
+    let alarmed = |entry: &&Value| entry["body"]["kind"] == "face_alarmed";
+    let log = yard.truck.log();
+    let mut release = inspection("trimmed from the top down");
+    release["alarm"] = log.iter().rfind(alarmed).expect("the alarm")["seq"].clone();
+    boss.says(&release);
     assert_eq!(
         ground.says(&reading("P-1", "4.73"))["outcome"]["kind"],
         "called"

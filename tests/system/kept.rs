@@ -24,6 +24,7 @@ fn a_stop_from_a_phone_that_was_removed_or_replaced_stops_every_machine_and_noth
     let yard = Yard::open();
     let removed = yard.ground();
     let replaced = yard.cab("EX-1");
+    replaced.says(&json!({ "kind": "give_cab", "machine": "EX-1" }));
     let cab = yard.cab("EX-1");
     yard.truck
         .says(&json!({ "kind": "remove_phone", "device": removed.device() }));
@@ -46,7 +47,7 @@ fn a_stop_from_a_phone_that_was_removed_or_replaced_stops_every_machine_and_noth
         let told = told.expect("a stop in the log");
         assert_eq!(told["body"]["all"], true);
         yard.truck
-            .says(&json!({ "kind": "lift_stop", "why": "seen, all out" }));
+            .says(&json!({ "kind": "lift_stop", "press": told["seq"], "why": "seen, all out" }));
     }
 }
 

@@ -115,7 +115,7 @@ fn the_newest_reading_stands_and_an_older_one_is_only_logged() {
         .expect("the late one");
     assert_eq!(late["made_at"], json!(made_at - 91_000));
     // A word after it: whatever the operator's screen was sent in between is heard by then.
-    ground.says(&json!({ "kind": "say_moved", "machine": "EX-1" }));
+    ground.says(&json!({ "kind": "say_moved", "machine": "EX-2" }));
     let now = yard.cab_view(&mut screen);
     assert!(on_screen(&now), "{now}");
 }

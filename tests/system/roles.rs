@@ -2,9 +2,11 @@
 
 use serde_json::{Value, json};
 
+mod marks;
 mod people;
 mod record;
 
+use marks::of_marks;
 use people::of_people;
 use record::of_the_record;
 
@@ -69,34 +71,6 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
         (reading("P-1", "4.70"), crew.clone()),
         (
             json!({ "kind": "prove_target", "target": "PAD", "revision": 1, "values": [] }),
-            crew.clone(),
-        ),
-        (
-            json!({ "kind": "lay_marks", "marks": ["P-1"], "from": { "kind": "hub" } }),
-            crew.clone(),
-        ),
-        (
-            json!({ "kind": "check_marks", "marks": ["P-1"], "apart": "0.01" }),
-            crew.clone(),
-        ),
-        (
-            json!({ "kind": "scrape_marks", "marks": ["P-1"] }),
-            on_foot_or_in_cab.clone(),
-        ),
-        (
-            json!({ "kind": "take_ties", "mark": "P-1", "first": "BM-1", "first_tape": "9", "second": "BM-2", "second_tape": "9" }),
-            crew.clone(),
-        ),
-        (
-            json!({ "kind": "measure_diagonals", "what": "PAD", "base": "3", "across": "4", "a_to_c": "5", "b_to_d": "5" }),
-            crew.clone(),
-        ),
-        (
-            json!({ "kind": "read_edge", "machine": "EX-1", "text": "0.30" }),
-            crew.clone(),
-        ),
-        (
-            json!({ "kind": "quick_call", "machine": "EX-1", "word": "more" }),
             crew.clone(),
         ),
         (
@@ -335,6 +309,7 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
 /// Every command with its roles.
 fn all() -> Vec<(Value, Vec<&'static str>)> {
     let mut all = table();
+    all.extend(of_marks());
     all.extend(of_people());
     all.extend(of_the_record());
     all

@@ -5,6 +5,7 @@
 
 mod cab;
 mod hub;
+mod kept;
 mod photos;
 mod player;
 mod story;

@@ -1,21 +1,21 @@
 //! Plays the story, step after step, as the hub's clock reaches each one.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 use std::time::Duration;
 
 use day::asked::{Command, Role};
-use day::entry::{Body, Entry};
 use day::said::call::GotIt;
 use day::said::join::RemovePhone;
 use day::said::person::{ConfirmPerson, GiveCab};
 use day::said::photo::PromisePhoto;
-use day::said::receipt::{ScreenNotice, Shown};
+use day::said::receipt::Shown;
 use day::time::Time;
 use earthwork::words::{Language, ScreenUnit};
 use tracing::{info, warn};
 
 use super::cab::{Cab, Picture};
 use super::hub::{Code, Hub, Phone, Said};
+use super::kept::Kept;
 use super::photos;
 use super::story::{self, Act, Row, ScreenRow, Step};
 use super::{DemoError, midnight};
@@ -46,69 +46,6 @@ struct Seat {
     phone: Phone,
     screen: Cab,
     language: Language,
-}
-
-/// What an earlier start has left in the log.
-#[derive(Default)]
-struct Kept {
-    keys: BTreeSet<String>,
-    /// Calls by the key of the row that sent them.
-    calls: BTreeMap<String, u64>,
-    last_at: Option<Time>,
-    /// Machines whose screen was noticed last as lost.
-    lost: BTreeSet<String>,
-    /// People in a keep-out whose link was noticed last as lost.
-    unlinked: BTreeSet<String>,
-    /// The newest press of STOP.
-    pressed: u64,
-    /// The newest alarm at each face.
-    alarms: BTreeMap<String, u64>,
-    /// The phone that was let in last as each machine's screen.
-    cabs: BTreeMap<String, String>,
-}
-
-impl Kept {
-    fn read(log: &str) -> Self {
-        let mut kept = Self::default();
-        let entries = log
-            .lines()
-            .filter_map(|line| serde_json::from_str::<Entry>(line).ok());
-        for entry in entries {
-            match &entry.body {
-                Body::CallSent(_) => {
-                    kept.calls.insert(entry.key.clone(), entry.seq);
-                }
-                Body::Joined(joined) => {
-                    if let Some(machine) = &joined.machine {
-                        kept.cabs.insert(machine.clone(), joined.device.clone());
-                    }
-                }
-                Body::PhoneRemoved(removed) => {
-                    kept.cabs.retain(|_, device| *device != removed.device);
-                }
-                Body::ScreenNoticed(noticed) if noticed.screen == ScreenNotice::Lost => {
-                    kept.lost.insert(noticed.machine.clone());
-                }
-                Body::Stopped(_) => kept.pressed = entry.seq,
-                Body::FaceAlarmed(alarmed) => {
-                    kept.alarms.insert(alarmed.zone.clone(), entry.seq);
-                }
-                Body::LinkNoticed(noticed) if noticed.lost => {
-                    kept.unlinked.insert(noticed.person.clone());
-                }
-                Body::LinkNoticed(noticed) => {
-                    kept.unlinked.remove(&noticed.person);
-                }
-                Body::ScreenNoticed(noticed) => {
-                    kept.lost.remove(&noticed.machine);
-                }
-                _ => {}
-            }
-            kept.keys.insert(entry.key);
-            kept.last_at = Some(entry.at);
-        }
-        kept
-    }
 }
 
 impl Player {
@@ -210,7 +147,7 @@ impl Player {
 
     /// Something that whoever sits at the laptop says of itself, outside of the story's rows.
     async fn at_the_laptop(&self, key: &str, command: &Command) -> Result<(), DemoError> {
-        let key = format!("demo-{key}");
+        let key = format!("laptop-{key}");
         let now = self.clock.now();
         if let Said::Refused(why) = self.hub.say(&self.laptop, &key, now, command).await? {
             warn!("the laptop was refused {key}: {why}");

@@ -248,8 +248,8 @@ const SCREENS: [[&str; 4]; 11] = [
         "hay una línea enterrada cerca: sin cucharón",
     ],
     [
-        "LINE STRUCK",
-        "LÍNEA GOLPEADA",
+        "LINE STRUCK:",
+        "LÍNEA GOLPEADA:",
         "gas or not known: leave the machine, everybody away upwind, 911 from far off, then its owner; power: stay in, touch nothing",
         "gas o no se sabe: deje la máquina, todos lejos contra el viento, de lejos al 911, luego al dueño; corriente: quédese adentro, no toque nada",
     ],
