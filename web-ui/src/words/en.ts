@@ -459,8 +459,8 @@ export const en = {
     again: (by: string) => `Off by ${by}. Shoot it again.`,
     failed: (by: string) => `Off by ${by}. The laser is in doubt.`,
   },
-  usable: "The set-up may be used.",
-  proven: (id: string) => `${setUpEn(id)} is proven. It may be used.`,
+  usable: "The set-up takes readings now.",
+  proven: (id: string) => `${setUpEn(id)} is proven. It takes readings now.`,
   slipsAsk: "Was it one of these? Nothing is changed by itself.",
   slips: {
     other_benchmark: (used: string, perhaps: string) =>

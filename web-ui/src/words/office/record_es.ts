@@ -85,7 +85,7 @@ export const recordEs: typeof recordEn = {
   queryOf: "¿A quién se pregunta?",
   queryOn: "Sobre estas marcas o rasantes",
   queryStops: "Hasta que conteste",
-  stop: "ALTO AHÍ",
+  stop: "PARE AHÍ",
   carryOn: "SE SIGUE",
   answer: "ANOTAR RESPUESTA",
   answerWords: "La respuesta",
