@@ -38,7 +38,7 @@ const MISREAD: [RegExp, string][] = [
   [/solt(ar|ó)|suelte\b|se suelta/i, "let go of the key, where it is to be held"],
   [/QUEDE A \S+ (PIES|ft)/i, "stay so far away, where no nearer than that is meant"],
   [
-    /^ALTO .|\bALTO (en|sigue|funciona|no está)|apret\S+ ALTO|LEVANTAR ALTO/,
+    /^ALTO (?!POR REGLA)|\bALTO (en|sigue|funciona|no está)|apret\S+ ALTO|LEVANTAR ALTO/,
     "STOP, which is PARE; ALTO is the ground",
   ],
 ];

@@ -43,7 +43,7 @@ export const es: typeof en = {
     notDrawn: "no dibujada",
     asks: {
       get_away:
-        "GAS. TODOS LEJOS YA, CONTRA EL VIENTO. Bájense y aléjense de la máquina; sin llama, sin interruptores, sin teléfono cerca. De lejos llamen al 911, luego al dueño. Nadie vuelve antes de que los bomberos lo digan.",
+        "GAS. TODOS LEJOS YA, CONTRA EL VIENTO. Salgan y aléjense de la máquina; sin llama, sin interruptores, sin teléfono cerca. De lejos llamen al 911, luego al dueño. Nadie vuelve antes de que los bomberos lo digan.",
       live: "CORRIENTE. NO TOQUEN NADA, NO SE ACERQUEN: máquina y suelo pueden tener corriente. En la cabina quédese adentro, salvo incendio. Llamen al 911, luego al dueño.",
       touch_nothing: "NO TOQUEN NADA, TODOS FUERA DEL HOYO. Llamen al dueño; si hay heridos, al 911.",
       not_known:

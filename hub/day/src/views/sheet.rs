@@ -202,3 +202,26 @@ fn sheet_mark(state: &State, site: &Site, mark: &Mark) -> SheetMark {
         note: mark.note.clone(),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::view;
+    use crate::given::{Crew, at, site};
+
+    #[test]
+    fn a_mark_beside_its_target_says_so_in_both_languages() {
+        let mut site = site();
+        for mark in &mut site.marks {
+            if mark.id == "R-1" {
+                mark.place = at("10 ft", "90 ft");
+            }
+        }
+        let sheet = view(&Crew::opened_on(site).state).unwrap();
+        let sent = |id: &str| sheet.marks.iter().find(|mark| mark.id == id).unwrap();
+        let beside = sent("R-1");
+        assert_eq!(beside.dig_to, None);
+        let (english, spanish) = (&beside.no_grade, &beside.no_grade_spanish);
+        assert!(english.is_some() && spanish.is_some() && english != spanish);
+        assert_eq!(sent("R-2").no_grade_spanish, None);
+    }
+}

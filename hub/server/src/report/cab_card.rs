@@ -251,7 +251,7 @@ const SCREENS: [[&str; 4]; 11] = [
         "LINE STRUCK",
         "LÍNEA GOLPEADA",
         "gas or not known: leave the machine, everybody away upwind, 911 from far off, then its owner; power: stay in, touch nothing",
-        "gas o no se sabe: baje y aléjese de la máquina, todos lejos contra el viento, de lejos al 911, luego al dueño; corriente: quédese adentro, no toque nada",
+        "gas o no se sabe: salga y aléjese de la máquina, todos lejos contra el viento, de lejos al 911, luego al dueño; corriente: quédese adentro, no toque nada",
     ],
     [
         "LEAVE THE FACE",

@@ -14,7 +14,7 @@ export const recordEs: typeof recordEn = {
       `${who} puede estar ADENTRO en ${machine}. Así nadie cierra: primero salen todos.`,
     closing_check: (setUp) => `${setUpEs(setUp)}: sin lectura buena de banco después de su última lectura`,
     shoot_again: (mark) => `había que leer ${mark} otra vez`,
-    visitor_on_site: (person) => `${person} no ha dicho FUERA DE LA OBRA`,
+    visitor_on_site: (person) => `${person} no ha dicho YA SALÍ DE LA OBRA`,
   },
   closeOver: "Cerrar de todos modos, porque",
   unprovenThen: "Entonces toda lectura desde la última revisión buena queda SIN COMPROBAR.",
