@@ -214,7 +214,7 @@ fn of_people(refusal: &Refusal) -> String {
             "El teléfono de {person} es la pantalla de {machine}. Primero la entrega quien está en la cabina (PANTALLA, ENTREGAR LA CABINA) o un supervisor (AHORA, teléfonos unidos); después apriete ENTRAR otra vez."
         ),
         Refusal::CabHeld { machine, person } => format!(
-            "El teléfono de {person} es la pantalla de {machine}, y tiene el cucharón abajo, o alguien pide entrar o está adentro. Ningún otro teléfono la toma ahora. Si ese teléfono no sirve, un supervisor lo retira; después apriete ENTRAR otra vez."
+            "El teléfono de {person} es la pantalla de {machine}, y mantiene CUCHARÓN ABAJO, o alguien pide entrar o está adentro. Ningún otro teléfono la toma ahora. Si ese teléfono no sirve, un supervisor lo retira; después apriete ENTRAR otra vez."
         ),
         Refusal::SayWho { person } => format!("Diga primero si usted es {person}."),
         Refusal::NotConfirmed { person } => format!(

@@ -137,7 +137,7 @@ export const en = {
     refused: "THE CAB CAN'T",
     new_screen: "NEW PHONE IN THE CAB",
     ruled: "RULED",
-    stale_by_face: "FACE LEFT – REMOVED",
+    stale_by_face: "AWAY FROM THE FACE – REMOVED",
     query_asked: "ENGINEER ASKED – REMOVED",
     day_closed: "DAY CLOSED",
     held: "WORK THERE IS HELD – REMOVED",

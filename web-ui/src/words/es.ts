@@ -96,7 +96,7 @@ export const es: typeof en = {
   somebodyElse: "OTRA PERSONA",
   giveCab: (machine) => `ENTREGAR LA CABINA DE ${machine} A OTRO TELÉFONO`,
   giveCabNote:
-    "Después escanee el código de la cabina con el otro teléfono en los próximos 10 minutos. No con el cucharón abajo ni si alguien pide entrar o está adentro.",
+    "Después escanee el código de la cabina con el otro teléfono en los próximos 10 minutos. No mientras se mantiene CUCHARÓN ABAJO ni si alguien pide entrar o está adentro.",
   getOut: "Antes de que alguien baje de la cabina. Desde ahí se pide entrar en otra máquina.",
   joinStay: "Si el teléfono dice que este Wi-Fi no tiene internet: siga conectado. No hace falta.",
   states: {

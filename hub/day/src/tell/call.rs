@@ -104,7 +104,7 @@ fn ending(how: Ending) -> (&'static str, &'static str) {
         Ending::StaleByMark => ("the mark was laid again", "la marca se puso otra vez"),
         Ending::Restated => ("its reading was corrected", "se corrigió su lectura"),
         Ending::Withdrawn => ("taken back", "se retiró"),
-        Ending::Refused => ("the operator can't", "el operador no puede"),
+        Ending::Refused => ("the cab can't", "la cabina no puede"),
         Ending::NewScreen => ("another phone took over", "otro teléfono tomó su lugar"),
         Ending::Ruled => ("a ruling took its place", "la reemplazó una decisión"),
         Ending::StaleByFace => ("the face was left", "hubo que alejarse del talud"),
