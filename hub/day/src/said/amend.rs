@@ -42,7 +42,7 @@ pub(crate) fn amend(state: &State, asked: &AmendDay, head: &str) -> Result<Vec<B
     if words.is_empty() {
         return Err(Refusal::say_why(
             "what is to be read with the entry",
-            "qué debe leerse junto con ese apunte",
+            "qué debe leerse junto con esa entrada",
         ));
     }
     if asked.entry == 0 || asked.entry > state.seq {
