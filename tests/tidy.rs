@@ -231,6 +231,75 @@ fn no_file_needs_a_table_of_contents() {
     none(&faults);
 }
 
+/// Every file whose sentences stand on a screen or on a sheet.
+fn what_a_person_reads() -> Vec<PathBuf> {
+    [
+        files("web-ui/src/words", &[".ts"]),
+        files("hub/earthwork/src/words", &[".rs"]),
+        files("hub/day/src/tell", &[".rs"]),
+        files("hub/day/src/said", &[".rs"]),
+        files("hub/day/src/open", &[".rs"]),
+        files("hub/server/src/report", &[".rs"]),
+        vec![
+            root().join("hub/day/src/cuts/held.rs"),
+            root().join("hub/day/src/refusal.rs"),
+            root().join("hub/day/src/refusal_es.rs"),
+        ],
+    ]
+    .concat()
+    .into_iter()
+    .filter(|path| !path.ends_with("tests.rs") && !short(path).contains("/tests/"))
+    .collect()
+}
+
+/// What is written between quotes on a line that is no comment.
+fn quoted(line: &str) -> Vec<&str> {
+    let code = line.trim_start();
+    if code.starts_with("//") || code.starts_with('*') || code.starts_with("/*") {
+        return vec![];
+    }
+    code.split('"').skip(1).step_by(2).collect()
+}
+
+/// What a sentence may not hold: spaces stand for the ends of words. It names the cab he or him, or is Spanish that a crew
+/// reads otherwise than it is meant.
+const MISLEADS: [&str; 14] = [
+    " he ",
+    " him ",
+    " his ",
+    " él ",
+    " may be used",
+    " look, then release",
+    " dejen el talud",
+    " se dejó el talud",
+    " se suelta",
+    " soltar ",
+    " oprima ",
+    " presione ",
+    " alto levantado",
+    " lado bajo",
+];
+
+#[test]
+fn nothing_that_a_person_reads_names_the_cab_him_or_reads_otherwise_than_meant() {
+    let mut faults = Vec::new();
+    for path in what_a_person_reads() {
+        let body = text(&path);
+        // Tests at a file's end quote what people type.
+        let spoken = body.split("#[cfg(test)]").next().unwrap_or_default();
+        for (number, line) in spoken.lines().enumerate() {
+            for said in quoted(line) {
+                let padded = format!(" {} ", said.to_lowercase());
+                let word = MISLEADS.iter().find(|word| padded.contains(**word));
+                if let Some(word) = word {
+                    faults.push(format!("{}:{}: “{word}”", short(&path), number + 1));
+                }
+            }
+        }
+    }
+    none(&faults);
+}
+
 /// Words that would tell somebody that there is no danger.
 const PROMISES: [&str; 8] = [
     "safe",
@@ -246,17 +315,7 @@ const PROMISES: [&str; 8] = [
 #[test]
 fn nothing_that_a_person_reads_promises_that_there_is_no_danger() {
     let mut faults = Vec::new();
-    let read = [
-        files("web-ui/src/words", &[".ts"]),
-        files("hub/earthwork/src/words", &[".rs"]),
-        files("hub/day/src/tell", &[".rs"]),
-        vec![
-            root().join("hub/day/src/refusal.rs"),
-            root().join("hub/day/src/refusal_es.rs"),
-        ],
-    ]
-    .concat();
-    for path in read {
+    for path in what_a_person_reads() {
         let body = text(&path);
         let lines = body.lines().enumerate().filter(|(_, line)| {
             !line.trim_start().starts_with("//") && !line.trim_start().starts_with('*')

@@ -71,7 +71,7 @@ test("three pages say the same of whoever is in, with the cab cut, the phone cut
   });
   await expect(text(cab.page, "PN pressed STOP")).toBeVisible();
   await crew.hub.say({ kind: "lift_stop", press: Number.MAX_SAFE_INTEGER, why: "everybody stands at the truck" });
-  await expect(text(cab.page, "NOBODY SAYS THEY ARE IN – LOOK, THEN RELEASE")).toBeVisible();
+  await expect(text(cab.page, "NOBODY SAYS THEY ARE IN – LOOK BEFORE YOU HOLD RELEASE")).toBeVisible();
   await hold(cab.page, "RELEASE", async () => {
     await expect(text(cab.page, "NOBODY HAS ASKED TO COME IN – LOOK ANYWAY")).toBeVisible();
   });

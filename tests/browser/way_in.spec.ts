@@ -34,7 +34,7 @@ test("ask, bucket down, in, out, release: each page says who may be in, and noth
   });
   await expect(cab.page.getByText("RT IS IN", { exact: false })).toBeVisible();
   await hold(ground.page, "I AM OUT", async () => {
-    await expect(cab.page.getByText("NOBODY SAYS THEY ARE IN – LOOK, THEN RELEASE")).toBeVisible();
+    await expect(cab.page.getByText("NOBODY SAYS THEY ARE IN – LOOK BEFORE YOU HOLD RELEASE")).toBeVisible();
   });
   await hold(cab.page, "RELEASE", async () => {
     await expect(call(cab.page, "DOWN 3")).toBeVisible();
@@ -74,7 +74,7 @@ test("the phone's link is cut while its person is in: the cab stays on STOP unti
   const panel = board.page.getByRole("dialog");
   await panel.getByLabel("What did you see? It goes into the log.").fill("stands by the truck");
   await panel.getByRole("button", { name: "SAW OUT", exact: true }).click();
-  await expect(cab.page.getByText("NOBODY SAYS THEY ARE IN – LOOK, THEN RELEASE")).toBeVisible();
+  await expect(cab.page.getByText("NOBODY SAYS THEY ARE IN – LOOK BEFORE YOU HOLD RELEASE")).toBeVisible();
 });
 
 test("whoever was witnessed out reads by whom on their own phone, and who is still in stops the machine again", async ({

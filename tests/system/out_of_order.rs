@@ -70,7 +70,7 @@ fn a_release_with_somebody_in_is_refused_and_kept_with_their_name() {
     assert_eq!(cab_shows(&yard, &cab), on_stop("RT", "in"));
     let [english, spanish] = words_of(&yard, &answer);
     assert_eq!(english, "EX-1 NOT RELEASED: RT in.");
-    assert_eq!(spanish, "EX-1 NO SE SUELTA: adentro RT.");
+    assert_eq!(spanish, "EX-1 NO SE REANUDA: adentro RT.");
 }
 
 #[test]

@@ -2,24 +2,45 @@
 import { describe, expect, it } from "vitest";
 import { en } from "./words/en";
 import { es } from "./words/es";
+import { leftEn } from "./words/left/en";
+import { leftEs } from "./words/left/es";
 import { officeEn } from "./words/office/en";
 import { officeEs } from "./words/office/es";
 import { sumsEn } from "./words/sums/en";
 import { sumsEs } from "./words/sums/es";
 import { visitEn } from "./words/visit/en";
 import { visitEs } from "./words/visit/es";
+import { workEn } from "./words/work/en";
+import { workEs } from "./words/work/es";
 
 const english = [
   ...sentences(en),
   ...sentences(officeEn, "office"),
   ...sentences(visitEn, "visit"),
   ...sentences(sumsEn, "sums"),
+  ...sentences(leftEn, "left"),
+  ...sentences(workEn, "work"),
 ];
 const spanish = [
   ...sentences(es),
   ...sentences(officeEs, "office"),
   ...sentences(visitEs, "visit"),
   ...sentences(sumsEs, "sums"),
+  ...sentences(leftEs, "left"),
+  ...sentences(workEs, "work"),
+];
+
+/** What a crew reads otherwise than it is meant, and how. */
+const MISREAD: [RegExp, string][] = [
+  [/dej(en|ar|e|ó) el talud|\bDEJAR?\b$/i, "leave the face alone, where get away from it is meant"],
+  [/(?<!LÁSER MUY )\bBAJO\b/, "BAJE, go down, where the ground is too deep"],
+  [/\bABAJO\b(?<!CUCHARÓN ABAJO)/, "go down, where the ground is too deep"],
+  [/solt(ar|ó)|suelte\b|se suelta/i, "let go of the key, where it is to be held"],
+  [/QUEDE A \S+ (PIES|ft)/i, "stay so far away, where no nearer than that is meant"],
+  [
+    /^ALTO (?!POR REGLA)|\bALTO (en|sigue|funciona|no está)|apret\S+ ALTO|LEVANTAR ALTO/,
+    "STOP, which is PARE; ALTO is the ground",
+  ],
 ];
 
 /** Every sentence of a dictionary, functions called with placeholders. */
@@ -46,5 +67,39 @@ describe("the dictionaries", () => {
       const said = [...Object.values(words.ways), words.stop, words.high, words.low, words.quick.too_deep];
       expect(new Set(said).size).toBe(said.length);
     }
+  });
+
+  it("never name the cab he or him, nor say that a thing may be used", () => {
+    for (const [path, text] of english) {
+      expect(text, path).not.toMatch(/\b(he|him|his)\b/i);
+      expect(text, path).not.toMatch(/may be used|look, then release/i);
+    }
+    for (const [path, text] of spanish) expect(text, path).not.toMatch(/(?<![\p{L}])él(?![\p{L}])/iu);
+  });
+
+  it("say in Spanish nothing that reads as something else", () => {
+    for (const [path, text] of spanish)
+      for (const [reads, as] of MISREAD) expect(text, `${path}: ${as}`).not.toMatch(reads);
+  });
+
+  it("press every key with one verb in Spanish", () => {
+    for (const [path, text] of spanish) expect(text, path).not.toMatch(/oprim|presion[ae]/i);
+  });
+
+  it("give no hand signal the word of a call, and no key the word of another", () => {
+    for (const words of [en, es]) {
+      const { lower, raise } = words.crew.start.signals;
+      const { release, bucketDown, inKey, outKey, notGoing, wait, no } = words.wayIn;
+      const calls: string[] = [...Object.values(words.ways), words.high, words.low];
+      for (const signal of [lower, raise]) expect(calls).not.toContain(signal);
+      const keys = [release, bucketDown, inKey, outKey, notGoing, wait, no, words.cuts.away, words.withdraw];
+      expect(new Set(keys).size).toBe(keys.length);
+    }
+  });
+
+  it("leave no English word in a Spanish sentence", () => {
+    const foreign =
+      /\b(the|and|with|away|shoot|face|read|press|look|bucket|ground|engineer|mark|rod|thumbnail)\b/i;
+    for (const [path, text] of spanish) expect(text, path).not.toMatch(foreign);
   });
 });

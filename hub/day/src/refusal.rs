@@ -201,6 +201,8 @@ pub enum Refusal {
     SayWhy {
         /// What is to be said.
         what: String,
+        /// The same in Spanish, to follow “Diga”.
+        spanish: String,
     },
     /// The change shown is not the one confirmed.
     #[error(
@@ -452,6 +454,14 @@ impl Refusal {
     pub(crate) fn of_the_record(english: impl Into<String>, spanish: impl Into<String>) -> Refusal {
         Refusal::OfTheRecord {
             english: english.into(),
+            spanish: spanish.into(),
+        }
+    }
+
+    /// A required word is missing; each language's words follow “Say” and “Diga”.
+    pub(crate) fn say_why(what: impl Into<String>, spanish: impl Into<String>) -> Refusal {
+        Refusal::SayWhy {
+            what: what.into(),
             spanish: spanish.into(),
         }
     }

@@ -122,7 +122,7 @@ pub(crate) fn spanish(refusal: &Refusal) -> String {
         Refusal::CallNotLive => {
             "Esa orden ya no vale. Mire la pantalla: puede haber una nueva.".into()
         }
-        Refusal::SayWhy { .. } => "Diga por qué: queda en el registro.".into(),
+        Refusal::SayWhy { spanish, .. } => format!("Diga {spanish}: queda en el registro."),
         Refusal::SiteChangedAgain => {
             "La obra cambió otra vez desde que se mostró. Mire la diferencia de nuevo y confirme.".into()
         }
@@ -186,7 +186,7 @@ fn of_marks(refusal: &Refusal) -> String {
             "{mark} no espera decisión. Decida sobre marcas que dos lecturas dejaron en duda."
         ),
         Refusal::NothingToTrim { mark } => format!(
-            "{mark} está muy justa del lado BAJO: no hay qué recortar. Déjela o póngale un parche de grava."
+            "{mark} está muy justa del lado HONDO: no hay qué recortar. Déjela o póngale un parche de grava."
         ),
         Refusal::AimOutside { low, high } => format!(
             "Esa mira queda fuera de la tolerancia ({low} a {high}). Apunte dentro o revise la rasante."
@@ -214,7 +214,7 @@ fn of_people(refusal: &Refusal) -> String {
             "El teléfono de {person} es la pantalla de {machine}. Primero la entrega quien está en la cabina (PANTALLA, ENTREGAR LA CABINA) o un supervisor (AHORA, teléfonos unidos); después apriete ENTRAR otra vez."
         ),
         Refusal::CabHeld { machine, person } => format!(
-            "El teléfono de {person} es la pantalla de {machine}, y tiene el cucharón abajo, o alguien pide entrar o está adentro. Ningún otro teléfono la toma ahora. Si ese teléfono no sirve, un supervisor lo retira; después apriete ENTRAR otra vez."
+            "El teléfono de {person} es la pantalla de {machine}, y mantiene CUCHARÓN ABAJO, o alguien pide entrar o está adentro. Ningún otro teléfono la toma ahora. Si ese teléfono no sirve, un supervisor lo retira; después apriete ENTRAR otra vez."
         ),
         Refusal::SayWho { person } => format!("Diga primero si usted es {person}."),
         Refusal::NotConfirmed { person } => format!(
@@ -260,7 +260,7 @@ fn of_the_way_in(refusal: &Refusal) -> String {
             ago(*ms)
         ),
         Refusal::PeopleIn { machine, people } => format!(
-            "Adentro en {machine}: {}. Primero salen todos; después se levanta el alto.",
+            "Adentro en {machine}: {}. Primero salen todos; después se levanta el PARE.",
             people.join(", ")
         ),
         _ => "Esa entrada no tiene nombre válido. Abra la página otra vez y pida de nuevo.".into(),

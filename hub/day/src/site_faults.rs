@@ -235,7 +235,7 @@ impl Faults {
             self.wrong(
                 format!("{path}.tolerance"),
                 "A tolerance can't be negative: give how much high and how much low is allowed, both as plain amounts.",
-                "Una tolerancia no puede ser negativa: diga cuánto alto y cuánto bajo se permite, las dos como cantidades simples.",
+                "Una tolerancia no puede ser negativa: diga cuánto alto y cuánto hondo se permite, las dos como cantidades simples.",
             );
         }
         if !(target.guard_factor.is_finite() && (0.0..=3.0).contains(&target.guard_factor)) {

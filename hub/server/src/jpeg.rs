@@ -38,7 +38,7 @@ pub enum NotAPhoto {
     #[error(
         "The photo carries {0}, which may tell where, when or by whom it was taken. It was not kept. Take it with the page's own PHOTO key, which leaves that out."
     )]
-    TellsMore(&'static str),
+    TellsMore(&'static str, &'static str),
     /// Too many dots.
     #[error(
         "The photo is {width} by {height} dots; no side may be longer than {LONGEST_SIDE}. Open the page again, so that it reduces photos, and take it anew."
@@ -63,8 +63,10 @@ impl NotAPhoto {
                 "El archivo no es una imagen JPEG. Tome la foto con la tecla FOTO de la página."
                     .to_owned()
             }
-            Self::Broken(why) => format!("La imagen no está completa ({why}). Tómela de nuevo."),
-            Self::TellsMore(what) => format!(
+            Self::Broken(_) => {
+                "La imagen no está completa o no se puede leer. Tómela de nuevo.".to_owned()
+            }
+            Self::TellsMore(_, what) => format!(
                 "La foto trae {what}, que puede decir dónde, cuándo o quién la tomó. No se guardó. Tómela con la tecla FOTO de la página, que lo quita."
             ),
             Self::TooWide { width, height } => format!(
@@ -96,7 +98,12 @@ fn parts(bytes: &[u8]) -> Result<(), NotAPhoto> {
         let (marker, behind) = marker(bytes, at)?;
         match marker {
             END if behind == bytes.len() => return Ok(()),
-            END => return Err(NotAPhoto::TellsMore("bytes behind the end of the picture")),
+            END => {
+                return Err(NotAPhoto::TellsMore(
+                    "bytes behind the end of the picture",
+                    "datos detrás del final de la imagen",
+                ));
+            }
             _ => {}
         }
         let length = bytes.get(behind..behind + 2).ok_or_else(early)?;
@@ -122,15 +129,16 @@ fn marker(bytes: &[u8], mut at: usize) -> Result<(u8, usize), NotAPhoto> {
 
 /// Refuses a part that tells more than the picture.
 fn plain(marker: u8, length: usize) -> Result<(), NotAPhoto> {
-    Err(NotAPhoto::TellsMore(match marker {
-        APP0 if length > PLAIN_HEAD => "a thumbnail",
-        0xe1 => "Exif or XMP data",
-        0xe2 => "a colour profile",
-        0xed => "IPTC data",
-        0xe3..=0xec | 0xef => "data of a program",
-        COMMENT => "a comment",
+    let (english, spanish) = match marker {
+        APP0 if length > PLAIN_HEAD => ("a thumbnail", "una miniatura"),
+        0xe1 => ("Exif or XMP data", "datos Exif o XMP"),
+        0xe2 => ("a colour profile", "un perfil de color"),
+        0xed => ("IPTC data", "datos IPTC"),
+        0xe3..=0xec | 0xef => ("data of a program", "datos de un programa"),
+        COMMENT => ("a comment", "un comentario"),
         _ => return Ok(()),
-    }))
+    };
+    Err(NotAPhoto::TellsMore(english, spanish))
 }
 
 /// The first marker behind a scan's data; a stuffed zero and a restart belong to the data.

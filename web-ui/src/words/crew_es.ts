@@ -32,8 +32,8 @@ export const crewEs: typeof crewEn = {
     signalsAsk: "Acordadas con los operadores",
     signals: {
       stop: "PARE",
-      lower: "BAJE",
-      raise: "SUBA",
+      lower: "DESCIENDA",
+      raise: "LEVANTE",
       swing: "GIRE",
       travel: "AVANCE",
       so_much: "TANTO",
@@ -42,11 +42,12 @@ export const crewEs: typeof crewEn = {
   },
   near: {
     can_meet: (other: string, apart: string, needs: string) =>
-      `${other} A ${apart} PIES – LAS PLUMAS TOPAN BAJO ${needs}`,
+      `${other} A ${apart} PIES – LAS PLUMAS PUEDEN TOPAR A MENOS DE ${needs}`,
     tail: (at: string, apart: string) => `LA COLA APRISIONA EN ${at} – ${apart} PIES`,
     on_slope: (zone: string, inside: string) =>
       `ORUGAS ${inside} PIES DENTRO DE LA PENDIENTE DE ${zone} – NO SE VE EL BORDE: SEÑALES O TOPES – DECIDE LA PERSONA COMPETENTE`,
-    overhead: (line: string, clearance: string) => `LÍNEA ARRIBA: ${line} – QUEDE A ${clearance} PIES`,
+    overhead: (line: string, clearance: string) =>
+      `LÍNEA AÉREA: ${line} – NO SE ACERQUE A MENOS DE ${clearance} PIES`,
     spotterNeeded: "FALTA SEÑALERO",
     ownerFirst: "SU DUEÑO DICE EL VOLTAJE Y LA DISTANCIA, LA TABLA VA DESPUÉS",
   },
@@ -59,10 +60,10 @@ export const crewEs: typeof crewEn = {
     reach: "EN SU ALCANCE, QUIZÁ EN SU LADO CIEGO",
     margin: "JUNTO A SU ALCANCE, QUIZÁ EN SU LADO CIEGO",
   },
-  keepOutOf: (side: string, other: string) => `NO GIRE AL ${side} – ${other}`,
+  keepOutOf: (side: string, other: string) => `NO ENTRE NI GIRE AL ${side} – ${other}`,
   agree: "DE ACUERDO",
-  agreedWith: (side: string, other: string) => `DE ACUERDO CON ${other} – NO GIRE AL ${side}`,
-  waitsFor: (other: string, side: string) => `NO GIRE AL ${side} – ${other} AÚN NO ESTÁ DE ACUERDO`,
+  agreedWith: (side: string, other: string) => `DE ACUERDO CON ${other} – NO ENTRE NI GIRE AL ${side}`,
+  waitsFor: (other: string, side: string) => `NO ENTRE NI GIRE AL ${side} – ${other} AÚN NO ESTÁ DE ACUERDO`,
   compass: {
     north: "NORTE",
     north_east: "NORESTE",
@@ -75,9 +76,9 @@ export const crewEs: typeof crewEn = {
   },
   spotter: (who: string) => `SEÑALERO ${who}`,
   spotterLost: (who: string) => `SEÑALERO ${who} – SIN ENLACE – NO SE MUEVA, BUSQUE SUS OJOS`,
-  spotFor: (machine: string) => `YO VIGILO A ${machine}`,
-  spotNoMore: (machine: string) => `YA NO VIGILO A ${machine}`,
-  youSpot: (machine: string) => `USTED VIGILA A ${machine} – NADA MÁS`,
+  spotFor: (machine: string) => `SOY SEÑALERO DE ${machine}`,
+  spotNoMore: (machine: string) => `YA NO SOY SEÑALERO DE ${machine}`,
+  youSpot: (machine: string) => `USTED ES SEÑALERO DE ${machine} – NADA MÁS`,
   batteryLow: "BATERÍA BAJA",
   batteryCharges: "BATERÍA CARGANDO",
   batteryTold: (machine: string) => `${machine} BATERÍA BAJA – PRONTO SEÑAS`,

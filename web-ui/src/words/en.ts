@@ -137,7 +137,7 @@ export const en = {
     refused: "THE CAB CAN'T",
     new_screen: "NEW PHONE IN THE CAB",
     ruled: "RULED",
-    stale_by_face: "FACE LEFT – REMOVED",
+    stale_by_face: "AWAY FROM THE FACE – REMOVED",
     query_asked: "ENGINEER ASKED – REMOVED",
     day_closed: "DAY CLOSED",
     held: "WORK THERE IS HELD – REMOVED",
@@ -459,8 +459,8 @@ export const en = {
     again: (by: string) => `Off by ${by}. Shoot it again.`,
     failed: (by: string) => `Off by ${by}. The laser is in doubt.`,
   },
-  usable: "The set-up may be used.",
-  proven: (id: string) => `${setUpEn(id)} is proven. It may be used.`,
+  usable: "The set-up takes readings now.",
+  proven: (id: string) => `${setUpEn(id)} is proven. It takes readings now.`,
   slipsAsk: "Was it one of these? Nothing is changed by itself.",
   slips: {
     other_benchmark: (used: string, perhaps: string) =>

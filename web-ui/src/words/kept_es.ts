@@ -25,7 +25,7 @@ export const keptEs: typeof keptEn = {
   watchGround: "MIRE AL DE PISO",
   lastKnown: (time) => `Lo último que se supo, a las ${time}:`,
   wasIn: (who, machine) => `${who} ADENTRO EN ${machine}`,
-  youWereIn: (machine) => `USTED ESTABA ADENTRO EN ${machine} – QUE LO VEAN O SALGA`,
+  youWereIn: (machine) => `USTED ESTABA ADENTRO EN ${machine} – BUSQUE CONTACTO VISUAL O SALGA`,
   nobodyKnown: "Nadie había dicho ADENTRO. Puede haber cambiado.",
   wasStopped: (machine) => `Había PARE para ${machine}`,
   asking: "Esta página le pregunta al servidor una y otra vez.",

@@ -47,7 +47,7 @@ export const wayInEn = {
   no: "NO",
   release: "RELEASE",
   notReleased: (who: string) => `NOT RELEASED: ${who} IN. Look, and wait for OUT.`,
-  empty: "NOBODY SAYS THEY ARE IN – LOOK, THEN RELEASE",
+  empty: "NOBODY SAYS THEY ARE IN – LOOK BEFORE YOU HOLD RELEASE",
   nobody: "NOBODY HAS ASKED TO COME IN – LOOK ANYWAY",
   wasIn: (who: string) => `${who} IN. STAND STILL.`,
   shownAfter: "SHOWN IN THE CAB AFTER RELEASE",

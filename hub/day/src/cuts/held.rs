@@ -98,7 +98,7 @@ impl HeldBy {
         let spanish = language == Language::Spanish;
         match self {
             Self::FaceLeft { zone } if spanish => format!(
-                "Nadie trabaja al pie de {zone}: se dejó el talud. La persona competente lo inspecciona y dice por qué se vuelve."
+                "Nadie trabaja al pie de {zone}: hubo que alejarse del talud. La persona competente lo inspecciona y dice por qué se vuelve."
             ),
             Self::FaceLeft { zone } => format!(
                 "Nobody works under {zone}: the face was left. The competent person inspects it and says why work goes on."

@@ -67,7 +67,7 @@ fn of_mark(mark: &BuiltMark, list: &mut List) {
             OpenKind::Low,
             id,
             format!("{id} is LOW by {dev}: no patch and no ruling."),
-            format!("{id} está BAJO {dev}: sin parche ni decisión."),
+            format!("{id} está HONDO {dev}: sin parche ni decisión."),
         ),
         Some(Verdict::TooCloseHigh | Verdict::TooCloseLow) if !settled => list.push(
             OpenKind::Ruling,

@@ -134,7 +134,7 @@ fn people_and_machines(state: &State, list: &mut List) {
                 OpenKind::PersonIn,
                 machine,
                 format!("{person} may still be in the keep-out of {machine}: nobody has said OUT."),
-                format!("{person} puede estar aún en el giro de {machine}: nadie ha dicho FUERA."),
+                format!("{person} puede estar aún en la zona prohibida de {machine}: nadie ha dicho YA SALÍ."),
             );
         }
     }
@@ -154,7 +154,7 @@ fn people_and_machines(state: &State, list: &mut List) {
                 OpenKind::VisitorOnSite,
                 person,
                 format!("{person} has not said OFF SITE."),
-                format!("{person} no ha dicho FUERA DE LA OBRA."),
+                format!("{person} no ha dicho YA SALÍ DE LA OBRA."),
             );
         }
     }
@@ -179,7 +179,7 @@ fn faces(state: &State, list: &mut List) {
                     "{zone} was left; nobody under it before the competent person has inspected it."
                 ),
                 format!(
-                    "Se dejó {zone}; nadie al pie hasta que la persona competente lo inspeccione."
+                    "Hubo que alejarse de {zone}; nadie al pie hasta que la persona competente lo inspeccione."
                 ),
             );
         } else if face.due.is_some() {

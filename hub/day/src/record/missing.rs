@@ -61,7 +61,7 @@ impl CloseMissing {
                 format!("una lectura de cierre en un banco de nivel con {set_up}")
             }
             Self::ShootAgain { mark } => format!("había que leer {mark} otra vez"),
-            Self::VisitorOnSite { person } => format!("{person} no ha dicho FUERA DE LA OBRA"),
+            Self::VisitorOnSite { person } => format!("{person} no ha dicho YA SALÍ DE LA OBRA"),
         }
     }
 

@@ -241,9 +241,9 @@ fn standing(mark: &BuiltMark, high_by_rule: bool) -> (String, String) {
         Some(_) if high_by_rule => ("HIGH BY RULE", "ALTO POR REGLA"),
         Some(Verdict::On) => ("ON", "A NIVEL"),
         Some(Verdict::High) => ("HIGH", "ALTO"),
-        Some(Verdict::Low) => ("LOW", "BAJO"),
+        Some(Verdict::Low) => ("LOW", "HONDO"),
         Some(Verdict::TooCloseHigh) => ("too close to call, HIGH side", "muy justo, lado ALTO"),
-        Some(Verdict::TooCloseLow) => ("too close to call, LOW side", "muy justo, lado BAJO"),
+        Some(Verdict::TooCloseLow) => ("too close to call, LOW side", "muy justo, lado HONDO"),
     };
     let (mut english, mut spanish) = (vec![en.to_owned()], vec![es.to_owned()]);
     let mut add = |en: String, es: String| {

@@ -34,14 +34,16 @@ pub struct AimSet {
 pub(crate) fn set(state: &State, asked: &SetAim) -> Result<Vec<Body>, Refusal> {
     let site = state.site().ok_or(Refusal::NoSite)?;
     if asked.on.is_empty() {
-        return Err(Refusal::SayWhy {
-            what: "which marks or targets the aim is for".into(),
-        });
+        return Err(Refusal::say_why(
+            "which marks or targets the aim is for",
+            "para cuáles marcas o rasantes es la mira",
+        ));
     }
     if asked.why.trim().is_empty() {
-        return Err(Refusal::SayWhy {
-            what: "why the aim is set".into(),
-        });
+        return Err(Refusal::say_why(
+            "why the aim is set",
+            "por qué se pone la mira",
+        ));
     }
     for name in &asked.on {
         let target = site

@@ -35,9 +35,10 @@ pub(crate) fn allow(state: &State, asked: &AllowDig, when: When) -> Result<Vec<B
         return Err(Refusal::NoDay);
     }
     if asked.why.trim().is_empty() {
-        return Err(Refusal::SayWhy {
-            what: "why the dig goes on, and on whose word".into(),
-        });
+        return Err(Refusal::say_why(
+            "why the dig goes on, and on whose word",
+            "por qué se sigue excavando y quién lo ordena",
+        ));
     }
     if matches!(asked.held, HeldBy::FaceLeft { .. } | HeldBy::Query { .. }) {
         // No word from the truck brings people back under a face that was left, or is the engineer's answer.

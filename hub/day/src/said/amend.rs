@@ -40,9 +40,10 @@ pub(crate) fn amend(state: &State, asked: &AmendDay, head: &str) -> Result<Vec<B
     let open = state.day.as_ref().ok_or(Refusal::NoDay)?;
     let words = asked.words.trim();
     if words.is_empty() {
-        return Err(Refusal::SayWhy {
-            what: "what is to be read with the entry".into(),
-        });
+        return Err(Refusal::say_why(
+            "what is to be read with the entry",
+            "qué debe leerse junto con esa entrada",
+        ));
     }
     if asked.entry == 0 || asked.entry > state.seq {
         return Err(Refusal::of_the_record(

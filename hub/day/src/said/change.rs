@@ -352,9 +352,10 @@ pub fn would(state: &State, by: &By, asked: &ChangeSite) -> Result<WouldChange, 
 pub(crate) fn change(state: &State, by: &By, asked: &ChangeSite) -> Result<Vec<Body>, Refusal> {
     let old = state.site().ok_or(Refusal::NoSite)?;
     if asked.why.trim().is_empty() {
-        return Err(Refusal::SayWhy {
-            what: "why the site changes, and on whose word".into(),
-        });
+        return Err(Refusal::say_why(
+            "why the site changes, and on whose word",
+            "por qué cambia la obra y quién lo ordena",
+        ));
     }
     let (new, put) = after(old, by, asked)?;
     let wrong = new_faults(old, &new)

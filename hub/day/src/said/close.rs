@@ -65,9 +65,10 @@ pub struct ClosedUnproven {
 pub(crate) fn close(state: &State, asked: &CloseDay) -> Result<Vec<Body>, Refusal> {
     let day = state.day.as_ref().ok_or(Refusal::NoDay)?;
     if asked.overrides.iter().any(|one| one.why.trim().is_empty()) {
-        return Err(Refusal::SayWhy {
-            what: "why the day is closed without it".into(),
-        });
+        return Err(Refusal::say_why(
+            "why the day is closed without it",
+            "por qué se cierra el día sin eso",
+        ));
     }
     let missing = missing(state);
     let named = |one: &CloseMissing| asked.overrides.iter().any(|over| over.missing == *one);

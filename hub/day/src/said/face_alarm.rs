@@ -137,7 +137,7 @@ pub(crate) fn leave(
     if must.alarm != asked.alarm {
         return Err(overtaken::overtaken(
             "This face was left again after what this screen showed.",
-            "Este talud se dejó otra vez después de lo que mostraba esta pantalla.",
+            "Hubo que alejarse otra vez de este talud después de lo que mostraba esta pantalla.",
         ));
     }
     Ok(vec![Body::FaceLeft(FaceLeft {

@@ -142,9 +142,10 @@ pub(crate) fn retype(state: &State, by: &By, asked: &RetypeSoil) -> Result<Vec<B
     let zone = zone(state, &asked.zone)?;
     competent(state, by)?;
     if asked.why.trim().is_empty() {
-        return Err(Refusal::SayWhy {
-            what: "what changed in the soil".into(),
-        });
+        return Err(Refusal::say_why(
+            "what changed in the soil",
+            "qué cambió en el suelo",
+        ));
     }
     let rules = state.site().ok_or(Refusal::NoSite)?.cuts.rules();
     let evidence = sound(asked.evidence)?;
@@ -172,9 +173,10 @@ pub(crate) fn retype(state: &State, by: &By, asked: &RetypeSoil) -> Result<Vec<B
 pub(crate) fn revise(state: &State, asked: &ReviseFace) -> Result<Vec<Body>, Refusal> {
     let zone = zone(state, &asked.zone)?;
     if asked.why.trim().is_empty() {
-        return Err(Refusal::SayWhy {
-            what: "whose design it is, and where it is written".into(),
-        });
+        return Err(Refusal::say_why(
+            "whose design it is, and where it is written",
+            "de quién es el diseño y dónde está escrito",
+        ));
     }
     let found = daylight(state, &zone.id, |face| {
         face.design.clone_from(&asked.pieces);

@@ -91,15 +91,17 @@ pub(crate) fn inspect(
     stands(state, asked, when)?;
     // At least one look and one test by hand (29 CFR 1926 Subpart P, Appendix A, basis of classification).
     if blank(&asked.seen) {
-        return Err(Refusal::SayWhy {
-            what: "what you saw: dry or wet, cracks, bulges, loads at the crest".into(),
-        });
+        return Err(Refusal::say_why(
+            "what you saw: dry or wet, cracks, bulges, loads at the crest",
+            "qué vio: seco o mojado, grietas, bultos, cargas en la corona",
+        ));
     }
     let by_hand = asked.evidence.strength.is_some() || asked.evidence.thumb.is_some();
     if blank(&asked.by_hand) && !by_hand {
-        return Err(Refusal::SayWhy {
-            what: "what your hand found: thumb, thread, penetrometer".into(),
-        });
+        return Err(Refusal::say_why(
+            "what your hand found: thumb, thread, penetrometer",
+            "qué halló con la mano: pulgar, rollito, penetrómetro",
+        ));
     }
     let rules = site.cuts.rules();
     let evidence = sound(asked.evidence)?;
@@ -155,7 +157,7 @@ fn stands(state: &State, asked: &InspectFace, when: When) -> Result<(), Refusal>
     if now.alarm.as_ref().map(|alarm| alarm.alarm) != asked.alarm {
         return Err(overtaken::overtaken(
             "This face was left again after what this page showed.",
-            "Este talud se dejó otra vez después de lo que mostraba esta página.",
+            "Hubo que alejarse otra vez de este talud después de lo que mostraba esta página.",
         ));
     }
     Ok(())

@@ -159,9 +159,10 @@ pub(crate) fn ask(state: &State, asked: &AskInspection) -> Result<Vec<Body>, Ref
     let site = state.site().ok_or(Refusal::NoSite)?;
     let (what, of) = (asked.what.trim(), asked.of.trim());
     if what.is_empty() || of.is_empty() {
-        return Err(Refusal::SayWhy {
-            what: "what is to be inspected, and who is asked".into(),
-        });
+        return Err(Refusal::say_why(
+            "what is to be inspected, and who is asked",
+            "qué se va a inspeccionar y a quién se le pide",
+        ));
     }
     known(site, &asked.targets)?;
     Ok(vec![Body::InspectionAsked(InspectionAsked {
@@ -221,20 +222,23 @@ pub(crate) fn inspect(state: &State, asked: &Inspect, when: When) -> Result<Vec<
         .iter()
         .all(|item| !item.what.is_empty() && !item.found.is_empty());
     let (Some(what), false, true) = (what, inspector.is_empty() || items.is_empty(), said) else {
-        return Err(Refusal::SayWhy {
-            what: "what was inspected, by whom, what was shown and what was found".into(),
-        });
+        return Err(Refusal::say_why(
+            "what was inspected, by whom, what was shown and what was found",
+            "qué se inspeccionó, quién lo inspeccionó, qué se mostró y qué se halló",
+        ));
     };
     let (words, conditions) = (asked.words.trim(), asked.conditions.trim());
     if words.is_empty() {
-        return Err(Refusal::SayWhy {
-            what: "what the inspector said".into(),
-        });
+        return Err(Refusal::say_why(
+            "what the inspector said",
+            "qué dijo el inspector",
+        ));
     }
     if asked.result == InspectionResult::InPart && conditions.is_empty() {
-        return Err(Refusal::SayWhy {
-            what: "what may go on and what waits".into(),
-        });
+        return Err(Refusal::say_why(
+            "what may go on and what waits",
+            "qué puede seguir y qué espera",
+        ));
     }
     let targets = match (asked.targets.is_empty(), asked_for) {
         (true, Some(asked)) => &asked.said.targets,

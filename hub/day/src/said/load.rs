@@ -144,9 +144,10 @@ pub struct SoilMeasured {
 pub(crate) fn count(state: &State, by: &By, asked: &CountLoad) -> Result<Vec<Body>, Refusal> {
     let material = asked.material.trim();
     if material.is_empty() {
-        return Err(Refusal::SayWhy {
-            what: "what is in the truck".into(),
-        });
+        return Err(Refusal::say_why(
+            "what is in the truck",
+            "qué lleva el camión",
+        ));
     }
     figure(Figure::Count, Some(f64::from(asked.trucks)))?;
     figure(Figure::Yards, asked.loose_cy)?;
@@ -203,9 +204,8 @@ pub(crate) fn ticket(state: &State, asked: &AddTicket) -> Result<Vec<Body>, Refu
     standing(state, asked.load)?;
     figure(Figure::Yards, asked.loose_cy)?;
     figure(Figure::Tons, asked.tons)?;
-    let ticket = number(Some(&asked.ticket)).ok_or_else(|| Refusal::SayWhy {
-        what: "the ticket's number".into(),
-    })?;
+    let ticket = number(Some(&asked.ticket))
+        .ok_or_else(|| Refusal::say_why("the ticket's number", "el número del boleto"))?;
     Ok(vec![Body::TicketAdded(TicketAdded {
         load: asked.load,
         ticket,
@@ -224,9 +224,10 @@ pub(crate) fn take_back(state: &State, asked: &TakeBackLoad) -> Result<Vec<Body>
 pub(crate) fn measure(asked: &MeasureSoil) -> Result<Vec<Body>, Refusal> {
     figure(Figure::Yards, Some(asked.bank_cy))?;
     if asked.material.trim().is_empty() || asked.how.trim().is_empty() {
-        return Err(Refusal::SayWhy {
-            what: "what was measured, and how".into(),
-        });
+        return Err(Refusal::say_why(
+            "what was measured, and how",
+            "qué se midió y cómo",
+        ));
     }
     Ok(vec![Body::SoilMeasured(SoilMeasured {
         material: asked.material.trim().to_owned(),

@@ -147,9 +147,7 @@ pub enum PaintState {
 
 fn known<'a>(site: &'a Site, names: &[String]) -> Result<Vec<&'a Mark>, Refusal> {
     if names.is_empty() {
-        return Err(Refusal::SayWhy {
-            what: "which marks".into(),
-        });
+        return Err(Refusal::say_why("which marks", "cuáles marcas"));
     }
     names
         .iter()

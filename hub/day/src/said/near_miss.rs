@@ -196,9 +196,10 @@ pub(crate) fn tell(state: &State, asked: &TellNearMiss) -> Result<Vec<Body>, Ref
     }
     let words = asked.words.trim();
     if words.is_empty() {
-        return Err(Refusal::SayWhy {
-            what: "what happened, and what was done about it".into(),
-        });
+        return Err(Refusal::say_why(
+            "what happened, and what was done about it",
+            "qué pasó y qué se hizo al respecto",
+        ));
     }
     Ok(vec![Body::NearMissTold(NearMissTold {
         number: asked.number,

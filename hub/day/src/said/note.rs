@@ -37,9 +37,7 @@ pub struct NoteAdded {
 pub(crate) fn add(state: &State, asked: &AddNote) -> Result<Vec<Body>, Refusal> {
     let words = asked.words.trim();
     if words.is_empty() {
-        return Err(Refusal::SayWhy {
-            what: "what the note says".into(),
-        });
+        return Err(Refusal::say_why("what the note says", "qué dice la nota"));
     }
     about(state, asked.mark.as_deref(), asked.entry)?;
     Ok(vec![Body::NoteAdded(NoteAdded {

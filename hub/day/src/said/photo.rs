@@ -200,9 +200,10 @@ pub(crate) fn give_up(state: &State, asked: &GiveUpPhoto) -> Result<Vec<Body>, R
     let photo = photo.ok_or_else(|| unknown(&asked.photo))?;
     let why = asked.why.trim();
     if why.is_empty() {
-        return Err(Refusal::SayWhy {
-            what: "why the photo will not come".into(),
-        });
+        return Err(Refusal::say_why(
+            "why the photo will not come",
+            "por qué no va a llegar la foto",
+        ));
     }
     if !photo.is_owed() {
         return Ok(vec![]);

@@ -85,8 +85,11 @@ pub(crate) fn dig(state: &State, asked: &DigPothole) -> Result<Vec<Body>, Refusa
         ),
         None => None,
     };
-    let at = asked.at.or(marked).ok_or_else(|| Refusal::SayWhy {
-        what: "where it was bared: a mark, or a place".into(),
+    let at = asked.at.or(marked).ok_or_else(|| {
+        Refusal::say_why(
+            "where it was bared: a mark, or a place",
+            "dónde se destapó: una marca o un lugar",
+        )
     })?;
     let away = earthwork::buried::away(&utility.points, at).unwrap_or(Length::ZERO);
     if away > OFF_THE_MARKS {

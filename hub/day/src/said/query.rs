@@ -88,9 +88,10 @@ pub(crate) fn ask(state: &State, asked: &AskQuery) -> Result<Vec<Body>, Refusal>
     let site = state.site().ok_or(Refusal::NoSite)?;
     let (question, of) = (asked.question.trim(), asked.of.trim());
     if question.is_empty() || of.is_empty() || asked.on.is_empty() {
-        return Err(Refusal::SayWhy {
-            what: "what is asked, of whom, and about which marks or targets".into(),
-        });
+        return Err(Refusal::say_why(
+            "what is asked, of whom, and about which marks or targets",
+            "qué se consulta, a quién, y sobre cuáles marcas o rasantes",
+        ));
     }
     let known = |name: &String| site.mark(name).is_some() || site.target(name).is_some();
     if let Some(name) = asked.on.iter().find(|name| !known(name)) {
@@ -143,9 +144,10 @@ pub(crate) fn answer(state: &State, asked: &AnswerQuery) -> Result<Vec<Body>, Re
     }
     let (answer, by) = (asked.answer.trim(), asked.answered_by.trim());
     if answer.is_empty() || by.is_empty() {
-        return Err(Refusal::SayWhy {
-            what: "the answer, who gave it and where it is written".into(),
-        });
+        return Err(Refusal::say_why(
+            "the answer, who gave it and where it is written",
+            "la respuesta, quién la dio y dónde está escrita",
+        ));
     }
     let revision = match &asked.target {
         None => None,

@@ -79,9 +79,10 @@ pub(crate) fn revise(state: &State, asked: &ReviseTarget) -> Result<Vec<Body>, R
         name: asked.target.clone(),
     })?;
     if asked.why.trim().is_empty() {
-        return Err(Refusal::SayWhy {
-            what: "why the target changes, and on whose word".into(),
-        });
+        return Err(Refusal::say_why(
+            "why the target changes, and on whose word",
+            "por qué cambia la rasante y quién lo ordena",
+        ));
     }
     if let Some(wrong) = asked.grade.check().first() {
         return Err(Refusal::BadTarget {

@@ -80,9 +80,10 @@ pub(crate) fn rule(state: &State, by: &By, asked: &Rule, when: When) -> Result<V
         });
     }
     if asked.why.trim().is_empty() {
-        return Err(Refusal::SayWhy {
-            what: "why it is ruled so".into(),
-        });
+        return Err(Refusal::say_why(
+            "why it is ruled so",
+            "por qué se decide así",
+        ));
     }
     overtaken::in_time(when)?;
     let newer = (

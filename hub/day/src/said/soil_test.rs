@@ -133,9 +133,7 @@ pub(crate) fn test(state: &State, asked: &TestSoil) -> Result<Vec<Body>, Refusal
         });
     }
     if asked.tester.trim().is_empty() {
-        return Err(Refusal::SayWhy {
-            what: "who tested".into(),
-        });
+        return Err(Refusal::say_why("who tested", "quién hizo la prueba"));
     }
     if let Some(patch) = &asked.patch {
         patch::named(state, patch)?;
@@ -253,9 +251,10 @@ pub(crate) fn void(state: &State, asked: &VoidTest) -> Result<Vec<Body>, Refusal
             name: asked.test.to_string(),
         })?;
     if asked.why.trim().is_empty() {
-        return Err(Refusal::SayWhy {
-            what: "why the test does not count any more".into(),
-        });
+        return Err(Refusal::say_why(
+            "why the test does not count any more",
+            "por qué ya no cuenta la prueba",
+        ));
     }
     if test.void.is_some() {
         return Ok(vec![]);

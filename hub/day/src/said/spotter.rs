@@ -110,7 +110,7 @@ pub(crate) fn end(
         Some(spotter.since),
         (
             "Somebody spots for that machine since you said so.",
-            "Alguien vigila esa máquina desde que usted lo dijo.",
+            "Alguien es señalero de esa máquina desde que usted lo dijo.",
         ),
     )?;
     if spotter.device != by.device && !by.is(Role::Supervisor) {

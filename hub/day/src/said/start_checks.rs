@@ -89,8 +89,8 @@ impl HandSignal {
     pub fn word(self, language: Language) -> &'static str {
         let (english, spanish) = match self {
             Self::Stop => ("STOP", "PARE"),
-            Self::Lower => ("LOWER", "BAJE"),
-            Self::Raise => ("RAISE", "SUBA"),
+            Self::Lower => ("LOWER", "DESCIENDA"),
+            Self::Raise => ("RAISE", "LEVANTE"),
             Self::Swing => ("SWING", "GIRE"),
             Self::Travel => ("TRAVEL", "AVANCE"),
             Self::SoMuch => ("SO MUCH", "TANTO"),

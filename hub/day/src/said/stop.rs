@@ -76,9 +76,10 @@ pub(crate) fn stop_all(state: &State, asked: &StopAll) -> Result<Vec<Body>, Refu
 
 pub(crate) fn lift(state: &State, asked: &LiftStop, when: When) -> Result<Vec<Body>, Refusal> {
     if asked.why.trim().is_empty() {
-        return Err(Refusal::SayWhy {
-            what: "what you have seen before lifting the stop".into(),
-        });
+        return Err(Refusal::say_why(
+            "what you have seen before lifting the stop",
+            "qué vio antes de levantar el PARE",
+        ));
     }
     if let Some(machine) = &asked.machine
         && !state.cabs.contains_key(machine)
@@ -117,7 +118,7 @@ pub(crate) fn lift(state: &State, asked: &LiftStop, when: When) -> Result<Vec<Bo
         return Err(overtaken::overtaken(
             &format!("{} pressed STOP after what this page showed.", stop.by),
             &format!(
-                "{} apretó ALTO después de lo que mostraba esta página.",
+                "{} apretó PARE después de lo que mostraba esta página.",
                 stop.by
             ),
         ));

@@ -219,9 +219,10 @@ pub(crate) fn add(state: &State, asked: &AddBenchmark) -> Result<Vec<Body>, Refu
         });
     }
     if asked.note.trim().is_empty() {
-        return Err(Refusal::SayWhy {
-            what: "what the benchmark looks like and where it is".into(),
-        });
+        return Err(Refusal::say_why(
+            "what the benchmark looks like and where it is",
+            "cómo es el banco de nivel y dónde está",
+        ));
     }
     Ok(vec![Body::BenchmarkAdded(BenchmarkAdded {
         benchmark: Benchmark {

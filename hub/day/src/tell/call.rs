@@ -65,7 +65,7 @@ pub(super) fn tell(body: &Body) -> Told {
         }
         Body::Stopped(b) => {
             let all = if b.all { "ALL STOP" } else { "STOP" };
-            let alto = if b.all { "PAREN TODOS" } else { "PARE" };
+            let pare = if b.all { "PAREN TODOS" } else { "PARE" };
             let why = if b.why.is_empty() {
                 String::new()
             } else {
@@ -74,14 +74,14 @@ pub(super) fn tell(body: &Body) -> Told {
             let machines = b.machines.join(", ");
             Told::new(
                 format!("{all} ({machines}){why}"),
-                format!("{alto} ({machines}){why}"),
+                format!("{pare} ({machines}){why}"),
             )
         }
         Body::StopLifted(b) => {
             let machines = b.machines.join(", ");
             Told::new(
                 format!("Stop lifted for {machines}: {}", b.why),
-                format!("Alto levantado para {machines}: {}", b.why),
+                format!("PARE levantado para {machines}: {}", b.why),
             )
         }
         _ => Told::default(),
@@ -104,10 +104,10 @@ fn ending(how: Ending) -> (&'static str, &'static str) {
         Ending::StaleByMark => ("the mark was laid again", "la marca se puso otra vez"),
         Ending::Restated => ("its reading was corrected", "se corrigió su lectura"),
         Ending::Withdrawn => ("taken back", "se retiró"),
-        Ending::Refused => ("the operator can't", "el operador no puede"),
+        Ending::Refused => ("the cab can't", "la cabina no puede"),
         Ending::NewScreen => ("another phone took over", "otro teléfono tomó su lugar"),
         Ending::Ruled => ("a ruling took its place", "la reemplazó una decisión"),
-        Ending::StaleByFace => ("the face was left", "se dejó el talud"),
+        Ending::StaleByFace => ("the face was left", "hubo que alejarse del talud"),
         Ending::QueryAsked => ("the engineer was asked", "se consultó al ingeniero"),
         Ending::DayClosed => ("the day was closed", "se cerró el día"),
         Ending::Held => (

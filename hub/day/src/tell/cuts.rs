@@ -71,7 +71,7 @@ pub(super) fn tell(body: &Body) -> Told {
             let (en, es) = why(&b.why);
             Told::new(
                 format!("LEAVE THE FACE {}: {en}.", b.zone),
-                format!("DEJEN EL TALUD {}: {es}.", b.zone),
+                format!("ALÉJENSE DEL TALUD {}: {es}.", b.zone),
             )
         }
         Body::UnderLeftFace(b) => Told::new(
@@ -81,7 +81,7 @@ pub(super) fn tell(body: &Body) -> Told {
                 b.zones.join(", ")
             ),
             format!(
-                "{} puede estar al pie de un talud que se dejó: {}.",
+                "{} puede estar al pie de un talud del que hubo que alejarse: {}.",
                 b.machine,
                 b.zones.join(", ")
             ),
@@ -89,7 +89,7 @@ pub(super) fn tell(body: &Body) -> Told {
         .machine(&b.machine),
         Body::FaceLeft(b) => Told::new(
             format!("{} is away from {}.", b.machine, b.zone),
-            format!("{} se retiró de {}.", b.machine, b.zone),
+            format!("{} se alejó de {}.", b.machine, b.zone),
         )
         .machine(&b.machine),
         other => buried(other),
@@ -225,7 +225,7 @@ fn pins(b: &PinsRead) -> Told {
     let (en, es) = match judged.state {
         PinState::Still => ("still", "sin moverse"),
         PinState::Watch => ("WATCH", "VIGILAR"),
-        PinState::Leave => ("LEAVE", "DEJAR"),
+        PinState::Leave => ("LEAVE", "ALÉJENSE"),
     };
     let (opened, rate) = (signed(judged.opened), judged.rate_ft_per_hour);
     Told::new(

@@ -114,7 +114,7 @@ fn proven(set_up: &str, proof: &Proof) -> Told {
         ),
     };
     Told::new(
-        format!("{set_up} may be used: {en}."),
-        format!("{set_up} se puede usar: {es}."),
+        format!("{set_up} takes readings now: {en}."),
+        format!("{set_up} ya da lecturas: {es}."),
     )
 }

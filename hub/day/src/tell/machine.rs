@@ -207,7 +207,9 @@ fn of_near(near: &Near) -> (String, String) {
             let clearance = feet(*clearance);
             (
                 format!("can come within {clearance} of {line} overhead, a spotter is needed"),
-                format!("puede llegar a {clearance} de {line} arriba, se necesita señalero"),
+                format!(
+                    "puede llegar a menos de {clearance} de la línea aérea {line}, se necesita señalero"
+                ),
             )
         }
     }
@@ -240,6 +242,6 @@ fn slew(b: &SlewProposed) -> Told {
     };
     Told::new(
         sentence(Language::English, "keeps out of the"),
-        sentence(Language::Spanish, "no gira al"),
+        sentence(Language::Spanish, "no entra ni gira al"),
     )
 }

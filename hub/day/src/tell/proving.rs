@@ -76,7 +76,7 @@ pub(super) fn repeated(body: &MarkRepeated) -> Told {
         ),
         DriftSign::Lower => (
             " Everything is found LOWER: check the laser now.",
-            " Todo sale MÁS BAJO: revise el láser ya.",
+            " Todo sale MÁS HONDO: revise el láser ya.",
         ),
     };
     Told::new(

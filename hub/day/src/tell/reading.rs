@@ -40,14 +40,14 @@ fn verdict(judged: &Judged) -> (&'static str, &'static str) {
         _ if judged.settled_high => ("HIGH BY RULE", "ALTO POR REGLA"),
         Verdict::High => ("HIGH", "ALTO"),
         Verdict::On => ("ON", "A NIVEL"),
-        Verdict::Low => ("LOW", "BAJO"),
+        Verdict::Low => ("LOW", "HONDO"),
         Verdict::TooCloseHigh => (
             "too close to call, high side",
             "muy justo para decir, lado alto",
         ),
         Verdict::TooCloseLow => (
             "too close to call, low side",
-            "muy justo para decir, lado bajo",
+            "muy justo para decir, lado hondo",
         ),
     }
 }
@@ -90,7 +90,7 @@ pub(super) fn taken(reading: &Reading, spot: Option<SpotReason>) -> Told {
                 SpotReason::NoMachine => ("no machine assigned", "sin máquina asignada"),
                 SpotReason::SetUpInDoubt => ("laser in doubt", "láser en duda"),
                 SpotReason::SetUpClosed => ("set-up taken down", "puesta levantada"),
-                SpotReason::FaceLeft => ("the face was left", "se dejó el talud"),
+                SpotReason::FaceLeft => ("the face was left", "hubo que alejarse del talud"),
                 SpotReason::DaylightOver => (
                     "the face would come to daylight over a line",
                     "el talud saldría sobre una línea",

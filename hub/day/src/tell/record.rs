@@ -273,7 +273,7 @@ fn inspected(b: &Inspected) -> Told {
 
 fn opened(b: &QueryOpened) -> Told {
     let (en, es) = if b.stop {
-        ("STOP UNTIL ANSWERED", "ALTO HASTA LA RESPUESTA")
+        ("STOP UNTIL ANSWERED", "PARE HASTA LA RESPUESTA")
     } else {
         ("carry on", "se sigue")
     };

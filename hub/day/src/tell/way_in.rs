@@ -131,12 +131,12 @@ fn sentences(step: &Step) -> (String, String) {
             let people = b.people.join(", ");
             (
                 format!("{} NOT RELEASED: {people} in.", b.machine),
-                format!("{} NO SE SUELTA: adentro {people}.", b.machine),
+                format!("{} NO SE REANUDA: adentro {people}.", b.machine),
             )
         }
         Step::Released(b) => (
             format!("{} released.", b.machine),
-            format!("{} suelta.", b.machine),
+            format!("{} se reanuda.", b.machine),
         ),
         Step::LinkNoticed(b) if b.lost => (
             format!("NO LINK to {}.", b.person),

@@ -99,6 +99,9 @@ pub struct SheetMark {
     pub dig_to: Option<DigTo>,
     /// Why there is no dig-to, when a target is named but has nothing here.
     pub no_grade: Option<String>,
+    /// The same in Spanish.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub no_grade_spanish: Option<String>,
     /// Allowed high and low.
     pub tolerance: Option<Tolerance>,
     /// Where to aim, relative to the target; zero unless a supervisor set it.
@@ -172,10 +175,10 @@ pub fn view(state: &State) -> Option<Sheet> {
 fn sheet_mark(state: &State, site: &Site, mark: &Mark) -> SheetMark {
     let target = site.target_of(mark);
     let grade = target.map(|target| target.grade.dig_to(mark.place));
-    let (dig_to, no_grade) = match grade {
-        Some(Ok(dig_to)) => (Some(dig_to), None),
-        Some(Err(error)) => (None, Some(error.to_string())),
-        None => (None, None),
+    let (dig_to, no_grade, no_grade_spanish) = match grade {
+        Some(Ok(dig_to)) => (Some(dig_to), None, None),
+        Some(Err(error)) => (None, Some(error.to_string()), Some(error.spanish())),
+        None => (None, None, None),
     };
     SheetMark {
         id: mark.id.clone(),
@@ -186,6 +189,7 @@ fn sheet_mark(state: &State, site: &Site, mark: &Mark) -> SheetMark {
             .map(|machine| machine.id.clone()),
         dig_to,
         no_grade,
+        no_grade_spanish,
         tolerance: target.map(|target| target.tolerance),
         aim: target.map_or(Length::ZERO, |target| state.aim(&mark.id, &target.id)),
         paint: state.marks.get(&mark.id).and_then(|now| now.paint.clone()),
@@ -196,5 +200,28 @@ fn sheet_mark(state: &State, site: &Site, mark: &Mark) -> SheetMark {
         }),
         offset: mark.offset,
         note: mark.note.clone(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::view;
+    use crate::given::{Crew, at, site};
+
+    #[test]
+    fn a_mark_beside_its_target_says_so_in_both_languages() {
+        let mut site = site();
+        for mark in &mut site.marks {
+            if mark.id == "R-1" {
+                mark.place = at("10 ft", "90 ft");
+            }
+        }
+        let sheet = view(&Crew::opened_on(site).state).unwrap();
+        let sent = |id: &str| sheet.marks.iter().find(|mark| mark.id == id).unwrap();
+        let beside = sent("R-1");
+        assert_eq!(beside.dig_to, None);
+        let (english, spanish) = (&beside.no_grade, &beside.no_grade_spanish);
+        assert!(english.is_some() && spanish.is_some() && english != spanish);
+        assert_eq!(sent("R-2").no_grade_spanish, None);
     }
 }

@@ -291,7 +291,7 @@ pub fn judge(distance: Length, guard: Length) -> LineShot {
 pub fn line_text(shot: &LineShot, language: Language) -> String {
     let spanish = language == Language::Spanish;
     match shot.standing {
-        Standing::Crossed if spanish => "ALTO – LÍNEA CRUZADA".to_owned(),
+        Standing::Crossed if spanish => "PARE – LÍNEA CRUZADA".to_owned(),
         Standing::Crossed => "STOP – LINE CROSSED".to_owned(),
         Standing::Touch if spanish => "EN LA LÍNEA".to_owned(),
         Standing::Touch => "LINE TOUCHED".to_owned(),

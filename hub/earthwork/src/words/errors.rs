@@ -102,8 +102,8 @@ impl ToleranceError {
     pub fn spanish(&self) -> String {
         let Self::Negative { side, value } = self;
         format!(
-            "La tolerancia permite {value} {}: escriba los dos lados como medidas de cero o más, como 0.10 ft alto y 0.20 ft bajo.",
-            if *side == "high" { "alto" } else { "bajo" }
+            "La tolerancia permite {value} {}: escriba los dos lados como medidas de cero o más, como 0.10 ft alto y 0.20 ft hondo.",
+            if *side == "high" { "alto" } else { "hondo" }
         )
     }
 }

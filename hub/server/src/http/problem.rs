@@ -186,7 +186,7 @@ impl From<NotDone> for Problem {
             NotDone::Refused(refusal) => refusal.into(),
             NotDone::StopNotKept => Self::unavailable(
                 &english,
-                "El ALTO está en cada pantalla que tiene enlace, pero no en el registro: el servidor ya no puede escribir. Use también señas; apunte quién paró y cuándo; hay que arrancar el servidor otra vez.",
+                "El PARE está en cada pantalla que tiene enlace, pero no en el registro: el servidor ya no puede escribir. Use también señas; apunte quién paró y cuándo; hay que arrancar el servidor otra vez.",
             ),
             NotDone::NotKept => Self::unavailable(
                 &english,
@@ -227,7 +227,7 @@ impl From<NotAPhoto> for Problem {
         let status = match &error {
             NotAPhoto::TooLarge => StatusCode::PAYLOAD_TOO_LARGE,
             NotAPhoto::NotJpeg => StatusCode::UNSUPPORTED_MEDIA_TYPE,
-            NotAPhoto::Broken(_) | NotAPhoto::TellsMore(_) | NotAPhoto::TooWide { .. } => {
+            NotAPhoto::Broken(_) | NotAPhoto::TellsMore(..) | NotAPhoto::TooWide { .. } => {
                 StatusCode::UNPROCESSABLE_ENTITY
             }
         };

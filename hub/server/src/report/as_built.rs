@@ -112,7 +112,7 @@ fn histogram(paper: &Paper, built: &[BuiltMark]) -> Markup {
                 text x=(x(at) + wide / 2.0) y="168" text-anchor="middle" font-size="11" { (label(at)) }
             }
             line x1="10" x2="710" y1="150" y2="150" stroke="#000" stroke-width="1.5" {}
-            text x="10" y="186" font-size="12" { (paper.t("LOW", "BAJO")) }
+            text x="10" y="186" font-size="12" { (paper.t("LOW", "HONDO")) }
             text x="710" y="186" text-anchor="end" font-size="12" { (paper.t("HIGH, feet", "ALTO, pies")) }
         }
     }

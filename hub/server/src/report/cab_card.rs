@@ -129,7 +129,7 @@ fn way_in(paper: &Paper) -> Markup {
             li { (paper.t("Nobody on the screen is not nobody there: LOOK before every move.", "Nadie en la pantalla no es nadie ahí: MIRE antes de cada movimiento.")) }
             li { (paper.t("The blind side is right and behind the cab and turns with the house: anywhere in the circle may be on it.", "El lado ciego es la derecha y detrás de la cabina y gira con la caseta: cualquier punto del círculo puede quedar ahí.")) }
             li { (paper.t("Somebody asks: bucket on the ground, lever locked, hands off, then hold BUCKET DOWN.", "Alguien pide entrar: cucharón al suelo, palanca trabada, manos fuera; entonces mantenga CUCHARÓN ABAJO.")) }
-            li { (paper.t("RELEASE only when everybody named is out and you have looked.", "SOLTAR solo cuando todos los nombrados salieron y usted miró.")) }
+            li { (paper.t("Hold RELEASE only when everybody named is out and you have looked.", "Mantenga REANUDAR solo cuando todos los nombrados salieron y usted miró.")) }
             li { (paper.t("Tail swing and the gap between house and tracks stay out of bounds with the bucket down too.", "El giro de la cola y el hueco entre caseta y orugas quedan prohibidos también con el cucharón abajo.")) }
         }
     }
@@ -227,7 +227,7 @@ const SCREENS: [[&str; 4]; 11] = [
         "NEW TARGET",
         "RASANTE NUEVA",
         "old numbers are dead; press SEEN",
-        "los números de antes ya no valen; oprima VISTO",
+        "los números de antes ya no valen; apriete VISTO",
     ],
     [
         "NO LINK",
@@ -251,11 +251,11 @@ const SCREENS: [[&str; 4]; 11] = [
         "LINE STRUCK:",
         "LÍNEA GOLPEADA:",
         "gas or not known: leave the machine, everybody away upwind, 911 from far off, then its owner; power: stay in, touch nothing",
-        "gas o no se sabe: deje la máquina, todos lejos contra el viento, de lejos al 911, luego al dueño; corriente: quédese adentro, no toque nada",
+        "gas o no se sabe: salga y aléjese de la máquina, todos lejos contra el viento, de lejos al 911, luego al dueño; corriente: quédese adentro, no toque nada",
     ],
     [
         "LEAVE THE FACE",
-        "DEJEN EL TALUD",
+        "ALÉJENSE DEL TALUD",
         "track back out of its reach; the competent person inspects",
         "retroceda fuera de su alcance; inspecciona la persona competente",
     ],
@@ -263,7 +263,7 @@ const SCREENS: [[&str; 4]; 11] = [
         "SPOTTER NEEDED",
         "FALTA SEÑALERO",
         "a line overhead is within reach; wait until somebody spots",
-        "hay una línea aérea al alcance; espere a que alguien vigile",
+        "hay una línea aérea al alcance; espere a que haya señalero",
     ],
     [
         "NOBODY HAS ASKED TO COME IN – LOOK ANYWAY",

@@ -30,7 +30,7 @@ fn one(paper: &Paper, run: &HandOver, photos: &[PhotoCard]) -> Markup {
             @if !layers.is_empty() { (paper.t(", under it: ", ", debajo: ")) (layers.join(", ")) }
             @if let Some(width) = run.width { (paper.t(". Width ", ". Ancho ")) (feet(width)) " ft" }
             (paper.t(". Allowed high ", ". Se permite alto ")) (feet(run.tolerance.high))
-            (paper.t(", low ", ", bajo ")) (feet(run.tolerance.low)) " ft."
+            (paper.t(", low ", ", hondo ")) (feet(run.tolerance.low)) " ft."
         }
         (profile::profile(paper, run))
         (stations(paper, run))

@@ -9,7 +9,7 @@ pub(super) fn fields() -> Vec<Field> {
     ];
     let tolerance = vec![
         needed("high", "Allowed high", "Alto permitido", Takes::Size),
-        needed("low", "Allowed low", "Bajo permitido", Takes::Size),
+        needed("low", "Allowed low", "Hondo permitido", Takes::Size),
     ];
     let undercuts = vec![
         needed("name", "Name", "Nombre", Takes::Text),

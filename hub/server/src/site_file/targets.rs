@@ -49,7 +49,7 @@ pub(super) fn target(
                     "tolerance",
                     Said::new(
                         "This target has no tolerance, and the site has no default. Add tolerance = { high = \"0.10 ft\", low = \"0.20 ft\" } or a [tolerance] table.",
-                        "Esta rasante no tiene tolerancia. Agregue cuánto alto y cuánto bajo se permite, como 0.10 ft y 0.20 ft.",
+                        "Esta rasante no tiene tolerancia. Agregue cuánto alto y cuánto hondo se permite, como 0.10 ft y 0.20 ft.",
                     ),
                 );
             }

@@ -8,7 +8,8 @@ import { Key } from "../../parts/keys";
 import { LatePanel } from "../../parts/late_panel";
 import { Panel } from "../../parts/panel";
 import { feet } from "../../show";
-import type { Command, StepSide } from "../../wire";
+import { language } from "../../state";
+import type { Command, SheetMark, StepSide } from "../../wire";
 import { t } from "../../words";
 import { AskAfterAll, AskToComeIn } from "./ask_in";
 import { choose, chosen, digTo, mark, nearStep, rod, setUp } from "./at";
@@ -173,10 +174,14 @@ interface EchoLineProps {
   typed: boolean;
 }
 
+/** Why a mark that names a target has no grade, in this screen's language. */
+const noGrade = (mark: SheetMark & { no_grade_spanish?: string | null }) =>
+  (language.value === "spanish" ? mark.no_grade_spanish : null) ?? mark.no_grade;
+
 /** What it will say; before a key is pressed, what the rod must read. */
 function EchoLine({ said, typed }: EchoLineProps) {
   const here = mark.value;
-  const nothing = here && !here.dig_to ? (here.no_grade ?? t().noTarget) : "";
+  const nothing = here && !here.dig_to ? (noGrade(here) ?? t().noTarget) : "";
   return (
     <div class="echo" role="status">
       {!typed && !chosen.value.receiver && <RodMust />}

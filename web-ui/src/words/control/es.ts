@@ -81,7 +81,7 @@ export const controlEs: typeof controlEn = {
   twoNeeded: "Deben estar puestos dos láseres.",
   compareNote:
     "Deje el estadal en un punto firme y léalo desde los dos. Si difieren más de 0.02 pies, revise ambos.",
-  rodFrom: (setUp) => `Estadal, leído desde ${setUp || "él"}`,
+  rodFrom: (setUp) => `Estadal, leído desde ${setUp || "la puesta"}`,
   takeBenchmark: "TOMAR UN PUNTO NIVELADO COMO BANCO",
   misses: (by, allowed) => `difiere ${by} pies de ${allowed} permitidos.`,
   newName: "Nombre del banco nuevo",

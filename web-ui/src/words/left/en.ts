@@ -66,7 +66,7 @@ export const leftEn = {
     see_at_face: "SEEN AT THE FACE",
     see_slough: "FACE CAME DOWN",
     read_pins: "PINS",
-    leave_face: "FACE LEFT",
+    leave_face: "AWAY FROM THE FACE",
     check_ticket: "LOCATE TICKET",
     say_paint: "LOCATE PAINT",
     dig_pothole: "LINE BARED",

@@ -27,7 +27,7 @@ export const officeEs: typeof officeEn = {
   sheetUnproven: "SIN COMPROBAR: lea un segundo banco de nivel antes de usarla.",
   sheetVoid: "No vale si este láser se levanta o se mueve, o si una rasante tiene nueva revisión.",
   sheetTenths: (list) =>
-    `Un estadal que marca menos está en terreno alto: ${list} décimas que bajar. Uno que marca más está bajo, tantas décimas de más.`,
+    `Un estadal que marca menos está en terreno alto: ${list} décimas que bajar. Uno que marca más está hondo, tantas décimas de más.`,
   unprovenRuns: "Sin comprobar",
   unprovenRun: (name, feet, of, gaps) => `${name}: ${feet} de ${of} pies (${gaps})`,
   questionsCame: (asked, slips, hits) =>
@@ -80,13 +80,13 @@ export const officeEs: typeof officeEn = {
     act: "ACORDAR GIRO",
     title: (one: string, other: string) => `${one} y ${other}`,
     why: "Sus plumas pueden topar. Los dos operadores aprietan DE ACUERDO; ya no vale en cuanto una se mueve.",
-    keepsOut: (machine: string) => `${machine} no gira al`,
+    keepsOut: (machine: string) => `${machine} no entra ni gira al`,
     note: "Una palabra al respecto",
     propose: "MOSTRARLO EN LAS DOS CABINAS",
     canMeet: (one: string, other: string, apart: string, needs: string) =>
       `${one} y ${other} pueden topar: a ${apart} pies, se necesitan ${needs}`,
     spotterNeeded: (machine: string, line: string) =>
-      `${machine} puede acercarse demasiado a ${line} arriba: necesita señalero`,
+      `${machine} puede acercarse demasiado a la línea aérea ${line}: necesita señalero`,
     onSlope: (machine: string, zone: string, inside: string) =>
       `${machine}: orugas ${inside} pies dentro de la pendiente de ${zone}, decide la persona competente`,
   },
@@ -107,7 +107,7 @@ export const officeEs: typeof officeEn = {
     stood: (east: string, north: string, by: string, at: string) => `en E ${east} N ${north} (${by}, ${at})`,
     noPlace: "nadie había dicho dónde",
     face: (zone: string, feet: string) => `${zone} a ${feet} pies`,
-    facesLeft: (zones: string) => `Dejados entonces: ${zones}`,
+    facesLeft: (zones: string) => `Taludes de los que ya había que alejarse: ${zones}`,
     needsWords: (n: number, by: string, why: string) =>
       `NM-${n}: ${by} apretó PAREN TODOS${why ? `: ${why}` : ""}. Diga qué pasó.`,
   },
@@ -187,9 +187,9 @@ export const officeEs: typeof officeEn = {
   verdicts: {
     high: "ALTO",
     on: "A NIVEL",
-    low: "BAJO",
+    low: "HONDO",
     too_close_high: "muy justo, lado ALTO",
-    too_close_low: "muy justo, lado BAJO",
+    too_close_low: "muy justo, lado HONDO",
   },
   account: accountOfficeEs,
   record: recordEs,
@@ -217,25 +217,25 @@ export const officeEs: typeof officeEn = {
     checkTicket: "REVISAR BOLETO",
     answers: { marked: "MARCADO", none_here: "NADA AQUÍ", silent: "SIN RESPUESTA" },
     exception: {
-      face_left: (zone, why) => `Se dejó ${zone}: ${why}`,
+      face_left: (zone, why) => `Hubo que alejarse de ${zone}: ${why}`,
       inspection_due: (zone, why) => `${zone}: falta inspección, ${why}`,
       inspection_overdue: (zone, why) => `${zone}: se trabaja debajo sin inspección, ${why}`,
       daylight_over: (zone, line, feet) => `${zone} saldría ${feet} ft sobre ${line}`,
       daylight_touch: (zone, line) => `${zone} saldría en ${line}`,
       crossing: (zone, line, clear, need) => `${zone} cruza ${line} con ${clear} ft, pide ${need}`,
       pile_at_crest: (pile, zone, back, need) =>
-        `${pile} está a ${back} pies del borde de ${zone}: retírelo a ${need} pies`,
+        `${pile} está a ${back} pies detrás de la corona de ${zone}: llévelo hacia atrás hasta ${need} pies`,
       paint_gone: (line) => `Se borró la marca de ${line}: pida otra`,
     },
   },
   wayIn: {
-    inside: "Dentro de un alcance",
+    inside: "En una zona prohibida",
     nobodyIn: "Nadie ha dicho que está adentro. Mire de todos modos.",
     sawOut: "LO VI AFUERA",
     sawOutTitle: (who, machine) => `${who} afuera en ${machine}`,
     sawOutAsk: "¿Qué vio? Queda en el registro.",
     tellThem: (who) => `Dígale a ${who}: está afuera, y pide otra vez antes de entrar.`,
-    needsUnconfirmed: (who, machine) => `ENTRADA SIN CONFIRMAR: ${who} en ${machine}. Saque a ${who}.`,
+    needsUnconfirmed: (who, machine) => `ENTRADA SIN CONFIRMAR: ${who} en ${machine}. Haga salir a ${who}.`,
     needsLink: (who, machine) => `${who} está ADENTRO en ${machine}, sin enlace. Mire.`,
     needsAnswer: (who, machine) => `${who} pide en ${machine}: sin respuesta.`,
   },

@@ -55,7 +55,7 @@ export const reviewEs: typeof reviewEn = {
   nothingOpen: "Nada que el registro conozca.",
   lanes: "El día en carriles",
   lanesNote:
-    "Blanco: excava, se ve, probado. Rayado: espera, sin probar, dentro del giro. Punteado: oculta, toca comprobar, pide entrar. Negro: parada, sin enlace, en duda. Apriete un tramo para repetir desde ahí.",
+    "Blanco: excava, se ve, probado. Rayado: espera, sin probar, en una zona prohibida. Punteado: oculta, toca comprobar, pide entrar. Negro: parada, sin enlace, en duda. Apriete un tramo para repetir desde ahí.",
   laneOf: { machine: "máquina", screen: "pantalla", laser: "láser", person: "persona" } satisfies Record<
     LaneKind,
     string
@@ -97,7 +97,7 @@ export const reviewEs: typeof reviewEn = {
   notProven: (feet: string, where: string) => `${feet} ft sin probar${where ? ` (${where})` : ""}`,
   differences: "Diferencias finales",
   differencesNote:
-    "Marcas por su última diferencia en medias décimas de pie; BAJO a la izquierda, ALTO a la derecha.",
+    "Marcas por su última diferencia en medias décimas de pie; HONDO a la izquierda, ALTO a la derecha.",
   depth: "Fondo con el tiempo",
   depthNote:
     "Diferencia con el nivel en pies, ALTO arriba. La franja es lo permitido. Líneas finas: cuándo se esperaba el fondo a nivel. Una cruz no se tomó.",

@@ -8,7 +8,7 @@ export const visitEs: typeof visitEn = {
   offSite: "YA SALÍ DE LA OBRA",
   nothingShown: "El supervisor escoge qué ve usted aquí. Dígale a qué vino.",
   readOnly: "Desde este teléfono no se cambia nada.",
-  allowed: (high, low) => `Permitido: ${high} ft alto, ${low} ft bajo`,
+  allowed: (high, low) => `Permitido: ${high} ft alto, ${low} ft hondo`,
   station: (at: string) => `est. ${at}`,
   revision: (revision) => `Revisión ${revision}`,
   proven: "COMPROBADA",

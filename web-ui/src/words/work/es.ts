@@ -9,7 +9,7 @@ export const workEs: typeof workEn = {
   materialName: "¿Qué lleva?",
   yards: "Yardas cúbicas sueltas (vacío: las del camión)",
   patchKey: "PARCHE",
-  patchTitle: (mark) => `Bajo en ${mark}: llene con grava`,
+  patchTitle: (mark) => `Hondo en ${mark}: llene con grava`,
   patchNever: "Nunca con tierra excavada.",
   long: "Largo, pies",
   wide: "Ancho, pies",

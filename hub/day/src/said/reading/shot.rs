@@ -313,7 +313,7 @@ fn tenths(text: &str) -> Result<Length, Refusal> {
             "“{text}” is not a number of tenths. Tap how many tenths the ground is high or low, such as 2 or 3.5."
         ),
         spanish: format!(
-            "«{text}» no es un número de décimas. Marque cuántas décimas está alto o bajo el terreno, como 2 o 3.5."
+            "«{text}» no es un número de décimas. Marque cuántas décimas está alto u hondo el terreno, como 2 o 3.5."
         ),
     };
     let value: f64 = text

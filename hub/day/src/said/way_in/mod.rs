@@ -84,9 +84,7 @@ fn refused(machine: &str, no: No) -> Refusal {
             inside,
             said,
         },
-        No::SayWhat => Refusal::SayWhy {
-            what: "what you have seen".into(),
-        },
+        No::SayWhat => Refusal::say_why("what you have seen", "qué ha visto"),
         No::AnswerFirst(person) => Refusal::AnswerFirst { person },
         No::TooLate => Refusal::PressedTooLate,
     }

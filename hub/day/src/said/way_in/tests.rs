@@ -1,5 +1,7 @@
 //! The way in, told as given – when – then.
 
+use earthwork::words::Language;
+
 use crate::answer::Outcome;
 use crate::asked::{By, Command, Role};
 use crate::entry::Body;
@@ -243,10 +245,14 @@ fn out_by_witness_needs_another_person_and_a_reason() {
         crew.says(&operator("EX-1"), witness(VISIT, "gone")),
         Err(Refusal::NoWitness)
     );
-    assert!(matches!(
-        crew.says(&supervisor(), witness(VISIT, " ")),
-        Err(Refusal::SayWhy { .. })
-    ));
+    let unsaid = crew.says(&supervisor(), witness(VISIT, " ")).unwrap_err();
+    assert_eq!(
+        [Language::English, Language::Spanish].map(|one| unsaid.text(one)),
+        [
+            "Say what you have seen: it goes into the log.",
+            "Diga qué ha visto: queda en el registro."
+        ]
+    );
     crew.says(&supervisor(), witness(VISIT, "behind the barricade"))
         .unwrap();
     assert_eq!(phase(&crew), Phase::Stopped);

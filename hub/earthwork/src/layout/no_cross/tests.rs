@@ -45,7 +45,7 @@ fn every_doubt_counts_against_the_crew() {
         (8991, Near, "LINE ½", "LÍNEA ½"),
         (8997, Touch, "LINE TOUCHED", "EN LA LÍNEA"),
         (9003, Touch, "LINE TOUCHED", "EN LA LÍNEA"),
-        (9004, Crossed, "STOP – LINE CROSSED", "ALTO – LÍNEA CRUZADA"),
+        (9004, Crossed, "STOP – LINE CROSSED", "PARE – LÍNEA CRUZADA"),
     ] {
         let shot = buffer().judge(at(x, 5500), &doubts()).unwrap();
         assert_eq!(shot.standing, standing, "{x}");

@@ -140,9 +140,9 @@ fn verdict(paper: &Paper, reading: &Reading) -> &'static str {
         _ if judged.settled_high => ("HIGH BY RULE", "ALTO POR REGLA"),
         Verdict::High => ("HIGH", "ALTO"),
         Verdict::On => ("ON", "A NIVEL"),
-        Verdict::Low => ("LOW", "BAJO"),
+        Verdict::Low => ("LOW", "HONDO"),
         Verdict::TooCloseHigh => ("too close, HIGH side", "muy justo, lado ALTO"),
-        Verdict::TooCloseLow => ("too close, LOW side", "muy justo, lado BAJO"),
+        Verdict::TooCloseLow => ("too close, LOW side", "muy justo, lado HONDO"),
     };
     paper.t(english, spanish)
 }

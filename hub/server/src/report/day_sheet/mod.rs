@@ -129,7 +129,7 @@ fn people(paper: &Paper, review: &Review) -> Markup {
         paper.t("who", "quién"),
         paper.t("from", "desde"),
         paper.t("to", "hasta"),
-        paper.t("#times in a keep-out", "#veces dentro del giro"),
+        paper.t("#times in a keep-out", "#veces en una zona prohibida"),
         paper.t("#minutes in", "#minutos dentro"),
     ];
     let rows: Vec<Vec<String>> = review
