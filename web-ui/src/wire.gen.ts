@@ -7653,6 +7653,8 @@ export interface components {
         } | {
             /** @enum {string} */
             kind: "say_why";
+            /** @description The same in Spanish, to follow “Diga”. */
+            spanish: string;
             /** @description What is to be said. */
             what: string;
         } | {
@@ -8632,6 +8634,8 @@ export interface components {
             machine?: string | null;
             /** @description Why there is no dig-to, when a target is named but has nothing here. */
             no_grade?: string | null;
+            /** @description The same in Spanish. */
+            no_grade_spanish?: string | null;
             /** @description A word about it. */
             note: string;
             offset?: components["schemas"]["Length"] | null;
