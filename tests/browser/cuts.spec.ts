@@ -47,6 +47,8 @@ test("what comes down clears the cab, and only the competent person's words brin
   await ground.page.getByRole("button", { name: "FACE", exact: true }).click();
   const panel = ground.page.getByRole("dialog", { name: /north bank/ });
   await panel.getByRole("button", { name: "CAME DOWN", exact: true }).click();
+  // Everybody is told by that one press; how much came down is asked for afterwards.
+  await expect(cab.page.getByRole("alert").filter({ hasText: "Track back" })).toBeVisible();
   for (const [field, feet] of [
     ["Along the face, ft", "16"],
     ["High, ft", "8"],

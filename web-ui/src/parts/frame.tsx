@@ -1,6 +1,7 @@
 /** What every page carries: the sign of life, what is not sent, the notice, and the row of keys with STOP. */
 import type { ComponentChildren } from "preact";
 import { useEffect, useRef } from "preact/hooks";
+import { FOOT } from "../grade";
 import { notSent, onlyInMemory } from "../outbox";
 import { play } from "../sound";
 import { ground, halted, linked, notice, photosWaiting, supervisor, visitor } from "../state";
@@ -17,6 +18,10 @@ import { StopBand, standing } from "./urgent";
 export function Warnings() {
   const struck = (ground.value ?? supervisor.value)?.cuts.struck ?? visitor.value?.struck;
   useAlarm(struck?.at(-1)?.since);
+  const left = visitor.value?.faces_left ?? [];
+  const alarms = (ground.value?.cuts.faces ?? []).flatMap((card) => card.alarm ?? []);
+  const since = [...left, ...alarms].map((one) => one.since);
+  useAlarm(since.length > 0 ? Math.max(...since) : undefined);
   return (
     <div class="warnings" aria-live="assertive">
       {notSent.value.length > 0 && <p class="warning">{t().notSentCount(notSent.value.length)}</p>}
@@ -24,6 +29,11 @@ export function Warnings() {
       <HeldWords />
       <AllStop />
       <Struck cards={struck} />
+      {left.map((face) => (
+        <p class="warning" role="alert" key={face.zone}>
+          {t().cuts.leave} · {t().cuts.leaveStrip(face.name, String(Math.ceil(face.strip / FOOT)))}
+        </p>
+      ))}
       {!linked.value && <p class="warning">{t().linkLostDo}</p>}
       {halted.value && <p class="warning">{t().halted}</p>}
       {photosWaiting.value > 0 && <p class="waits">{t().photosWait(photosWaiting.value)}</p>}

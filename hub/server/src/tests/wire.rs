@@ -139,7 +139,7 @@ async fn a_screen_gets_its_views_its_beats_and_a_last_word() {
     replaced.until(|value| value["kind"] == "hello").await;
     let give = json!({"kind": "give_cab", "machine": "EX-1"});
     assert_eq!(hub.say(&cab, "key-0002", give).await.0, 200);
-    hub.phone("OW", Some("EX-1")).await;
+    hub.phone("OV", Some("EX-1")).await;
     assert_eq!(
         replaced.until(|value| value["kind"] == "bye").await["why"],
         "retired"

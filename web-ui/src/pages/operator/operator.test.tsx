@@ -5,7 +5,7 @@ import { beforeEach, describe, expect, it } from "vitest";
 import { FOOT } from "../../grade";
 import { half } from "../../parts/call";
 import { notes } from "../../sound";
-import { beats, bye, linked, me, now, operator } from "../../state";
+import { beats, bye, halted, linked, me, now, operator, unkept } from "../../state";
 import type { CallText, CallView, Me } from "../../wire";
 import { call, view, who } from "./given";
 import { OperatorPage } from "./operator";
@@ -24,6 +24,8 @@ beforeEach(() => {
     now.value = 2_000;
     linked.value = true;
     bye.value = null;
+    halted.value = false;
+    unkept.value = null;
     render(<OperatorPage />, root);
   });
 });
@@ -134,6 +136,45 @@ describe("the cab's page", () => {
     });
     expect(numbers()).toBe(0);
     expect(root.textContent).toContain("RT pressed STOP");
+  });
+
+  it("shows no number of a hub that can't keep its log, and STOP all the same, said to be in no log", () => {
+    act(() => {
+      halted.value = true;
+    });
+    expect(numbers()).toBe(0);
+    expect(root.textContent).toContain("NO NUMBERS – USE HANDS");
+    act(() => {
+      unkept.value = { by: "RT", why: "under the bank", since: 1_500, machine: "EX-2" };
+    });
+    expect(root.querySelector(".stop-screen")).toBeNull();
+    act(() => {
+      unkept.value = { by: "RT", why: "under the bank", since: 1_500 };
+    });
+    expect(root.querySelector(".stop-screen")?.textContent).toContain("under the bank");
+    expect(root.querySelector(".stop-screen")?.textContent).toContain("not in the log");
+  });
+
+  it("says what holds the work where a call was ended, and that a machine is off the site", () => {
+    act(() => {
+      operator.value = {
+        ...view,
+        screen: {
+          kind: "old",
+          mark: "N-04",
+          why: "held",
+          english: "The paint of GAS is gone.",
+          spanish: "Se borró la marca de GAS.",
+          since: 1_900,
+        },
+      };
+    });
+    expect(numbers()).toBe(0);
+    expect(root.textContent).toContain("The paint of GAS is gone.");
+    act(() => {
+      operator.value = { ...view, screen: { kind: "off_site" } };
+    });
+    expect(root.textContent).toContain("MACHINE NOT ON THE SITE FILE");
   });
 
   it("names who is in under STOP, and still does when the link is cut", () => {
