@@ -4,6 +4,10 @@ use crate::asked::{By, Command, Role};
 use crate::refusal::Refusal;
 
 /// The roles that may give a command; any one of them is enough.
+#[expect(
+    clippy::too_many_lines,
+    reason = "one line for each thing that can be said"
+)]
 pub fn roles(command: &Command) -> &'static [Role] {
     use Role::{Ground, Hub, Operator, Supervisor, Visitor};
     match command {

@@ -54,6 +54,10 @@ fn who(roles: &[Role], machine: Option<&str>) -> String {
 }
 
 /// The same as the English text, as a crew would say it.
+#[expect(
+    clippy::too_many_lines,
+    reason = "one line for each thing that can be said"
+)]
 pub(crate) fn spanish(refusal: &Refusal) -> String {
     match refusal {
         Refusal::NoDay => {

@@ -1,5 +1,11 @@
 //! No computation takes what no site has: every input of every worked example, made hostile one at a time.
 
+#![expect(
+    clippy::disallowed_methods,
+    clippy::unwrap_used,
+    reason = "it reads fixtures, and its helpers serve tests alone"
+)]
+
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::Path;

@@ -1,5 +1,12 @@
 //! Whoever does exactly what a screen says leaves the ground in tolerance, in every unit and language.
 
+#![expect(
+    clippy::disallowed_methods,
+    clippy::panic,
+    clippy::unwrap_used,
+    reason = "it reads a fixture, and its helpers serve tests alone"
+)]
+
 use earthwork::correction::{Ground, correction};
 use earthwork::length::Length;
 use earthwork::tolerance::{Tolerance, Verdict, verdict};

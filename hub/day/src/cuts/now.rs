@@ -226,7 +226,7 @@ impl CutsNow {
 
     /// A new day: cracks, classes, designs and alarms stay; inspections, tickets and permissions are asked for again. Nobody
     /// knows where a machine stands on the new day, so that each of them has yet to leave each face that is still left.
-    pub(crate) fn new_day<'a>(&mut self, machines: impl Iterator<Item = &'a String> + Clone) {
+    pub(crate) fn new_day(&mut self, machines: &[String]) {
         self.tickets.clear();
         self.allowed.clear();
         self.told.clear();
@@ -237,7 +237,7 @@ impl CutsNow {
             .filter_map(|(zone, face)| Some((zone.clone(), face.alarm.clone()?)))
             .collect();
         for (zone, alarm) in &left {
-            for machine in machines.clone() {
+            for machine in machines {
                 self.leaves(machine, zone, alarm.since, alarm.alarm);
             }
         }

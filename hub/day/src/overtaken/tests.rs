@@ -98,14 +98,14 @@ fn place(machine: &str, x: &str) -> Command {
     })
 }
 
-fn overtaken(result: Result<(), Refusal>) {
+fn overtaken(result: &Result<(), Refusal>) {
     assert!(
         matches!(result, Err(Refusal::Overtaken { .. })),
         "{result:?}"
     );
 }
 
-fn too_late(result: Result<(), Refusal>) {
+fn too_late(result: &Result<(), Refusal>) {
     assert!(
         matches!(result, Err(Refusal::SaidTooLate { .. })),
         "{result:?}"
@@ -123,12 +123,12 @@ fn a_lift_that_waited_in_a_phone_does_not_lift_a_later_stop() {
     crew.wait(minutes(1));
     crew.says(&ground(), stop()).unwrap();
     // Typed against the first stop, on its way for two minutes; and the same as if it had been pressed just now.
-    too_late(late(&mut crew, &supervisor(), lifts(first), 120));
-    overtaken(late(&mut crew, &supervisor(), lifts(first), 0));
+    too_late(&late(&mut crew, &supervisor(), lifts(first), 120));
+    overtaken(&late(&mut crew, &supervisor(), lifts(first), 0));
     // Who presses while the words are typed is not lifted with them.
     let seen = press(&crew);
     crew.says(&operator("EX-1"), stop()).unwrap();
-    overtaken(late(&mut crew, &supervisor(), lifts(seen), 0));
+    overtaken(&late(&mut crew, &supervisor(), lifts(seen), 0));
     assert!(crew.state.cabs.values().all(|cab| cab.stop.is_some()));
     let newest = press(&crew);
     crew.says(&supervisor(), lifts(newest)).unwrap();
@@ -142,21 +142,21 @@ fn an_inspection_from_before_a_slough_does_not_bring_people_back_under_it() {
     crew.says(&ground(), came_down("F")).unwrap();
     let first = alarm(&crew, "F");
     crew.wait(minutes(60));
-    overtaken(late(
+    overtaken(&late(
         &mut crew,
         &supervisor(),
         inspects("F", Some(first)),
         3_700,
     ));
     // Made after it, but on its way too long for words that bring people back.
-    too_late(late(
+    too_late(&late(
         &mut crew,
         &supervisor(),
         inspects("F", Some(first)),
         60,
     ));
     crew.says(&ground(), came_down("F")).unwrap();
-    overtaken(late(
+    overtaken(&late(
         &mut crew,
         &supervisor(),
         inspects("F", Some(first)),
@@ -176,7 +176,7 @@ fn an_inspection_from_before_a_slough_does_not_bring_people_back_under_it() {
         note: String::new(),
     };
     crew.says(&ground(), Command::SeeAtFace(rain)).unwrap();
-    overtaken(late(&mut crew, &supervisor(), inspects("F", None), 30));
+    overtaken(&late(&mut crew, &supervisor(), inspects("F", None), 30));
 }
 
 #[test]
@@ -190,9 +190,9 @@ fn away_is_about_the_alarm_that_the_cab_showed_and_two_left_faces_are_two() {
     let first = alarm(&crew, "F");
     crew.says(&ground(), came_down("G")).unwrap();
     assert_eq!(crew.state.cuts.owed_by("EX-1").len(), 2);
-    too_late(late(&mut crew, &operator("EX-1"), away("F", first), 3_600));
+    too_late(&late(&mut crew, &operator("EX-1"), away("F", first), 3_600));
     crew.says(&ground(), came_down("F")).unwrap();
-    overtaken(late(&mut crew, &operator("EX-1"), away("F", first), 0));
+    overtaken(&late(&mut crew, &operator("EX-1"), away("F", first), 0));
     let newest = alarm(&crew, "F");
     crew.says(&operator("EX-1"), away("F", newest)).unwrap();
     // The other one is left still.
@@ -272,15 +272,15 @@ fn an_older_word_about_a_place_does_not_move_the_machine_back() {
     let mut crew = crew();
     crew.wait(minutes(61));
     crew.says(&ground(), place("EX-1", "40 ft")).unwrap();
-    overtaken(late(&mut crew, &ground(), place("EX-1", "900 ft"), 3_600));
+    overtaken(&late(&mut crew, &ground(), place("EX-1", "900 ft"), 3_600));
     let moved = || {
         Command::SayMoved(SayMoved {
             machine: "EX-1".into(),
         })
     };
-    overtaken(late(&mut crew, &ground(), moved(), 3_600));
+    overtaken(&late(&mut crew, &ground(), moved(), 3_600));
     crew.says(&ground(), moved()).unwrap();
-    overtaken(late(&mut crew, &ground(), place("EX-1", "900 ft"), 5));
+    overtaken(&late(&mut crew, &ground(), place("EX-1", "900 ft"), 5));
     assert_eq!(crew.state.cabs["EX-1"].place, None);
 }
 
@@ -292,13 +292,13 @@ fn who_spotted_an_hour_ago_does_not_spot_now_and_sends_nobody_away() {
             machine: "EX-1".into(),
         })
     };
-    too_late(late(&mut crew, &ground(), be(), 3_600));
+    too_late(&late(&mut crew, &ground(), be(), 3_600));
     assert!(crew.state.cabs["EX-1"].spotter.is_none());
     crew.says(&ground(), be()).unwrap();
     let end = Command::EndSpotter(EndSpotter {
         machine: "EX-1".into(),
     });
-    overtaken(late(&mut crew, &ground(), end, 60));
+    overtaken(&late(&mut crew, &ground(), end, 60));
     assert!(crew.state.cabs["EX-1"].spotter.is_some());
 }
 
@@ -322,8 +322,8 @@ fn painted_again_from_before_it_went_leaves_it_gone_and_a_leave_to_dig_does_not_
         })
     };
     crew.says(&ground(), paint(true)).unwrap();
-    overtaken(late(&mut crew, &ground(), paint(false), 60));
-    too_late(late(&mut crew, &supervisor(), allow(), 60));
+    overtaken(&late(&mut crew, &ground(), paint(false), 60));
+    too_late(&late(&mut crew, &supervisor(), allow(), 60));
     crew.says(&supervisor(), allow()).unwrap();
     let held = |crew: &Crew| crate::cuts::held::at_mark(&crew.state, "P-1").is_some();
     assert!(!held(&crew));
@@ -347,7 +347,7 @@ fn a_mark_laid_before_it_was_scraped_is_still_gone() {
     crew.says(&ground(), lay()).unwrap();
     crew.wait(minutes(10));
     crew.says(&ground(), scrape).unwrap();
-    overtaken(late(&mut crew, &ground(), lay(), 300));
+    overtaken(&late(&mut crew, &ground(), lay(), 300));
     crew.says(&ground(), lay()).unwrap();
 }
 
@@ -367,7 +367,7 @@ fn a_good_shot_from_before_the_doubt_proves_nothing_about_the_laser_now() {
             text: text.into(),
         })
     };
-    overtaken(late(&mut crew, &ground(), shot("BM-1", "5.00"), 120));
+    overtaken(&late(&mut crew, &ground(), shot("BM-1", "5.00"), 120));
     let state = &crew.state.set_up("S1").unwrap().state;
     assert!(
         matches!(state, SetUpState::InDoubt { why: DoubtReason::Bumped { .. }, agreed, .. } if agreed.is_empty()),

@@ -121,7 +121,8 @@ pub(crate) fn apply_opened(state: &mut State, entry: &Entry, body: &DayOpened) {
     state.answers.clear();
     start_checks::new_day(state);
     state.slews.clear();
-    state.cuts.new_day(state.cabs.keys());
+    let machines: Vec<String> = state.cabs.keys().cloned().collect();
+    state.cuts.new_day(&machines);
     state.way_in.new_day(entry.at);
     state.phones_of_a_new_day();
     for (machine, cab) in &mut state.cabs {

@@ -101,13 +101,12 @@ fn overhead(found: &mut Faults, line: &OverheadLine) {
             "Over 1,000 kV the line's owner says how far to stay away: give the clearance.",
             "Con más de 1,000 kV la compañía dice a qué distancia quedarse: dé la holgura.",
         ),
-        Some(_) => {}
         None if line.kilovolts_at_most.is_none() => found.odd(
             format!("{path}.kilovolts"),
             "Nobody has said its voltage: everything stays 50 ft away until the line's owner does. If the owner says only that it carries no more than 350 kV, give kilovolts_at_most = 350: then 20 ft.",
             "Nadie ha dicho su voltaje: todo se queda a 50 pies hasta que la compañía lo diga. Si la compañía dice solo que no pasa de 350 kV, dé kilovolts_at_most = 350: entonces 20 pies.",
         ),
-        None => {}
+        _ => {}
     }
     let path = format!("{path}.kilovolts_at_most");
     match line.kilovolts_at_most {

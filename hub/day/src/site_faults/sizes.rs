@@ -112,25 +112,25 @@ mod tests {
             ("rods.", |site| site.rods[0].length = len("-13 ft")),
             ("rods.", |site| site.rods[0].joints = vec![len("99 ft")]),
             ("rules.check_good", |site| {
-                site.rules.checks.good = len("-0.01 ft")
+                site.rules.checks.good = len("-0.01 ft");
             }),
             ("rules.check_good", |site| {
-                site.rules.checks.warn = len("0.001 ft")
+                site.rules.checks.warn = len("0.001 ft");
             }),
             ("rules.level_closure", |site| {
-                site.rules.closure = len("-0.02 ft")
+                site.rules.closure = len("-0.02 ft");
             }),
             ("rules.truck_side", |site| {
-                site.rules.truck_side = Some(len("-10 ft"))
+                site.rules.truck_side = Some(len("-10 ft"));
             }),
             ("machines.", |site| {
-                site.machines[0].reach.reach_at_ground = len("-27.8 ft")
+                site.machines[0].reach.reach_at_ground = len("-27.8 ft");
             }),
             ("benchmarks.", |site| {
-                site.benchmarks[0].doubt = len("-0.01 ft")
+                site.benchmarks[0].doubt = len("-0.01 ft");
             }),
             ("targets.", |site| {
-                site.targets[0].tolerance.low = len("-0.1 ft")
+                site.targets[0].tolerance.low = len("-0.1 ft");
             }),
             ("targets.", |site| site.targets[0].guard_factor = 1e308),
         ] {

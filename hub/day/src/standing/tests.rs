@@ -35,6 +35,7 @@ use earthwork::buried::Marked;
 use earthwork::face::{Evidence, SoilClass};
 use earthwork::words::{Language, QuickWord, ScreenUnit};
 
+mod off_site;
 mod random;
 
 /// A face north of the run, the run as a trench of its own, a gas main across it at x = 10, and a line over which nobody may go.
@@ -121,6 +122,7 @@ fn how(crew: &Crew, machine: &str) -> Option<Ending> {
 }
 
 /// Something is said, and the live call of EX-2 ends by it, once, and shows no number.
+#[expect(clippy::needless_pass_by_value, reason = "each is said once")]
 fn ends(mut crew: Crew, by: &By, command: Command, with: Ending) {
     crew.says(by, command.clone()).unwrap();
     assert_eq!(how(&crew, "EX-2"), Some(with), "{command:?}");
@@ -157,7 +159,7 @@ fn corrected(crew: &Crew, benchmark: &str, by: &str) -> Command {
         .benchmark(benchmark)
         .unwrap()
         .clone();
-    mark.elevation = mark.elevation + len(by);
+    mark.elevation += len(by);
     change(vec![SiteThing::Benchmark(mark)], vec![])
 }
 
@@ -411,43 +413,4 @@ fn a_hub_that_starts_on_a_clock_behind_its_log_keeps_no_number() {
     crew.says(&By::hub(), Command::NoticeRestart(behind))
         .unwrap();
     assert_eq!(how(&crew, "EX-2"), Some(Ending::ClockBehind));
-}
-
-#[test]
-fn stop_shows_in_a_machine_that_left_the_site_and_in_one_that_came_after() {
-    let mut crew = called();
-    let gone = Retired {
-        list: Listed::Machine,
-        id: "EX-2".into(),
-    };
-    crew.says(&supervisor(), change(vec![], vec![gone]))
-        .unwrap();
-    assert_eq!(how(&crew, "EX-2"), Some(Ending::OffSite));
-    let screen = |crew: &Crew, machine: &str| cab::view(&crew.state, machine).unwrap().screen;
-    assert_eq!(screen(&crew, "EX-2"), CabScreen::OffSite);
-    // Its own STOP, and everybody's.
-    crew.says(&operator("EX-2"), Command::StopAll(StopAll::default()))
-        .unwrap();
-    for machine in ["EX-1", "EX-2"] {
-        assert!(matches!(
-            screen(&crew, machine),
-            CabScreen::Stop { all: true, .. }
-        ));
-    }
-    let mut another = crew.state.site().unwrap().machine("EX-1").unwrap().clone();
-    another.id = "EX-3".into();
-    another.works_on = vec![];
-    crew.says(
-        &supervisor(),
-        change(vec![SiteThing::Machine(another)], vec![]),
-    )
-    .unwrap();
-    assert!(matches!(
-        screen(&crew, "EX-3"),
-        CabScreen::Stop { all: true, .. }
-    ));
-    let lift = lifts(&crew);
-    crew.says(&supervisor(), lift).unwrap();
-    assert_eq!(screen(&crew, "EX-2"), CabScreen::OffSite);
-    assert_eq!(screen(&crew, "EX-3"), CabScreen::NoCall);
 }

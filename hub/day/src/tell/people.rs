@@ -5,6 +5,10 @@ use crate::entry::Body;
 use crate::said::codes::Lasts;
 use crate::said::receipt::{CabPage, ScreenNotice};
 
+#[expect(
+    clippy::too_many_lines,
+    reason = "one line for each thing that can be said"
+)]
 pub(super) fn tell(body: &Body) -> Told {
     match body {
         Body::Joined(b) => {

@@ -9,13 +9,13 @@ use crate::machine;
 
 fn reach(inputs: &mut Inputs, prefix: &str) -> Result<Reach, super::WorkedError> {
     let mut or_nothing = |name: &str| inputs.length_or(&format!("{prefix}{name}"), Length::ZERO);
-    Ok(Reach {
+    Reach {
         tail_radius: or_nothing("tail")?,
         track_width: or_nothing("width")?,
         reach_at_ground: inputs.length(&format!("{prefix}reach"))?,
     }
     .checked()
-    .map_err(refused)?)
+    .map_err(refused)
 }
 
 /// How near two machines can meet, and whether these do.

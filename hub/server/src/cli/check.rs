@@ -112,9 +112,10 @@ fn lines(found: &SiteChangeFound) -> Vec<String> {
 fn undoes(one: &Undone) -> String {
     let side = |text: &Option<String>| text.clone().unwrap_or_else(|| "–".into());
     format!(
-        "UNDOES what {} changed on a page on {} (“{}”): {}: {} → {}",
+        "UNDOES what {} changed on a page on {} {} (“{}”): {}: {} → {}",
         one.by,
-        format!("{} {}", when::date(one.at), when::to_the_minute(one.at)),
+        when::date(one.at),
+        when::to_the_minute(one.at),
         one.why,
         one.what,
         side(&one.was),

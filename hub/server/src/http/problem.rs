@@ -22,7 +22,7 @@ use crate::writer::NotDone;
 pub struct Problem {
     /// The day's own refusal, where it is one.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub refusal: Option<Refusal>,
+    pub refusal: Option<Box<Refusal>>,
     /// In English.
     pub english: String,
     /// In Spanish.
@@ -173,7 +173,7 @@ impl From<Refusal> for Problem {
         Self {
             english: refusal.text(Language::English),
             spanish: refusal.text(Language::Spanish),
-            refusal: Some(refusal),
+            refusal: Some(Box::new(refusal)),
             status,
         }
     }

@@ -160,6 +160,6 @@ fn a_pipe_that_nobody_drew_and_that_is_only_in_the_way_stops_the_machine_that_me
 fn a_struck_line_is_still_struck_on_the_next_day() {
     let mut crew = beside(UtilityKind::Gas);
     cant_pipe(&mut crew, "EX-2");
-    crew.state.cuts.new_day(std::iter::empty());
+    crew.state.cuts.new_day(&[]);
     assert_eq!(crew.state.cuts.struck.len(), 1);
 }

@@ -127,7 +127,9 @@ fn names(list: &[Value]) -> Vec<String> {
     for (place, value) in list.iter().enumerate() {
         let name = name_of(place, value);
         let again = |number: usize| format!("{name} ({number})");
-        let free = (2..).map(again).find(|one| !seen.contains(one));
+        let free = (2..=list.len() + 1)
+            .map(again)
+            .find(|one| !seen.contains(one));
         let first = !seen.contains(&name);
         seen.push(if first { name } else { free.unwrap_or(name) });
     }

@@ -5,6 +5,10 @@ use super::*;
 /// One step of a random day: what, with which number, and how many seconds ago it was said.
 type Step = (u8, u32, i64);
 
+#[expect(
+    clippy::too_many_lines,
+    reason = "one line for each thing that can be said"
+)]
 fn command(crew: &Crew, what: u8, n: u32) -> (By, Command) {
     let pick = |names: &[&str]| names[n as usize % names.len()].to_owned();
     let machine = pick(&["EX-1", "EX-2"]);
@@ -201,9 +205,8 @@ fn would_be_sent(crew: &Crew, machine: &str) -> Result<(), TestCaseError> {
 
 /// Random days below, of ninety steps each at the mean: 10⁵ steps in all; set it higher for a long run.
 fn days() -> u32 {
-    std::env::var("RODCALL_STANDING_DAYS")
-        .ok()
-        .and_then(|days| days.parse().ok())
+    std::env::var_os("RODCALL_STANDING_DAYS")
+        .and_then(|days| days.to_str()?.parse().ok())
         .unwrap_or(1_200)
 }
 

@@ -130,7 +130,7 @@ pub(crate) fn materials(state: &State) -> Vec<MaterialCard> {
         sums.entry((Way::Out, material.clone())).or_default();
     }
     sums.into_iter()
-        .map(|((way, material), sum)| card(state, way, material, sum))
+        .map(|((way, material), sum)| card(state, way, material, &sum))
         .collect()
 }
 
@@ -170,8 +170,8 @@ pub(crate) fn loose_weight(state: &State, material: &str) -> Option<PoundsPerCub
     heavier.map(PoundsPerCubicFoot)
 }
 
-fn card(state: &State, way: Way, material: String, sum: Sum) -> MaterialCard {
-    let Sum { mut hauled, tons } = sum;
+fn card(state: &State, way: Way, material: String, sum: &Sum) -> MaterialCard {
+    let (mut hauled, tons) = (sum.hauled, sum.tons);
     let prices = state.prices();
     let measured = state.account.measured.get(&material);
     let measured = measured.filter(|_| way == Way::Out);

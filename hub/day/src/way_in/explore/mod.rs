@@ -15,6 +15,10 @@ mod walk;
 
 /// How large a crew is walked.
 #[derive(Clone, Copy, Debug)]
+#[expect(
+    clippy::struct_excessive_bools,
+    reason = "each walk turns one of them on"
+)]
 pub(super) struct Bounds {
     pub(super) people: u8,
     pub(super) machines: u8,
