@@ -112,12 +112,12 @@ test("a supervisor lifts one machine alone, or every one at once", async ({ crew
 test("a LIFT does not lift what was pressed while its words were typed", async ({ crew }) => {
   const all = await everyone(crew);
   const board = all.board.page;
-  await press(all.ground);
+  await all.ground.page.getByRole("button", { name: STOP }).click();
   await board.getByRole("button", { name: "LIFT STOP EX-1" }).click();
   const panel = board.getByRole("dialog", { name: "LIFT STOP: EX-1" });
   await panel.getByRole("button", { name: "ALL: EX-1, EX-2" }).click();
   await panel.getByLabel("What did you see before lifting it?").fill("cut is empty, eyes met");
-  await press(all.cab);
+  await all.cab.page.getByRole("button", { name: STOP }).click();
   await expect(board.getByRole("region", { name: "Needs somebody" })).toContainText("EX-1 stopped by OW");
   await panel.getByRole("button", { name: "LIFT STOP", exact: true }).click();
   await expect(board.getByText("OW pressed STOP after what this page showed.", { exact: false })).toBeVisible();

@@ -47,11 +47,24 @@ export function Key({ children, onPress, kind = "", label, pressed, disabled, wh
 
 /** How long what must not slip is held, ms. */
 const HELD = 900;
+/** A finger may slide so far while it holds: 10 mm, in CSS pixels. */
+const SLIDES = 38;
 
 /** A key for what must not slip: it fills while held and acts when full. Enter or space held does the same. */
 export function HoldKey({ children, onPress, kind = "" }: KeyProps) {
   const [holding, setHolding] = useState(false);
   const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  const from = useRef({ x: 0, y: 0 });
+  // The key keeps the finger that took it: a page that moves under it, as when a STOP comes, does not let go.
+  const take = (event: PointerEvent) => {
+    from.current = { x: event.clientX, y: event.clientY };
+    (event.currentTarget as Element).setPointerCapture?.(event.pointerId);
+    begin();
+  };
+  const slid = (event: PointerEvent) => {
+    const { x, y } = from.current;
+    if (Math.hypot(event.clientX - x, event.clientY - y) > SLIDES) end();
+  };
   const begin = () => {
     if (timer.current) return;
     setHolding(true);
@@ -71,9 +84,9 @@ export function HoldKey({ children, onPress, kind = "" }: KeyProps) {
     <button
       type="button"
       class={`key hold ${holding ? "holding" : ""} ${kind}`}
-      onPointerDown={begin}
+      onPointerDown={take}
+      onPointerMove={slid}
       onPointerUp={end}
-      onPointerLeave={end}
       onPointerCancel={end}
       onContextMenu={(event) => event.preventDefault()}
       onKeyDown={(event) => {

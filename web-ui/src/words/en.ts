@@ -311,7 +311,7 @@ export const en = {
   noSetUp: "No laser is set up. Press LASER.",
   setUpUnproven: (id: string) => `${setUpEn(id)}: second benchmark owed`,
   setUpDoubt: (id: string) => `${setUpEn(id)} IN DOUBT`,
-  setUpChecked: (id: string, time: string) => `${setUpEn(id)} checked ${time} ago`,
+  setUpChecked: (id: string, time: string) => `${setUpEn(id)} check ${time} ago`,
   setUpNoCheck: (id: string) => `${setUpEn(id)} · not checked`,
   options: "With what",
   rod: "Rod",

@@ -293,7 +293,7 @@ export const es: typeof en = {
   noSetUp: "No hay láser puesto. Apriete LÁSER.",
   setUpUnproven: (id) => `${setUpEs(id)}: falta el segundo banco`,
   setUpDoubt: (id) => `${setUpEs(id)} EN DUDA`,
-  setUpChecked: (id, time) => `${setUpEs(id)} revisado hace ${time}`,
+  setUpChecked: (id, time) => `${setUpEs(id)} revisada hace ${time}`,
   setUpNoCheck: (id) => `${setUpEs(id)} · sin revisar`,
   options: "Con qué",
   rod: "Estadal",
