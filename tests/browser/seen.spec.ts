@@ -140,8 +140,13 @@ test("a second press on a stop that stands sounds again", async ({ crew }) => {
   await key(ground.page, STOP).click();
   await expect(cab.page.getByRole("alert")).toContainText("RT pressed STOP");
   const buzzed = await buzzes(cab.page);
-  await key(ground.page, STOP).click();
-  await expect.poll(buzzed).toBeGreaterThan(0);
+  // A touch and its click are one press: what comes at once after a press is not another.
+  await expect
+    .poll(async () => {
+      await key(ground.page, STOP).click();
+      return buzzed();
+    })
+    .toBeGreaterThan(0);
 });
 
 test("a cab that nobody has tapped says to everybody that it has no sound", async ({ crew }) => {

@@ -73,6 +73,8 @@ impl Member {
                         return;
                     }
                 }
+                // Somebody else said where the machine stands after this was made: refused, and nothing is entered.
+                409 if reply.text.contains("\"overtaken\"") => {}
                 status => panic!("{key}: {status} {}", reply.text),
             }
         }

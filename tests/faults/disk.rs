@@ -64,11 +64,16 @@ fn halts(fault: &str) {
     // The disk recovers; the hub does not go on over a hole.
     shim.fails("-");
     is_not_kept(&ground, "reading-lost", &reading("P-2", "4.90"));
-    is_not_kept(
-        &ground,
-        "stop-0001",
-        &json!({ "kind": "stop_all", "why": "test" }),
-    );
+    // STOP stands on every screen all the same, said to be in no log.
+    let stop = json!({ "kind": "stop_all", "why": "test" });
+    let shown = ground.say("stop-0001", &stop).of(503);
+    let said = shown["english"].as_str().expect("words");
+    assert!(said.contains("not in the log"), "{said}");
+    for screen in &mut screens {
+        screen.until("the stop on a screen", |value| {
+            value["stop"]["why"] == "test"
+        });
+    }
     for screen in &mut screens {
         tells_that_nothing_is_kept(screen);
         assert_nothing_unkept(screen, head);

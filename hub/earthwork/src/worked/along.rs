@@ -3,7 +3,7 @@
 use super::inputs::{Inputs, bad};
 use super::{Outputs, Quantity, WorkedError, outputs, refused};
 use crate::amount::{CubicFeet, SquareFeet};
-use crate::figure::{Figure, can_be};
+use crate::figure::{Figure, can_be, can_be_feet};
 use crate::volume::sections::{Section, along, prismoidal};
 
 /// As many numbers as there are of another list.
@@ -51,6 +51,9 @@ pub(super) fn prismoids(inputs: &mut Inputs) -> Outputs {
     let lasts = as_many(inputs, "lasts", lengths.len())?;
     for area in firsts.iter().chain(&middles).chain(&lasts) {
         can_be(Figure::Area, *area).map_err(refused)?;
+    }
+    for length in &lengths {
+        can_be_feet(Figure::Distance, *length).map_err(refused)?;
     }
     let pieces = lengths.into_iter().zip(firsts).zip(middles).zip(lasts);
     let sum: f64 = pieces
