@@ -91,37 +91,38 @@ mod tests {
         }
     }
 
-    /// Bytes on the air for what the page names, for what comes late, and for the chart library.
-    fn fetched() -> (usize, usize, usize) {
-        let html = String::from_utf8(index().unwrap().bytes.to_vec()).unwrap();
-        let (mut first, mut rest, mut charts) = (0, 0, 0);
-        for path in Web::iter().filter(|path| path.ends_with(".gz")) {
-            let size = Web::get(&path).unwrap().data.len();
-            let name = path.trim_end_matches(".gz");
-            if name == "index.html" || html.contains(name) {
-                first += size;
-            } else if name.starts_with("assets/plot-") {
-                charts += size;
-            } else {
-                rest += size;
-            }
-        }
-        (first, rest, charts)
+    /// Bytes on the air of the files that the test names, each compressed.
+    fn on_the_air(named: impl Fn(&str) -> bool) -> usize {
+        Web::iter()
+            .filter_map(|path| Some((path.strip_suffix(".gz")?.to_owned(), Web::get(&path)?)))
+            .filter(|(name, _)| named(name))
+            .map(|(_, file)| file.data.len())
+            .sum()
     }
 
     #[test]
     fn a_field_phone_fetches_less_than_weak_wifi_carries_in_half_a_second() {
-        // Usable within a second of scanning: half of it on the air, at 1.2 Mbit/s.
-        let (first, _, _) = fetched();
-        assert!(first > 0 && first < 75_000, "{first} bytes");
+        // Usable within a second of scanning: half of it on the air, at 1.2 Mbit/s. The words are those of one language.
+        let html = String::from_utf8(index().unwrap().bytes.to_vec()).unwrap();
+        let page = on_the_air(|name| name == "index.html" || html.contains(name));
+        for language in ["assets/en-", "assets/es-"] {
+            let words = on_the_air(|name| name.starts_with(language));
+            assert!(words > 5_000, "{language}: {words} bytes");
+            assert!(page + words < 75_000, "{language}: {page} + {words} bytes");
+        }
     }
 
     #[test]
-    fn the_supervisors_script_is_not_fetched_by_a_field_phone() {
-        let (_, rest, charts) = fetched();
-        assert!(rest > 10_000 && rest < 65_000, "{rest} bytes");
-        // The chart library comes when a page with charts is opened, on a laptop as a rule.
-        assert!(charts > 10_000 && charts < 100_000, "{charts} bytes");
+    fn what_a_phone_in_the_cut_seldom_shows_comes_in_scripts_of_its_own() {
+        for (script, most) in [
+            ("assets/seldom-", 30_000),
+            ("assets/supervisor-", 55_000),
+            // The chart library comes when a page with charts is opened, on a laptop as a rule.
+            ("assets/plot-", 100_000),
+        ] {
+            let bytes = on_the_air(|name| name.starts_with(script));
+            assert!(bytes > 10_000 && bytes < most, "{script}: {bytes} bytes");
+        }
     }
 
     #[test]

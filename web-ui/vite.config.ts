@@ -33,6 +33,6 @@ export default defineConfig({
     cssCodeSplit: false,
     reportCompressedSize: false,
   },
-  test: { environment: "happy-dom", include: ["src/**/*.test.{ts,tsx}"] },
+  test: { environment: "happy-dom", include: ["src/**/*.test.{ts,tsx}"], setupFiles: ["src/words.setup.ts"] },
   server: { proxy: { "/api": { target: "http://127.0.0.1:7654", ws: true } } },
 });

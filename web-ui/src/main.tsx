@@ -14,7 +14,7 @@ import { StopNotTaken } from "./parts/kept";
 import { LatePage } from "./parts/late_page";
 import { showReplayed } from "./replayed";
 import { bye, linked, me, replays } from "./state";
-import { t } from "./words";
+import { t, wordsHere } from "./words";
 import "./style.css";
 import "./parts/keys.css";
 import "./parts/frame.css";
@@ -98,15 +98,17 @@ effect(() => {
   if (me.value && !replays && !codeIn(location.pathname)) connect();
 });
 
-const root = document.getElementById("app");
-if (root) {
-  render(
-    <>
-      <StopNotTaken />
-      <App />
-    </>,
-    root,
-  );
-}
-if (replays) showReplayed();
-else void start();
+wordsHere.then(() => {
+  const root = document.getElementById("app");
+  if (root) {
+    render(
+      <>
+        <StopNotTaken />
+        <App />
+      </>,
+      root,
+    );
+  }
+  if (replays) showReplayed();
+  else void start();
+});

@@ -15,7 +15,7 @@ import type {
   StruckDo,
   Way,
 } from "./kinds";
-import { patchEn, setUpEn } from "./names";
+import { patchEn, setUpEn } from "./names_en";
 import { wayInEn } from "./way_in.en";
 
 export const en = {

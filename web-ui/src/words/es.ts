@@ -4,7 +4,7 @@ import { crewEs } from "./crew_es";
 import { cutsEs } from "./cuts_es";
 import type { en } from "./en";
 import { keptEs } from "./kept_es";
-import { patchEs, setUpEs } from "./names";
+import { patchEs, setUpEs } from "./names_es";
 import { wayInEs } from "./way_in.es";
 
 export const es: typeof en = {

@@ -1,7 +1,7 @@
 /** English words of the account, for the supervisor alone. */
 import type { LoadLimit } from "../../wire";
 import type { CostKind, Doing } from "../kinds";
-import { setUpEn } from "../names";
+import { setUpEn } from "../names_en";
 
 export const accountOfficeEn = {
   tab: "ACCOUNT",

@@ -1,5 +1,5 @@
 /** Spanish words of the account, for the supervisor alone. */
-import { setUpEs } from "../names";
+import { setUpEs } from "../names_es";
 import type { accountOfficeEn } from "./account_en";
 
 export const accountOfficeEs: typeof accountOfficeEn = {

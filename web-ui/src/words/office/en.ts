@@ -1,7 +1,7 @@
 /** English words of the supervisor's pages alone: they come with those pages, not with a phone in the cut. */
 
 import type { AnsweredKind, Restored, Ruling, Verdict } from "../kinds";
-import { setUpEn } from "../names";
+import { setUpEn } from "../names_en";
 import { accountOfficeEn } from "./account_en";
 import { recordEn } from "./record_en";
 import { reviewEn } from "./review_en";

@@ -1,5 +1,5 @@
 /** Spanish words of the supervisor's pages alone: they come with those pages, not with a phone in the cut. */
-import { setUpEs } from "../names";
+import { setUpEs } from "../names_es";
 import { accountOfficeEs } from "./account_es";
 import type { officeEn } from "./en";
 import { recordEs } from "./record_es";

@@ -1,7 +1,7 @@
 /** English words of the record: closing, signing, visitors, inspections, queries, photos. */
 
 import type { CloseMissingKind, InspectionResult } from "../kinds";
-import { setUpEn } from "../names";
+import { setUpEn } from "../names_en";
 
 export const recordEn = {
   tab: "DAY",

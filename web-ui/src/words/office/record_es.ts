@@ -1,5 +1,5 @@
 /** Spanish words of the record: closing, signing, visitors, inspections, queries, photos. */
-import { setUpEs } from "../names";
+import { setUpEs } from "../names_es";
 import type { recordEn } from "./record_en";
 
 export const recordEs: typeof recordEn = {

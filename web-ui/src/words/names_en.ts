@@ -2,8 +2,6 @@
 
 /** Set-up S1 is read SETUP-1; a name of another kind stays as it is. */
 export const setUpEn = (id: string): string => id.replace(/^S(?=\d+$)/, "SETUP-");
-export const setUpEs = (id: string): string => id.replace(/^S(?=\d+$)/, "PUESTA-");
 
 /** Gravel patch G1 is read PATCH-1. */
 export const patchEn = (id: string): string => id.replace(/^G(?=\d+$)/, "PATCH-");
-export const patchEs = (id: string): string => id.replace(/^G(?=\d+$)/, "PARCHE-");

@@ -1,0 +1,10 @@
+/** For tests: the words of both languages are here before the first of them. */
+import { chosenLanguage } from "./state";
+import { t, wordsHere } from "./words";
+import { es } from "./words/es";
+
+chosenLanguage.value = "spanish";
+await wordsHere;
+while (t() !== es) await new Promise((next) => setTimeout(next));
+chosenLanguage.value = "english";
+while (t() === es) await new Promise((next) => setTimeout(next));
