@@ -3,6 +3,7 @@
 use std::net::TcpStream;
 use std::time::{Duration, Instant};
 
+use rodcall::socket::assembled::Assembled;
 use serde_json::{Value, json};
 use tokio_tungstenite::tungstenite::client::IntoClientRequest as _;
 use tokio_tungstenite::tungstenite::{self, Error, Message, WebSocket};
@@ -16,8 +17,9 @@ const LOOK: Duration = Duration::from_millis(20);
 /// One screen's socket.
 pub(crate) struct Socket {
     line: WebSocket<TcpStream>,
-    /// Everything that has come, in order.
+    /// Everything that has come, in order; each view as the screen had it then, whole.
     pub(crate) heard: Vec<Value>,
+    screen: Assembled,
 }
 
 impl Socket {
@@ -47,6 +49,7 @@ impl Socket {
         Ok(Self {
             line,
             heard: Vec::new(),
+            screen: Assembled::default(),
         })
     }
 
@@ -54,7 +57,10 @@ impl Socket {
     fn next(&mut self) -> Result<Option<Value>, Error> {
         match self.line.read() {
             Ok(Message::Text(text)) => {
-                let value: Value = serde_json::from_str(&text).expect("JSON from the hub");
+                let mut value: Value = serde_json::from_str(&text).expect("JSON from the hub");
+                if let Some(view) = self.screen.take(&value) {
+                    value["view"] = view;
+                }
                 if value["kind"] == "beat" {
                     // A line that is gone shows at the next look.
                     let _ = self.line.send(Message::text(r#"{"kind":"alive"}"#));

@@ -13,6 +13,29 @@ use crate::harness::socket::Socket;
 use crate::harness::yard::{FOOT, Yard, prove_laser, reading};
 use crate::harness::{Hub, folder, rodcall, words};
 
+/// What waits for a moment to spare: it may be older than the rest of its view, unless the view is even.
+const SPARE: [&str; 6] = [
+    "account",
+    "contours",
+    "coverage",
+    "exceptions",
+    "record",
+    "runs",
+];
+
+/// A view as a screen had it is the view of the replay; true when all of it was compared.
+fn same(heard: &Value, replayed: &Value, topic: &str) -> bool {
+    let even = heard["even"] == true;
+    let compared = |view: &Value| {
+        let mut fields = view.as_object().cloned().expect("a view");
+        fields.retain(|field, _| even || !SPARE.contains(&field.as_str()));
+        fields
+    };
+    let (seen, replayed) = (compared(&heard["view"]), compared(replayed));
+    assert_eq!(seen, replayed, "{topic} at entry {}", heard["seq"]);
+    even
+}
+
 /// Every view that a screen was sent, beside what the replay has at the same entry.
 fn replays(truck: &Phone, screen: &Socket, machine: Option<&str>) -> usize {
     let views = screen.heard.iter().filter(|heard| heard["kind"] == "view");
@@ -25,7 +48,7 @@ fn replays(truck: &Phone, screen: &Socket, machine: Option<&str>) -> usize {
             ("operator", Some(machine)) => &moment["operators"][machine],
             (topic, _) => &moment[topic],
         };
-        assert_eq!(replayed, &heard["view"], "{topic} at entry {seq}");
+        same(heard, replayed, topic);
         compared += 1;
     }
     compared
@@ -107,13 +130,15 @@ fn any_moment_of_the_demo_day_is_a_short_fold_away_and_the_same() {
         assert_eq!(day.seq_at(entry.at).max(entry.seq), day.seq_at(entry.at));
     }
     assert!(views.len() > 100, "{} views", views.len());
+    let mut even = 0;
     for heard in &views {
         let seq = heard["seq"].as_u64().expect("a number");
         let (entry, state) = day.at(seq).expect("an entry");
         let moment = json!(day::review::moment::moment(&state, entry));
         let topic = heard["topic"].as_str().expect("a topic");
-        assert_eq!(moment[topic], heard["view"], "{topic} at entry {seq}");
+        even += usize::from(same(heard, &moment[topic], topic));
     }
+    assert!(even > 100, "{even} views were even");
     the_import_reports_the_same(data.path());
 }
 

@@ -1,5 +1,6 @@
 /** The hub, as the pages speak with it: typed requests, the live link, the outbox. */
 import { batch, effect } from "@preact/signals";
+import { Assembled } from "./assembled";
 import { lastSeen, rememberWhoIsIn } from "./last_seen";
 import { Link } from "./link";
 import { Outbox, type Reply, type Settled } from "./outbox";
@@ -11,17 +12,22 @@ import type {
   Codes,
   Command,
   FromHub,
+  Ground,
   ImportPreview,
   LogPage,
   Me,
+  Operator,
   PocketSheets,
   Refused,
   Restored,
   Role,
+  Sheet,
   SiteDraft,
   SiteDrafted,
   SiteSheet,
   SumDone,
+  Supervisor,
+  Visitor,
 } from "./wire";
 import { t } from "./words";
 
@@ -306,22 +312,25 @@ function view(message: Extract<FromHub, { kind: "view" }>): void {
   rememberWhoIsIn();
 }
 
+const views = new Assembled();
+
 function take(message: Extract<FromHub, { kind: "view" }>): void {
+  const view: unknown = views.take(message.topic, message);
   switch (message.topic) {
     case "operator":
-      state.operator.value = message.view;
+      state.operator.value = view as Operator;
       break;
     case "ground":
-      state.ground.value = message.view;
+      state.ground.value = view as Ground;
       break;
     case "supervisor":
-      state.supervisor.value = message.view;
+      state.supervisor.value = view as Supervisor;
       break;
     case "sheet":
-      state.sheet.value = message.view;
+      state.sheet.value = view as Sheet;
       break;
     case "visitor":
-      state.visitor.value = message.view;
+      state.visitor.value = view as Visitor;
       break;
   }
 }

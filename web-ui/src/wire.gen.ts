@@ -4140,8 +4140,28 @@ export interface components {
              */
             speed: number;
         } | {
+            /** @description Cards of which some tables are new: by field, then by table. */
+            cards?: {
+                [key: string]: {
+                    [key: string]: unknown;
+                };
+            };
+            /** @description Nothing of the view waits for a moment to spare. */
+            even: boolean;
+            /** @description Items of lists that are new: by field, then by name. */
+            items?: {
+                [key: string]: {
+                    [key: string]: unknown;
+                };
+            };
             /** @enum {string} */
             kind: "view";
+            /** @description Fields that the view has no more. */
+            left_out?: string[];
+            /** @description Lists in which an item came, went or moved: by field, the names of all items. */
+            order?: {
+                [key: string]: string[];
+            };
             /**
              * Format: int64
              * @description The entry that it holds up to.
@@ -4149,8 +4169,10 @@ export interface components {
             seq: number;
             /** @description Which. */
             topic: components["schemas"]["TopicWord"];
-            /** @description The view. */
-            view: components["schemas"]["View"];
+            /** @description Fields that are new, as the view of that topic has them. */
+            view: Record<string, never>;
+            /** @description All of the view: what the screen had before counts no more. */
+            whole: boolean;
         } | {
             /** @description The hub's clock. */
             at: components["schemas"]["Time"];
@@ -5098,18 +5120,18 @@ export interface components {
          * @enum {string}
          */
         LaserDoubt: "nothing" | "open" | "settled";
-        /** @description What proves a laser set-up. */
+        /** @description What stands behind a set-up while some calls rested on it. */
         LaserProof: {
-            /** @description It was taken down. */
-            closed: boolean;
-            good_at?: components["schemas"]["Time"] | null;
+            after?: components["schemas"]["CheckMade"] | null;
+            before?: components["schemas"]["CheckMade"] | null;
+            /** @description The benchmark of its backsight. */
+            benchmark: string;
+            /** @description What a failed check put in doubt of the marks that were called, judged both ways. */
+            doubts: components["schemas"]["SuspectMark"][];
             /** @description The laser. */
             laser: string;
-            last_check?: components["schemas"]["CheckCard"] | null;
             /** @description The set-up. */
             set_up: string;
-            /** @description Whether it was proven, or is in doubt. */
-            state: components["schemas"]["SetUpState"];
         };
         /** @description A laser was set up. */
         LaserSetUp: {
@@ -8737,8 +8759,6 @@ export interface components {
             held?: components["schemas"]["SpotReason"] | null;
             /** @description The mark. */
             mark: string;
-            /** @description Where the mark lies to its machine's keep-out: the strip will stand with the call. */
-            nearness: components["schemas"]["Nearness"];
             /** @description The set-up. */
             set_up: string;
             /**
@@ -9619,11 +9639,11 @@ export interface components {
             /** @description The rule. */
             section: string;
         };
-        /** @description A stretch of a run, in stations. */
+        /** @description A stretch by station. */
         Stretch: {
-            /** @description From this station … */
+            /** @description From. */
             from: components["schemas"]["Length"];
-            /** @description … to this. */
+            /** @description To. */
             to: components["schemas"]["Length"];
         };
         /** @description A struck line, as the screens show it. */
@@ -10494,8 +10514,6 @@ export interface components {
          * @enum {string}
          */
         Verdict: "high" | "on" | "low" | "too_close_high" | "too_close_low";
-        /** @description A view, by its topic. */
-        View: components["schemas"]["OperatorView"] | components["schemas"]["GroundView"] | components["schemas"]["SupervisorView"] | components["schemas"]["SheetView"] | components["schemas"]["VisitorView"];
         /** @description A visitor says that they are on site, or off it. */
         Visit: {
             /** @description On site; else off. */
@@ -10523,6 +10541,19 @@ export interface components {
             /** @description The targets that they are shown. */
             shown: string[];
         };
+        /** @description What proves a laser set-up. */
+        VisitorLaser: {
+            /** @description It was taken down. */
+            closed: boolean;
+            good_at?: components["schemas"]["Time"] | null;
+            /** @description The laser. */
+            laser: string;
+            last_check?: components["schemas"]["CheckCard"] | null;
+            /** @description The set-up. */
+            set_up: string;
+            /** @description Whether it was proven, or is in doubt. */
+            state: components["schemas"]["SetUpState"];
+        };
         /** @description A visitor is on site, or off it. */
         VisitorNoticed: {
             /** @description On site; else off. */
@@ -10538,7 +10569,7 @@ export interface components {
             /** @description Its line as it is drawn; none when it has no line. */
             drawn: components["schemas"]["DrawnTarget"][];
             /** @description The lasers that its readings rest on. */
-            lasers: components["schemas"]["LaserProof"][];
+            lasers: components["schemas"]["VisitorLaser"][];
             /** @description Its marks. */
             marks: components["schemas"]["SheetMark"][];
             /** @description Photos of its marks that have come. */

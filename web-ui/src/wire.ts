@@ -1,4 +1,5 @@
 /** Short names for what goes over the wire, and the few shapes that no schema holds. */
+import type { Newer } from "./assembled";
 import type { components } from "./wire.gen";
 
 type Schemas = components["schemas"];
@@ -117,6 +118,7 @@ export type Slip = Schemas["Slip"];
 export type SoilClass = Schemas["SoilClass"];
 export type SpotterCard = Schemas["SpotterCard"];
 export type StartCard = Schemas["StartCard"];
+export type TopicWord = Schemas["TopicWord"];
 export type StartCheck = Schemas["StartCheck"];
 export type StartCheckCard = Schemas["StartCheckCard"];
 export type StepSide = Schemas["StepSide"];
@@ -170,11 +172,7 @@ export interface Refused {
 /** What the hub sends over the socket. */
 export type FromHub =
   | { kind: "hello"; build: string; device: string; log: string; at: number; speed: number }
-  | { kind: "view"; topic: "operator"; seq: number; view: Operator }
-  | { kind: "view"; topic: "ground"; seq: number; view: Ground }
-  | { kind: "view"; topic: "supervisor"; seq: number; view: Supervisor }
-  | { kind: "view"; topic: "sheet"; seq: number; view: Sheet }
-  | { kind: "view"; topic: "visitor"; seq: number; view: Visitor }
+  | ({ kind: "view"; topic: TopicWord; seq: number; even: boolean } & Newer)
   | {
       kind: "beat";
       at: number;

@@ -14,6 +14,7 @@ use day::entry::{Body, Entry};
 use day::refusal::Refusal;
 use day::state::State;
 use day::time::Time;
+use day::views::parts::{Due, Touched};
 use thiserror::Error;
 use tokio::sync::oneshot;
 
@@ -31,6 +32,10 @@ const LONGEST_WAIT: Duration = Duration::from_secs(1);
 
 /// When nothing comes for so long, what is kept is taken into the index: by then the screens have got their views.
 const INDEX_PAUSE: Duration = Duration::from_millis(5);
+/// When nothing comes for so long, what is costly in the views is worked out, and not again within [`SPARE_LATEST`].
+const SPARE_PAUSE: Duration = Duration::from_millis(2);
+/// It waits no longer, whatever comes.
+const SPARE_LATEST: Duration = Duration::from_millis(250);
 /// Kept entries wait no longer for the index, whatever comes.
 const INDEX_LATEST: Duration = Duration::from_millis(50);
 
@@ -48,6 +53,8 @@ enum Event {
     Look(Look),
     /// The clock was moved by hand.
     Stepped,
+    /// Somebody began to watch a screen that nobody had watched.
+    Wake,
     /// The end.
     Stop,
 }
@@ -102,7 +109,6 @@ impl Writer {
         });
         let head = store.head().hash.clone();
         publish.board(&state);
-        publish.views(&state);
         publish.head(state.seq, &head);
         publish.indexed(state.seq);
         let shows = publish.clone();
@@ -114,6 +120,7 @@ impl Writer {
             publish,
             halted: false,
             behind: Behind::default(),
+            spare: Spare::default(),
         };
         let thread = std::thread::Builder::new()
             .name("writer".into())
@@ -171,6 +178,11 @@ impl Writer {
         }
     }
 
+    /// Works out the views that somebody has begun to watch. A waiting room that is full does so by itself.
+    pub fn wake(&self) {
+        let _ = self.events.try_send(Event::Wake);
+    }
+
     /// Ends the writer after what waits.
     pub fn stop(&self) {
         // A writer that is gone need not be stopped.
@@ -212,6 +224,16 @@ struct Desk {
     publish: Publish,
     halted: bool,
     behind: Behind,
+    spare: Spare,
+}
+
+/// What is costly in the views and waits for a moment to spare.
+#[derive(Default)]
+struct Spare {
+    /// Since when it waits.
+    since: Option<Instant>,
+    /// When it was last worked out.
+    done: Option<Instant>,
 }
 
 /// What is kept and not yet in the index.
@@ -219,6 +241,19 @@ struct Desk {
 struct Behind {
     kept: Vec<Located>,
     since: Option<Instant>,
+}
+
+impl Spare {
+    /// Not again so soon.
+    fn may_be_done(&self) -> bool {
+        self.done.is_none_or(|done| done.elapsed() >= SPARE_LATEST)
+    }
+
+    /// How long nothing must come until it is worked out.
+    fn pause(&self) -> Duration {
+        let done = self.done.map_or(SPARE_LATEST, |done| done.elapsed());
+        SPARE_LATEST.saturating_sub(done).max(SPARE_PAUSE)
+    }
 }
 
 /// What is decided and not yet kept.
@@ -250,10 +285,20 @@ impl Desk {
                 events.push(event);
             }
             if events.is_empty() {
+                if self.spare.may_be_done() {
+                    self.spare_moment();
+                }
                 self.catch_up();
             }
             if !self.turn(events) {
                 break;
+            }
+            if self
+                .spare
+                .since
+                .is_some_and(|since| since.elapsed() >= SPARE_LATEST)
+            {
+                self.spare_moment();
             }
             let due = |since: Instant| since.elapsed() >= INDEX_LATEST;
             if self.behind.since.is_some_and(due) {
@@ -270,10 +315,12 @@ impl Desk {
         let due = day::next_deadline(&self.state).filter(|_| !self.halted);
         let wait = due.and_then(|due| self.clock.wait_for(due));
         let pause = self.behind.since.map(|_| INDEX_PAUSE);
+        let spare = self.spare.since.map(|_| self.spare.pause());
         match wait
             .map(|wait| wait.min(LONGEST_WAIT))
             .into_iter()
             .chain(pause)
+            .chain(spare)
             .min()
         {
             Some(wait) => waiting.recv_timeout(wait),
@@ -286,6 +333,7 @@ impl Desk {
         let mut batch = Batch::default();
         let mut go_on = true;
         let mut looks = Vec::new();
+        let mut wake = false;
         self.ended_by_itself(&mut batch);
         for event in events {
             match event {
@@ -295,10 +343,14 @@ impl Desk {
                 }
                 Event::Look(look) => looks.push(look),
                 Event::Stepped => {}
+                Event::Wake => wake = true,
                 Event::Stop => go_on = false,
             }
         }
         self.keep(batch);
+        if wake && !self.halted {
+            self.publish.views(&self.state, Due::NOTHING);
+        }
         // A state that could not be kept is shown to nobody.
         for look in looks.into_iter().filter(|_| !self.halted) {
             look(&self.state);
@@ -430,6 +482,10 @@ impl Desk {
             Err(error) => return self.halt(&error, batch),
         };
         let changed = !located.is_empty();
+        let bodies = batch.kept.iter().map(|kept| &kept.entry.body);
+        let touched = bodies
+            .map(Touched::by)
+            .fold(Touched::default(), Touched::and);
         if changed {
             // A phone that has just joined is known before it hears that it has; who hears of an entry can read it.
             self.publish.board(&self.state);
@@ -440,7 +496,8 @@ impl Desk {
             let _ = reply.send(answer);
         }
         if changed {
-            self.publish.views(&self.state);
+            self.publish.views(&self.state, Due::by(touched));
+            self.spare.since.get_or_insert_with(Instant::now);
             self.behind.kept.extend(located);
             self.behind.since.get_or_insert_with(Instant::now);
             if !batch.openings.is_empty() {
@@ -452,6 +509,14 @@ impl Desk {
                     tracing::error!("{error}");
                 }
             }
+        }
+    }
+
+    /// Works out what is costly in the views.
+    fn spare_moment(&mut self) {
+        if self.spare.since.take().is_some() && !self.halted {
+            self.publish.views(&self.state, Due::SPARE);
+            self.spare.done = Some(Instant::now());
         }
     }
 

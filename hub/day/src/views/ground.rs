@@ -1,6 +1,5 @@
 //! The ground person's screen: the machines, the laser, the last reading on each mark, what the rod must read.
 
-use earthwork::keep_out::Nearness;
 use earthwork::laser::check_due::Due;
 use earthwork::length::Length;
 use earthwork::level;
@@ -11,7 +10,6 @@ use utoipa::ToSchema;
 
 use crate::cuts::held;
 use crate::going::{self, GoingMark};
-use crate::keep_out;
 use crate::last::StillCounts;
 use crate::near::Near;
 use crate::said::blind::{self, OwnDoubt};
@@ -27,6 +25,7 @@ use crate::views::account::{self, GroundAccount};
 use crate::views::call::CallView;
 use crate::views::cards;
 use crate::views::cuts::{self, CutsCard};
+use crate::views::parts::{Named, screen};
 use crate::views::start::{self, StartCard};
 use crate::views::way_in::WayInCard;
 
@@ -342,35 +341,60 @@ pub struct Shot {
     /// Earlier readings that it would be averaged with, newest first.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub before: Vec<Joinable>,
-    /// Where the mark lies to its machine's keep-out: the strip will stand with the call.
-    pub nearness: Nearness,
     /// What holds a call there back: a reading is kept as a spot elevation.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub held: Option<reading::SpotReason>,
 }
 
-/// The view of the ground phones; none while there is no site or no day.
-pub fn view(state: &State) -> Option<Ground> {
-    let site = state.site()?;
-    Some(Ground {
-        site: site.name.clone(),
-        day: state.day.as_ref()?.id.clone(),
-        machines: cards::machines(state),
-        set_ups: cards::set_ups(state),
-        marks: cards::marks(state),
-        shots: shots(state, site),
-        own_doubts: blind::own_doubts(state),
-        trims: site.rules.unsettled_high == UnsettledHigh::Trim,
-        account: account::ground(state),
-        going: going::going(state),
-        cuts: cuts::card(state, false),
-        start: start::card(state),
-        closed: state.record.closed.as_ref().map(|closed| closed.at),
-        suspects: cards::suspects(state)
-            .into_iter()
-            .filter(|card| !card.shoot_again.is_empty() || cards::in_doubt(state, &card.set_up))
-            .collect(),
-    })
+screen! {
+    /// The view of the ground phones; none while there is no site or no day.
+    Ground(state, site, day) {}
+    field Seldom site: site.name.clone(),
+    field Seldom day: day.id.clone(),
+    list Always machines: cards::machines(state),
+    list Marks set_ups: cards::set_ups(state),
+    list Marks marks: cards::marks(state),
+    list Marks shots: shots(state, site),
+    maybe Marks own_doubts: blind::own_doubts(state),
+    field Seldom trims: site.rules.unsettled_high == UnsettledHigh::Trim,
+    card Spare account: account::ground(state),
+    field Always going: going::going(state),
+    card Marks cuts: cuts::card(state, false),
+    card Seldom start: start::card(state),
+    field Seldom closed: state.record.closed.as_ref().map(|closed| closed.at),
+    field Marks suspects: suspects(state),
+}
+
+/// Those that somebody still has to do something about.
+fn suspects(state: &State) -> Vec<SuspectCard> {
+    cards::suspects(state)
+        .into_iter()
+        .filter(|card| !card.shoot_again.is_empty() || cards::in_doubt(state, &card.set_up))
+        .collect()
+}
+
+impl Named for MachineCard {
+    fn name(&self) -> String {
+        self.id.clone()
+    }
+}
+
+impl Named for SetUpCard {
+    fn name(&self) -> String {
+        self.id.clone()
+    }
+}
+
+impl Named for MarkCard {
+    fn name(&self) -> String {
+        self.id.clone()
+    }
+}
+
+impl Named for Shot {
+    fn name(&self) -> String {
+        format!("{} {}", self.set_up, self.mark)
+    }
 }
 
 /// A shot at each mark from each set-up that may be used.
@@ -386,11 +410,6 @@ fn shots(state: &State, site: &Site) -> Vec<Shot> {
             continue;
         };
         let dig_to = reading::dig_to(target, mark, None).ok();
-        // A place grows old by the clock alone; the page counts that itself from the machine's card.
-        let nearness = site
-            .machine_for(&target.id)
-            .and_then(|machine| keep_out::mark_nearness(state, state.at, &machine.id, &mark.id))
-            .unwrap_or(Nearness::PlaceUnknown);
         let held = held::at_mark(state, &mark.id).map(|held| held.spot());
         for set_up in &usable {
             shots.push(Shot {
@@ -403,7 +422,6 @@ fn shots(state: &State, site: &Site) -> Vec<Shot> {
                 guard_factor: target.guard_factor,
                 square: target.grade.square_to_face(mark.place),
                 before: reading::joinable(state, set_up, &mark.id, target),
-                nearness,
                 held,
             });
         }

@@ -15,6 +15,7 @@ mod exceptions;
 pub mod ground;
 pub mod operator;
 pub mod papers;
+pub mod parts;
 pub mod pocket;
 pub mod record;
 pub mod sheet;

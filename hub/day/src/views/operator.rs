@@ -18,6 +18,7 @@ use crate::state::{Cab, Call, State};
 use crate::time::Time;
 use crate::views::call::{self, CallState, CallView, Ending};
 use crate::views::ground::SetUpState;
+use crate::views::parts::screen;
 use crate::views::way_in::{self, OnFootCard, WayInCard};
 use crate::way_in::Phase;
 
@@ -164,44 +165,42 @@ pub enum CabScreen {
     NoCall,
 }
 
-/// The screen of one machine, also of one that the site has no more; none while there is no site, no day, or never was such a
-/// machine.
-pub fn view(state: &State, machine: &str) -> Option<Operator> {
-    let site = state.site()?;
-    let cab = state.cabs.get(machine)?;
-    let here = site.machine(machine).or(cab.was.as_ref())?;
-    let works_on = here
-        .works_on
-        .iter()
-        .filter_map(|id| site.target(id))
-        .map(|target| target.name.clone())
-        .collect();
-    let gate = state.way_in.gate(machine);
-    Some(Operator {
-        site: site.name.clone(),
-        day: state.day.as_ref()?.id.clone(),
-        machine: here.id.clone(),
-        shape: here.shape,
-        works_on,
-        direction: here.direction.clone(),
-        device: cab.device.clone(),
-        screen: screen(state, machine, cab, gate.phase()),
-        look_asked_at: cab.look_asked_at,
-        faces_left: faces_left(state, site),
-        struck: struck::cards(state),
-        hand_dig: hand_dig(state, here, cab),
-        way_in: way_in::at(state, machine),
-        on_foot: way_in::on_foot(state, site, machine, cab.device.as_deref()),
-        near: near::in_the_cab(state, machine),
-        slews: state
-            .slews
-            .iter()
-            .filter(|one| one.names(machine))
-            .cloned()
-            .collect(),
-        spotter: cab.spotter.clone(),
-        battery_low: cab.battery_low,
-    })
+screen! {
+    /// The screen of one machine, also of one that the site has no more; none while there is no site, no day, or never was
+    /// such a machine.
+    Operator(state, site, day, machine: &str) {
+        let cab = state.cabs.get(machine);
+        let here = site.machine(machine).or(cab.was.as_ref());
+    }
+    field Always site: site.name.clone(),
+    field Always day: day.id.clone(),
+    field Always machine: here.id.clone(),
+    field Always shape: here.shape,
+    field Always works_on: works_on(site, here),
+    field Always direction: here.direction.clone(),
+    field Always device: cab.device.clone(),
+    field Always screen: screen(state, machine, cab, state.way_in.gate(machine).phase()),
+    field Always look_asked_at: cab.look_asked_at,
+    field Always faces_left: faces_left(state, site),
+    field Always struck: struck::cards(state),
+    field Always hand_dig: hand_dig(state, here, cab),
+    field Always way_in: way_in::at(state, machine),
+    maybe Always on_foot: way_in::on_foot(state, site, machine, cab.device.as_deref()),
+    field Always near: near::in_the_cab(state, machine),
+    field Always slews: slews(state, machine),
+    maybe Always spotter: cab.spotter.clone(),
+    maybe Always battery_low: cab.battery_low,
+}
+
+/// The names of the targets that a machine works on.
+fn works_on(site: &Site, machine: &Machine) -> Vec<String> {
+    let targets = machine.works_on.iter().filter_map(|id| site.target(id));
+    targets.map(|target| target.name.clone()).collect()
+}
+
+fn slews(state: &State, machine: &str) -> Vec<SlewCard> {
+    let slews = state.slews.iter().filter(|one| one.names(machine));
+    slews.cloned().collect()
 }
 
 /// Whether a call fills the screen, and nothing graver.

@@ -8,12 +8,13 @@ use earthwork::tolerance::Tolerance;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::cuts::plan::{OverheadLine, Pile, Structure, Ticket, Utility};
+use crate::cuts::plan::{FaceZone, OverheadLine, Pile, Structure, Ticket, Utility};
 use crate::said::marks::Paint;
 use crate::said::prove::{self, ToProve};
 use crate::said::ties::{self, TiesCard};
 use crate::site::{Benchmark, Laser, Line, Machine, Mark, Site, Target};
 use crate::state::State;
+use crate::views::parts::{Named, screen};
 
 /// What a phone keeps for the day.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -119,57 +120,58 @@ pub struct SheetMark {
     pub note: String,
 }
 
-/// The sheet; none while there is no site or no day.
-pub fn view(state: &State) -> Option<Sheet> {
-    let site = state.site()?;
-    Some(Sheet {
-        site: site.name.clone(),
-        day: state.day.as_ref()?.id.clone(),
-        marks: site
-            .marks
-            .iter()
-            .map(|mark| sheet_mark(state, site, mark))
-            .collect(),
-        targets: site
-            .targets
-            .iter()
-            .map(|target| Target {
-                grade: target.grade.for_screens(),
-                ..target.clone()
-            })
-            .collect(),
-        drawn: site.targets.iter().filter_map(drawn).collect(),
-        benchmarks: site.benchmarks.clone(),
-        lines: site.lines.clone(),
-        rods: site.rods.clone(),
-        lasers: site.lasers.clone(),
-        machines: site.machines.clone(),
-        to_prove: prove::to_prove(state),
-        faces: site
-            .cuts
-            .faces
-            .iter()
-            .map(|zone| {
-                let found = state
-                    .cuts
-                    .face(&zone.id)
-                    .and_then(|now| now.daylight.as_ref());
-                SheetFace {
-                    id: zone.id.clone(),
-                    toe: zone.toe.iter().map(|corner| corner.at).collect(),
-                    daylight: found
-                        .map(|found| found.places.iter().map(|place| place.at).collect())
-                        .unwrap_or_default(),
-                    over: found.is_some_and(|found| found.crossed().next().is_some()),
-                }
-            })
-            .collect(),
-        utilities: site.cuts.utilities.clone(),
-        tickets: site.cuts.tickets.clone(),
-        structures: site.cuts.structures.clone(),
-        overheads: site.cuts.overheads.clone(),
-        piles: site.cuts.piles.clone(),
-    })
+screen! {
+    /// The sheet; none while there is no site or no day.
+    Sheet(state, site, day) {}
+    field Seldom site: site.name.clone(),
+    field Seldom day: day.id.clone(),
+    list Seldom marks: marks(state, site),
+    field Seldom targets: site.targets.iter().map(on_screens).collect::<Vec<_>>(),
+    field Seldom drawn: site.targets.iter().filter_map(drawn).collect::<Vec<_>>(),
+    field Seldom benchmarks: site.benchmarks.clone(),
+    field Seldom lines: site.lines.clone(),
+    field Seldom rods: site.rods.clone(),
+    field Seldom lasers: site.lasers.clone(),
+    field Seldom machines: site.machines.clone(),
+    field Seldom to_prove: prove::to_prove(state),
+    field Seldom faces: site.cuts.faces.iter().map(|zone| face(state, zone)).collect::<Vec<_>>(),
+    field Seldom utilities: site.cuts.utilities.clone(),
+    field Seldom tickets: site.cuts.tickets.clone(),
+    field Seldom structures: site.cuts.structures.clone(),
+    field Seldom overheads: site.cuts.overheads.clone(),
+    field Seldom piles: site.cuts.piles.clone(),
+}
+
+/// Marks in the order of work.
+pub(crate) fn marks(state: &State, site: &Site) -> Vec<SheetMark> {
+    let marks = site.marks.iter();
+    marks.map(|mark| sheet_mark(state, site, mark)).collect()
+}
+
+fn on_screens(target: &Target) -> Target {
+    Target {
+        grade: target.grade.for_screens(),
+        ..target.clone()
+    }
+}
+
+fn face(state: &State, zone: &FaceZone) -> SheetFace {
+    let now = state.cuts.face(&zone.id);
+    let found = now.and_then(|now| now.daylight.as_ref());
+    SheetFace {
+        id: zone.id.clone(),
+        toe: zone.toe.iter().map(|corner| corner.at).collect(),
+        daylight: found
+            .map(|found| found.places.iter().map(|place| place.at).collect())
+            .unwrap_or_default(),
+        over: found.is_some_and(|found| found.crossed().next().is_some()),
+    }
+}
+
+impl Named for SheetMark {
+    fn name(&self) -> String {
+        self.id.clone()
+    }
 }
 
 fn sheet_mark(state: &State, site: &Site, mark: &Mark) -> SheetMark {

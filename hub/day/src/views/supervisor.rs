@@ -9,13 +9,14 @@ use crate::said::codes::Lasts;
 use crate::said::near_miss::NearMissCard;
 use crate::said::site::SiteDifference;
 use crate::said::turning::LevelsRun;
-use crate::state::State;
+use crate::state::{PendingChange, State};
 use crate::time::Time;
 use crate::views::account::{self, Account};
 use crate::views::coverage::{self, RunCoverage};
 use crate::views::exception::Exception;
 use crate::views::exceptions;
 use crate::views::ground::{MachineCard, MarkCard, SetUpCard, SuspectCard};
+use crate::views::parts::screen;
 use crate::views::start::{self, StartCard};
 use crate::views::way_in::InsideCard;
 use crate::views::{cards, contour, cuts, record, way_in};
@@ -142,64 +143,76 @@ pub struct AimCard {
     pub aim: Length,
 }
 
-/// The supervisor's view; none while there is no site or no day.
-pub fn view(state: &State) -> Option<Supervisor> {
-    let site = state.site()?;
-    let machines = cards::machines(state);
-    let set_ups = cards::set_ups(state);
-    let marks = cards::marks(state);
-    let exceptions = exceptions::exceptions(state, &machines, &set_ups, &marks);
-    Some(Supervisor {
-        site: site.name.clone(),
-        day: state.day.as_ref()?.id.clone(),
-        exceptions,
-        people: people(state),
-        site_change: state.site_change.as_ref().map(|change| SiteChangeCard {
-            digest: change.found.digest.clone(),
-            differences: change.found.differences.clone(),
-            odd: change.found.odd.clone(),
-            touches: change.found.touches.clone(),
-            undoes: change.found.undoes.clone(),
-            since: change.since,
-        }),
-        codes_generation: state.codes_generation,
-        codes_last: state.codes.lasts,
-        contours: contour::contours(state),
-        aims: state
-            .aims
-            .iter()
-            .filter(|(_, aim)| **aim != Length::ZERO)
-            .map(|(on, aim)| AimCard {
-                on: on.clone(),
-                aim: *aim,
-            })
-            .collect(),
-        suspects: cards::suspects(state),
-        questions: QuestionsCard {
-            asked: u32::try_from(state.asked.len()).unwrap_or(u32::MAX),
-            answered: state.slips.answered,
-            slips: state.slips.slips,
-            hits: state.slips.hits,
-        },
-        coverage: coverage::coverage(state),
-        account: Box::new(account::account(state)),
-        inside: way_in::inside(state),
-        levels: state
-            .levels
-            .iter()
-            .map(|(entry, run)| LevelsCard {
-                entry: *entry,
-                run: run.clone(),
-            })
-            .collect(),
-        start: start::card(state),
-        near_misses: state.near_misses.open.clone(),
-        cuts: Box::new(cuts::card(state, true)),
-        record: Box::new(record::card(state)),
-        machines,
-        set_ups,
-        marks,
-    })
+screen! {
+    /// The supervisor's view; none while there is no site or no day.
+    Supervisor(state, site, day) {}
+    field Seldom site: site.name.clone(),
+    field Seldom day: day.id.clone(),
+    list Always machines: cards::machines(state),
+    list Marks set_ups: cards::set_ups(state),
+    field Spare exceptions: needs_somebody(state),
+    field Seldom people: people(state),
+    list Marks marks: cards::marks(state),
+    field Seldom site_change: state.site_change.as_ref().map(site_change),
+    field Seldom codes_generation: state.codes_generation,
+    field Seldom codes_last: state.codes.lasts,
+    field Seldom aims: aims(state),
+    field Spare contours: contour::contours(state),
+    field Marks suspects: cards::suspects(state),
+    field Marks questions: questions(state),
+    field Spare coverage: coverage::coverage(state),
+    card Spare account: Box::new(account::account(state)),
+    field Always inside: way_in::inside(state),
+    field Seldom levels: levels(state),
+    card Seldom start: start::card(state),
+    field Seldom near_misses: state.near_misses.open.clone(),
+    card Marks cuts: Box::new(cuts::card(state, true)),
+    card Spare record: Box::new(record::card(state)),
+}
+
+fn needs_somebody(state: &State) -> Vec<Exception> {
+    let (machines, set_ups) = (cards::machines(state), cards::set_ups(state));
+    exceptions::exceptions(state, &machines, &set_ups, &cards::marks(state))
+}
+
+fn site_change(change: &PendingChange) -> SiteChangeCard {
+    SiteChangeCard {
+        digest: change.found.digest.clone(),
+        differences: change.found.differences.clone(),
+        odd: change.found.odd.clone(),
+        touches: change.found.touches.clone(),
+        undoes: change.found.undoes.clone(),
+        since: change.since,
+    }
+}
+
+fn aims(state: &State) -> Vec<AimCard> {
+    let aims = state.aims.iter();
+    aims.filter(|(_, aim)| **aim != Length::ZERO)
+        .map(|(on, aim)| AimCard {
+            on: on.clone(),
+            aim: *aim,
+        })
+        .collect()
+}
+
+fn questions(state: &State) -> QuestionsCard {
+    QuestionsCard {
+        asked: u32::try_from(state.asked.len()).unwrap_or(u32::MAX),
+        answered: state.slips.answered,
+        slips: state.slips.slips,
+        hits: state.slips.hits,
+    }
+}
+
+fn levels(state: &State) -> Vec<LevelsCard> {
+    let levels = state.levels.iter();
+    levels
+        .map(|(entry, run)| LevelsCard {
+            entry: *entry,
+            run: run.clone(),
+        })
+        .collect()
 }
 
 fn people(state: &State) -> Vec<PersonCard> {

@@ -15,6 +15,7 @@ use crate::views::coverage::{self, RunCoverage};
 use crate::views::ground::{CheckCard, MarkCard, SetUpState, StopCard};
 use crate::views::operator::{self, FaceStrip};
 use crate::views::papers::{self, InspectedCard, PhotoCard};
+use crate::views::parts::screen;
 use crate::views::sheet::{self, DrawnTarget, SheetMark};
 
 /// What a visitor's page shows.
@@ -67,6 +68,7 @@ pub struct VisitorRun {
 
 /// What proves a laser set-up.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[schema(as = VisitorLaser)]
 pub struct LaserProof {
     /// The set-up.
     pub set_up: String,
@@ -82,30 +84,41 @@ pub struct LaserProof {
     pub closed: bool,
 }
 
-/// The view of a visitor by name; none while there is no site or no day.
-pub fn view(state: &State, person: &str) -> Option<Visitor> {
-    let site = state.site()?;
+screen! {
+    /// The view of a visitor by name; none while there is no site or no day.
+    Visitor(state, site, day, person: &str) {}
+    field Seldom site: site.name.clone(),
+    field Seldom day: day.id.clone(),
+    field Seldom here: state.record.visitors.get(person).and_then(|visitor| visitor.here),
+    field Seldom stop: all_stop(state),
+    field Seldom faces_left: operator::faces_left(state, site),
+    field Seldom struck: struck::cards(state),
+    field Seldom closed: state.record.closed.as_ref().map(|closed| closed.at),
+    field Spare runs: runs(state, site, person),
+    field Seldom inspections: inspections(state, person),
+}
+
+fn all_stop(state: &State) -> Option<StopCard> {
+    let mut stops = state.cabs.values().filter_map(|cab| cab.stop.as_ref());
+    stops.find(|stop| stop.all).cloned()
+}
+
+/// The runs that were chosen for them.
+fn runs(state: &State, site: &Site, person: &str) -> Vec<VisitorRun> {
     let visitor = state.record.visitors.get(person);
     let shown = visitor.map_or(&[][..], |visitor| &visitor.shown);
-    let mut stops = state.cabs.values().filter_map(|cab| cab.stop.as_ref());
-    let runs = shown.iter().filter_map(|id| site.target(id));
+    let targets = shown.iter().filter_map(|id| site.target(id));
+    targets.map(|target| run(state, site, target)).collect()
+}
+
+/// The inspections that they made.
+fn inspections(state: &State, person: &str) -> Vec<InspectedCard> {
     let made = state.record.inspections.iter().filter(|(_, one)| {
         let made = one.made.as_ref();
         made.is_some_and(|made| made.said.inspector == person)
     });
-    Some(Visitor {
-        site: site.name.clone(),
-        day: state.day.as_ref()?.id.clone(),
-        here: visitor.and_then(|visitor| visitor.here),
-        stop: stops.find(|stop| stop.all).cloned(),
-        faces_left: operator::faces_left(state, site),
-        struck: struck::cards(state),
-        closed: state.record.closed.as_ref().map(|closed| closed.at),
-        runs: runs.map(|target| run(state, site, target)).collect(),
-        inspections: made
-            .map(|(id, one)| papers::inspected_card(*id, one))
-            .collect(),
-    })
+    made.map(|(id, one)| papers::inspected_card(*id, one))
+        .collect()
 }
 
 fn run(state: &State, site: &Site, target: &Target) -> VisitorRun {
@@ -113,7 +126,7 @@ fn run(state: &State, site: &Site, target: &Target) -> VisitorRun {
         site.mark(mark)
             .is_some_and(|mark| mark.target.as_deref() == Some(&target.id))
     };
-    let marks = sheet::view(state).map_or_else(Vec::new, |sheet| sheet.marks);
+    let marks = sheet::marks(state, site);
     let shots: Vec<MarkCard> = cards::marks(state)
         .into_iter()
         .filter(|card| own(&card.id))

@@ -13,6 +13,7 @@ use tokio_tungstenite::tungstenite::http::header::{COOKIE, ORIGIN};
 use tracing::debug;
 
 use super::hub::Phone;
+use crate::socket::assembled::Assembled;
 
 /// How long a screen waits before it tries the hub again.
 const AGAIN: Duration = Duration::from_millis(500);
@@ -110,6 +111,7 @@ async fn connected(
         .send(Message::text(shows.to_string()))
         .await
         .map_err(|e| e.to_string())?;
+    let mut screen = Assembled::default();
     while let Some(message) = socket.next().await {
         let Message::Text(text) = message.map_err(|e| e.to_string())? else {
             continue;
@@ -117,7 +119,11 @@ async fn connected(
         let told: Value = serde_json::from_str(&text).map_err(|e| e.to_string())?;
         let answer = match told["kind"].as_str() {
             Some("beat") => Some(json!({ "kind": "alive" })),
-            Some("view") if told["topic"] == "operator" => painted(&told["view"], picture),
+            Some("view") => {
+                let view = screen.take(&told);
+                let own = view.filter(|_| told["topic"] == "operator");
+                own.and_then(|view| painted(&view, picture))
+            }
             Some("bye") => return Ok(told["why"].as_str().unwrap_or_default().to_owned()),
             _ => None,
         };

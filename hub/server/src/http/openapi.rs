@@ -6,6 +6,11 @@ use utoipa::OpenApi;
 use super::{codes, compute, day, import, join, log, pages, photos, pocket, review, say, site};
 use crate::report::tables::Table;
 use crate::socket;
+use ::day::views::ground::Ground;
+use ::day::views::operator::Operator;
+use ::day::views::sheet::Sheet;
+use ::day::views::supervisor::Supervisor;
+use ::day::views::visitor::Visitor;
 
 /// Everything that the hub answers.
 #[derive(OpenApi)]
@@ -47,7 +52,16 @@ use crate::socket;
         document,
         socket::live,
     ),
-    components(schemas(socket::words::FromHub, socket::words::FromPhone, Table))
+    components(schemas(
+        socket::words::FromHub,
+        socket::words::FromPhone,
+        Table,
+        Operator,
+        Ground,
+        Supervisor,
+        Sheet,
+        Visitor
+    ))
 )]
 pub struct Contract;
 

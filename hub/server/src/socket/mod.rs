@@ -1,19 +1,20 @@
 //! One screen's socket: the newest views out, heartbeats out, words of the page in. Nothing queues behind a slow phone.
 
+pub mod assembled;
 pub mod words;
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use std::time::{Duration, Instant};
 
 use actix_web::web::{Data, Payload};
 use actix_web::{HttpRequest, HttpResponse, get, rt};
 use actix_ws::{AggregatedMessage, AggregatedMessageStream, CloseCode, CloseReason, Session};
-use bytestring::ByteString;
 use day::asked::{Asked, Command, Role};
 use day::said::receipt::Delivered;
 use day::said::signature::ChainHead;
-use tokio::sync::watch;
 use tokio::time::{MissedTickBehavior, interval, timeout};
+use tokio_stream::wrappers::WatchStream;
+use tokio_stream::{StreamExt as _, StreamMap};
 
 use crate::http::auth::{Known, OwnPage};
 use crate::hub::Hub;
@@ -100,12 +101,12 @@ impl Talk {
         let mut board = publish.watch_board();
         let mut closing = publish.watch_closing();
         let mut halts = publish.watch_halts();
-        let mut topics = topics(&self.phone).into_iter().map(|topic| {
-            let mut newest = publish.watch(topic);
-            newest.mark_changed();
-            newest
-        });
-        let [mut a, mut b, mut c] = [topics.next(), topics.next(), topics.next()];
+        let mut screens: StreamMap<Topic, WatchStream<u64>> = topics(&self.phone)
+            .into_iter()
+            .map(|topic| (topic.clone(), WatchStream::new(publish.watch(topic))))
+            .collect();
+        self.hub.writer.wake();
+        let mut has: BTreeMap<Topic, u64> = BTreeMap::new();
         let mut beat = interval(BEAT);
         beat.set_missed_tick_behavior(MissedTickBehavior::Delay);
         self.hello().await?;
@@ -115,9 +116,13 @@ impl Talk {
                     Some(Ok(message)) => self.hear(message).await?,
                     Some(Err(_)) | None => return Err(Over),
                 },
-                view = newest(&mut a) => self.view(view).await?,
-                view = newest(&mut b) => self.view(view).await?,
-                view = newest(&mut c) => self.view(view).await?,
+                Some((topic, _)) = screens.next() => {
+                    let has = has.entry(topic.clone()).or_default();
+                    if let Some((round, newer)) = publish.newer(&topic, *has) {
+                        in_time(self.session.text(newer)).await?;
+                        *has = round;
+                    }
+                }
                 _ = beat.tick() => self.beat().await?,
                 Ok(()) = halts.changed() => self.pulse().await?,
                 Ok(()) = board.changed() => {
@@ -256,20 +261,13 @@ impl Talk {
         });
     }
 
-    async fn view(&mut self, view: ByteString) -> Result<(), Over> {
-        if view.is_empty() {
-            return Ok(());
-        }
-        in_time(self.session.text(view)).await
-    }
-
     async fn send(&mut self, word: &FromHub) -> Result<(), Over> {
         let text = serde_json::to_string(word).or(Err(Over))?;
         in_time(self.session.text(text)).await
     }
 }
 
-/// What a phone's pages show: at most three topics, since a cab is no supervisor.
+/// What a phone's pages show.
 fn topics(phone: &Phone) -> BTreeSet<Topic> {
     let mut topics = BTreeSet::new();
     if let (true, Some(machine)) = (phone.by.is(Role::Operator), &phone.by.machine) {
@@ -287,16 +285,6 @@ fn topics(phone: &Phone) -> BTreeSet<Topic> {
         topics.insert(Topic::Supervisor);
     }
     topics
-}
-
-/// The next newest view; never, for a topic that is not there.
-async fn newest(watched: &mut Option<watch::Receiver<ByteString>>) -> ByteString {
-    if let Some(watched) = watched
-        && watched.changed().await.is_ok()
-    {
-        return watched.borrow_and_update().clone();
-    }
-    std::future::pending().await
 }
 
 async fn in_time<E>(send: impl Future<Output = Result<(), E>>) -> Result<(), Over> {

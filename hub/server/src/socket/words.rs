@@ -1,9 +1,11 @@
 //! What is said on the socket, both ways: part of the contract of the wire.
 
+use std::collections::BTreeMap;
+
 use day::said::receipt::CabPage;
 use day::time::Time;
-use day::views;
 use serde::{Deserialize, Serialize};
+use serde_json::{Map, Value};
 use utoipa::ToSchema;
 
 use crate::publish::UnkeptStop;
@@ -11,10 +13,6 @@ use crate::publish::UnkeptStop;
 /// What the hub says on the socket.
 #[derive(Clone, Debug, Serialize, ToSchema)]
 #[serde(tag = "kind", rename_all = "snake_case")]
-#[expect(
-    clippy::large_enum_variant,
-    reason = "views are described here for the contract; they are sent as text that was encoded once"
-)]
 pub enum FromHub {
     /// First of all.
     Hello {
@@ -29,14 +27,32 @@ pub enum FromHub {
         /// Hub seconds in a second.
         speed: f64,
     },
-    /// The newest whole view; those between are skipped.
+    /// What of a view is newer than what this screen has; what came between is skipped. Fields, items and tables that are not
+    /// named stay as they are.
     View {
         /// Which.
         topic: TopicWord,
         /// The entry that it holds up to.
         seq: u64,
-        /// The view.
-        view: View,
+        /// All of the view: what the screen had before counts no more.
+        whole: bool,
+        /// Nothing of the view waits for a moment to spare.
+        even: bool,
+        /// Fields that are new, as the view of that topic has them.
+        #[schema(value_type = Object)]
+        view: Map<String, Value>,
+        /// Fields that the view has no more.
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        left_out: Vec<String>,
+        /// Cards of which some tables are new: by field, then by table.
+        #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+        cards: BTreeMap<String, BTreeMap<String, Value>>,
+        /// Lists in which an item came, went or moved: by field, the names of all items.
+        #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+        order: BTreeMap<String, Vec<String>>,
+        /// Items of lists that are new: by field, then by name.
+        #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+        items: BTreeMap<String, BTreeMap<String, Value>>,
     },
     /// Each second.
     Beat {
@@ -82,22 +98,6 @@ pub enum TopicWord {
     Sheet,
     /// A visitor's page.
     Visitor,
-}
-
-/// A view, by its topic.
-#[derive(Clone, Debug, Serialize, ToSchema)]
-#[serde(untagged)]
-pub enum View {
-    /// The cab's.
-    Operator(views::operator::Operator),
-    /// The ground person's.
-    Ground(views::ground::Ground),
-    /// The supervisor's.
-    Supervisor(views::supervisor::Supervisor),
-    /// What stays put.
-    Sheet(views::sheet::Sheet),
-    /// A visitor's.
-    Visitor(views::visitor::Visitor),
 }
 
 /// Why the hub closes a socket.

@@ -14,6 +14,7 @@ use tokio_tungstenite::tungstenite::Message;
 use tokio_tungstenite::tungstenite::client::IntoClientRequest as _;
 
 use crate::config::{Config, Pace};
+use crate::socket::assembled::Assembled;
 use crate::{Started, run, site_file};
 
 /// No wait in these tests takes longer, unless it fails.
@@ -147,7 +148,10 @@ impl Running {
         request
             .headers_mut()
             .insert("Origin", self.up.base.parse().unwrap());
-        Socket(tokio_tungstenite::connect_async(request).await.unwrap().0)
+        Socket {
+            line: tokio_tungstenite::connect_async(request).await.unwrap().0,
+            screen: Assembled::default(),
+        }
     }
 }
 
@@ -160,17 +164,23 @@ fn cookie(answer: &reqwest::Response) -> String {
     cookie.split(';').next().unwrap().to_owned()
 }
 
-pub(super) struct Socket(
-    tokio_tungstenite::WebSocketStream<tokio_tungstenite::MaybeTlsStream<tokio::net::TcpStream>>,
-);
+pub(super) struct Socket {
+    line: tokio_tungstenite::WebSocketStream<
+        tokio_tungstenite::MaybeTlsStream<tokio::net::TcpStream>,
+    >,
+    screen: Assembled,
+}
 
 impl Socket {
     /// The next message that fits, whatever comes before it.
     pub(super) async fn until(&mut self, fits: impl Fn(&Value) -> bool) -> Value {
         let wait = async {
             loop {
-                if let Message::Text(text) = self.0.next().await.unwrap().unwrap() {
-                    let value: Value = serde_json::from_str(&text).unwrap();
+                if let Message::Text(text) = self.line.next().await.unwrap().unwrap() {
+                    let mut value: Value = serde_json::from_str(&text).unwrap();
+                    if let Some(view) = self.screen.take(&value) {
+                        value["view"] = view;
+                    }
                     if fits(&value) {
                         return value;
                     }
@@ -183,6 +193,9 @@ impl Socket {
     }
 
     pub(super) async fn says(&mut self, word: Value) {
-        self.0.send(Message::text(word.to_string())).await.unwrap();
+        self.line
+            .send(Message::text(word.to_string()))
+            .await
+            .unwrap();
     }
 }

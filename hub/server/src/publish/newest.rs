@@ -1,0 +1,317 @@
+//! The newest parts of one view, each encoded once, with the round in which it last changed: a screen gets what is newer than
+//! what it has, a slow one skips, a new one gets all.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::fmt::Write as _;
+
+use bytestring::ByteString;
+use day::views::parts::{Due, Takes};
+
+/// Text that was encoded, and the round in which it came.
+#[derive(Debug)]
+struct Kept {
+    round: u64,
+    json: String,
+}
+
+/// A list that goes item by item, or a card that goes table by table.
+#[derive(Debug, Default)]
+struct Group {
+    /// The round in which a member came, went or moved.
+    round: u64,
+    order: Vec<String>,
+    members: BTreeMap<String, Kept>,
+}
+
+/// The newest parts of one view.
+#[derive(Debug, Default)]
+pub(super) struct Newest {
+    round: u64,
+    seq: u64,
+    /// Every part is as it is at that entry: none waits for a moment to spare.
+    even: bool,
+    fields: BTreeMap<&'static str, Kept>,
+    /// Fields that the view leaves out as it stands.
+    left_out: BTreeMap<&'static str, u64>,
+    lists: BTreeMap<&'static str, Group>,
+    cards: BTreeMap<&'static str, Group>,
+    /// The last message that was made, and for which round.
+    made: Option<(u64, ByteString)>,
+}
+
+impl Newest {
+    /// How often the view has changed.
+    pub(super) fn round(&self) -> u64 {
+        self.round
+    }
+
+    /// Takes what is due; false while there is no such view, or when nothing has changed.
+    pub(super) fn take(
+        &mut self,
+        seq: u64,
+        due: Due,
+        parts: impl Fn(Due, &mut dyn Takes) -> bool,
+    ) -> bool {
+        let mut taking = Taking {
+            round: self.round + 1,
+            newest: self,
+            changed: false,
+        };
+        if !parts(due, &mut taking) {
+            return false;
+        }
+        let changed = taking.changed;
+        self.seq = seq;
+        self.even = due.spare;
+        if changed {
+            self.round += 1;
+            self.made = None;
+        }
+        changed
+    }
+
+    /// What is newer than a round, in one message, and the round that it leads to; none when nothing is.
+    pub(super) fn newer(&mut self, topic: &str, than: u64) -> Option<(u64, ByteString)> {
+        if than >= self.round {
+            return None;
+        }
+        if let Some((made_for, message)) = &self.made
+            && *made_for == than
+        {
+            return Some((self.round, message.clone()));
+        }
+        let message = ByteString::from(self.message(topic, than));
+        self.made = Some((than, message.clone()));
+        Some((self.round, message))
+    }
+
+    fn message(&self, topic: &str, than: u64) -> String {
+        let (seq, whole, even) = (self.seq, than == 0, self.even);
+        let mut text = format!(
+            r#"{{"kind":"view","topic":"{topic}","seq":{seq},"whole":{whole},"even":{even},"view":"#
+        );
+        let fields = self.fields.iter().filter(|(_, kept)| kept.round > than);
+        let fields = fields.map(|(field, kept)| (*field, kept.json.as_str().to_owned()));
+        let cards = self.cards.iter().filter(|(_, card)| card.round > than);
+        let cards = cards.map(|(field, card)| (*field, object(card.newer(0))));
+        text += &object(fields.chain(cards));
+        let mut add = |name: &str, written: String| {
+            if written != "{}" && written != "[]" {
+                // Writing into a string can't fail.
+                let _ = write!(text, r#","{name}":{written}"#);
+            }
+        };
+        let left_out = self.left_out.iter().filter(|(_, round)| **round > than);
+        let left_out: Vec<&str> = left_out.map(|(field, _)| *field).collect();
+        add("left_out", quoted(&left_out));
+        let cards = self.cards.iter().filter(|(_, card)| card.round <= than);
+        let cards = cards.map(|(field, card)| (*field, object(card.newer(than))));
+        add("cards", object(cards.filter(|(_, tables)| tables != "{}")));
+        let orders = self.lists.iter().filter(|(_, list)| list.round > than);
+        let orders = orders.map(|(field, list)| (*field, quoted(&list.order)));
+        add("order", object(orders));
+        let items = self.lists.iter();
+        let items = items.map(|(field, list)| (*field, object(list.newer(than))));
+        add("items", object(items.filter(|(_, items)| items != "{}")));
+        text.push('}');
+        text
+    }
+}
+
+impl Group {
+    /// Members that came or changed after that round, encoded.
+    fn newer(&self, than: u64) -> impl Iterator<Item = (&str, String)> {
+        let newer = self
+            .members
+            .iter()
+            .filter(move |(_, kept)| kept.round > than);
+        newer.map(|(name, kept)| (name.as_str(), kept.json.clone()))
+    }
+
+    /// Takes all members anew; true when any is new, gone or elsewhere.
+    fn take(&mut self, round: u64, members: Vec<(String, String)>) -> bool {
+        let mut changed = false;
+        let same = members.iter().map(|(name, _)| name).eq(&self.order);
+        if !same || self.round == 0 {
+            self.round = round;
+            self.order = members.iter().map(|(name, _)| name.clone()).collect();
+            let stays: BTreeSet<&String> = self.order.iter().collect();
+            self.members.retain(|name, _| stays.contains(name));
+            changed = true;
+        }
+        for (name, json) in members {
+            match self.members.get_mut(&name) {
+                Some(kept) if kept.json == json => {}
+                Some(kept) => {
+                    *kept = Kept { round, json };
+                    changed = true;
+                }
+                None => {
+                    self.members.insert(name, Kept { round, json });
+                    changed = true;
+                }
+            }
+        }
+        changed
+    }
+}
+
+/// Takes parts in, and knows whether any of them is new.
+struct Taking<'a> {
+    newest: &'a mut Newest,
+    round: u64,
+    changed: bool,
+}
+
+impl Takes for Taking<'_> {
+    fn field(&mut self, field: &'static str, json: String) {
+        let round = self.round;
+        self.newest.left_out.remove(field);
+        let kept = self.newest.fields.get(field);
+        if kept.is_none_or(|kept| kept.json != json) {
+            self.newest.fields.insert(field, Kept { round, json });
+            self.changed = true;
+        }
+    }
+
+    fn left_out(&mut self, field: &'static str) {
+        self.newest.fields.remove(field);
+        let round = self.round;
+        self.newest.left_out.entry(field).or_insert_with(|| {
+            self.changed = true;
+            round
+        });
+    }
+
+    fn list(&mut self, field: &'static str, items: Vec<(String, String)>) {
+        let list = self.newest.lists.entry(field).or_default();
+        self.changed |= list.take(self.round, items);
+    }
+
+    fn card(&mut self, field: &'static str, tables: Vec<(String, String)>) {
+        let card = self.newest.cards.entry(field).or_default();
+        self.changed |= card.take(self.round, tables);
+    }
+}
+
+/// An object of values that are encoded already.
+fn object<'a>(members: impl Iterator<Item = (&'a str, String)>) -> String {
+    let mut text = String::from("{");
+    for (name, json) in members {
+        if text.len() > 1 {
+            text.push(',');
+        }
+        text += &quote(name);
+        text.push(':');
+        text += &json;
+    }
+    text.push('}');
+    text
+}
+
+fn quoted(names: &[impl AsRef<str>]) -> String {
+    let names: Vec<String> = names.iter().map(|name| quote(name.as_ref())).collect();
+    format!("[{}]", names.join(","))
+}
+
+fn quote(name: &str) -> String {
+    serde_json::Value::from(name).to_string()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use serde_json::{Value, json};
+
+    /// A view with one of each kind.
+    fn round(newest: &mut Newest, seq: u64, site: &str, marks: &[(&str, u32)], low: bool) -> bool {
+        newest.take(seq, Due::ALL, |_, takes| {
+            takes.field("site", json!(site).to_string());
+            if low {
+                takes.field("low", "1".into());
+            } else {
+                takes.left_out("low");
+            }
+            let items = marks.iter();
+            let items = items.map(|(name, dev)| ((*name).to_owned(), dev.to_string()));
+            takes.list("marks", items.collect());
+            let tables = [("loads", marks.len().to_string()), ("rock", "0".into())];
+            takes.card(
+                "account",
+                tables.map(|(name, json)| (name.into(), json)).into(),
+            );
+            true
+        })
+    }
+
+    fn newer(newest: &mut Newest, than: u64) -> Value {
+        let (_, message) = newest.newer("ground", than).unwrap();
+        serde_json::from_str(&message).unwrap()
+    }
+
+    #[test]
+    fn a_screen_gets_what_is_newer_than_what_it_has_and_a_new_one_everything() {
+        let mut newest = Newest::default();
+        assert!(newest.newer("ground", 0).is_none(), "there is nothing yet");
+        assert!(round(
+            &mut newest,
+            7,
+            "Yard",
+            &[("P-1", 3), ("P-2", 5)],
+            false
+        ));
+        let all = newer(&mut newest, 0);
+        assert_eq!(
+            all,
+            json!({
+                "kind": "view", "topic": "ground", "seq": 7, "whole": true, "even": true,
+                "view": { "site": "Yard", "account": { "loads": 2, "rock": 0 } },
+                "left_out": ["low"],
+                "order": { "marks": ["P-1", "P-2"] },
+                "items": { "marks": { "P-1": 3, "P-2": 5 } },
+            })
+        );
+        assert!(round(
+            &mut newest,
+            8,
+            "Yard",
+            &[("P-1", 4), ("P-2", 5)],
+            false
+        ));
+        let one = newer(&mut newest, 1);
+        assert_eq!(one["items"], json!({ "marks": { "P-1": 4 } }));
+        assert_eq!(
+            (&one["view"], &one["order"], &one["cards"]),
+            (&json!({}), &Value::Null, &Value::Null)
+        );
+        assert!(round(
+            &mut newest,
+            9,
+            "Yard",
+            &[("P-2", 5), ("P-1", 4), ("P-3", 1)],
+            true
+        ));
+        let two = newer(&mut newest, 2);
+        assert_eq!(two["order"], json!({ "marks": ["P-2", "P-1", "P-3"] }));
+        assert_eq!(two["items"], json!({ "marks": { "P-3": 1 } }));
+        assert_eq!(two["cards"], json!({ "account": { "loads": 3 } }));
+        assert_eq!(two["view"], json!({ "low": 1 }));
+        // A slow one skips to the newest of each.
+        let skipped = newer(&mut newest, 1);
+        assert_eq!(skipped["items"], json!({ "marks": { "P-1": 4, "P-3": 1 } }));
+        assert!(newest.newer("ground", 3).is_none(), "it has the newest");
+    }
+
+    #[test]
+    fn what_is_the_same_again_is_no_news() {
+        let mut newest = Newest::default();
+        assert!(round(&mut newest, 7, "Yard", &[("P-1", 3)], true));
+        assert!(!round(&mut newest, 8, "Yard", &[("P-1", 3)], true));
+        assert!(round(&mut newest, 9, "Yard", &[], true), "a mark is gone");
+        assert_eq!(newer(&mut newest, 1)["order"], json!({ "marks": [] }));
+        assert!(round(&mut newest, 10, "Yard", &[], false));
+        assert_eq!(newer(&mut newest, 2)["left_out"], json!(["low"]));
+        assert!(round(&mut newest, 11, "Yard", &[], true));
+        assert_eq!(newer(&mut newest, 3)["view"]["low"], 1);
+    }
+}
