@@ -115,8 +115,13 @@ impl Yard {
 
     /// As [`Yard::open`], on another site file.
     pub(crate) fn open_on(site: &str) -> Self {
+        Self::open_in(|folder| write_site(folder, site))
+    }
+
+    /// As [`Yard::open`], on the site file that is put into the folder, and what it names.
+    pub(crate) fn open_in(put: impl FnOnce(&Path)) -> Self {
         let folder = folder();
-        write_site(folder.path(), site);
+        put(folder.path());
         let hub = serve(folder.path());
         let truck = hub.laptop();
         Self { hub, truck, folder }

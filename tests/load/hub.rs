@@ -1,7 +1,9 @@
 //! The hub under load: phones that keep their lines open, as browsers do, and screens that read what comes.
 
 use std::fs;
-use std::time::Instant;
+use std::sync::Arc;
+use std::sync::atomic::{AtomicUsize, Ordering};
+use std::time::{Duration, Instant};
 
 use futures_util::{SinkExt as _, StreamExt as _};
 use serde_json::{Value, json};
@@ -14,27 +16,40 @@ use tokio_tungstenite::tungstenite::client::IntoClientRequest as _;
 use crate::harness::phone::{Phone, now_ms};
 use crate::harness::yard::{Yard, day_file, prove_laser, reading};
 use crate::screens::{News, Screens, Sizes, Turn};
+use crate::site;
 
 /// Ground phones that post in turn: the hub lets each one post so often and no more.
 const POSTERS: usize = 8;
-/// Marks that are read in turn.
-const MARKS: [&str; 3] = ["P-1", "P-2", "P-3"];
-
 /// A hub whose laser is proven, with its crew. Opened and closed outside of the measurement's runtime: phones have their own.
 pub(crate) struct Crew {
     yard: Yard,
     ground: Vec<Phone>,
     cab: Phone,
+    /// Marks that are read in turn, all by the machine whose cab has a screen.
+    marks: Vec<String>,
 }
 
 impl Crew {
-    /// A fresh hub.
+    /// A fresh hub on the job of a dozen people, with a reading on each of its marks.
     pub(crate) fn open() -> Self {
-        let yard = Yard::open();
+        let mut marks = Vec::new();
+        let yard = Yard::open_in(|folder| marks = site::write(folder));
         let ground: Vec<Phone> = (0..POSTERS).map(|_| yard.ground()).collect();
         let cab = yard.cab("EX-1");
+        for machine in ["EX-2", "EX-3"] {
+            yard.cab(machine);
+        }
         prove_laser(&ground[0]);
-        Self { yard, ground, cab }
+        for (turn, mark) in marks.iter().enumerate() {
+            ground[turn % POSTERS].says(&reading(mark, "4.70"));
+        }
+        marks.truncate(site::PAD_MARKS);
+        Self {
+            yard,
+            ground,
+            cab,
+            marks,
+        }
     }
 }
 
@@ -44,17 +59,30 @@ pub(crate) struct Line<'a> {
     posters: Vec<Poster<'a>>,
     screens: Screens,
     turns: usize,
+    last: u64,
     sent: (usize, usize),
+    /// Bytes of views that came to the screens of the ground.
+    bytes: Arc<AtomicUsize>,
+    count: usize,
 }
 
 impl<'a> Line<'a> {
     /// So many screens: one in the cab, the others on the ground.
     pub(crate) async fn open(crew: &'a Crew, count: usize) -> Self {
         let screens = Screens::new(count);
-        watch(&crew.cab, 0, "operator", screens.tell.clone()).await;
+        let bytes = Arc::new(AtomicUsize::new(0));
+        let of_cab = Arc::new(AtomicUsize::new(0));
+        watch(&crew.cab, 0, "operator", screens.tell.clone(), of_cab).await;
         for screen in 1..count {
             let phone = &crew.ground[screen % POSTERS];
-            watch(phone, screen, "ground", screens.tell.clone()).await;
+            watch(
+                phone,
+                screen,
+                "ground",
+                screens.tell.clone(),
+                Arc::clone(&bytes),
+            )
+            .await;
         }
         let mut posters = Vec::new();
         for phone in &crew.ground {
@@ -65,14 +93,17 @@ impl<'a> Line<'a> {
             posters,
             screens,
             turns: 0,
+            last: 0,
             sent: (0, 0),
+            bytes,
+            count,
         }
     }
 
     /// One reading, to its answer and to every screen.
     pub(crate) async fn turn(&mut self) -> Turn {
         self.turns += 1;
-        let command = reading(MARKS[self.turns % MARKS.len()], "4.70");
+        let command = reading(&self.crew.marks[self.turns % self.crew.marks.len()], "4.70");
         let body = json!({ "key": format!("load-{:06}", self.turns), "made_at": now_ms(), "command": command });
         let poster = &mut self.posters[self.turns % POSTERS];
         let request = poster.request(&body);
@@ -83,6 +114,7 @@ impl<'a> Line<'a> {
         let answer: Value = serde_json::from_slice(&answer).expect("JSON");
         assert_eq!(answer["outcome"]["kind"], "called", "{answer}");
         let number = answer["last"].as_u64().expect("a number");
+        self.last = number;
         self.screens.turn(number, posted, answered).await
     }
 
@@ -91,14 +123,28 @@ impl<'a> Line<'a> {
         let day = fs::read_to_string(day_file(&self.crew.yard.data())).expect("the day");
         let of_turns = day.lines().filter(|line| line.contains("\"load-"));
         let kept: usize = of_turns.map(|line| line.len() + 1).sum();
-        // The view of the ground, which most screens get, as it stands now.
-        let view = self.crew.yard.truck.socket().view("ground", |_| true);
         Sizes {
             request: self.sent.0,
             kept: kept / self.turns,
             answer: self.sent.1,
-            view: view.to_string().len(),
+            // With one screen it is the cab's: about as much.
+            view: (self.ground_bytes() / self.turns).max(500),
         }
+    }
+
+    /// The last entry that was answered.
+    pub(crate) fn head(&self) -> u64 {
+        self.last
+    }
+
+    /// Bytes of views that each screen of the ground has been sent so far; zero without one.
+    pub(crate) fn ground_bytes(&self) -> usize {
+        self.bytes.load(Ordering::Relaxed) / (self.count - 1).max(1)
+    }
+
+    /// Processor time of the hub so far.
+    pub(crate) fn cpu(&self) -> Duration {
+        self.crew.yard.hub.cpu()
     }
 }
 
@@ -149,7 +195,13 @@ impl<'a> Poster<'a> {
 }
 
 /// Reads what comes to a screen, and says when a view of its topic came and up to which entry it goes.
-async fn watch(phone: &Phone, screen: usize, topic: &'static str, tell: UnboundedSender<News>) {
+async fn watch(
+    phone: &Phone,
+    screen: usize,
+    topic: &'static str,
+    tell: UnboundedSender<News>,
+    bytes: Arc<AtomicUsize>,
+) {
     let host = phone.base.trim_start_matches("http://").to_owned();
     let request = format!("ws://{host}/api/live").into_client_request();
     let mut request = request.expect("a request");
@@ -167,6 +219,9 @@ async fn watch(phone: &Phone, screen: usize, topic: &'static str, tell: Unbounde
             let Message::Text(text) = message else {
                 continue;
             };
+            if text.starts_with(r#"{"kind":"view""#) {
+                bytes.fetch_add(text.len(), Ordering::Relaxed);
+            }
             if let Some(rest) = text.strip_prefix(begins.as_str()) {
                 let number = rest.split(',').next().and_then(|seq| seq.parse().ok());
                 let news = (screen, number.expect("a number"), Instant::now());

@@ -17,6 +17,7 @@ mod harness;
 mod floor;
 mod hub;
 mod screens;
+mod site;
 
 use std::time::Duration;
 
@@ -27,50 +28,62 @@ use screens::Turn;
 /// One of the moments of a turn.
 type Moment = fn(&Turn) -> Duration;
 
-/// Screens, and turns that are measured with them.
-const LOADS: [(usize, usize); 3] = [(1, 2_000), (20, 1_500), (200, 600)];
-/// Turns before any is counted: lines, caches and files are warm then.
-const WARM: usize = 20;
+/// Screens of a measurement: one is in the cab, the others on the ground.
+const SCREENS: [usize; 3] = [1, 20, 200];
+/// Entries of the day at which turns are measured.
+const DAY: [u64; 3] = [500, 2_000, 10_000];
+/// Turns that are measured each time.
+const TURNS: usize = 200;
 
 fn main() {
     let runtime = Builder::new_current_thread().enable_all().build();
     let runtime = runtime.expect("a runtime");
-    println!("A reading is posted; p50 and p99 in ms, and how many times the floor that is.");
-    println!("screens  until             hub p50  floor  ratio   hub p99  floor  ratio");
-    for (screens, turns) in LOADS {
+    println!(
+        "A reading is posted, of 60 marks; p50 and p99 in ms, and how many times the floor that is."
+    );
+    println!(
+        "screens  entries  until             hub p50  floor  ratio   hub p99  floor  ratio   CPU a post, ms   bytes to each"
+    );
+    for screens in SCREENS {
         let crew = hub::Crew::open();
-        let (hub, floor) = runtime.block_on(measure(&crew, screens, turns));
+        runtime.block_on(measure(&crew, screens));
+    }
+}
+
+/// The hub and the floor, turn by turn, as the day grows.
+async fn measure(crew: &hub::Crew, screens: usize) {
+    let mut hub = hub::Line::open(crew, screens).await;
+    let mut floor: Option<floor::Line> = None;
+    for entries in DAY {
+        while hub.head() < entries {
+            hub.turn().await;
+        }
+        if floor.is_none() {
+            floor = Some(floor::Line::open(screens, hub.sizes()).await);
+        }
+        let Some(floor) = &mut floor else { return };
+        let (cpu, bytes) = (hub.cpu(), hub.ground_bytes());
+        let (mut of_hub, mut of_floor) = (Vec::new(), Vec::new());
+        for _ in 0..TURNS {
+            of_hub.push(hub.turn().await);
+            of_floor.push(floor.turn().await);
+        }
+        let cpu = (hub.cpu() - cpu).as_secs_f64() * 1_000.0 / TURNS as f64;
+        let bytes = (hub.ground_bytes() - bytes) / TURNS;
         let rows: [(&str, Moment); 3] = [
             ("the answer", |turn| turn.answered),
-            ("the first screen", |turn| turn.first),
+            ("the cab", |turn| turn.cab),
             ("all screens", |turn| turn.all),
         ];
         for (what, of) in rows {
             let row = [50, 99].map(|percent| {
-                let [hub, floor] = [&hub, &floor].map(|turns| at(percent, turns, of));
+                let [hub, floor] = [&of_hub, &of_floor].map(|turns| at(percent, turns, of));
                 format!("{hub:7.2}  {floor:5.2}  {:5.2}", hub / floor)
             });
-            println!("{screens:7}  {what:16}  {}", row.join("   "));
+            let row = row.join("   ");
+            println!("{screens:7}  {entries:7}  {what:16}  {row}   {cpu:14.2}   {bytes:13}");
         }
     }
-}
-
-/// The hub and the floor, turn by turn.
-async fn measure(crew: &hub::Crew, screens: usize, turns: usize) -> (Vec<Turn>, Vec<Turn>) {
-    let mut hub = hub::Line::open(crew, screens).await;
-    for _ in 0..WARM {
-        hub.turn().await;
-    }
-    let mut floor = floor::Line::open(screens, hub.sizes()).await;
-    for _ in 0..WARM {
-        floor.turn().await;
-    }
-    let (mut of_hub, mut of_floor) = (Vec::new(), Vec::new());
-    for _ in 0..turns {
-        of_hub.push(hub.turn().await);
-        of_floor.push(floor.turn().await);
-    }
-    (of_hub, of_floor)
 }
 
 /// A percentile, in milliseconds.

@@ -7,11 +7,11 @@ use tokio::time::timeout;
 
 use crate::harness::PATIENCE;
 
-/// One turn: from the post until the answer, the first screen, all screens.
+/// One turn: from the post until the answer, the cab's screen, all screens.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Turn {
     pub(crate) answered: Duration,
-    pub(crate) first: Duration,
+    pub(crate) cab: Duration,
     pub(crate) all: Duration,
 }
 
@@ -60,10 +60,11 @@ impl Screens {
         }
         let since =
             |at: Option<&Instant>| at.map_or(Duration::ZERO, |at| at.duration_since(posted));
+        let cab = got.first().copied().flatten();
         let got: Vec<Instant> = got.into_iter().flatten().collect();
         Turn {
             answered: answered.duration_since(posted),
-            first: since(got.iter().min()),
+            cab: since(cab.as_ref()),
             all: since(got.iter().max()),
         }
     }

@@ -88,14 +88,33 @@ impl Meter {
         sums
     }
 
+    /// Its work, for many questions about it.
+    pub fn work(&self) -> Work {
+        // The running span has no end yet.
+        let mut done = 0;
+        let spans = self.all(Time(i64::MAX)).filter(|span| span.doing.works());
+        let spans = spans.map(|span| {
+            let before = done;
+            done += span.to.ms_since(span.from);
+            (span.from, span.to, before)
+        });
+        Work(spans.collect())
+    }
+}
+
+/// The spans in which a machine worked, in order: from, to, and milliseconds of work before.
+#[derive(Clone, Debug)]
+pub struct Work(Vec<(Time, Time, i64)>);
+
+impl Work {
     /// Minutes of work up to a moment.
-    pub fn work_minutes(&self, until: Time) -> f64 {
-        let ms: i64 = self
-            .all(until)
-            .filter(|span| span.doing.works() && span.from < until)
-            .map(|span| span.to.min(until).ms_since(span.from))
-            .sum();
-        ms as f64 / 60_000.0
+    pub fn minutes(&self, until: Time) -> f64 {
+        let begun = self.0.partition_point(|(from, _, _)| *from < until);
+        let Some((from, to, before)) = begun.checked_sub(1).and_then(|last| self.0.get(last))
+        else {
+            return 0.0;
+        };
+        (before + until.min(*to).ms_since(*from)) as f64 / 60_000.0
     }
 }
 
@@ -222,7 +241,8 @@ mod tests {
             [(Doing::Stopped, 5), (Doing::ScreenLost, 27)]
         );
         let meter = &crew.state.account.meters["EX-1"];
-        assert!((meter.work_minutes(crew.now) - 18.0).abs() < 1e-9);
+        assert!((meter.work().minutes(crew.now) - 18.0).abs() < 1e-9);
+        assert_eq!(meter.work().minutes(meter.spans[0].from), 0.0);
     }
 
     #[test]

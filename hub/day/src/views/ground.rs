@@ -358,7 +358,7 @@ screen! {
     maybe Marks own_doubts: blind::own_doubts(state),
     field Seldom trims: site.rules.unsettled_high == UnsettledHigh::Trim,
     card Spare account: account::ground(state),
-    field Always going: going::going(state),
+    list Always going: going::going(state),
     card Marks cuts: cuts::card(state, false),
     card Seldom start: start::card(state),
     field Seldom closed: state.record.closed.as_ref().map(|closed| closed.at),
@@ -376,6 +376,12 @@ fn suspects(state: &State) -> Vec<SuspectCard> {
 impl Named for MachineCard {
     fn name(&self) -> String {
         self.id.clone()
+    }
+}
+
+impl Named for GoingMark {
+    fn name(&self) -> String {
+        format!("{} {}", self.machine, self.mark)
     }
 }
 

@@ -5,13 +5,15 @@ use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::account::meter::Doing;
+use crate::account::meter::{Doing, Work};
 use crate::last::{self, StillCounts};
 use crate::state::State;
 use crate::time::Time;
 
 /// Minutes to walk to a machine and to look (common practice).
 const VISIT_MINUTES: f64 = 3.0;
+/// A pace is that of the newest so many readings of a mark: it digs on as it has dug lately.
+const LOOKED_AT: usize = 12;
 /// A look that is due later is no visit yet, in milliseconds.
 const SOON_MS: i64 = 10 * 60_000;
 
@@ -65,21 +67,21 @@ pub(crate) fn arrivals(state: &State) -> Vec<ArrivalCard> {
         .collect()
 }
 
-/// A mark's readings as differences over minutes of work.
-fn dug(state: &State, machine: &str, mark: &str) -> Vec<Dug> {
-    let Some((meter, now)) = state.account.meters.get(machine).zip(state.marks.get(mark)) else {
+/// A mark's newest readings as differences over minutes of work, oldest first.
+fn dug(state: &State, work: &Work, mark: &str) -> Vec<Dug> {
+    let Some(now) = state.marks.get(mark) else {
         return vec![];
     };
-    now.readings
-        .iter()
-        .filter_map(|(at, id)| {
-            let judged = state.readings.get(id)?.reading.judged.as_ref()?;
-            judged.surface.is_none().then(|| Dug {
-                work_minutes: meter.work_minutes(*at),
-                dev: judged.dev,
-            })
+    let newest = now.readings.iter().rev().filter_map(|(at, id)| {
+        let judged = state.readings.get(id)?.reading.judged.as_ref()?;
+        judged.surface.is_none().then(|| Dug {
+            work_minutes: work.minutes(*at),
+            dev: judged.dev,
         })
-        .collect()
+    });
+    let mut dug: Vec<Dug> = newest.take(LOOKED_AT).collect();
+    dug.reverse();
+    dug
 }
 
 /// When the bottom under a machine arrives.
@@ -93,10 +95,12 @@ pub(crate) fn arrival(state: &State, machine: &str) -> Option<ArrivalCard> {
     let left = judged.mean - state.aim(&mark, &judged.target);
     let site = state.site()?;
     let room = judged.mean + site.target(&judged.target)?.tolerance.low;
-    let own = arrival::pace(&dug(state, machine, &mark));
-    let pace = own.or_else(|| learned(state, machine))?;
+    let meter = state.account.meters.get(machine)?;
+    let work = meter.work();
+    let own = arrival::pace(&dug(state, &work, &mark));
+    let pace = own.or_else(|| learned(state, machine, &work))?;
     let found = arrival::arrival(&pace, left, room)?;
-    let doing = state.account.meters.get(machine)?.doing;
+    let doing = meter.doing;
     let from = taken.made_at;
     let after = |minutes: f64| {
         let ms = (minutes * 60_000.0).round().min(1e12);
@@ -120,7 +124,7 @@ pub(crate) fn arrival(state: &State, machine: &str) -> Option<ArrivalCard> {
 }
 
 /// The median pace of this machine's other marks of today.
-fn learned(state: &State, machine: &str) -> Option<Pace> {
+fn learned(state: &State, machine: &str, work: &Work) -> Option<Pace> {
     let site = state.site()?;
     let mut paces: Vec<Pace> = site
         .marks
@@ -132,7 +136,7 @@ fn learned(state: &State, machine: &str) -> Option<Pace> {
                 .and_then(|target| site.machine_for(target));
             assigned.is_some_and(|assigned| assigned.id == machine)
         })
-        .filter_map(|mark| arrival::pace(&dug(state, machine, &mark.id)))
+        .filter_map(|mark| arrival::pace(&dug(state, work, &mark.id)))
         .collect();
     paces.sort_by(|one, other| one.ft_per_min.total_cmp(&other.ft_per_min));
     paces.get(paces.len() / 2).copied()
