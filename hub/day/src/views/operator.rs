@@ -12,6 +12,7 @@ use crate::said::face_alarm::AlarmWhy;
 use crate::said::set_up::DoubtReason;
 use crate::said::slew::SlewCard;
 use crate::said::spotter::SpotterCard;
+use crate::said::stand::{self, StandCard};
 use crate::said::struck::{self, StruckCard};
 use crate::site::{Machine, MachineShape, Site};
 use crate::state::{Cab, Call, State};
@@ -67,6 +68,9 @@ pub struct Operator {
     /// Since when this phone's battery was said to be low.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub battery_low: Option<Time>,
+    /// Where it was last said to stand; none for a machine that the site has no more.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub stand: Option<StandCard>,
 }
 
 /// A face that was left.
@@ -201,6 +205,7 @@ pub fn view(state: &State, machine: &str) -> Option<Operator> {
             .collect(),
         spotter: cab.spotter.clone(),
         battery_low: cab.battery_low,
+        stand: site.machine(machine).map(|_| stand::card(site, cab)),
     })
 }
 
