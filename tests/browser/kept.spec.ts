@@ -203,6 +203,7 @@ test("a page of another build with a reading that waits asks before it sends, an
   await comeIn(page, "GROUND", "RT");
   await crew.provesLaser();
   await crew.hub.say({ kind: "place_machine", machine: "EX-1", at: { x: 300 * FOOT, y: 300 * FOOT } });
+  await expect(page.getByText("ROD MUST READ")).toBeVisible();
   ground.link.cut();
   await sendsReading(page, "4.70");
   await expect(page.getByText("1 NOT SENT – USE HANDS")).toBeVisible();
