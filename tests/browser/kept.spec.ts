@@ -1,6 +1,6 @@
 /** Nothing typed is dropped in silence: what waits is asked about, what is left is offered, what is open asks before it is left. */
 import type { Page } from "@playwright/test";
-import { type Crew, call, comeIn, expect, type Phone, sendsReading, test, typeRod } from "./crew.ts";
+import { type Crew, call, comeIn, expect, FOOT, type Phone, sendsReading, test, typeRod } from "./crew.ts";
 
 const key = (page: Page, name: string | RegExp) =>
   page.getByRole("button", typeof name === "string" ? { name, exact: true } : { name });
@@ -181,4 +181,47 @@ test("an older page loads the newer one by itself, when nobody is in the middle 
   });
   await expect.poll(() => loads).toBe(1);
   await expect(page.getByRole("button", { name: "STOP: every machine" }).first()).toBeVisible();
+});
+
+test("a page of another build with a reading that waits asks before it sends, and is not loaded anew meanwhile", async ({
+  crew,
+}) => {
+  const cab = await crew.joins("OPERATOR", "OW", "EX-1");
+  const ground = await crew.scans("GROUND");
+  const { page } = ground;
+  let loads = 0;
+  let upgraded = false;
+  const newer = '<!doctype html><script type="module" src="/assets/index-newer.js"></script>';
+  await page.route(
+    (url) => url.pathname === "/",
+    (route) => {
+      if (route.request().isNavigationRequest()) loads++;
+      if (loads > 0) return route.continue();
+      return upgraded ? route.fulfill({ body: newer, contentType: "text/html" }) : route.abort();
+    },
+  );
+  await comeIn(page, "GROUND", "RT");
+  await crew.provesLaser();
+  await crew.hub.say({ kind: "place_machine", machine: "EX-1", at: { x: 300 * FOOT, y: 300 * FOOT } });
+  await expect(page.getByText("ROD MUST READ")).toBeVisible();
+  ground.link.cut();
+  await sendsReading(page, "4.70");
+  await expect(page.getByText("1 NOT SENT – USE HANDS")).toBeVisible();
+  // The laptop comes back with newer pages.
+  upgraded = true;
+  ground.link.mend();
+  const asks = page.getByRole("alert").filter({ hasText: "Does it still hold?" });
+  await expect(asks).toContainText("P-1 4.70");
+  // A page in a pocket would be loaded now, were nothing asked on it.
+  await page.evaluate(() => {
+    Object.defineProperty(document, "visibilityState", { configurable: true, get: () => "hidden" });
+  });
+  await expect(asks).toBeVisible();
+  expect(loads).toBe(0);
+  // Its person loads it: the newer page finds what waits, and asks as the older one did.
+  await page.reload();
+  await expect(asks).toContainText("P-1 4.70");
+  await expect(cab.page.getByText("NO CALL", { exact: true })).toBeVisible();
+  await asks.getByRole("button", { name: "SEND", exact: true }).click();
+  await expect(call(cab.page, "DOWN 3")).toBeVisible();
 });

@@ -4,7 +4,9 @@ import type { AddressInfo } from "node:net";
 
 export class Link {
   private cutOff = false;
-  private readonly lines = new Set<Socket>();
+  private frozen = false;
+  /** Each end with the end that hears it. */
+  private readonly lines = new Map<Socket, Socket>();
 
   private constructor(
     private readonly server: Server,
@@ -30,8 +32,8 @@ export class Link {
       [phone, hub],
       [hub, phone],
     ] as const) {
-      this.lines.add(from);
-      from.pipe(to);
+      this.lines.set(from, to);
+      if (!this.frozen) from.pipe(to);
       // Either end may be gone at any moment: that is what this is for.
       from.on("error", () => to.destroy());
       from.on("close", () => {
@@ -44,12 +46,20 @@ export class Link {
   /** Ends every line and lets no new one through. */
   cut(): void {
     this.cutOff = true;
-    for (const line of this.lines) line.destroy();
+    for (const line of this.lines.keys()) line.destroy();
+  }
+
+  /** Nothing passes and nothing ends: both sides believe in their lines. What is sent comes when it is whole again. */
+  freeze(): void {
+    this.frozen = true;
+    for (const [from, to] of this.lines) from.unpipe(to).pause();
   }
 
   /** Whole again. */
   mend(): void {
     this.cutOff = false;
+    this.frozen = false;
+    for (const [from, to] of this.lines) from.pipe(to);
   }
 
   close(): void {

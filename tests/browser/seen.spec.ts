@@ -201,3 +201,31 @@ test("after a revision no page shows the old result as one that counts", async (
   await key(ground.page, "PLAN").click();
   await expect(ground.page.locator("svg text").filter({ hasText: "P-1" })).toHaveText("P-1 AGAIN");
 });
+
+test("the cab says in one press that is held where it stands, and the ground asks by it; PLAN says it anew", async ({
+  crew,
+}) => {
+  const { ground, cab } = await crew.digs();
+  await crew.hub.say({ kind: "say_moved", machine: "EX-1" });
+  await expect(cab.page.getByText("Nobody has said where this machine stands.")).toBeVisible();
+  await key(ground.page, "NOT ENTERING – SHOOTING FROM OUTSIDE").click();
+  await sendsReading(ground.page, "4.70");
+  await expect(cab.page.getByRole("note")).toContainText("Nobody has said where this machine stands.");
+  await expect(call(cab.page, "DOWN 3")).toBeVisible();
+  await hold(cab.page, /^I STAND AT P-1/, async () => {
+    await expect(cab.page.getByRole("button", { name: /^I STAND AT/ })).toHaveCount(0);
+  });
+  await expect(cab.page.getByRole("note")).toContainText("LOOK");
+  await expect(cab.page.getByRole("note")).not.toContainText("Nobody has said");
+  await key(ground.page, "READ AGAIN").click();
+  await expect(ground.page.getByText("P-1 lies within the keep-out of EX-1.")).toBeVisible();
+  // Pressed amiss: it is said anew, and the newest word counts.
+  await key(cab.page, "PLAN").click();
+  await key(cab.page, "WHERE I STAND").click();
+  await cab.page.getByRole("dialog").getByRole("button", { name: "SPOT-1" }).click();
+  // Far from the mark that it was called to: the number goes, and the plan says what was said last.
+  await expect(cab.page.getByText("THE MACHINE MOVED – REMOVED")).toBeVisible();
+  await key(cab.page, "PLAN").click();
+  await expect(cab.page.getByText(/^near SPOT-1, said/)).toBeVisible();
+  await expect(ground.page.getByText("P-1 lies within the keep-out of EX-1.")).toHaveCount(0);
+});

@@ -183,7 +183,7 @@ for (const tongue of ["en", "es"] as const) {
     await press(ground.page, /^EX-1/);
     await shoot(ground.page, `seen-${tongue}-ground-panel-under-stop`);
     await press(ground.page, "CLOSE");
-    await crew.hub.say({ kind: "lift_stop", why: "looked round, nobody in the swing" });
+    await crew.hub.say({ kind: "lift_stop", press: Number.MAX_SAFE_INTEGER, why: "looked round, nobody in the swing" });
     await expect(cab.page.getByRole("dialog")).toBeVisible();
     await crew.hub.say({ kind: "place_machine", machine: "EX-1", at: { x: 20 * FOOT, y: 30 * FOOT } });
     await press(ground.page, "READ AGAIN", "ASK EX-1 TO COME IN");

@@ -214,3 +214,31 @@ test("on the smallest phone BUCKET DOWN stands whole under STOP, in both languag
     await expect(down).toHaveCount(0);
   });
 });
+
+test("STOP on a frozen link: the phone that pressed says that nobody has it, and what became of it when it is through", async ({
+  crew,
+}, info) => {
+  const all = await everyone(crew);
+  const { ground, cab, board } = all;
+  const presses = async () => (await crew.hub.get("/api/log?kind=stopped")).lines.length;
+  for (const [phone, who, told] of [
+    [ground, "RT", board],
+    [cab, "OW", ground],
+  ] as const) {
+    const before = await presses();
+    // Both ends believe in the line: no error tells the page that its word went nowhere.
+    phone.link.freeze();
+    await phone.page.getByRole("button", { name: STOP }).first().click();
+    const not = phone.page.getByRole("alert").filter({ hasText: "YOUR STOP IS NOT TAKEN – SHOUT – USE HANDS" });
+    await expect(not).toBeInViewport({ ratio: 1 });
+    await phone.page.screenshot({ path: info.outputPath(`frozen-${who}.png`) });
+    expect(await presses()).toBe(before);
+    phone.link.mend();
+    await expect(not).toHaveCount(0);
+    const stands = phone.page.getByRole("alert").filter({ hasText: `${who} pressed STOP` });
+    await expect(stands.first()).toBeVisible();
+    await expect(told.page.getByText(new RegExp(`EX-1 stopped by ${who}`, "i")).first()).toBeVisible();
+    // Said again and again while nothing came back, it is one press.
+    expect(await presses()).toBe(before + 1);
+  }
+});

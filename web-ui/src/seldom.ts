@@ -11,6 +11,7 @@ export { TiesPanel } from "./pages/ground/ties";
 export { WorkPage } from "./pages/ground/work/work";
 export { WhoPage } from "./pages/join/who";
 export { LeftPanel } from "./pages/left/left";
+export { StandPanel } from "./pages/operator/stand_panel";
 export { VisitorPage } from "./pages/visitor/visitor";
 export { InspectPanel } from "./parts/inspect";
 export { PhotoPanel } from "./photo/panel";

@@ -17,6 +17,7 @@ const QUIET = [
   "check_me",
   "change_screen",
   "low_battery",
+  "stand_here",
   "withdraw_call",
   "wrong_number",
   "drop_unsent",

@@ -746,6 +746,18 @@ export interface components {
              */
             too_deep: number;
         };
+        /** @description What stood where an aim is set. */
+        AimSeen: {
+            /** @description The aim that was set there; zero without one. */
+            aim: components["schemas"]["Length"];
+            /** @description The mark or target. */
+            on: string;
+            /**
+             * Format: int32
+             * @description The revision of the target.
+             */
+            revision: number;
+        };
         /** @description An aim was set. */
         AimSet: {
             /** @description The aim. */
@@ -6340,6 +6352,7 @@ export interface components {
             /** @description What was proposed or agreed with other machines. */
             slews: components["schemas"]["SlewCard"][];
             spotter?: components["schemas"]["SpotterCard"] | null;
+            stand?: components["schemas"]["StandCard"] | null;
             /** @description Lines that were struck or met. */
             struck: components["schemas"]["StruckCard"][];
             /** @description Who asks to come in and who is in. */
@@ -8013,6 +8026,11 @@ export interface components {
         ReviseTarget: {
             /** @description Its new shape, stack and boundary. */
             grade: components["schemas"]["Target"];
+            /**
+             * Format: int32
+             * @description The revision that the page showed when it was typed; one that names none is not held against what stands.
+             */
+            seen?: number | null;
             /** @description Which. */
             target: string;
             /** @description Its allowed high and low. */
@@ -8425,6 +8443,8 @@ export interface components {
             aim: components["schemas"]["Length"];
             /** @description Marks, or targets for all their marks. */
             on: string[];
+            /** @description What stood there on the page of whoever sets it; an aim that names none is not held against what stands. */
+            seen?: components["schemas"]["AimSeen"][];
             /** @description Why. */
             why: string;
         };
@@ -9470,10 +9490,18 @@ export interface components {
             mark: string;
         } | {
             /** @enum {string} */
-            kind: "last_called";
-        } | {
-            /** @enum {string} */
             kind: "still";
+            /** @description When that was said, as the cab's screen showed it: a place that somebody has said since is not meant. */
+            since: components["schemas"]["Time"];
+        };
+        /** @description What the cab's screen tells of its own place, and what one press can say of it. */
+        StandCard: {
+            /** @description The mark that was called to this machine last. */
+            called?: string | null;
+            /** @description The mark that lies nearest to that place. */
+            near?: string | null;
+            old_at?: components["schemas"]["Time"] | null;
+            since?: components["schemas"]["Time"] | null;
         };
         /** @description The operator says where the own machine stands now. */
         StandHere: {

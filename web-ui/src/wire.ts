@@ -4,6 +4,7 @@ import type { components } from "./wire.gen";
 
 type Schemas = components["schemas"];
 export type AccountView = Schemas["AccountView"];
+export type AimSeen = Schemas["AimSeen"];
 export type Advice = Schemas["Advice"];
 export type Answer = Schemas["Answer"];
 export type ArrivalCard = Schemas["ArrivalCard"];
@@ -61,6 +62,7 @@ export type Near = Schemas["Near"];
 export type NearMissCard = Schemas["NearMissCard"];
 export type Nearness = Schemas["Nearness"];
 export type Lasts = Schemas["Lasts"];
+export type StandCard = Schemas["StandCard"];
 export type Operator = Schemas["OperatorView"];
 export type OverheadLine = Schemas["OverheadLine"];
 export type Pile = Schemas["SitePile"];

@@ -96,7 +96,7 @@ fn follows(state: &State, asked: &Asked, now: Time, head: &str) -> Result<Vec<Bo
         Command::EndSpotter(c) => said::spotter::end(state, by, c, when),
         Command::LowBattery(c) => said::battery::low(state, by, c),
         Command::TellNearMiss(c) => said::near_miss::tell(state, c),
-        Command::SetAim(c) => said::aim::set(state, c),
+        Command::SetAim(c) => said::aim::set(state, c, when),
         Command::ChangeSite(c) => said::change::change(state, by, c),
         Command::ReviseTarget(c) => said::revise::revise(state, c),
         Command::ProveTarget(c) => said::prove::prove(state, by, c),

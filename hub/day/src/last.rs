@@ -204,6 +204,7 @@ mod tests {
             grade,
             tolerance: old.tolerance,
             why: "sketch of this morning".into(),
+            seen: None,
         };
         crew.says(&supervisor(), Command::ReviseTarget(revise))
             .unwrap();

@@ -7,10 +7,13 @@
 //! | an inspection, and its words that bring people back | the alarm that the page showed; nothing seen or said at the face since |
 //! | I AM AWAY | the alarm that the cab showed |
 //! | a place, MOVED | nothing newer said of that machine's place |
+//! | a place said in the cab | the same, and this moment; STILL HERE the place that the screen showed |
 //! | SPOTTER, and its end | this moment: who watched an hour ago does not watch now |
 //! | PAINTED AGAIN | nobody has said since that it is gone |
 //! | a mark laid again | nobody has said since that it is gone |
 //! | a good check of a laser in doubt | the laser as it stands since the doubt |
+//! | a target's revision | the revision that the page showed |
+//! | an aim | the aim and the target's revision that the page showed, on this day |
 
 use crate::decide::When;
 use crate::refusal::Refusal;
@@ -46,5 +49,7 @@ pub(crate) fn overtaken(english: &str, spanish: &str) -> Refusal {
     }
 }
 
+#[cfg(test)]
+mod plan_tests;
 #[cfg(test)]
 mod tests;

@@ -28,7 +28,7 @@ pub(super) fn of_people() -> Vec<(Value, Vec<&'static str>)> {
             vec![GROUND, OPERATOR, SUPERVISOR, VISITOR],
         ),
         (
-            json!({ "kind": "stand_here", "at": { "kind": "still" } }),
+            json!({ "kind": "stand_here", "at": { "kind": "mark", "mark": "P-1" } }),
             vec![OPERATOR],
         ),
         (

@@ -4,8 +4,11 @@ use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::decide::When;
 use crate::entry::Body;
+use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
+use crate::site::Target;
 use crate::state::State;
 
 /// A supervisor sets an aim.
@@ -18,6 +21,21 @@ pub struct SetAim {
     pub aim: Length,
     /// Why.
     pub why: String,
+    /// What stood there on the page of whoever sets it; an aim that names none is not held against what stands.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub seen: Vec<AimSeen>,
+}
+
+/// What stood where an aim is set.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct AimSeen {
+    /// The mark or target.
+    pub on: String,
+    /// The aim that was set there; zero without one.
+    pub aim: Length,
+    /// The revision of the target.
+    pub revision: u32,
 }
 
 /// An aim was set.
@@ -31,7 +49,7 @@ pub struct AimSet {
     pub why: String,
 }
 
-pub(crate) fn set(state: &State, asked: &SetAim) -> Result<Vec<Body>, Refusal> {
+pub(crate) fn set(state: &State, asked: &SetAim, when: When) -> Result<Vec<Body>, Refusal> {
     let site = state.site().ok_or(Refusal::NoSite)?;
     if asked.on.is_empty() {
         return Err(Refusal::say_why(
@@ -45,6 +63,14 @@ pub(crate) fn set(state: &State, asked: &SetAim) -> Result<Vec<Body>, Refusal> {
             "por qué se pone la mira",
         ));
     }
+    overtaken::after(
+        when,
+        state.day.as_ref().map(|day| day.at),
+        (
+            "A new day has begun since: the aims of the day before are off.",
+            "Desde entonces empezó otro día: las punterías del día anterior ya no valen.",
+        ),
+    )?;
     for name in &asked.on {
         let target = site
             .mark(name)
@@ -61,12 +87,34 @@ pub(crate) fn set(state: &State, asked: &SetAim) -> Result<Vec<Body>, Refusal> {
                 high: high.to_string(),
             });
         }
+        if let Some(seen) = asked.seen.iter().find(|seen| seen.on == *name) {
+            still_stands(state, seen, target)?;
+        }
     }
     Ok(vec![Body::AimSet(AimSet {
         on: asked.on.clone(),
         aim: asked.aim,
         why: asked.why.trim().to_owned(),
     })])
+}
+
+/// Whoever typed an aim has seen what stands there now.
+fn still_stands(state: &State, seen: &AimSeen, target: &Target) -> Result<(), Refusal> {
+    let (on, id, revision) = (&seen.on, &target.id, target.revision);
+    if revision != seen.revision {
+        return Err(overtaken::overtaken(
+            &format!("{id} was changed since: r{revision} stands now."),
+            &format!("{id} cambió desde entonces: ahora vale r{revision}."),
+        ));
+    }
+    let aim = state.aims.get(on).copied().unwrap_or(Length::ZERO);
+    if aim != seen.aim {
+        return Err(overtaken::overtaken(
+            &format!("Somebody has set the aim on {on} to {aim} since."),
+            &format!("Alguien puso después la puntería de {on} en {aim}."),
+        ));
+    }
+    Ok(())
 }
 
 pub(crate) fn apply_set(state: &mut State, body: &AimSet) {
@@ -87,6 +135,7 @@ mod tests {
             on: vec!["PAD".into()],
             aim: len(aim),
             why: "deep is cheaper".into(),
+            seen: vec![],
         })
     }
 

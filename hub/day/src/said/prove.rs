@@ -288,6 +288,7 @@ mod tests {
             grade,
             tolerance: old.tolerance,
             why: "engineer's answer".into(),
+            seen: None,
         });
         crew.says(&supervisor(), revise).unwrap();
         crew

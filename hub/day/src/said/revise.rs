@@ -8,6 +8,7 @@ use utoipa::ToSchema;
 use crate::asked::By;
 use crate::cuts::daylight;
 use crate::entry::{Body, Entry};
+use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::said::call;
 use crate::said::depth_owed;
@@ -28,6 +29,9 @@ pub struct ReviseTarget {
     pub tolerance: Tolerance,
     /// Why, and on whose word.
     pub why: String,
+    /// The revision that the page showed when it was typed; one that names none is not held against what stands.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub seen: Option<u32>,
 }
 
 /// A target was revised.
@@ -98,6 +102,13 @@ pub(crate) fn revise(state: &State, asked: &ReviseTarget) -> Result<Vec<Body>, R
     })?;
     if old.grade == asked.grade && old.tolerance == tolerance {
         return Ok(vec![]);
+    }
+    if asked.seen.is_some_and(|seen| seen != old.revision) {
+        let (id, revision) = (&asked.target, old.revision);
+        return Err(overtaken::overtaken(
+            &format!("{id} was changed since: r{revision} stands now."),
+            &format!("{id} cambió desde entonces: ahora vale r{revision}."),
+        ));
     }
     let must_see: Vec<String> = state
         .cabs
@@ -211,6 +222,7 @@ mod tests {
                 grade,
                 tolerance: old.tolerance,
                 why: "engineer's answer".into(),
+                seen: None,
             });
             crew.says(&supervisor(), revise).unwrap();
             let Some(Body::TargetRevised(revised)) = crew.log.last().map(|entry| &entry.body)
@@ -239,6 +251,7 @@ mod tests {
                 grade,
                 tolerance: old.tolerance,
                 why: "engineer's answer".into(),
+                seen: None,
             }),
         )
         .unwrap();

@@ -148,6 +148,7 @@ pub(crate) fn confirm(state: &State, asked: &ConfirmUndercut) -> Result<Vec<Body
             grade,
             tolerance: target.tolerance,
             why: asked.why.clone(),
+            seen: None,
         },
     )?;
     bodies.push(Body::UndercutConfirmed(UndercutConfirmed {

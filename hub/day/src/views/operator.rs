@@ -12,6 +12,7 @@ use crate::said::face_alarm::AlarmWhy;
 use crate::said::set_up::DoubtReason;
 use crate::said::slew::SlewCard;
 use crate::said::spotter::SpotterCard;
+use crate::said::stand::{self, StandCard};
 use crate::said::struck::{self, StruckCard};
 use crate::site::{Machine, MachineShape, Site};
 use crate::state::{Cab, Call, State};
@@ -68,6 +69,9 @@ pub struct Operator {
     /// Since when this phone's battery was said to be low.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub battery_low: Option<Time>,
+    /// Where it was last said to stand; none for a machine that the site has no more.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub stand: Option<StandCard>,
 }
 
 /// A face that was left.
@@ -190,6 +194,7 @@ screen! {
     field Always slews: slews(state, machine),
     maybe Always spotter: cab.spotter.clone(),
     maybe Always battery_low: cab.battery_low,
+    maybe Always stand: site.machine(machine).map(|_| stand::card(site, cab)),
 }
 
 /// The names of the targets that a machine works on.

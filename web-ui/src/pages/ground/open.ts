@@ -1,7 +1,7 @@
 /** What is open on READ. It outlives a look at another page; another mark is chosen over it only on the person's word. */
 import { computed, effect, signal, untracked } from "@preact/signals";
 import type { Settled } from "../../outbox";
-import { me } from "../../state";
+import { ground, me } from "../../state";
 import type { Command } from "../../wire";
 import { mark } from "./at";
 
@@ -40,11 +40,15 @@ export function begin(go: () => void = () => undefined): void {
   go();
 }
 
-/** Another person holds the phone: nobody answers a question about another's reading. */
-let device: string | undefined;
+/**
+ * Another person holds the phone: nobody answers a question about another's reading. Nor does what was told on one day stand on
+ * the next: whoever is in over its opening keeps this page.
+ */
+let held = "";
 effect(() => {
-  const now = me.value?.device;
-  if (now === device) return;
-  device = now;
+  const day = ground.value?.day;
+  const now = `${me.value?.device ?? ""} ${day ?? held.split(" ")[1] ?? ""}`;
+  if (now === held) return;
+  held = now;
   untracked(() => begin());
 });

@@ -20,6 +20,7 @@ import { coversNumber, useLook } from "./look";
 import { CabPlan } from "./plan";
 import { useReceipts } from "./receipts";
 import { type Halted, Screen } from "./screen";
+import { StandKey } from "./stand";
 import { useTunes } from "./tunes";
 import { namesIn } from "./way_in";
 
@@ -78,7 +79,7 @@ export function OperatorPage() {
               />
             )}
             <div class="filling">
-              {plan && view ? <CabPlan machine={view.machine} /> : <Screen view={view} screen={screen} />}
+              {plan && view ? <CabPlan view={view} /> : <Screen view={view} screen={screen} />}
             </div>
           </div>
         )}
@@ -90,6 +91,7 @@ export function OperatorPage() {
         room={!screen || !STANDS_STILL.includes(screen.kind)}
         armed={armed}
         look={!!view?.look_asked_at}
+        view={view}
       />
     </div>
   );
@@ -171,10 +173,11 @@ interface CabKeysProps {
   room: boolean;
   armed: string;
   look: boolean;
+  view: Operator | null;
 }
 
 /** GOT IT is the large one, there only while the number is in view; no press is ever needed to go on digging. */
-function CabKeys({ call, room, armed, look }: CabKeysProps) {
+function CabKeys({ call, room, armed, look, view }: CabKeysProps) {
   const [cant, setCant] = useState(false);
   const got = call?.state.kind === "got";
   const sending = waiting.value.some((item) => item.command.kind === "got_it");
@@ -182,13 +185,16 @@ function CabKeys({ call, room, armed, look }: CabKeysProps) {
     <nav class="cab-keys" aria-label={t().title}>
       {room && !call && <div class="got" />}
       {call && (
-        <Key
-          kind={`got fades ${armed} ${got ? "done" : ""}`}
-          disabled={got}
-          onPress={() => void say({ kind: "got_it", call: call.id })}
-        >
-          {got ? t().gotPressed : sending ? t().states.waiting : t().gotIt}
-        </Key>
+        <div class="got-row">
+          <Key
+            kind={`got fades ${armed} ${got ? "done" : ""}`}
+            disabled={got}
+            onPress={() => void say({ kind: "got_it", call: call.id })}
+          >
+            {got ? t().gotPressed : sending ? t().states.waiting : t().gotIt}
+          </Key>
+          <StandKey view={view} />
+        </div>
       )}
       <Key onPress={() => void say({ kind: "check_me" })} pressed={look}>
         {look ? t().checkAsked : t().checkMe}

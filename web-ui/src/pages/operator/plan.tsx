@@ -2,14 +2,17 @@
 import { Plan } from "../../parts/plan";
 import { Profile } from "../../parts/profile";
 import { ground, sheet } from "../../state";
+import type { Operator } from "../../wire";
 import { t } from "../../words";
+import { StandLine } from "./stand";
 
-export function CabPlan({ machine }: { machine: string }) {
+export function CabPlan({ view }: { view: Operator }) {
   const drawn = sheet.value;
   if (!drawn) return <p class="empty">{t().loading}</p>;
-  const works = drawn.machines.find((one) => one.id === machine)?.works_on ?? [];
+  const works = drawn.machines.find((one) => one.id === view.machine)?.works_on ?? [];
   return (
     <div class="cab-plan">
+      <StandLine view={view} />
       <Plan sheet={drawn} ground={ground.value} />
       {drawn.targets
         .filter((target) => works.includes(target.id))

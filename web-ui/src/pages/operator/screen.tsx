@@ -9,6 +9,7 @@ import { t } from "../../words";
 import { DepthWarnings, HandDigPlate, LeaveFace } from "./ground_strips";
 import { coversNumber, hasLooked } from "./look";
 import { Section } from "./section";
+import { Stand, standWords } from "./stand";
 import { WayInStop, WhoIsIn } from "./way_in";
 
 /** The hub can't keep its log: what it shows could not be proven, so it shows none. */
@@ -42,20 +43,26 @@ export function Screen({ view, screen }: { view: Operator; screen: CabScreen | H
         </Plate>
       );
     case "call":
-      return <Call call={screen.call} key={screen.call.id} />;
+      return <Call call={screen.call} view={view} key={screen.call.id} />;
     case "old":
       return (
         <Plate
           title={words.old}
           lines={[screen.mark ?? "", words.endings[screen.why], here(screen.english, screen.spanish)]}
-        />
+        >
+          <Stand view={view} />
+        </Plate>
       );
     case "halted":
       return <Plate title={words.haltedTitle} lines={[words.halted]} />;
     case "off_site":
       return <Plate title={words.noCall} lines={[words.endings.off_site, words.offSiteDo]} />;
     case "no_call":
-      return <Plate title={words.noCall} lines={[words.noCallWhy]} />;
+      return (
+        <Plate title={words.noCall} lines={[words.noCallWhy]}>
+          <Stand view={view} />
+        </Plate>
+      );
   }
 }
 
@@ -138,7 +145,7 @@ function Stop({ screen, view }: { screen: StopScreen; view: Operator }) {
 /** HAND DIG has a plate of its own; whose elevations nobody typed twice is seen to by the ground and at the desk. */
 const NOT_HERE: readonly string[] = ["hand_dig", "not_proved"];
 
-function Call({ call }: { call: CallView }) {
+function Call({ call, view }: { call: CallView; view: Operator }) {
   const labels = labelWords({ ...call, labels: call.labels.filter((one) => !NOT_HERE.includes(one)) });
   return (
     <div class="call">
@@ -149,7 +156,11 @@ function Call({ call }: { call: CallView }) {
       </div>
       {labels.length > 0 && <p class="labels">{labels.join(" · ")}</p>}
       <DepthWarnings warnings={call.warnings} />
-      {call.reminder ? <Strip reminder={call.reminder} /> : <p class="nobody">{t().wayIn.nobody}</p>}
+      {call.reminder ? (
+        <Strip reminder={call.reminder} place={standWords(view)} />
+      ) : (
+        <p class="nobody">{t().wayIn.nobody}</p>
+      )}
       <Section call={call} />
       {call.labels.includes("hand_dig") && <HandDigPlate />}
       {call.reminder && coversNumber(call) && <Loud reminder={call.reminder} call={call.id} />}
@@ -158,13 +169,13 @@ function Call({ call }: { call: CallView }) {
 }
 
 /** Stands on every call inside the keep-out, and is silent. */
-function Strip({ reminder }: { reminder: Reminder }) {
+function Strip({ reminder, place }: { reminder: Reminder; place: string }) {
   return (
     <div class={`strip ${reminder.loud && reminder.beside ? "beside" : ""}`} role="note">
       <strong>{t().look}</strong>
       <span>{t().inKeepOut(reminder.who, reminder.mark)}</span>
       <small>
-        {zone(reminder)} {place(reminder)} {t().cautionShort}
+        {zone(reminder)} {place} {t().cautionShort}
       </small>
     </div>
   );
@@ -175,20 +186,13 @@ function zone(reminder: Reminder): string {
   return reminder.zone ? t().crew.zones[reminder.zone] : "";
 }
 
-function place(reminder: Reminder): string {
-  if (reminder.nearness.kind === "place_unknown") return t().placeUnknown;
-  return reminder.nearness.kind === "place_old" ? t().placeOld : "";
-}
-
 /** In the place of the number, and gone by itself: no press is needed to go on. */
 function Loud({ reminder, call }: { reminder: Reminder; call: number }) {
   return (
     <div class="loud" role="alert">
       <p class="stop-word">{t().look}</p>
       <p class="loud-who">{t().inKeepOut(reminder.who, reminder.mark)}</p>
-      <p>
-        {zone(reminder)} {place(reminder)}
-      </p>
+      <p>{zone(reminder)}</p>
       <p>{t().caution}</p>
       <Key kind="large" onPress={() => hasLooked(call)}>
         {t().seenIt}

@@ -1,11 +1,12 @@
 /** What only a supervisor decides, each with its reason for the log: lift a stop, rule, take a changed site file. */
 import type { ComponentChildren } from "preact";
-import { useState } from "preact/hooks";
-import { say } from "../../hub";
+import { useEffect, useRef, useState } from "preact/hooks";
+import { own, say } from "../../hub";
 import { Choice } from "../../parts/choice";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
 import { said } from "../../said";
+import { notice } from "../../state";
 import type { Command, Ruling, Supervisor } from "../../wire";
 import { Differences } from "./differences";
 import { t } from "./words";
@@ -16,22 +17,44 @@ interface WhyProps {
   act: string;
   /** What is said with the reason; nothing while something else is missing. */
   command: (why: string) => Command | null;
+  /** The hub has refused it and has said why. */
+  onRefused?: () => void;
   onClose: () => void;
   children?: ComponentChildren;
 }
 
-/** A decision with its reason. */
-export function WhyPanel({ title, ask, act, command, onClose, children }: WhyProps) {
+/** A decision with its reason; refused, it stands there still with what was typed. */
+export function WhyPanel({ title, ask, act, command, onRefused, onClose, children }: WhyProps) {
   const [why, setWhy] = useState("");
-  const said = why.trim() ? command(why.trim()) : null;
+  const [sending, setSending] = useState(false);
+  const [refused, setRefused] = useState<string | null>(null);
+  const open = useRef(true);
+  useEffect(
+    () => () => {
+      open.current = false;
+    },
+    [],
+  );
+  const said = why.trim() && !sending ? command(why.trim()) : null;
+  const send = async (words: Command) => {
+    setSending(true);
+    const reply = await say(words, true);
+    const text = reply.kind === "refused" ? own(reply.refused) : null;
+    if (!open.current) {
+      notice.value = text ?? notice.value;
+      return;
+    }
+    setSending(false);
+    setRefused(text);
+    if (text === null) onClose();
+    else onRefused?.();
+  };
   return (
-    <Panel title={title} onClose={onClose} closeWord={t().cancel}>
+    <Panel title={title} onClose={onClose} closeWord={sending ? t().close : t().cancel}>
       <form
         onSubmit={(event) => {
           event.preventDefault();
-          if (!said) return;
-          void say(said);
-          onClose();
+          if (said) void send(said);
         }}
       >
         {children}
@@ -39,7 +62,18 @@ export function WhyPanel({ title, ask, act, command, onClose, children }: WhyPro
           <span>{ask}</span>
           <input value={why} onInput={(event) => setWhy(event.currentTarget.value)} />
         </label>
-        <Key kind="send" submit disabled={!said} why={t().kept.owed.words} onPress={() => undefined}>
+        {refused && (
+          <p class="trouble" role="alert">
+            {refused}
+          </p>
+        )}
+        <Key
+          kind="send"
+          submit
+          disabled={!said}
+          why={sending ? t().kept.owed.wait : t().kept.owed.words}
+          onPress={() => undefined}
+        >
           {act}
         </Key>
       </form>

@@ -147,6 +147,7 @@ export const officeEn = {
   lastMarks: "Last readings",
   aimSet: "SET AIM",
   aimOn: "On",
+  aimNow: (on: string, aim: string, revision: number) => `${on} now: aim ${aim} ft, target r${revision}`,
   aimHint: "Feet; negative is deeper",
   noAims: "Aim is the target everywhere.",
   revise: "REVISE",

@@ -137,6 +137,7 @@ export const officeEs: typeof officeEn = {
   lastMarks: "Últimas lecturas",
   aimSet: "FIJAR",
   aimOn: "En",
+  aimNow: (on, aim, revision) => `${on} ahora: puntería ${aim} pies, rasante r${revision}`,
   aimHint: "Pies; negativo es más hondo",
   noAims: "La puntería es la rasante en todas partes.",
   revise: "REVISAR RASANTE",

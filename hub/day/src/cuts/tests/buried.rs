@@ -124,6 +124,7 @@ fn a_revision_that_digs_past_a_rule_says_so_before_anybody_digs() {
         grade: target.grade,
         tolerance: target.tolerance,
         why: "answer of the engineer".into(),
+        seen: None,
     };
     crew.says(&supervisor(), Command::ReviseTarget(asked))
         .unwrap();

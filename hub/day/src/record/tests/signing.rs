@@ -149,6 +149,7 @@ fn marks_go_on_with_their_generation_and_aims_are_off() {
         on: vec!["PAD".into()],
         aim: crate::given::len("-0.02 ft"),
         why: "scatter".into(),
+        seen: vec![],
     };
     crew.says(&supervisor(), Command::SetAim(aim)).unwrap();
     crew.check("S1", "BM-2", "3.48").unwrap();

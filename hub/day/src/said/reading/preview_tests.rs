@@ -131,6 +131,7 @@ fn run(name: &str, steps: &[Step], settles: UnsettledHigh, aim: bool) -> Vec<Val
             on: vec!["PAD".into()],
             aim: len("-0.05 ft"),
             why: "the form crew asked".into(),
+            seen: vec![],
         };
         crew.says(&supervisor(), Command::SetAim(aim)).unwrap();
     }

@@ -116,6 +116,7 @@ fn revises(crew: &mut Crew, thickness: &str, why: &str) {
         grade,
         tolerance: pad.tolerance,
         why: why.into(),
+        seen: None,
     };
     crew.says(&supervisor(), Command::ReviseTarget(asked))
         .unwrap();

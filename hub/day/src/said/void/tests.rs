@@ -130,6 +130,7 @@ fn a_revision_voids_what_was_inspected_and_tested_there_and_nothing_else() {
         grade,
         tolerance: target.tolerance,
         why: "engineer".into(),
+        seen: None,
     };
     crew.says(&supervisor(), Command::ReviseTarget(revise))
         .unwrap();
