@@ -13,10 +13,11 @@ use crate::entry::Entry;
 
 /// An entry's own fields.
 type Fields = Map<String, Value>;
+/// Makes today's form of an older one.
+type Lift = fn(&mut Fields);
 
 /// Each kind that was once written otherwise, and what makes today's form of it; nothing is left of what it can't read.
-const LIFTS: [(&str, fn(&mut Fields)); 2] =
-    [("day_closed", open_items), ("day_opened", open_items)];
+const LIFTS: [(&str, Lift); 2] = [("day_closed", open_items), ("day_opened", open_items)];
 
 /// Reads a line of the log, of whatever age.
 ///
