@@ -1,6 +1,6 @@
 //! The day as a state machine. Pure: no clock, no I/O, no randomness; every moment is handed in.
 //!
-//! A command comes in ([`asked`]), [`decide`] makes entries of it or refuses ([`refusal`]), [`apply`] folds each entry
+//! A command comes in ([`asked`]), [`decide()`] makes entries of it or refuses ([`refusal`]), [`apply()`] folds each entry
 //! ([`entry`]) into the state ([`state`]), and the views ([`views`]) show it. What was answered is derived from the entries
 //! ([`answer`]), so a repeat of a request, a restart and a replay give the same.
 //!

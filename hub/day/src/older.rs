@@ -5,7 +5,7 @@
 //! form that a hub ever wrote stays readable, and no rule below this file knows that there was another.
 //!
 //! To change the form of an entry: write the new one as a new `Body`, or as a field that may be missing; where that can't be,
-//! add the old form to [`LIFTS`] with a line of a log that was written in it.
+//! add the old form to `LIFTS` below, with a line of a log that was written in it.
 
 use serde_json::{Error, Map, Value, json};
 
