@@ -10,6 +10,9 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
+#[path = "tidy/dependencies.rs"]
+mod dependencies;
+
 /// Lines of code in a file; above this it is two files.
 const LONGEST_RUST: usize = 400;
 const LONGEST_SCRIPT: usize = 300;

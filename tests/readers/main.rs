@@ -8,6 +8,8 @@
 //! | site file, table of marks | `site` |
 //! | points and surfaces of others, CSV and `LandXML` | `survey` |
 //! | log of a data folder, export, import | `log` |
+//! | logs as earlier versions wrote them, and a verifier that is none of ours | `golden`, `verifier` |
+//! | the shape by which a state that was put by is known | `shape` |
 //! | lengths, rods, stations, plan numbers, computations | `texts` |
 #![expect(
     clippy::expect_used,
@@ -21,7 +23,10 @@
 mod harness;
 
 mod damage;
+mod golden;
 mod log;
+mod shape;
 mod site;
 mod survey;
 mod texts;
+mod verifier;

@@ -13,14 +13,17 @@ import type {
   Command,
   FromHub,
   Ground,
+  HowToRead,
   ImportPreview,
+  JoinOffer,
+  LogEntry,
   LogPage,
+  LogQuery,
   Me,
   Operator,
   PocketSheets,
   Refused,
   Restored,
-  Role,
   Sheet,
   SiteDraft,
   SiteDrafted,
@@ -76,13 +79,6 @@ export function own(refused: Partial<Refused>): string {
   return (spanish ? refused.spanish : refused.english) ?? refused.english ?? t().noHub;
 }
 
-export interface JoinOffer {
-  site: string;
-  day: string;
-  roles: Role[];
-  machine: string | null;
-}
-
 export const offer = (code: string) => get<JoinOffer>(`/api/join/${encodeURIComponent(code)}`);
 export const codes = () => get<Codes>("/api/codes");
 /** Opens the next day; this phone is let in again by the cookie in the answer. */
@@ -94,13 +90,6 @@ export const siteForm = () => get<SiteSheet>("/api/site/form");
 export const draftSite = (draft: SiteDraft) => get<SiteDrafted>("/api/site/draft", draft);
 export const changeSite = (draft: SiteDraft, why: string, seen: string) =>
   get<Answer>("/api/site/change", { key: freshKey("s"), made_at: state.clock.now(), draft, why, seen });
-
-export interface HowToRead {
-  unit?: "foot" | "survey_foot" | "metre";
-  on_plan?: boolean;
-  /** What the file is called: a target whose surface comes from a file names it so. */
-  name?: string;
-}
 
 /** What a file would give; nothing is changed. A large file takes longer than other questions. */
 export async function previewImport(file: Blob, how: HowToRead): Promise<Got<ImportPreview>> {
@@ -119,22 +108,7 @@ export async function previewImport(file: Blob, how: HowToRead): Promise<Got<Imp
 export const chooseAddress = (host: string) => get<unknown>("/api/address", { host });
 /** A season's log takes its time. */
 export const tryRestore = () => get<Restored>("/api/try-restore", {}, 600_000);
-export const entry = (seq: number) => get<{ entry: unknown; prev: string; hash: string }>(`/api/log/${seq}`);
-
-export interface LogQuery {
-  before?: number;
-  after?: number;
-  limit?: number;
-  mark?: string;
-  person?: string;
-  machine?: string;
-  kind?: string;
-  from?: number;
-  to?: number;
-  day?: string;
-  verdict?: string;
-  words?: string;
-}
+export const entry = (seq: number) => get<LogEntry>(`/api/log/${seq}`);
 
 export function log(query: LogQuery): Promise<Got<LogPage>> {
   const asked = new URLSearchParams();

@@ -2,7 +2,7 @@
 import "fake-indexeddb/auto";
 import { IDBFactory } from "fake-indexeddb";
 import { beforeEach, describe, expect, it, vi } from "vitest";
-import { fakeHub, JM, no, RT, reading } from "./outbox_given";
+import { fakeHub, JM, no, RT, read, reading } from "./outbox_given";
 
 function boxOf(
   hub: ReturnType<typeof fakeHub>,
@@ -81,7 +81,7 @@ describe("a phone that the hub does not know any more", () => {
     await Promise.all(["P-1", "P-2", "P-3"].map((mark) => box.say({ ...reading, mark })));
     expect(phone.waiting.value).toEqual([]);
     expect(told).toBeGreaterThan(0);
-    const marks = () => phone.left.value.map((item) => [item.command.mark, item.made_at, item.person]);
+    const marks = () => phone.left.value.map((item) => [read(item.command).mark, item.made_at, item.person]);
     const all = ["P-1", "P-2", "P-3"].map((mark) => [mark, 9_000, "RT"]);
     expect(marks()).toEqual(all);
     phone.left.value = [];
@@ -97,7 +97,7 @@ describe("a phone that the hub does not know any more", () => {
     phone.waiting.value = [];
     const up = fakeHub();
     await boxOf(up, JM).load();
-    await vi.waitFor(() => expect(phone.left.value.map((item) => item.command.text)).toEqual(["4.70"]));
+    await vi.waitFor(() => expect(phone.left.value.map((item) => read(item.command).text)).toEqual(["4.70"]));
     expect(up.heard).toEqual([]);
   });
 
@@ -176,9 +176,12 @@ describe("a phone that the hub does not know any more", () => {
     hub.answer = no;
     box.hurry();
     expect((await said).kind).toBe("refused");
-    expect(phone.left.value.map((item) => [item.command.why, item.refused?.english])).toEqual([
-      ["RT is out of the cut", "Too late."],
-    ]);
+    expect(
+      phone.left.value.map((item) => [
+        item.command.kind === "lift_stop" ? item.command.why : "",
+        item.refused?.english,
+      ]),
+    ).toEqual([["RT is out of the cut", "Too late."]]);
   });
 });
 

@@ -182,8 +182,9 @@ export class Outbox {
   release(key: string): void {
     const item = waiting.value.find((one) => one.key === key);
     if (!item) return;
-    const asked = item.command.kind === "take_reading" ? { waited: true } : {};
-    this.change(key, { held: false, command: { ...item.command, ...asked } });
+    const { command } = item;
+    const asked: Command = command.kind === "take_reading" ? { ...command, waited: true } : command;
+    this.change(key, { held: false, command: asked });
     void this.keep(key).then(() => this.flush());
   }
 

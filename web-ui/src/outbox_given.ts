@@ -1,6 +1,6 @@
 /** For tests of the outbox: a hub that answers as told, two people, a reading. */
 import type { Reply } from "./outbox";
-import type { Asked, Command } from "./wire";
+import type { Asked, Command, TakeReading } from "./wire";
 
 export const done: Reply = { kind: "answer", answer: { first: 1, last: 1, outcome: { kind: "done" } } };
 export const called: Reply = {
@@ -22,7 +22,7 @@ export const no: Reply = {
   kind: "refused",
   refused: { kind: "stop", english: "Too late.", spanish: "Muy tarde." },
 };
-export const reading: Command = {
+export const reading: TakeReading = {
   kind: "take_reading",
   mark: "P-1",
   set_up: "S1",
@@ -30,6 +30,12 @@ export const reading: Command = {
   text: "4.70",
   mode: "rod",
 };
+
+/** A command that is a reading. */
+export function read(command: Command | undefined): TakeReading {
+  if (command?.kind !== "take_reading") throw new Error(`${command?.kind} is no reading`);
+  return command;
+}
 
 /** A hub that answers as told, and remembers what it was asked. */
 export function fakeHub() {

@@ -3,7 +3,8 @@ import "fake-indexeddb/auto";
 import { IDBFactory } from "fake-indexeddb";
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import type { Reply } from "./outbox";
-import { called, done, fakeHub, RT, reading } from "./outbox_given";
+import { called, done, fakeHub, RT, read, reading } from "./outbox_given";
+import type { Command } from "./wire";
 
 function boxOf(
   hub: ReturnType<typeof fakeHub>,
@@ -92,7 +93,7 @@ describe("STOP", () => {
 
 describe("a call that could not go at once", () => {
   /** A reading that waits, and the hub that comes back. */
-  async function waits(command = reading) {
+  async function waits(command: Command = reading) {
     const hub = fakeHub();
     hub.up = false;
     const now = { ms: 10_000 };
@@ -136,7 +137,7 @@ describe("a call that could not go at once", () => {
     phone.waiting.value = [];
     const after = boxOf(hub);
     await after.load();
-    expect(phone.held.value.map((item) => item.command.text)).toEqual(["4.70"]);
+    expect(phone.held.value.map((item) => read(item.command).text)).toEqual(["4.70"]);
     expect(hub.heard).toEqual([]);
   });
 
@@ -148,7 +149,7 @@ describe("a call that could not go at once", () => {
     now.ms += 2_000;
     box.tick();
     expect((await said).kind).toBe("answer");
-    expect(hub.heard[0]?.command.waited).toBe(undefined);
+    expect(read(hub.heard[0]?.command).waited).toBe(undefined);
   });
 
   it("by eye is held alike; an edge over its line stops the machine and is not", async () => {

@@ -49,7 +49,7 @@ describe("the moment to load it", () => {
   it("has not while words wait that this phone can't keep", () => {
     hidden(true);
     const kept = { key: "k", made_at: 1, device: "d", person: "RT", order: 1, failed: true, held: false };
-    waiting.value = [{ ...kept, command: { kind: "add_note" } }];
+    waiting.value = [{ ...kept, command: { kind: "add_note", words: "gate" } }];
     expect(mayLoad()).toBe(true);
     onlyInMemory.value = true;
     expect(mayLoad()).toBe(false);

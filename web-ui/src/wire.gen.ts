@@ -1651,12 +1651,12 @@ export interface components {
              * @description A panel or the plan lies over the number.
              * @default false
              */
-            covered: boolean;
+            covered?: boolean;
             /**
              * @description Nobody has tapped it since it was loaded: it can make no sound.
              * @default false
              */
-            mute: boolean;
+            mute?: boolean;
         };
         /** @description What fills the cab's screen. Anything but a live call shows no number. */
         CabScreen: {
@@ -2139,7 +2139,7 @@ export interface components {
             marks: string[];
         };
         /** @description The operator wants somebody to look. */
-        CheckMe: Record<string, never>;
+        CheckMe: unknown;
         /** @description What was seen, by whom, when. */
         CheckSaid: {
             as_before?: components["schemas"]["Time"] | null;
@@ -3329,7 +3329,7 @@ export interface components {
             /** @description What it is. */
             of: components["schemas"]["FormOf"];
             /** @description What was typed, by the form's keys: texts, yes or no, lists and tables of them. */
-            typed: Record<string, never>;
+            typed: unknown;
         };
         /** @description What is wrong with a draft, and where. */
         DraftFault: {
@@ -3543,34 +3543,34 @@ export interface components {
              * @description Fissures or cracks.
              * @default false
              */
-            cracks: boolean;
+            cracks?: boolean;
             /**
              * Format: double
              * @description Layers that dip into the cut, as run to one of rise.
              * @default null
              */
-            dip_run: number | null;
+            dip_run?: number | null;
             /**
              * @description Dug or filled before.
              * @default false
              */
-            disturbed: boolean;
+            disturbed?: boolean;
             /** @default null */
-            material: components["schemas"]["Material"] | null;
+            material?: components["schemas"]["Material"] | null;
             /** @default null */
-            strength: components["schemas"]["Strength"] | null;
+            strength?: components["schemas"]["Strength"] | null;
             /** @default null */
-            thumb: components["schemas"]["Thumb"] | null;
+            thumb?: components["schemas"]["Thumb"] | null;
             /**
              * @description Heavy traffic, pile driving and the like.
              * @default false
              */
-            vibration: boolean;
+            vibration?: boolean;
             /**
              * @description Water seeps freely, or the soil stands in water.
              * @default false
              */
-            water: boolean;
+            water?: boolean;
         };
         /** @description Rules for cuts. */
         ExcavationRules: {
@@ -7877,7 +7877,7 @@ export interface components {
             why?: string;
         };
         /** @description The operator has held RELEASE for a second. */
-        Release: Record<string, never>;
+        Release: unknown;
         /** @description RELEASE was pressed while somebody may be in. */
         ReleaseRefused: {
             /** @description The machine. */
@@ -7913,7 +7913,7 @@ export interface components {
             device: string;
         };
         /** @description A supervisor voids the codes. */
-        RenewCodes: Record<string, never>;
+        RenewCodes: unknown;
         /** @description Who has answered what. */
         Response: {
             /** @description The answer. */
@@ -8938,44 +8938,44 @@ export interface components {
              * @description How clear a pipe or dig crosses a buried line.
              * @default 3048000
              */
-            clearance: components["schemas"]["Length"];
+            clearance?: components["schemas"]["Length"];
             /**
              * @description The competent persons, as they join: who pick classes and sign inspections.
              * @default []
              */
-            competent: string[];
+            competent?: string[];
             /**
              * @description Faces and trenches that are watched.
              * @default []
              */
-            faces: components["schemas"]["FaceZone"][];
+            faces?: components["schemas"]["FaceZone"][];
             /**
              * @description Lines overhead.
              * @default []
              */
-            overheads: components["schemas"]["OverheadLine"][];
+            overheads?: components["schemas"]["OverheadLine"][];
             /**
              * @description Piles of spoil and material.
              * @default []
              */
-            piles: components["schemas"]["SitePile"][];
+            piles?: components["schemas"]["SitePile"][];
             /** @default null */
-            rules: components["schemas"]["ExcavationRules"] | null;
+            rules?: components["schemas"]["ExcavationRules"] | null;
             /**
              * @description Footings and walls behind the cuts.
              * @default []
              */
-            structures: components["schemas"]["Structure"][];
+            structures?: components["schemas"]["Structure"][];
             /**
              * @description Locate tickets.
              * @default []
              */
-            tickets: components["schemas"]["Ticket"][];
+            tickets?: components["schemas"]["Ticket"][];
             /**
              * @description Buried lines.
              * @default []
              */
-            utilities: components["schemas"]["Utility"][];
+            utilities?: components["schemas"]["Utility"][];
         };
         /** @description One thing that differs. */
         SiteDifference: {
@@ -9063,7 +9063,7 @@ export interface components {
             /** @description The form of each kind of thing. */
             forms: components["schemas"]["SiteForm"][];
             /** @description What is written now, by the forms' keys. */
-            written: Record<string, never>;
+            written: unknown;
         };
         /** @description The first site file. */
         SiteTaken: {

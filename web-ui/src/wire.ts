@@ -1,6 +1,5 @@
-/** Short names for what goes over the wire, and the few shapes that no schema holds. */
-import type { Newer } from "./assembled";
-import type { components } from "./wire.gen";
+/** Short names for what goes over the wire: the shapes themselves are the hub's own, generated. */
+import type { components, operations } from "./wire.gen";
 
 type Schemas = components["schemas"];
 export type AccountView = Schemas["AccountView"];
@@ -35,6 +34,7 @@ export type Drawn = Schemas["Drawn"];
 export type DigTo = Schemas["DigTo"];
 export type DraftFault = Schemas["DraftFault"];
 export type Ending = Schemas["Ending"];
+export type Evidence = Schemas["Evidence"];
 export type ExceptionKind = Schemas["ExceptionKind"];
 export type FaceCard = Schemas["FaceCard"];
 export type FaceStrip = Schemas["FaceStrip"];
@@ -140,76 +140,44 @@ export type Verdict = Schemas["Verdict"];
 export type WouldChange = Schemas["WouldChange"];
 
 /** Who this phone is. */
-export interface Me {
-  device: string;
-  person: string;
-  roles: Role[];
-  machine: string | null;
-  language: Language;
-  unit: ScreenUnit;
-  site: string;
-  day: string;
-  build: string;
-  /** It stayed in over the night: say first who holds it. */
-  asks_who?: boolean;
-}
+export type Me = Schemas["Me"];
 
-/** What a page says; the hub knows the shape of each kind. */
-export type Command = { kind: string } & Record<string, unknown>;
+/** What a page says: a misspelt kind or field does not compile. */
+export type Command = Schemas["Command"];
+/** What a page says, of one kind. */
+export type CommandOf<K extends Command["kind"]> = Extract<Command, { kind: K }>;
+export type TakeReading = CommandOf<"take_reading">;
 
 /** One request, kept until the hub has answered for its key. */
-export interface Asked {
-  key: string;
-  made_at: number;
-  command: Command;
-}
+export type Asked = Schemas["Saying"];
 
-/** Why not, and what to do, in both languages. */
-export interface Refused {
+/** Why not, and what to do, in both languages; which refusal it was, as far as the hub has a name for it. */
+export interface Refused extends Omit<Schemas["Problem"], "refusal"> {
   kind: string;
-  english: string;
-  spanish: string;
 }
 
 /** What the hub sends over the socket. */
-export type FromHub =
-  | { kind: "hello"; build: string; device: string; log: string; at: number; speed: number }
-  | ({ kind: "view"; topic: TopicWord; seq: number; even: boolean } & Newer)
-  | {
-      kind: "beat";
-      at: number;
-      speed: number;
-      head: number;
-      hash: string;
-      halted: boolean;
-      stop?: UnkeptStop | null;
-    }
-  | { kind: "clock"; t0: number; at: number }
-  | { kind: "bye"; why: ByeReason };
-
-export type ByeReason = "removed" | "retired" | "closing" | "day_over" | "ask_who";
+export type FromHub = Schemas["FromHub"];
+export type ByeReason = Schemas["Why"];
 
 /** What a page sends over the socket. */
-export type ToHub =
-  | { kind: "clock"; t0: number }
-  | { kind: "visible"; visible: boolean }
-  | { kind: "have"; call: number }
-  | { kind: "saw"; seq: number; hash: string }
-  | { kind: "alive"; page: CabPage | null };
+export type ToHub = Schemas["FromPhone"];
+
+/** Where a code leads. */
+export type JoinOffer = Schemas["Invitation"];
 
 /** A page of the log, and a line of it. */
 export type Restored = Schemas["Restored"];
+export type LogEntry = Schemas["LogEntry"];
 export type LogPage = Schemas["LogPage"];
 export type LogLine = Schemas["LogLine"];
+/** What is looked for in the log. */
+export type LogQuery = NonNullable<operations["log_page"]["parameters"]["query"]>;
+/** How a file of somebody else's is to be read. */
+export type HowToRead = NonNullable<operations["import_preview"]["parameters"]["query"]>;
 
 /** The codes for the tailgate. */
-export interface Codes {
-  address: { host: string; port: number };
-  addresses: { host: string; interface: string; why: string }[];
-  codes: { roles: Role[]; machine: string | null; url: string; svg: string }[];
-  wifi: { ssid: string; svg: string } | null;
-  changed_since_yesterday: boolean;
-}
+export type Codes = Schemas["Codes"];
 
 /** What is typed of a thing of the site: texts, yes or no, lists and tables, as the site file has them. */
 export type Typed = boolean | string | Typed[] | TypedTable;
@@ -218,7 +186,6 @@ export interface TypedTable {
 }
 
 /** Things as they are typed, and things that are to go. */
-export interface SiteDraft {
-  put: { of: SiteFormOf; typed: Typed }[];
-  retire: Schemas["SiteDraft"]["retire"];
+export interface SiteDraft extends Omit<Schemas["SiteDraft"], "put"> {
+  put: (Omit<Schemas["Draft"], "typed"> & { typed: Typed })[];
 }

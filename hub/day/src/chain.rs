@@ -8,6 +8,7 @@ use sha2::{Digest, Sha256};
 use thiserror::Error;
 
 use crate::entry::Entry;
+use crate::older;
 
 /// A SHA-256 digest in lower-case hex.
 pub type Hash = String;
@@ -134,7 +135,7 @@ pub fn open(line: &str, number: u64) -> Result<(Entry, Hash, Hash), ChainError> 
         .and_then(|part| part.strip_prefix(PREV_MEMBER))
         .and_then(|rest| rest.strip_suffix('"'))
         .ok_or_else(|| not("it does not name the entry before it"))?;
-    let entry: Entry = serde_json::from_str(line).map_err(|error| ChainError::NotAnEntry {
+    let entry = older::read(line).map_err(|error| ChainError::NotAnEntry {
         line: number,
         reason: error.to_string(),
     })?;

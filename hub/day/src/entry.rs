@@ -25,7 +25,7 @@ pub struct Entry {
     pub body: Body,
 }
 
-/// What happened, in the past tense. Old kinds are lifted in `older.rs`, never changed.
+/// What happened, in the past tense. What is stored is never changed; what was once written otherwise is lifted in `older.rs`.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum Body {

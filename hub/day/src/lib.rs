@@ -1,6 +1,6 @@
 //! The day as a state machine. Pure: no clock, no I/O, no randomness; every moment is handed in.
 //!
-//! A command comes in ([`asked`]), [`decide`] makes entries of it or refuses ([`refusal`]), [`apply`] folds each entry
+//! A command comes in ([`asked`]), [`decide()`] makes entries of it or refuses ([`refusal`]), [`apply()`] folds each entry
 //! ([`entry`]) into the state ([`state`]), and the views ([`views`]) show it. What was answered is derived from the entries
 //! ([`answer`]), so a repeat of a request, a restart and a replay give the same.
 //!
@@ -9,6 +9,7 @@
 //! | what a person can say, and every rule about it | `said/`, one file for each thing |
 //! | who may say it | [`permit`] |
 //! | what a line of the log is, and how it is proven | [`chain`] |
+//! | how a line that an older hub wrote is read | [`older`] |
 //! | what each screen shows | [`views`], one file for each screen |
 //! | what is counted: loads, gravel, tests, hours | [`account`], at the site's own [`prices`] |
 //! | how an entry reads as a sentence | [`tell`] |
@@ -36,6 +37,7 @@ pub mod going;
 mod keep_out;
 pub mod last;
 pub mod near;
+pub mod older;
 pub mod open;
 mod overtaken;
 pub mod permit;

@@ -1,7 +1,7 @@
 /** The competent person's inspection: values, not ticks. The soil is typed anew on the same form. */
 import { useState } from "preact/hooks";
 import { say } from "../hub";
-import type { FaceCard, SoilClass } from "../wire";
+import type { Evidence, FaceCard, SoilClass } from "../wire";
 import { t } from "../words";
 import { Choice } from "./choice";
 import { Key } from "./keys";
@@ -45,7 +45,7 @@ export function InspectPanel({ card, retype = false, onClose }: InspectProps) {
   const ready = soil !== null && !badStrength && (retype ? why.trim() !== "" : seen.trim() !== "" && byHand);
   const send = () => {
     if (!ready) return;
-    const evidence = {
+    const evidence: Evidence = {
       ...(material && { material }),
       ...(thumb && { thumb }),
       ...(strength !== null && { strength: { unit: "tsf", value: strength } }),

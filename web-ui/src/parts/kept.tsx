@@ -6,7 +6,7 @@ import { ago } from "../show";
 import { play } from "../sound";
 import { linked, now, stopsStanding } from "../state";
 import { wordsOf } from "../typed";
-import type { Command, QuickWord } from "../wire";
+import type { Command } from "../wire";
 import { t } from "../words";
 import { Key } from "./keys";
 import { LatePanel } from "./late_panel";
@@ -59,7 +59,7 @@ export function HeldWords() {
 
 function heldLine(command: Command): string {
   const words = t();
-  if (command.kind === "quick_call") return `${command.machine} ${words.quick[command.word as QuickWord]}`;
+  if (command.kind === "quick_call") return `${command.machine} ${words.quick[command.word]}`;
   if (command.kind === "read_edge") return `${command.line ?? ""} ${command.text}`;
   if (command.kind !== "take_reading") return wordsOf(command);
   const way =

@@ -61,7 +61,7 @@ function SayPanel({ one, onClose }: { one: StartCheckCard; onClose: () => void }
   const [signals, setSignals] = useState<readonly HandSignal[]>(one.said?.signals ?? []);
   const bySign = one.check === "hand_signals";
   const send = () => {
-    void say({ kind: "say_start_check", check: one.check, value: value.trim(), signals });
+    void say({ kind: "say_start_check", check: one.check, value: value.trim(), signals: [...signals] });
     onClose();
   };
   const before = one.before;

@@ -51,7 +51,7 @@ effect(() => {
 export function keep(reduced: Reduced, about: PhotoAbout, words: string): string {
   const photo = newKey();
   const { bytes, sha256, original } = reduced;
-  const promise = { kind: "promise_photo", photo, sha256, original, words, ...about };
+  const promise: KeptPhoto["promise"] = { kind: "promise_photo", photo, sha256, original, words, ...about };
   void queue.keep({ photo, bytes, promise });
   return photo;
 }

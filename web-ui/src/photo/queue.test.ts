@@ -3,14 +3,14 @@ import "fake-indexeddb/auto";
 import { IDBFactory } from "fake-indexeddb";
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import type { Settled } from "../outbox";
-import { type Brought, type Hub, PhotoQueue } from "./queue";
+import { type Brought, type Hub, type KeptPhoto, PhotoQueue } from "./queue";
 
 const TAKEN: Settled = { kind: "answer", answer: { first: 1, last: 1, outcome: { kind: "done" } } } as never;
 const REFUSED: Settled = { kind: "refused", refused: { kind: "unknown", english: "no", spanish: "no" } };
-const photo = (name: string) => ({
+const photo = (name: string): Pick<KeptPhoto, "photo" | "bytes" | "promise"> => ({
   photo: name,
   bytes: Uint8Array.from([0xff, 0xd8, 1]),
-  promise: { kind: "promise_photo", photo: name },
+  promise: { kind: "promise_photo", photo: name, sha256: "00", original: "00" },
 });
 
 /** A hub that answers what it is told to, and what came to it. */

@@ -4,14 +4,14 @@
  */
 import type { Settled } from "../outbox";
 import { Table } from "../table";
-import type { Command } from "../wire";
+import type { CommandOf } from "../wire";
 
 export interface KeptPhoto {
   /** The phone's own name for it. */
   photo: string;
   bytes: Uint8Array;
   /** `promise_photo`, as it is said. */
-  promise: Command;
+  promise: CommandOf<"promise_photo">;
   /** The hub has taken the promise: from then on whoever uses this phone may bring the bytes. */
   promised: boolean;
   /** Who took it: nobody else promises it in their own name. */
@@ -24,7 +24,7 @@ export interface KeptPhoto {
 export type Brought = { kind: "kept" } | { kind: "again" } | { kind: "refused"; text: string };
 
 export interface Hub {
-  say(promise: Command): Promise<Settled>;
+  say(promise: KeptPhoto["promise"]): Promise<Settled>;
   bring(photo: KeptPhoto): Promise<Brought>;
   person(): string;
   /** How many wait. */

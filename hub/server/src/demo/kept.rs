@@ -2,7 +2,8 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use day::entry::{Body, Entry};
+use day::entry::Body;
+use day::older;
 use day::said::receipt::ScreenNotice;
 use day::time::Time;
 
@@ -28,9 +29,7 @@ pub(super) struct Kept {
 impl Kept {
     pub(super) fn read(log: &str) -> Self {
         let mut kept = Self::default();
-        let entries = log
-            .lines()
-            .filter_map(|line| serde_json::from_str::<Entry>(line).ok());
+        let entries = log.lines().filter_map(|line| older::read(line).ok());
         for entry in entries {
             match &entry.body {
                 Body::CallSent(_) => {

@@ -16,12 +16,11 @@ use day::tell::tell;
 use sled::{Batch, Db, IVec};
 
 use super::day_file::{Located, Location};
+use super::put_by::known_by;
 use super::{Head, LOCK_PATIENCE, LOCK_PAUSE, StoreError};
 
 /// sled's own cache; its default of a gibibyte is a whole small laptop.
 const CACHE_BYTES: u64 = 64 << 20;
-/// An opening is only of use to the build that wrote it: the state's shape may differ in another.
-const BUILD: &str = env!("CARGO_PKG_VERSION");
 
 /// The index, open; clones share it.
 #[derive(Clone, Debug)]
@@ -144,7 +143,7 @@ impl Index {
     /// # Errors
     /// [`StoreError::Index`].
     pub fn put_opening(&self, first: u64, prev: &str, state: &[u8]) -> Result<(), StoreError> {
-        let mut value = format!("{BUILD}\n{prev}\n").into_bytes();
+        let mut value = front_of_opening(prev).into_bytes();
         value.extend_from_slice(state);
         self.db
             .insert(numbered(b'O', first), value)
@@ -152,13 +151,13 @@ impl Index {
             .map_err(failed)
     }
 
-    /// The state that a day opened with, when it was put by for this very chain and by this build.
+    /// The state that a day opened with, when it was put by for this very chain, in today's shape and by today's rules.
     ///
     /// # Errors
     /// [`StoreError::Index`].
     pub fn opening(&self, first: u64, prev: &str) -> Result<Option<Vec<u8>>, StoreError> {
         let value = self.db.get(numbered(b'O', first)).map_err(failed)?;
-        let front = format!("{BUILD}\n{prev}\n");
+        let front = front_of_opening(prev);
         Ok(value.and_then(|value| value.strip_prefix(front.as_bytes()).map(<[u8]>::to_vec)))
     }
 
@@ -229,6 +228,10 @@ impl Index {
             .range(start..=end)
             .map(|item| tail_number(&item.map_err(failed)?.0))
     }
+}
+
+fn front_of_opening(prev: &str) -> String {
+    format!("{}\n{prev}\n", known_by())
 }
 
 fn put(batch: &mut Batch, one: &Located) -> Result<(), StoreError> {
@@ -332,5 +335,29 @@ fn failed(error: sled::Error) -> StoreError {
 fn bad(reason: &str) -> StoreError {
     StoreError::Index {
         reason: reason.to_owned(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn an_opening_of_another_shape_or_by_other_rules_is_not_taken() {
+        let folder = tempfile::tempdir().unwrap();
+        let index = Index::open(&folder.path().join("index.1"), folder.path()).unwrap();
+        index.put_opening(5, "before", b"{}").unwrap();
+        let taken = index.opening(5, "before").unwrap();
+        assert_eq!(taken, Some(b"{}".to_vec()));
+        assert_eq!(index.opening(5, "another").unwrap(), None);
+        // As the first version put it by, and with another count of the rules.
+        for known in ["0.1.0".to_owned(), format!("9{}", known_by())] {
+            let value = format!("{known}\nbefore\n{{}}");
+            index
+                .db
+                .insert(numbered(b'O', 5), value.as_bytes())
+                .unwrap();
+            assert_eq!(index.opening(5, "before").unwrap(), None, "{known}");
+        }
     }
 }

@@ -6,12 +6,14 @@
 //! | durable appends, torn tails, proofs | `log`, `tail` |
 //! | photos beside it, named by their hash | `photos` |
 //! | the index over them (the only file that names sled) | `index` |
+//! | by what a state that was put by is known again | `put_by` |
 //! | what happens when the two disagree | `rebuild` |
 
 pub mod day_file;
 pub mod index;
 pub mod log;
 pub mod photos;
+pub mod put_by;
 mod rebuild;
 mod tail;
 

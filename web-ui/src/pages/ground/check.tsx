@@ -19,6 +19,7 @@ export function CheckPanel({ card, onClose }: { card: SetUpCard; onClose: () => 
   const [benchmark, setBenchmark] = useState<string | null>(null);
   const [came, setCame] = useState<Outcome | null>(null);
   const send = async (text: string, on: string) => {
+    if (benchmark === null) return;
     const reply = await say({ kind: "shoot_check", set_up: card.id, benchmark, rod: on, text });
     if (reply.kind === "answer") setCame(reply.answer.outcome);
   };

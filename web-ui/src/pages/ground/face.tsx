@@ -144,15 +144,13 @@ function Slough({ card, onClose }: { card: FaceCard; onClose: () => void }) {
   const ready = Object.values(sizes).every(good);
   const send = () => {
     if (!ready) return;
-    const [length, height, back] = [sizes.length, sizes.height, sizes.back].map((text) =>
-      text.trim().replace(",", "."),
-    );
+    const plain = (text: string) => text.trim().replace(",", ".");
     void say({
       kind: "see_slough",
       zone: card.id,
-      length,
-      height,
-      back,
+      length: plain(sizes.length),
+      height: plain(sizes.height),
+      back: plain(sizes.back),
       mark: mark.trim().toUpperCase() || null,
     });
     onClose();

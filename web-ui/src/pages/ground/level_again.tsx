@@ -14,7 +14,7 @@ export function LevelPanel({ card, onClose }: { card: SetUpCard; onClose: () => 
     const all = [...read, text];
     setRead(all);
     const [before, benchmark, again] = all;
-    if (again === undefined) return;
+    if (before === undefined || benchmark === undefined || again === undefined) return;
     const reply = await say({
       kind: "level_again",
       set_up: card.id,

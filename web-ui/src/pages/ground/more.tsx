@@ -6,7 +6,7 @@ import { Field } from "../../parts/field";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
 import { sheet } from "../../state";
-import type { Command, Side, SiteTarget, Where } from "../../wire";
+import type { Side, SiteTarget, TakeReading, Where } from "../../wire";
 import { t } from "../../words";
 import { Pick } from "../control/form";
 import { c } from "../control/words";
@@ -59,7 +59,7 @@ function placed(place: Place, typed: Typed, side: Side | null): Where | null {
 }
 
 interface MorePanelProps {
-  onSend: (command: Command) => void;
+  onSend: (command: TakeReading) => void;
   onClose: () => void;
 }
 
@@ -86,13 +86,14 @@ export function MorePanel({ onSend, onClose }: MorePanelProps) {
     place === "station" ? typed.target : place === "mark" ? mark.value?.target : targetOf(typed.first);
   const stack = sheet.value?.targets.find((one) => one.id === named)?.grade.stack;
   const send = () => {
+    if (missing || !setUp.value || !rod.value) return;
     onSend({
       kind: "take_reading",
       mark: place === "mark" ? mark.value?.id : "",
       ...(where ? { place: where } : {}),
       ...(surface ? { surface } : {}),
-      set_up: setUp.value?.id,
-      rod: rod.value?.id,
+      set_up: setUp.value.id,
+      rod: rod.value.id,
       text: text.trim(),
       mode: "rod",
       care: chosen.value.care,

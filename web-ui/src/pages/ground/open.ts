@@ -2,11 +2,11 @@
 import { computed, effect, signal, untracked } from "@preact/signals";
 import type { Settled } from "../../outbox";
 import { ground, me } from "../../state";
-import type { Command } from "../../wire";
+import type { TakeReading } from "../../wire";
 import { mark } from "./at";
 
 export interface Sent {
-  command: Command;
+  command: TakeReading;
   reply: Settled | null;
 }
 
@@ -20,7 +20,7 @@ export const unsettled = computed<{ mark: string; what: "question" | "wrong" } |
   if (wrong.value) return { mark: wrong.value.mark, what: "wrong" };
   const reply = sent.value?.reply;
   if (reply?.kind !== "answer" || reply.answer.outcome.kind !== "asked") return null;
-  return { mark: String(sent.value?.command.mark || mark.value?.id || ""), what: "question" };
+  return { mark: sent.value?.command.mark || mark.value?.id || "", what: "question" };
 });
 
 /** What is to happen once the person has said that the mark is left as it is. */

@@ -3,30 +3,30 @@ import { FOOT, INCH, rodText } from "../../grade";
 import { Key } from "../../parts/keys";
 import { length, signed } from "../../show";
 import { sheet, unit } from "../../state";
-import type { Command, Outcome, Perhaps, Question } from "../../wire";
+import type { Outcome, Perhaps, Question, TakeReading } from "../../wire";
 import { t } from "../../words";
 import { chooseMark, rod } from "./at";
 
 type Asked = Extract<Outcome, { kind: "asked" }>;
 
 interface QuestionProps {
-  command: Command;
+  command: TakeReading;
   asked: Asked;
-  onSend: (command: Command) => void;
+  onSend: (command: TakeReading) => void;
   onAgain: () => void;
 }
 
 export function QuestionCard({ command, asked, onSend, onAgain }: QuestionProps) {
   const words = t();
-  const typed = String(command.text);
-  const sure: Command = { ...command, sure: asked.reading };
+  const typed = command.text;
+  const sure: TakeReading = { ...command, sure: asked.reading };
   return (
     <div class="sent" role="alertdialog" aria-label={ask(asked.question, typed)}>
       <div class="sent-what">
         <p class="sent-line">{ask(asked.question, typed)}</p>
         {asked.dev != null && (
           <p>
-            {String(command.mark)} {signed(asked.dev)} ft
+            {command.mark} {signed(asked.dev)} ft
           </p>
         )}
         <div class="tiles answers">
@@ -55,16 +55,16 @@ export function QuestionCard({ command, asked, onSend, onAgain }: QuestionProps)
 }
 
 /** A receiver that said LOW after HIGH: the other way is as likely as this one. */
-function otherWay(question: Question, command: Command): boolean {
+function otherWay(question: Question, command: TakeReading): boolean {
   return (
     question.kind === "does_not_fit" && question.doubt.kind === "which_way" && command.mode === "receiver_low"
   );
 }
 
 /** What was typed, as the answer that it is right names it. */
-function rightWords(command: Command): string {
+function rightWords(command: TakeReading): string {
   const words = t();
-  const text = String(command.text);
+  const text = command.text;
   if (command.mode === "rod") return text;
   return `${command.mode === "receiver_high" ? words.high : words.low} ${text}`;
 }
@@ -113,11 +113,11 @@ function perhapsWords(one: Perhaps): string {
 }
 
 /** The reading that was meant, as a new one: what was typed stays in the log as the question. */
-export function meant(command: Command, one: Perhaps): Command {
+export function meant(command: TakeReading, one: Perhaps): TakeReading {
   if (one.kind === "mark") {
     chooseMark(one.id);
     const { side: _side, machine: _machine, ...rest } = command;
-    return { ...rest, kind: command.kind, mark: one.id };
+    return { ...rest, mark: one.id };
   }
   const rods = sheet.value?.rods ?? [];
   const named = one.kind === "feet_inches" && one.rod ? rods.find((each) => each.id === one.rod) : null;

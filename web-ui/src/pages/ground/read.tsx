@@ -9,7 +9,7 @@ import { LatePanel } from "../../parts/late_panel";
 import { Panel } from "../../parts/panel";
 import { feet } from "../../show";
 import { language } from "../../state";
-import type { Command, SheetMark, StepSide } from "../../wire";
+import type { SheetMark, StepSide, TakeReading } from "../../wire";
 import { t } from "../../words";
 import { AskAfterAll, AskToComeIn } from "./ask_in";
 import { choose, chosen, digTo, mark, nearStep, rod, setUp } from "./at";
@@ -28,7 +28,7 @@ interface ReadProps {
 }
 
 export function ReadPage(props: ReadProps) {
-  const send = (command: Command) => {
+  const send = (command: TakeReading) => {
     const mine: Sent = { command, reply: null };
     sent.value = mine;
     wrong.value = null;
@@ -75,7 +75,7 @@ export function Leaving() {
 
 interface ReadingProps extends ReadProps {
   restates: number | null;
-  onSend: (command: Command) => void;
+  onSend: (command: TakeReading) => void;
 }
 
 function Reading({ restates, onSend, onLaser, onMarks, onWith }: ReadingProps) {

@@ -7,7 +7,7 @@ import { PhotoKey } from "../../parts/photo_key";
 import { Shape } from "../../parts/shape";
 import { feet, length, overFeet, signed } from "../../show";
 import { ground, language, unit } from "../../state";
-import type { CallView, Command, MachineCard, Outcome } from "../../wire";
+import type { CallView, MachineCard, Outcome, TakeReading } from "../../wire";
 import { t } from "../../words";
 import { machine, mark, step } from "./at";
 import { groundLine } from "./echo";
@@ -16,7 +16,7 @@ import { QuestionCard } from "./question";
 
 interface SentProps {
   sent: Sent;
-  onSend: (command: Command) => void;
+  onSend: (command: TakeReading) => void;
   onAgain: () => void;
   onRestate: (reading: number, mark: string) => void;
 }
@@ -60,7 +60,7 @@ export function SentCard({ sent, onSend, onAgain, onRestate }: SentProps) {
           <Key
             disabled={!reading}
             why={t().kept.owed.noReading}
-            onPress={() => reading && onRestate(reading, String(sent.command.mark || mark.value?.id || ""))}
+            onPress={() => reading && onRestate(reading, sent.command.mark || mark.value?.id || "")}
           >
             {words.restate}
           </Key>

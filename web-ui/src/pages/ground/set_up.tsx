@@ -29,6 +29,7 @@ export function SetUpPanel({ restates, onClose, onDone }: SetUpProps) {
   const [slope, setSlope] = useState<LaserSlope | "asked" | null>(null);
   const [place, setPlace] = useState<Point | null | undefined>(restates ? null : undefined);
   const send = async (text: string, rod: string) => {
+    if (laser === null || benchmark === null || slope === "asked") return;
     const reply = await say(
       restates
         ? { kind: "restate_set_up", set_up: restates.id, benchmark, rod, text }

@@ -80,7 +80,9 @@ export function SumsPanel({ onClose }: { onClose: () => void }) {
           kind="wide"
           onPress={() => {
             const what = mark.value?.target ?? mark.value?.id ?? own.sumNames.diagonals;
-            const [base, across, a_to_c, b_to_d] = SUMS.diagonals.map((name) => withUnit(typed[name] ?? ""));
+            const [base = "", across = "", a_to_c = "", b_to_d = ""] = SUMS.diagonals.map((name) =>
+              withUnit(typed[name] ?? ""),
+            );
             void say({ kind: "measure_diagonals", what, base, across, a_to_c, b_to_d });
             onClose();
           }}

@@ -1,13 +1,13 @@
 /** Join: name or initials, what you do here, IN. Under fifteen seconds. */
 import { useEffect, useState } from "preact/hooks";
-import { type JoinOffer, offer } from "../../hub";
+import { offer } from "../../hub";
 import { lastSeen, rememberMe } from "../../last_seen";
 import { Key, StopKey } from "../../parts/keys";
 import { LanguageChoice } from "../../parts/settings";
 import { timeOfDay } from "../../show";
 import { allowSound } from "../../sound";
 import { bye, language, me, remember, remembered } from "../../state";
-import type { Role } from "../../wire";
+import type { JoinOffer, Role } from "../../wire";
 import { t } from "../../words";
 import { comeIn, type Namesake } from "./come_in";
 

@@ -7,7 +7,7 @@ import { said } from "../../said";
 import { timeOfDay } from "../../show";
 import { language, me } from "../../state";
 import { wordsOf } from "../../typed";
-import type { Command } from "../../wire";
+import type { TakeReading } from "../../wire";
 import { leftEn } from "../../words/left/en";
 import { leftEs } from "../../words/left/es";
 import { ask } from "../ground/question";
@@ -29,7 +29,8 @@ function LeftCard({ item }: { item: Left }) {
   const { command, asked } = item;
   const kinds: Record<string, string> = words().kinds;
   const reads = me.value?.roles.some((role) => role === "ground" || role === "supervisor") ?? false;
-  const paper = command.kind === "take_reading" && reads;
+  const reading = command.kind === "take_reading" ? command : null;
+  const paper = reads ? reading : null;
   return (
     <section class="card" aria-label={`${kinds[command.kind] ?? words().other} ${wordsOf(command)}`}>
       <p>
@@ -39,14 +40,14 @@ function LeftCard({ item }: { item: Left }) {
       <p class="trouble">{item.refused ? `${words().refused} ${said(item.refused)}` : words().noPhone}</p>
       {paper && <p class="quiet">{words().asPaperNote}</p>}
       {paper && !asked && (
-        <Key kind="wide" onPress={() => sayLeft(item, fromPaper(item))}>
+        <Key kind="wide" onPress={() => sayLeft(item, fromPaper(item, paper))}>
           {words().asPaper}
         </Key>
       )}
-      {asked && (
+      {asked && reading && (
         <>
-          <p role="alert">{ask(asked.question, String(command.text))}</p>
-          <Key kind="wide" onPress={() => sayLeft(item, fromPaper(item, asked.reading))}>
+          <p role="alert">{ask(asked.question, reading.text)}</p>
+          <Key kind="wide" onPress={() => sayLeft(item, fromPaper(item, reading, asked.reading))}>
             {words().sureAsTyped}
           </Key>
         </>
@@ -60,11 +61,10 @@ function LeftCard({ item }: { item: Left }) {
 }
 
 /** The reading as its person would have booked it: under their name, with no call. */
-function fromPaper(item: Left, sure?: number): Command {
-  const { waited: _waited, sure: _sure, paper, ...rest } = item.command;
+function fromPaper(item: Left, reading: TakeReading, sure?: number): TakeReading {
+  const { waited: _waited, sure: _sure, paper, ...rest } = reading;
   return {
     ...rest,
-    kind: item.command.kind,
     paper: paper ?? (item.person || "?"),
     ...(sure === undefined ? {} : { sure }),
   };

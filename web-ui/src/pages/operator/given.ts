@@ -57,6 +57,7 @@ export const who: Me = {
   device: "m1",
   person: "OW",
   roles: ["operator"],
+  asks_who: false,
   machine: "EX-1",
   language: "english",
   unit: "tenths",

@@ -35,8 +35,9 @@ export function LogPage() {
   const [open, setOpen] = useState<number | null>(null);
   const newest = head.value;
   const load = async (before: number, keep: LogLine[]) => {
-    const { from, to, ...names } = filter;
-    const got = await log({ ...names, ...between(from, to, filter.day), before, limit: PAGE });
+    const { from, to, verdict: picked, ...names } = filter;
+    const verdict = VERDICTS.find((one) => one === picked);
+    const got = await log({ ...names, verdict, ...between(from, to, filter.day), before, limit: PAGE });
     setTrouble(got.ok ? "" : got.text);
     if (!got.ok) return;
     setLines(merged(keep, got.value.lines));

@@ -23,10 +23,14 @@ export function SlewPanel({ machine, other, onClose }: SlewProps) {
     name: words.crew.compass[id],
   }));
   const both = [machine, other];
+  const chosen = both.flatMap((id) => {
+    const side = sides[id];
+    return side ? [{ machine: id, keeps_out_of: side }] : [];
+  });
   const propose = () => {
     void say({
       kind: "agree_slew",
-      sides: both.map((id) => ({ machine: id, keeps_out_of: sides[id] })),
+      sides: chosen,
       note: note.trim(),
     });
     onClose();
@@ -44,7 +48,7 @@ export function SlewPanel({ machine, other, onClose }: SlewProps) {
         />
       ))}
       <Field name={words.slew.note} value={note} onValue={setNote} text />
-      <Key kind="send" disabled={both.some((id) => !sides[id])} onPress={propose}>
+      <Key kind="send" disabled={chosen.length < both.length} onPress={propose}>
         {words.slew.propose}
       </Key>
     </Panel>

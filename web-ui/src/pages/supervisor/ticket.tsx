@@ -13,10 +13,13 @@ const ANSWERS: readonly AnsweredKind[] = ["marked", "none_here", "silent"];
 export function TicketPanel({ card, onClose }: { card: TicketCard; onClose: () => void }) {
   const words = t().cuts;
   const [answers, setAnswers] = useState<Partial<Record<string, AnsweredKind>>>({});
-  const ready = card.asks.every((kind) => answers[kind]);
+  const responses = card.asks.flatMap((kind) => {
+    const answer = answers[kind];
+    return answer ? [{ kind, answer }] : [];
+  });
+  const ready = responses.length === card.asks.length;
   const send = () => {
     if (!ready) return;
-    const responses = card.asks.map((kind) => ({ kind, answer: answers[kind] }));
     void say({ kind: "check_ticket", ticket: card.id, responses });
     onClose();
   };

@@ -23,12 +23,12 @@ export function PatchPanel({ onClose }: { onClose: () => void }) {
   const [wide, setWide] = useState("");
   const [deep, setDeep] = useState("");
   const here = mark.value?.id ?? "";
-  const sizes = [lengthTyped(long), lengthTyped(wide)];
+  const [length, width] = [lengthTyped(long), lengthTyped(wide)];
   const depth = lengthTyped(deep);
-  const ready = sizes.every((one) => typeof one === "number") && depth !== null && here !== "";
+  const ready = typeof length === "number" && typeof width === "number" && depth !== null && here !== "";
   const send = () => {
     if (!ready) return;
-    void say({ kind: "add_patch", mark: here, length: sizes[0], width: sizes[1], depth: depth ?? null });
+    void say({ kind: "add_patch", mark: here, length, width, depth: depth ?? null });
     onClose();
   };
   return (
@@ -62,16 +62,17 @@ export function RamPanel({ patches, onClose }: { patches: PatchCard[]; onClose: 
   const [thick, setThick] = useState("0.5");
   const [passes, setPasses] = useState("4");
   const [damp, setDamp] = useState<Damp | null>(null);
-  const counts = [numberTyped(lift), numberTyped(passes)];
+  const whole = (text: string) => {
+    const count = numberTyped(text);
+    return typeof count === "number" && Number.isInteger(count) ? count : null;
+  };
+  const [lifts, times] = [whole(lift), whole(passes)];
   const thickness = lengthTyped(thick);
   const ready =
-    on !== "" &&
-    damp !== null &&
-    typeof thickness === "number" &&
-    counts.every((one) => Number.isInteger(one));
+    on !== "" && damp !== null && typeof thickness === "number" && lifts !== null && times !== null;
   const send = () => {
     if (!ready) return;
-    void say({ kind: "compact", on, lift: counts[0], passes: counts[1], thickness, damp });
+    void say({ kind: "compact", on, lift: lifts, passes: times, thickness, damp });
     onClose();
   };
   return (

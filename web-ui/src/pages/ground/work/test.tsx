@@ -46,9 +46,10 @@ export function TestPanel({ account, onClose }: { account: GroundAccount; onClos
     (!digs || (depth !== null && typeof width === "number"));
   const send = () => {
     if (!ready) return;
-    const undercut = digs
-      ? { undercut: { depth, from: from ?? null, to: to ?? null, width, material: "gravel", lifts: 2 } }
-      : {};
+    const undercut =
+      digs && typeof depth === "number" && typeof width === "number"
+        ? { undercut: { depth, from: from ?? null, to: to ?? null, width, material: "gravel", lifts: 2 } }
+        : {};
     void say({ kind: "test_soil", mark: here, tester, test, ...undercut });
     onClose();
   };

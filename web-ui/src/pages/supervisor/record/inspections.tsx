@@ -202,6 +202,7 @@ function ResultPanel({ of, visitors, onClose }: ResultProps) {
         kind="send"
         disabled={!ready}
         onPress={() => {
+          if (!ready) return;
           const asked = of?.asked ? { asked: of.inspection } : {};
           void say({
             kind: "inspect",

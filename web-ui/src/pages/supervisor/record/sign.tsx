@@ -31,7 +31,10 @@ export function AmendPanel({ onClose }: { onClose: () => void }) {
       act={words.amend}
       words={words.signature}
       ready={number !== null && said.trim() !== ""}
-      onSigned={(signature) => void say({ kind: "amend_day", entry: number, words: said.trim(), signature })}
+      onSigned={(signature) => {
+        if (number === null) return;
+        void say({ kind: "amend_day", entry: number, words: said.trim(), signature });
+      }}
       onClose={onClose}
     >
       <Field name={words.amendEntry} value={entry} onValue={setEntry} />

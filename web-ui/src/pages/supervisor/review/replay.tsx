@@ -169,6 +169,7 @@ function asMe(phone: Moment["phones"][number] | undefined, day: string, site: st
     device: phone?.device ?? "",
     person: phone?.person ?? "",
     roles: [],
+    asks_who: false,
     machine: phone?.machine ?? null,
     language: phone?.language ?? language.value,
     unit: phone?.unit ?? "tenths",

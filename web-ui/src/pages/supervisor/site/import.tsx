@@ -1,6 +1,6 @@
 /** IMPORT: a file of points or a surface; what was understood and what was not, by line; then a change of the site. */
 import { useState } from "preact/hooks";
-import { changeSite, draftSite, type HowToRead, previewImport } from "../../../hub";
+import { changeSite, draftSite, previewImport } from "../../../hub";
 import { Choice } from "../../../parts/choice";
 import { Key } from "../../../parts/keys";
 import { Plan } from "../../../parts/plan";
@@ -8,6 +8,7 @@ import { said } from "../../../said";
 import { feet } from "../../../show";
 import { ground, notice, sheet } from "../../../state";
 import type {
+  HowToRead,
   ImportPoint,
   ImportPreview,
   Sheet,
