@@ -263,7 +263,10 @@ fn quoted(line: &str) -> Vec<&str> {
 
 /// What a sentence may not hold: spaces stand for the ends of words. It names the cab he or him, or is Spanish that a crew
 /// reads otherwise than it is meant.
-const MISLEADS: [&str; 14] = [
+const MISLEADS: [&str; 17] = [
+    " leave the face",
+    " the face was left",
+    " levántela ",
     " he ",
     " him ",
     " his ",

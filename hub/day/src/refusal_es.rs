@@ -115,10 +115,10 @@ pub(crate) fn spanish(refusal: &Refusal) -> String {
             format!("{set_up} todavía no está comprobada. Lea primero un segundo banco de nivel.")
         }
         Refusal::SetUpIsClosed { set_up } => {
-            format!("{set_up} ya se levantó. Escoja la puesta actual o ponga el láser otra vez.")
+            format!("{set_up} ya se quitó. Escoja la puesta actual o ponga el láser otra vez.")
         }
         Refusal::SetUpsAlike { set_up } => format!(
-            "{set_up} está casi a la misma altura. Levántela primero o mueva esta medio pie: una lectura no podría decir de cuál láser es."
+            "{set_up} está casi a la misma altura. Quítela primero o mueva esta medio pie: una lectura no podría decir de cuál láser es."
         ),
         Refusal::SecondBenchmarkThere { other } => format!(
             "Esta obra tiene más de un banco de nivel. Lea {other} para comprobar la puesta."
@@ -193,7 +193,7 @@ fn of_marks(refusal: &Refusal) -> String {
             "{mark} está muy justa del lado HONDO: no hay qué recortar. Déjela o póngale un parche de grava."
         ),
         Refusal::AimOutside { low, high } => format!(
-            "Esa mira queda fuera de la tolerancia ({low} a {high}). Apunte dentro o revise la rasante."
+            "Esa puntería queda fuera de la tolerancia ({low} a {high}). Apunte dentro o revise la rasante."
         ),
         _ => "Diga desde cuál marca va la cinta.".into(),
     }

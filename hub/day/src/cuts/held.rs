@@ -101,7 +101,7 @@ impl HeldBy {
                 "Nadie trabaja al pie de {zone}: hubo que alejarse del talud. La persona competente lo inspecciona y dice por qué se vuelve."
             ),
             Self::FaceLeft { zone } => format!(
-                "Nobody works under {zone}: the face was left. The competent person inspects it and says why work goes on."
+                "Nobody works under {zone}: everybody had to get away from the face. The competent person inspects it and says why work goes on."
             ),
             Self::LineStruck { line } => {
                 let name = line.as_deref().unwrap_or("?");

@@ -176,7 +176,7 @@ fn faces(state: &State, list: &mut List) {
                 OpenKind::Face,
                 zone,
                 format!(
-                    "{zone} was left; nobody under it before the competent person has inspected it."
+                    "Everybody had to get away from {zone}; nobody under it before the competent person has inspected it."
                 ),
                 format!(
                     "Hubo que alejarse de {zone}; nadie al pie hasta que la persona competente lo inspeccione."

@@ -89,7 +89,7 @@ fn waiting(body: &Body) -> Told {
                 WaitCause::Truck => ("waits for trucks", "espera camiones"),
                 WaitCause::Attachment => ("changes an attachment", "cambia de herramienta"),
                 WaitCause::Broken => ("is broken", "está descompuesta"),
-                WaitCause::Parked => ("is parked", "está parada"),
+                WaitCause::Parked => ("is parked", "está estacionada"),
                 WaitCause::Other => ("waits", "espera"),
             };
             Told::new(

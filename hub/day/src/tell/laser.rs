@@ -41,7 +41,7 @@ pub(super) fn tell(body: &Body) -> Told {
         Body::SetUpProven(b) => proven(&b.set_up, &b.proof),
         Body::SetUpClosed(b) => Told::new(
             format!("{} taken down. {}", b.set_up, b.why),
-            format!("{} levantada. {}", b.set_up, b.why),
+            format!("{} quitada. {}", b.set_up, b.why),
         ),
         Body::CheckShot(b) => {
             let (en, es) = match b.check {

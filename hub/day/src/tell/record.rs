@@ -19,7 +19,7 @@ pub(super) fn tell(body: &Body) -> Told {
                 b.entry, b.day, b.signature.name, b.words
             ),
             format!(
-                "ENMIENDA a la entrada {} del día {}, firmada por {}: {}",
+                "ENMIENDA al asiento {} del día {}, firmada por {}: {}",
                 b.entry, b.day, b.signature.name, b.words
             ),
         ),
@@ -54,7 +54,7 @@ pub(super) fn tell(body: &Body) -> Told {
                 b.person, b.remembered.seq
             ),
             format!(
-                "EL REGISTRO FUE CORTADO O REESCRITO: el teléfono de {} recuerda la entrada {}, que este registro no tiene.",
+                "EL REGISTRO FUE CORTADO O REESCRITO: el teléfono de {} recuerda el asiento {}, que este registro no tiene.",
                 b.person, b.remembered.seq
             ),
         ),
@@ -169,7 +169,7 @@ fn signed(b: &DaySigned) -> Told {
             b.day, b.signature.name, b.head.seq
         ),
         format!(
-            "Día {} firmado por {}, hasta la entrada {}, código {code}.",
+            "Día {} firmado por {}, hasta el asiento {}, código {code}.",
             b.day, b.signature.name, b.head.seq
         ),
     );
@@ -324,7 +324,7 @@ fn photos(body: &Body) -> Told {
             if let Some(entry) = b.entry {
                 both.say(
                     format!("With entry {entry}."),
-                    format!("Con la entrada {entry}."),
+                    format!("Con el asiento {entry}."),
                 );
             }
             if !b.words.is_empty() {

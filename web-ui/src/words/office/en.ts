@@ -109,7 +109,7 @@ export const officeEn = {
     stood: (east: string, north: string, by: string, at: string) => `at E ${east} N ${north} (${by}, ${at})`,
     noPlace: "nobody had said where",
     face: (zone: string, feet: string) => `${zone} ${feet} ft away`,
-    facesLeft: (zones: string) => `Left then: ${zones}`,
+    facesLeft: (zones: string) => `Faces that people had to get away from by then: ${zones}`,
     needsWords: (n: number, by: string, why: string) =>
       `NM-${n}: ${by} pressed ALL STOP${why ? `: ${why}` : ""}. Say what happened.`,
   },
@@ -162,16 +162,16 @@ export const officeEn = {
     asksWho: "has not said who holds it",
     confirmed: (by: string) => `confirmed by ${by}`,
     notConfirmed: "NOT CONFIRMED: does not count as the competent person",
-    stays: "stays overnight",
+    stays: "stays joined overnight",
     confirmAsk: (who: string) =>
       `Look whose hands it is in. Then the phone counts today as ${who}'s: as a witness, and as the competent person when the site file names ${who}.`,
     confirm: (who: string) => `THIS IS ${who}`,
-    letStay: "LET IT STAY IN OVERNIGHT",
+    letStay: "LET IT STAY JOINED OVERNIGHT",
     noStay: "NOT OVERNIGHT ANY MORE",
     giveAsk: (machine: string) => `Another phone may take the cab of ${machine} within 10 minutes.`,
     give: (machine: string) => `GIVE THE CAB OF ${machine}`,
   },
-  newCodesAsk: "Void every code and print new ones? Phones that are in stay in.",
+  newCodesAsk: "Void every code and print new ones? Phones that have joined stay joined.",
   print: "PRINT",
   codesAddress: "Phones reach the hub at",
   addressChanged: "The address differs from yesterday's. Print the codes again.",
@@ -230,7 +230,7 @@ export const officeEn = {
       string
     >,
     exception: {
-      face_left: (zone: string, why: string) => `${zone} was left: ${why}`,
+      face_left: (zone: string, why: string) => `Everybody had to get away from ${zone}: ${why}`,
       inspection_due: (zone: string, why: string) => `${zone}: inspection due, ${why}`,
       inspection_overdue: (zone: string, why: string) => `${zone}: worked under without inspection, ${why}`,
       daylight_over: (zone: string, line: string, feet: string) =>

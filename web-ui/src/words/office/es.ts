@@ -25,7 +25,7 @@ export const officeEs: typeof officeEn = {
   entry: "registro",
   allowed: "Se permite, ft",
   sheetUnproven: "SIN COMPROBAR: lea un segundo banco de nivel antes de usarla.",
-  sheetVoid: "No vale si este láser se levanta o se mueve, o si una rasante tiene nueva revisión.",
+  sheetVoid: "No vale si este láser se quita o se mueve, o si una rasante tiene nueva revisión.",
   sheetTenths: (list) =>
     `Un estadal que marca menos está en terreno alto: ${list} décimas que bajar. Uno que marca más está hondo, tantas décimas de más.`,
   unprovenRuns: "Sin comprobar",
@@ -109,7 +109,7 @@ export const officeEs: typeof officeEn = {
     face: (zone: string, feet: string) => `${zone} a ${feet} pies`,
     facesLeft: (zones: string) => `Taludes de los que ya había que alejarse: ${zones}`,
     needsWords: (n: number, by: string, why: string) =>
-      `NM-${n}: ${by} apretó PAREN TODOS${why ? `: ${why}` : ""}. Diga qué pasó.`,
+      `NM-${n}: ${by} apretó PARE para todas${why ? `: ${why}` : ""}. Diga qué pasó.`,
   },
   rulings: { leave: "DEJARLO", patch: "PARCHAR", trim: "RASPAR" },
   exception: {
@@ -152,16 +152,16 @@ export const officeEs: typeof officeEn = {
     asksWho: "nadie ha dicho quién lo tiene",
     confirmed: (by) => `confirmado por ${by}`,
     notConfirmed: "SIN CONFIRMAR: no cuenta como persona competente",
-    stays: "se queda de noche",
+    stays: "sigue registrado de noche",
     confirmAsk: (who) =>
       `Mire en manos de quién está. Entonces el teléfono cuenta hoy como de ${who}: como testigo, y como persona competente si el archivo de obra nombra a ${who}.`,
     confirm: (who) => `ES ${who}`,
-    letStay: "DEJARLO ADENTRO DE NOCHE",
+    letStay: "DEJARLO REGISTRADO DE NOCHE",
     noStay: "YA NO DE NOCHE",
     giveAsk: (machine) => `Otro teléfono puede tomar la cabina de ${machine} en los próximos 10 minutos.`,
     give: (machine) => `ENTREGAR LA CABINA DE ${machine}`,
   },
-  newCodesAsk: "¿Anular todos los códigos e imprimir otros? Los que están dentro siguen dentro.",
+  newCodesAsk: "¿Anular todos los códigos e imprimir otros? Los teléfonos ya registrados siguen registrados.",
   print: "IMPRIMIR",
   codesAddress: "Los teléfonos llegan al servidor en",
   addressChanged: "La dirección no es la de ayer. Imprima los códigos otra vez.",
