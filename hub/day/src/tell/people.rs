@@ -90,7 +90,10 @@ pub(super) fn tell(body: &Body) -> Told {
             }
         }
         Body::WhoSaid(b) => Told::new(
-            format!("Somebody else has {}'s phone now: it is joined no more.", b.person),
+            format!(
+                "Somebody else has {}'s phone now: it is joined no more.",
+                b.person
+            ),
             format!(
                 "Otra persona tiene el teléfono de {}: ya no está registrado.",
                 b.person

@@ -90,7 +90,10 @@ pub(super) fn taken(reading: &Reading, spot: Option<SpotReason>) -> Told {
                 SpotReason::NoMachine => ("no machine assigned", "sin máquina asignada"),
                 SpotReason::SetUpInDoubt => ("laser in doubt", "láser en duda"),
                 SpotReason::SetUpClosed => ("set-up taken down", "puesta quitada"),
-                SpotReason::FaceLeft => ("everybody had to get away from the face", "hubo que alejarse del talud"),
+                SpotReason::FaceLeft => (
+                    "everybody had to get away from the face",
+                    "hubo que alejarse del talud",
+                ),
                 SpotReason::DaylightOver => (
                     "the face would come to daylight over a line",
                     "el talud saldría sobre una línea",

@@ -2,6 +2,7 @@
 
 use super::Told;
 use crate::entry::Body;
+use crate::read_as::set_up_in_both;
 use crate::said::close::DayClosed;
 use crate::said::day::DayOpened;
 use crate::said::inspection::{Inspected, InspectionResult};
@@ -126,11 +127,11 @@ fn closed(b: &DayClosed) -> Told {
         both.say(
             format!(
                 "CLOSED UNPROVEN: {} has no closing check, nothing on it since its last good one is proven.",
-                one.set_up
+                set_up_in_both(&one.set_up).0
             ),
             format!(
                 "CERRADO SIN COMPROBAR: {} no tiene lectura de cierre, nada en ella desde la última buena está comprobado.",
-                one.set_up
+                set_up_in_both(&one.set_up).1
             ),
         );
     }

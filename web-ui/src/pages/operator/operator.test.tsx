@@ -131,7 +131,7 @@ describe("the cab's page", () => {
     act(() => {
       operator.value = {
         ...view,
-        screen: { kind: "stop", press: 1, by: "RT", why: "", since: 1_000, voices: 1, all: true },
+        screen: { kind: "stop", press: 1, by: "RT", why: "", since: 1_000, all: true },
       };
     });
     expect(numbers()).toBe(0);

@@ -68,7 +68,8 @@ export const officeEn = {
   onlyFirst: (n: number, all: number) =>
     `The file has ${all} points; the first ${n} can be taken at once. Divide the file for the rest, or name it in the site file.`,
   leftOut: (n: number) => `${n} points are left out: no name, or no elevation.`,
-  exportSite: "Export: three files that belong in one folder",
+  exportSite:
+    "Export: three files that belong in one folder. Where the site has excavation rules of its own, put that file beside them as excavation-rules.toml.",
   siteChanged: "The change is in force and in the log.",
   exceptions: "Needs somebody",
   noExceptions: "Nothing waits for anybody.",
@@ -221,6 +222,8 @@ export const officeEn = {
     designTop: "Up to elevation, ft; empty to the ground",
     designAbove: "Run to 1 above that",
     designWhy: "Whose design, where is it written?",
+    allowAt: "For which mark? The leave is for that place alone.",
+    notLocated: (n: number) => `NO TICKET: ${n} marks`,
     allow: "LET GO ON",
     allowAsk: "Why does it go on, on whose word?",
     ticket: "Locate ticket",

@@ -66,7 +66,8 @@ export const officeEs: typeof officeEn = {
   onlyFirst: (n, all) =>
     `El archivo tiene ${all} puntos; de una vez se toman los primeros ${n}. Divida el archivo para el resto, o nómbrelo en el archivo de obra.`,
   leftOut: (n) => `Quedan fuera ${n} puntos: sin nombre o sin cota.`,
-  exportSite: "Exportar: tres archivos que van en una carpeta",
+  exportSite:
+    "Exportar: tres archivos que van en una carpeta. Si la obra tiene reglas de excavación propias, ponga ese archivo junto a ellos como excavation-rules.toml.",
   siteChanged: "El cambio ya vale y está en el registro.",
   exceptions: "Necesita a alguien",
   noExceptions: "Nada espera a nadie.",
@@ -211,6 +212,8 @@ export const officeEs: typeof officeEn = {
     designTop: "Hasta la cota, ft; vacío hasta el terreno",
     designAbove: "Ancho a 1 arriba de eso",
     designWhy: "¿De quién es el diseño, dónde está escrito?",
+    allowAt: "¿Para cuál marca? El permiso es solo para ese lugar.",
+    notLocated: (n) => `SIN BOLETO: ${n} marcas`,
     allow: "DEJAR SEGUIR",
     allowAsk: "¿Por qué sigue, por palabra de quién?",
     ticket: "Boleto de localización",
