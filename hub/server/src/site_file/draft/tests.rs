@@ -345,8 +345,9 @@ fn a_thickness_without_its_unit_is_refused_at_its_field() {
 #[test]
 fn a_target_without_a_tolerance_takes_the_sites_own() {
     let mut site = site("example.toml");
-    let usual = site.tolerance.expect("the example has one");
-    let Written::List(targets) = &written(&site)["target"] else {
+    let usual = site.tolerance.unwrap();
+    let pad = written(&site);
+    let Written::List(targets) = &pad["target"] else {
         panic!("targets")
     };
     let mut typed = targets[0].clone();
