@@ -100,7 +100,7 @@ test("a laser is tested by two pegs, and two lasers are compared on one point", 
   await panel.getByLabel("Rod", { exact: true }).selectOption("A");
   await panel.getByLabel("Set-up 1", { exact: true }).selectOption("S1");
   await panel.getByLabel("Set-up 2", { exact: true }).selectOption("S2");
-  await fill({ "Rod, read from S1": "4.00", "Rod, read from S2": "5.05" });
+  await fill({ "Rod, read from SETUP-1": "4.00", "Rod, read from SETUP-2": "5.05" });
   await send();
   // HI 105.00 − 4.00 = 101.00, HI 106.00 − 5.05 = 100.95: 0.05 apart, more than 0.02 (common practice).
   await expect(panel.getByRole("status").first()).toContainText("CHECK BOTH");

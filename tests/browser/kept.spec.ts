@@ -38,7 +38,7 @@ test("DROP tells no cab and leaves a line in the log", async ({ crew }) => {
       const { lines } = await crew.hub.get("/api/log?kind=unsent_dropped");
       return lines.map((line: { english: string }) => line.english);
     })
-    .toEqual(["Not sent, thrown away on the phone: P-1 S1 A 4.70 rod coarse"]);
+    .toEqual(["Not sent, thrown away on the phone: P-1 SETUP-1 A 4.70 rod coarse"]);
   await expect(cab.page.getByText("NO CALL", { exact: true })).toBeVisible();
 });
 

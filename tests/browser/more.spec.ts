@@ -35,7 +35,7 @@ async function opens(page: Page, where: RegExp) {
 
 test("a station and offset, two tapes, paces and a rocked rod each give a call, and outside there is none", async ({ crew }) => {
   const { ground, cab } = await crew.digs({ viewport: { width: 360, height: 740 } });
-  const rod = "Rod A, by S1";
+  const rod = "Rod A, by SETUP-1";
   // A mark, the top of gravel at 100.50: 105.00 − 4.20 = 100.80, 0.30 above it. The smallest of a rocked rod counts.
   const marked = await opens(ground.page, /^P-1/);
   await marked.panel.getByLabel(/^The rod stands on/).selectOption("top of slab");

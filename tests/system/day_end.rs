@@ -219,7 +219,7 @@ fn closed_over_a_missing_check_the_day_says_so_wherever_it_is_read() {
     let closed = &record(&yard.truck, |record| record["closed"].is_object())["closed"];
     assert_eq!(closed["how"]["unproven"][0]["set_up"], "S1");
     let table = yard.truck.text("/api/log.csv");
-    assert!(table.contains("CLOSED UNPROVEN: S1"), "{table}");
+    assert!(table.contains("CLOSED UNPROVEN: SETUP-1"), "{table}");
     let window = yard.truck.log();
     let window = window
         .iter()

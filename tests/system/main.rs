@@ -10,6 +10,7 @@
 mod harness;
 
 mod bad_inputs;
+mod checking;
 mod cuts;
 mod day_end;
 mod delivery;

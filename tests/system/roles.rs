@@ -131,7 +131,7 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
             boss.clone(),
         ),
         (
-            json!({ "kind": "allow_dig", "held": { "kind": "not_located" }, "why": "as told" }),
+            json!({ "kind": "allow_dig", "held": { "kind": "not_located", "mark": "P-1" }, "why": "as told" }),
             boss.clone(),
         ),
         (

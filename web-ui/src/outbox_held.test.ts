@@ -122,7 +122,7 @@ describe("a call that could not go at once", () => {
     expect(await box.drop(key)).toEqual(done);
     expect(await said).toEqual({ kind: "dropped" });
     expect(hub.heard.map((asked) => [asked.key, asked.command])).toEqual([
-      [key, { kind: "drop_unsent", what: "take_reading", words: "P-1 S1 A 4.70 rod" }],
+      [key, { kind: "drop_unsent", what: "take_reading", words: "P-1 SETUP-1 A 4.70 rod" }],
     ]);
   });
 

@@ -1,5 +1,6 @@
 /** What the phone itself knows of a command: whether it may go out unasked after it has waited, and what was typed in it. */
 import type { Command } from "./wire";
+import { t } from "./words";
 
 /**
  * Words that become a call in a cab. Whoever said one may have used hands meanwhile: once it has waited it is asked about first.
@@ -42,7 +43,7 @@ const UNREAD = [
   "restates",
 ];
 
-/** What was typed, on one line: P-1 S1 A 4.70 rod. */
+/** What was typed, on one line, names as people read them: P-1 SETUP-1 A 4.70 rod. */
 export function wordsOf(command: Command): string {
   return values(command).join(" ");
 }
@@ -52,5 +53,8 @@ function values(of: unknown): string[] {
   if (typeof of === "number") return [String(of)];
   if (Array.isArray(of)) return of.flatMap(values);
   if (typeof of !== "object" || of === null) return [];
-  return Object.entries(of).flatMap(([name, value]) => (UNREAD.includes(name) ? [] : values(value)));
+  return Object.entries(of).flatMap(([name, value]) => {
+    if (UNREAD.includes(name)) return [];
+    return name === "set_up" && typeof value === "string" ? [t().setUpName(value)] : values(value);
+  });
 }

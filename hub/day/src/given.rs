@@ -145,6 +145,7 @@ fn rod(id: &str, unit: RodUnit, length: &str) -> Rod {
 /// Two benchmarks, a flat pad at 100.00, a stepped run at 98.00 and 97.00, two machines. Invented.
 pub(crate) fn site() -> Site {
     Site {
+        tolerance: None,
         name: "Test yard".into(),
         benchmarks: vec![
             benchmark("BM-1", "100.00 ft", "0 ft"),

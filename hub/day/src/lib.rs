@@ -13,6 +13,7 @@
 //! | what each screen shows | [`views`], one file for each screen |
 //! | what is counted: loads, gravel, tests, hours | [`account`], at the site's own [`prices`] |
 //! | how an entry reads as a sentence | [`tell`] |
+//! | what people read for the names that the hub gives | [`read_as`] |
 //! | a day afterwards: as built, calls, lanes, who told | [`review`], one file for each question |
 //! | what is open, now or when a day is closed | [`open`] |
 //! | cuts, faces and what is buried | [`cuts`] |
@@ -43,6 +44,7 @@ mod overtaken;
 pub mod permit;
 pub mod plan_sense;
 pub mod prices;
+pub mod read_as;
 pub mod record;
 pub mod refusal;
 mod refusal_es;

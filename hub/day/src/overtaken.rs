@@ -17,6 +17,7 @@
 
 use crate::decide::When;
 use crate::refusal::Refusal;
+use crate::state::State;
 use crate::time::Time;
 use crate::way_in::rules::TOO_LATE_MS;
 
@@ -39,6 +40,18 @@ pub(crate) fn after(
         return Err(overtaken(english, spanish));
     }
     Ok(())
+}
+
+/// Refuses a word to a machine that was on its way for too long, or made before what the machine was told last: it does not
+/// take the place of that.
+pub(crate) fn before_its_call(state: &State, machine: &str, when: When) -> Result<(), Refusal> {
+    in_time(when)?;
+    let live = state.live_call(machine).map(|(_, call)| call.made_at);
+    let newer = (
+        "The machine was told something newer.",
+        "A la máquina se le dijo algo más nuevo.",
+    );
+    after(when, live, newer)
 }
 
 /// Refuses an answer to something that no longer stands as it was seen.

@@ -7,6 +7,7 @@ use thiserror::Error;
 use utoipa::ToSchema;
 
 use crate::asked::Role;
+use crate::read_as;
 use crate::record::missing::CloseMissing;
 use crate::time::Time;
 
@@ -33,7 +34,7 @@ pub enum Refusal {
         machine: Option<String>,
     },
     /// A name that the site does not have.
-    #[error("There is no {what} named {name} on this site. Pick one from the list.")]
+    #[error("There is no {what} named {} on this site. Pick one from the list.", .what.read(.name, Language::English))]
     Unknown {
         /// What kind of thing.
         what: Thing,
@@ -49,20 +50,21 @@ pub enum Refusal {
         spanish: String,
     },
     /// The set-up has no second benchmark yet.
-    #[error("{set_up} is not proven yet. Shoot a second benchmark first.")]
+    #[error("{} is not proven yet. Shoot a second benchmark first.", set_up_name(.set_up))]
     SetUpNotProven {
         /// Which.
         set_up: String,
     },
     /// The set-up is closed.
-    #[error("{set_up} is taken down. Pick the set-up that stands now, or set up again.")]
+    #[error("{} is taken down. Pick the set-up that stands now, or set up again.", set_up_name(.set_up))]
     SetUpIsClosed {
         /// Which.
         set_up: String,
     },
     /// Two set-ups that could not be told apart.
     #[error(
-        "{set_up} stands at almost the same height. Take it down first, or move this one by half a foot: a reading could not tell which laser it is from."
+        "{} stands at almost the same height. Take it down first, or move this one by half a foot: a reading could not tell which laser it is from.",
+        set_up_name(.set_up)
     )]
     SetUpsAlike {
         /// The other.
@@ -411,6 +413,10 @@ pub enum Refusal {
     /// The reading to correct is unknown.
     #[error("The reading to correct is not in this day's log. Take a new one.")]
     NoSuchReading,
+}
+
+fn set_up_name(id: &str) -> String {
+    read_as::set_up(id, Language::English)
 }
 
 fn and_in(machine: Option<&str>) -> String {

@@ -1,6 +1,9 @@
 //! The refusals in Spanish.
 
+use earthwork::words::Language;
+
 use crate::asked::Role;
+use crate::read_as;
 use crate::record::missing::CloseMissing;
 use crate::refusal::{Refusal, Thing};
 use crate::time::ago;
@@ -72,7 +75,8 @@ pub(crate) fn spanish(refusal: &Refusal) -> String {
             who(roles, machine.as_deref())
         ),
         Refusal::Unknown { what, name } => format!(
-            "No existe «{name}» ({}) en esta obra. Escoja de la lista.",
+            "No existe «{}» ({}) en esta obra. Escoja de la lista.",
+            what.read(name, Language::Spanish),
             thing(*what)
         ),
         Refusal::RodValue { spanish, .. }
@@ -112,13 +116,20 @@ pub(crate) fn spanish(refusal: &Refusal) -> String {
             "El boleto {ticket} vale {days}, hoy no. Pida otro."
         ),
         Refusal::SetUpNotProven { set_up } => {
-            format!("{set_up} todavía no está comprobada. Lea primero un segundo banco de nivel.")
+            format!(
+                "{} todavía no está comprobada. Lea primero un segundo banco de nivel.",
+                read_as::set_up(set_up, Language::Spanish)
+            )
         }
         Refusal::SetUpIsClosed { set_up } => {
-            format!("{set_up} ya se levantó. Escoja la puesta actual o ponga el láser otra vez.")
+            format!(
+                "{} ya se quitó. Escoja la puesta actual o ponga el láser otra vez.",
+                read_as::set_up(set_up, Language::Spanish)
+            )
         }
         Refusal::SetUpsAlike { set_up } => format!(
-            "{set_up} está casi a la misma altura. Levántela primero o mueva esta medio pie: una lectura no podría decir de cuál láser es."
+            "{} está casi a la misma altura. Quítela primero o mueva esta medio pie: una lectura no podría decir de cuál láser es.",
+            read_as::set_up(set_up, Language::Spanish)
         ),
         Refusal::SecondBenchmarkThere { other } => format!(
             "Esta obra tiene más de un banco de nivel. Lea {other} para comprobar la puesta."
@@ -193,7 +204,7 @@ fn of_marks(refusal: &Refusal) -> String {
             "{mark} está muy justa del lado HONDO: no hay qué recortar. Déjela o póngale un parche de grava."
         ),
         Refusal::AimOutside { low, high } => format!(
-            "Esa mira queda fuera de la tolerancia ({low} a {high}). Apunte dentro o revise la rasante."
+            "Esa puntería queda fuera de la tolerancia ({low} a {high}). Apunte dentro o revise la rasante."
         ),
         _ => "Diga desde cuál marca va la cinta.".into(),
     }

@@ -38,6 +38,9 @@ pub struct Site {
     pub rods: Vec<Rod>,
     /// The lasers in the truck.
     pub lasers: Vec<Laser>,
+    /// What is allowed high and low of a target that does not say it itself.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub tolerance: Option<Tolerance>,
     /// What this site has settled on.
     #[serde(default)]
     pub rules: Rules,

@@ -3,7 +3,7 @@
 //!
 //! Which law: machines that dig are left out of the cranes' rules, also when they lift with a sling (29 CFR 1926.1400 (c)(2));
 //! 29 CFR 1926.600 (a)(6) binds equipment near lines, and takes every wire for live until its owner says that it is not and
-//! it is visibly grounded. The cranes' table never asks for less, so it is what is shown. The line's owner comes before both.
+//! it is visibly grounded (both from memory: the text was not at hand). The cranes' table never asks for less, so it is what is shown. The line's owner comes before both.
 
 use crate::length::Length;
 
@@ -25,8 +25,9 @@ const EQUIPMENT_FT: f64 = 10.0;
 const EQUIPMENT_KV: f64 = 50.0;
 /// For each kilovolt over it, of the same.
 const EQUIPMENT_IN_PER_KV: f64 = 0.4;
-/// Where nobody has said the voltage: 29 CFR 1926.1408 (a)(2)(ii) for lines that are known to be no more than 350 kV, and
-/// 1926.1409 (a), which puts 50 ft for 20 ft over that.
+/// Where nobody has said the voltage: 29 CFR 1926.1408 (a)(2)(ii), option 2, for lines that are known to be no more than
+/// 350 kV, and 1926.1409 (a), which puts 50 ft for 20 ft over that. Secondary sources: a training centre's reprint of .1408
+/// (a)(2) and a reader's digest of .1409; .1407 (a)(2) says the same of assembly, read as a copy of the code.
 const UNKNOWN: [Row; 2] = [(350.0, 20), (1_000.0, 50)];
 
 fn feet(whole: i64) -> Length {

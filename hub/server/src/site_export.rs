@@ -12,7 +12,7 @@ use earthwork::target::{KeptNet, Net, Shape};
 
 use crate::error::StartError;
 use crate::opening;
-use crate::site_file::{exact, text_of};
+use crate::site_file::{RULES_FILE, exact, text_of};
 use crate::store::{self, DataFolder};
 use crate::terminal::say;
 
@@ -56,6 +56,11 @@ pub fn write(data: &Path, out: &Path) -> Result<(), StartError> {
         to.write_all(text.as_bytes()).map_err(failed(&path))?;
         to.sync_all().map_err(failed(&path))?;
         say(&format!("{}: written.", path.display()));
+    }
+    if site.cuts.rules.is_some() {
+        say(&format!(
+            "{RULES_FILE} is not written: the site keeps what it says, not the file. Put your own file of rules beside these under that name."
+        ));
     }
     Ok(())
 }

@@ -67,7 +67,7 @@ function useAlarm(since: number | undefined, again = 0) {
 /** An ALL STOP that stands: who and why, on every page. */
 function AllStop() {
   const stop = standing();
-  useAlarm(stop?.since, stop?.voices);
+  useAlarm(stop?.since, stop?.press);
   return stop && <StopBand stop={stop} all />;
 }
 

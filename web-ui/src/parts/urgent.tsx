@@ -23,7 +23,7 @@ export function graveInCab(): string {
   if (!me.value?.roles.includes("operator")) return "";
   if (!linked.value || bye.value) return "link";
   const screen = view?.screen;
-  if (screen?.kind === "stop") return `stop ${screen.since} ${screen.voices}`;
+  if (screen?.kind === "stop") return `stop ${screen.since} ${screen.press}`;
   if (screen?.kind === "leave_face") return `face ${screen.since}`;
   if (screen?.kind !== "way_in") return "";
   const people = view?.way_in.people.filter(owed) ?? [];
@@ -73,7 +73,7 @@ export function standing(): StopCard | null {
   const kept = cards.find((card) => card.stop?.all)?.stop ?? visitor.value?.stop ?? null;
   const stop = unkept.value;
   if (!stop || stop.machine) return kept;
-  return { by: stop.by, why: stop.why, since: stop.since, all: true, press: 0, voices: stop.since };
+  return { by: stop.by, why: stop.why, since: stop.since, all: true, press: stop.since };
 }
 
 interface BandProps {

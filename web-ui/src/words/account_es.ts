@@ -32,7 +32,7 @@ export const accountEs: typeof accountEn = {
     truck: "CAMIONES",
     attachment: "HERRAMIENTA",
     broken: "DESCOMPUESTA",
-    parked: "PARADA",
+    parked: "ESTACIONADA",
     other: "OTRA COSA",
   },
   again: "YA TRABAJA",

@@ -56,9 +56,9 @@ export const cutsEn = {
   dueWhy: {
     new_day: "none today",
     seen: "something was seen",
-    left: "the face was left",
+    left: "everybody had to get away from the face",
   } satisfies Record<InspectionWhy, string>,
-  leave: "LEAVE THE FACE",
+  leave: "GET AWAY FROM THE FACE",
   leaveStrip: (name: string, feet: string) => `${name}: nobody within ${feet} ft of its toe`,
   leaveWhy: {
     pins: (pins: string) => `Pins ${pins} open too fast`,
@@ -70,7 +70,7 @@ export const cutsEn = {
   mustLeave: (machines: string) => `Not away yet: ${machines}`,
   pinsNow: (pins: string, apart: string, rate: string) => `${pins} ${apart} ft, ${rate} ft an hour`,
   pinsNone: (pins: string) => `${pins} not taped yet`,
-  pinStates: { still: "STILL", watch: "WATCH", leave: "LEAVE" } satisfies Record<PinState, string>,
+  pinStates: { still: "STILL", watch: "WATCH", leave: "GET AWAY" } satisfies Record<PinState, string>,
   crest: (mark: string, run: string, degrees: string) => `At ${mark}: ${run} to 1, ${degrees}°`,
   crestBack: (back: string, yards: string) => `crest back ${back} ft; ${yards} cy a foot hang over`,
   benches: (rises: string, treads: string) =>
@@ -97,7 +97,7 @@ export const cutsEn = {
   seenLine: (what: string, who: string, at: string) => `${what} · ${who} · ${at}`,
   loadBack: "Back from the crest, ft",
   slough: {
-    told: "Every cab and phone says LEAVE THE FACE. When nobody is under it: how much came down?",
+    told: "Every cab and phone says GET AWAY FROM THE FACE. When nobody is under it: how much came down?",
     length: "Along the face, ft",
     height: "High, ft",
     back: "Back, ft",
@@ -171,7 +171,7 @@ export const cutsEn = {
   } satisfies Record<CutsLabel, string>,
   held: (why: string) => `NO CALL. ${why}`,
   spot: {
-    face_left: "The face over it was left: the competent person inspects it first.",
+    face_left: "Everybody had to get away from the face over it: the competent person inspects it first.",
     daylight_over: "The face would come to daylight over a line: the supervisor gives the reason.",
     not_located: "No locate ticket covers it: have it located, or the supervisor gives the reason.",
     ticket_lapsed: "The locate ticket does not hold today: ask for a new one.",

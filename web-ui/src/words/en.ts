@@ -54,7 +54,7 @@ export const en = {
     notDrawn: "not drawn",
     asks: {
       get_away:
-        "GAS. EVERYBODY AWAY NOW, UPWIND. Leave the machine; no flame, no switch, no phone near it. From far off call 911, then its owner. Nobody goes back before the fire department says so.",
+        "GAS. EVERYBODY AWAY NOW, UPWIND. Get out of the machine and away from it; no flame, no switch, no phone near it. From far off call 911, then its owner. Nobody goes back before the fire department says so.",
       live: "POWER. TOUCH NOTHING, STAY AWAY: machine and ground can be live. In the cab stay in, unless it burns. Call 911, then its owner.",
       touch_nothing: "TOUCH NOTHING, EVERYBODY OUT OF THE HOLE. Call its owner; if anybody is hurt, 911.",
       not_known:
@@ -105,7 +105,7 @@ export const en = {
   otherPerson: "I am somebody else. My name here:",
   otherIn: "IN AS SOMEBODY ELSE",
   stillYou: (who: string) => `${who}?`,
-  stillYouWhy: "This phone stayed in over the night. Say who holds it; STOP works at once.",
+  stillYouWhy: "This phone stayed joined over the night. Say who holds it; STOP works at once.",
   yesIAm: (who: string) => `YES, ${who}`,
   somebodyElse: "SOMEBODY ELSE",
   giveCab: (machine: string) => `GIVE THE CAB OF ${machine} TO ANOTHER PHONE`,

@@ -20,7 +20,7 @@ export const keptEs: typeof keptEn = {
     "Se dijo que un número estaba mal y no se ha escrito el bueno. La cabina no tiene número para esta marca.",
   stayHere: "QUEDARSE EN ESTA MARCA",
   leaveIt: "DEJARLO ASÍ",
-  noHub: "SIN ENLACE CON EL SISTEMA",
+  noHub: "SIN ENLACE CON EL SERVIDOR",
   stayOut: "QUÉDESE AFUERA – USE LAS MANOS",
   watchGround: "MIRE AL DE PISO",
   lastKnown: (time) => `Lo último que se supo, a las ${time}:`,

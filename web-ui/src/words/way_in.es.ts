@@ -2,7 +2,7 @@
 import type { wayInEn } from "./way_in.en";
 
 export const wayInEs: typeof wayInEn = {
-  ask: (machine) => `PEDIR ENTRAR EN ${machine}`,
+  ask: (machine) => `PEDIR A ${machine} ENTRAR EN SU ZONA`,
   outside: "NO ENTRO – LEO DESDE AFUERA",
   within: (mark, machine) => `${mark} queda dentro de la zona prohibida de ${machine}.`,
   placeOld: (machine) => `Nadie ha dicho hace poco dónde está ${machine}: cuéntese adentro.`,
@@ -47,7 +47,7 @@ export const wayInEs: typeof wayInEn = {
   wait: "ESPERE",
   no: "NO",
   release: "REANUDAR",
-  notReleased: (who) => `NO SE REANUDA: ${who} ADENTRO. Mire y espere la salida.`,
+  notReleased: (who) => `NO SE REANUDA: ${who} ADENTRO. Mire y espere su YA SALÍ.`,
   empty: "NADIE DICE ESTAR ADENTRO – MIRE ANTES DE MANTENER REANUDAR",
   nobody: "NADIE HA PEDIDO ENTRAR – MIRE DE TODOS MODOS",
   wasIn: (who) => `${who} ADENTRO. QUIETO.`,

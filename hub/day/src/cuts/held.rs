@@ -39,7 +39,11 @@ pub enum HeldBy {
         zone: String,
     },
     /// No ticket covers the place.
-    NotLocated {},
+    NotLocated {
+        /// The mark there; entries from before it was asked for have none, and let go on everywhere.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        mark: Option<String>,
+    },
     /// The ticket that covers it has lapsed.
     TicketLapsed {
         /// Which.
@@ -71,7 +75,7 @@ impl HeldBy {
             Self::FaceLeft { .. } => SpotReason::FaceLeft,
             Self::LineStruck { .. } => SpotReason::LineStruck,
             Self::Daylight { .. } => SpotReason::DaylightOver,
-            Self::NotLocated {} => SpotReason::NotLocated,
+            Self::NotLocated { .. } => SpotReason::NotLocated,
             Self::TicketLapsed { .. } => SpotReason::TicketLapsed,
             Self::PaintGone { .. } => SpotReason::PaintGone,
             Self::TooNear { .. } => SpotReason::CrossingTooNear,
@@ -85,7 +89,7 @@ impl HeldBy {
             Self::FaceLeft { .. } => Ending::StaleByFace,
             Self::Query { .. } => Ending::QueryAsked,
             Self::Daylight { .. }
-            | Self::NotLocated {}
+            | Self::NotLocated { .. }
             | Self::TicketLapsed { .. }
             | Self::PaintGone { .. }
             | Self::TooNear { .. }
@@ -101,14 +105,18 @@ impl HeldBy {
                 "Nadie trabaja al pie de {zone}: hubo que alejarse del talud. La persona competente lo inspecciona y dice por qué se vuelve."
             ),
             Self::FaceLeft { zone } => format!(
-                "Nobody works under {zone}: the face was left. The competent person inspects it and says why work goes on."
+                "Nobody works under {zone}: everybody had to get away from the face. The competent person inspects it and says why work goes on."
             ),
             Self::LineStruck { line } => {
                 let name = line.as_deref().unwrap_or("?");
                 if spanish {
-                    format!("Cerca se golpeó una línea ({name}). Ahí nadie excava hasta que su dueño la haya visto; el supervisor da la razón.")
+                    format!(
+                        "Cerca se golpeó una línea ({name}). Ahí nadie excava hasta que su dueño la haya visto; el supervisor da la razón."
+                    )
                 } else {
-                    format!("A line was struck near it ({name}). Nobody digs there until its owner has seen it; the supervisor gives the reason.")
+                    format!(
+                        "A line was struck near it ({name}). Nobody digs there until its owner has seen it; the supervisor gives the reason."
+                    )
                 }
             }
             Self::Daylight { zone } if spanish => format!(
@@ -117,15 +125,23 @@ impl HeldBy {
             Self::Daylight { zone } => format!(
                 "The face of {zone} would come to daylight over a line that nobody may cross. Ask the engineer; the supervisor gives the reason."
             ),
-            Self::NotLocated {} if spanish => {
-                "Ningún boleto de localización cubre este lugar. Pida que lo localicen; el supervisor da la razón.".into()
+            Self::NotLocated { mark } => {
+                let at = mark
+                    .as_ref()
+                    .map_or_else(String::new, |mark| format!(" ({mark})"));
+                if spanish {
+                    format!(
+                        "Ningún boleto de localización cubre este lugar{at}. Pida que lo localicen; el supervisor da la razón."
+                    )
+                } else {
+                    format!(
+                        "No locate ticket covers this place{at}. Have it located; the supervisor gives the reason."
+                    )
+                }
             }
-            Self::NotLocated {} => {
-                "No locate ticket covers this place. Have it located; the supervisor gives the reason.".into()
+            Self::TicketLapsed { ticket } if spanish => {
+                format!("El boleto {ticket} ya no vale hoy. Pida otro; el supervisor da la razón.")
             }
-            Self::TicketLapsed { ticket } if spanish => format!(
-                "El boleto {ticket} ya no vale hoy. Pida otro; el supervisor da la razón."
-            ),
             Self::TicketLapsed { ticket } => format!(
                 "Ticket {ticket} does not hold today. Ask for a new one; the supervisor gives the reason."
             ),
@@ -138,9 +154,9 @@ impl HeldBy {
             Self::TooNear { zone, utility } if spanish => format!(
                 "{zone} cruza {utility} demasiado cerca. Pregunte al ingeniero antes de excavar ahí."
             ),
-            Self::TooNear { zone, utility } => format!(
-                "{zone} crosses {utility} too near. Ask the engineer before digging there."
-            ),
+            Self::TooNear { zone, utility } => {
+                format!("{zone} crosses {utility} too near. Ask the engineer before digging there.")
+            }
             Self::Query { query } if spanish => format!(
                 "{query} está sin contestar y el trabajo ahí espera la respuesta. Siga en otra parte; el supervisor anota la respuesta."
             ),
@@ -159,8 +175,8 @@ impl HeldBy {
     }
 }
 
-/// What holds a call at a place back; the gravest first. What a supervisor let go on today does not.
-pub(crate) fn at(state: &State, place: Point, target: Option<&str>) -> Option<HeldBy> {
+/// What holds a call at a mark's place back; the gravest first. What a supervisor let go on today does not.
+pub(crate) fn at(state: &State, mark: &str, place: Point, target: Option<&str>) -> Option<HeldBy> {
     let site = state.site()?;
     if site.cuts.is_empty() && state.cuts.struck.is_empty() {
         return None;
@@ -192,7 +208,7 @@ pub(crate) fn at(state: &State, place: Point, target: Option<&str>) -> Option<He
     if let Some(held) = crate::said::struck::holds(state, site, place) {
         return Some(held);
     }
-    found.extend(not_located(state, site, place));
+    found.extend(not_located(state, site, mark, place));
     for utility in &site.cuts.utilities {
         let gone = state
             .cuts
@@ -206,9 +222,15 @@ pub(crate) fn at(state: &State, place: Point, target: Option<&str>) -> Option<He
         }
     }
     found.extend(too_near(state, site, place, target));
-    found
-        .into_iter()
-        .find(|held| !state.cuts.allowed.contains(held))
+    found.into_iter().find(|held| !let_go_on(state, held))
+}
+
+/// A leave to dig where nothing is located is for one mark; one from before that was asked for is for all of them.
+pub(crate) fn let_go_on(state: &State, held: &HeldBy) -> bool {
+    let everywhere = HeldBy::NotLocated { mark: None };
+    let allowed = &state.cuts.allowed;
+    let not_located = matches!(held, HeldBy::NotLocated { .. });
+    allowed.contains(held) || (not_located && allowed.contains(&everywhere))
 }
 
 /// The same for a mark, which a query to the engineer may hold back too; no supervisor's word replaces the answer.
@@ -217,7 +239,12 @@ pub(crate) fn at_mark(state: &State, mark: &str) -> Option<HeldBy> {
         .site()?
         .mark(mark)
         .and_then(|mark| mark.target.clone());
-    let held = at(state, strip::place_of(state, mark)?, target.as_deref());
+    let held = at(
+        state,
+        mark,
+        strip::place_of(state, mark)?,
+        target.as_deref(),
+    );
     held.or_else(|| by_query(state, mark, target.as_deref()))
 }
 
@@ -240,7 +267,7 @@ pub(crate) fn call(
         .mark(mark)
         .and_then(|one| one.target.as_deref());
     let target = target.or(own);
-    let held = at(state, strip::place_of(state, mark)?, target);
+    let held = at(state, mark, strip::place_of(state, mark)?, target);
     held.or_else(|| by_query(state, mark, target))
 }
 
@@ -250,7 +277,7 @@ pub(crate) fn by_query(state: &State, mark: &str, target: Option<&str>) -> Optio
     Some(HeldBy::Query { query })
 }
 
-fn not_located(state: &State, site: &Site, place: Point) -> Option<HeldBy> {
+fn not_located(state: &State, site: &Site, mark: &str, place: Point) -> Option<HeldBy> {
     if site.cuts.tickets.is_empty() {
         return None;
     }
@@ -264,7 +291,9 @@ fn not_located(state: &State, site: &Site, place: Point) -> Option<HeldBy> {
         Some(ticket) => HeldBy::TicketLapsed {
             ticket: ticket.id.clone(),
         },
-        None => HeldBy::NotLocated {},
+        None => HeldBy::NotLocated {
+            mark: Some(mark.to_owned()),
+        },
     })
 }
 

@@ -5,6 +5,7 @@ use earthwork::face::PinState;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::read_as::set_up_in_both;
 use crate::record::missing::unproven;
 use crate::said::near_miss;
 use crate::site::Site;
@@ -176,7 +177,7 @@ fn faces(state: &State, list: &mut List) {
                 OpenKind::Face,
                 zone,
                 format!(
-                    "{zone} was left; nobody under it before the competent person has inspected it."
+                    "Everybody had to get away from {zone}; nobody under it before the competent person has inspected it."
                 ),
                 format!(
                     "Hubo que alejarse de {zone}; nadie al pie hasta que la persona competente lo inspeccione."
@@ -217,22 +218,22 @@ fn faces(state: &State, list: &mut List) {
 fn lasers(state: &State, list: &mut List) {
     for suspect in &state.suspects {
         for mark in &suspect.open {
-            let set_up = &suspect.window.set_up;
+            let (set_up, puesta) = set_up_in_both(&suspect.window.set_up);
             list.push(
                 OpenKind::InDoubt,
                 mark,
                 format!("{mark}: measured with {set_up} while it was in doubt; shoot it again."),
-                format!("{mark}: medida con {set_up} cuando estaba en duda; lea otra vez."),
+                format!("{mark}: medida con {puesta} cuando estaba en duda; lea otra vez."),
             );
         }
     }
     for set_up in state.set_ups.iter().filter(|set_up| unproven(set_up)) {
-        let id = &set_up.id;
+        let (name, puesta) = set_up_in_both(&set_up.id);
         list.push(
             OpenKind::ClosingCheck,
-            id,
-            format!("{id}: no good check after its last reading. Shoot a benchmark."),
-            format!("{id}: sin comprobación buena después de su última lectura. Lea un banco."),
+            &set_up.id,
+            format!("{name}: no good check after its last reading. Shoot a benchmark."),
+            format!("{puesta}: sin comprobación buena después de su última lectura. Lea un banco."),
         );
     }
 }

@@ -2,6 +2,7 @@
 
 use super::{List, OpenKind};
 use crate::account::need;
+use crate::read_as::patch_in_both;
 use crate::said::patch::PatchStep;
 use crate::site::Site;
 use crate::state::State;
@@ -29,12 +30,13 @@ pub(super) fn soil(state: &State, site: &Site, list: &mut List) {
     tests_missing(state, site, list);
     for patch in soil::patches(state) {
         if patch.step != PatchStep::Done {
-            let (id, mark, cy) = (&patch.patch, &patch.mark, patch.cy);
+            let (mark, cy) = (&patch.mark, patch.cy);
+            let (name, parche) = patch_in_both(&patch.patch);
             list.push(
                 OpenKind::Gravel,
-                id,
-                format!("Patch {id} at {mark}, {cy:.2} cy, is not done."),
-                format!("El parche {id} en {mark}, {cy:.2} yd³, no está hecho."),
+                &patch.patch,
+                format!("{name} at {mark}, {cy:.2} cy, is not done."),
+                format!("{parche} en {mark}, {cy:.2} yd³, no está hecho."),
             );
         }
     }

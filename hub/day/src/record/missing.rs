@@ -3,6 +3,7 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::read_as::set_up_in_both;
 use crate::state::{SetUp, State};
 use crate::views::ground::SetUpState;
 
@@ -43,7 +44,10 @@ impl CloseMissing {
                 people.join(", ")
             ),
             Self::ClosingCheck { set_up } => {
-                format!("a closing shot on a benchmark with {set_up}")
+                format!(
+                    "a closing shot on a benchmark with {}",
+                    set_up_in_both(set_up).0
+                )
             }
             Self::ShootAgain { mark } => format!("{mark} was to be shot again"),
             Self::VisitorOnSite { person } => format!("{person} has not said OFF SITE"),
@@ -58,7 +62,10 @@ impl CloseMissing {
                 people.join(", ")
             ),
             Self::ClosingCheck { set_up } => {
-                format!("una lectura de cierre en un banco de nivel con {set_up}")
+                format!(
+                    "una lectura de cierre en un banco de nivel con {}",
+                    set_up_in_both(set_up).1
+                )
             }
             Self::ShootAgain { mark } => format!("había que leer {mark} otra vez"),
             Self::VisitorOnSite { person } => format!("{person} no ha dicho YA SALÍ DE LA OBRA"),

@@ -1,7 +1,10 @@
 //! Kinds of things that have names, as a refusal calls them.
 
+use earthwork::words::Language;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+
+use crate::read_as;
 
 /// Kinds of things that have names.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
@@ -59,6 +62,16 @@ pub enum Thing {
     Query,
     /// A photo.
     Photo,
+}
+
+impl Thing {
+    /// A name of this kind as people read it.
+    pub(crate) fn read(self, name: &str, language: Language) -> String {
+        match self {
+            Self::SetUp => read_as::set_up(name, language),
+            _ => name.to_owned(),
+        }
+    }
 }
 
 impl std::fmt::Display for Thing {

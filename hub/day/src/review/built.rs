@@ -267,8 +267,8 @@ fn standing(mark: &BuiltMark, high_by_rule: bool) -> (String, String) {
     }
     if let Some(patch) = &mark.patch {
         add(
-            format!("gravel patch {patch}"),
-            format!("parche de grava {patch}"),
+            format!("gravel {}", crate::read_as::patch_in_both(patch).0),
+            format!("grava: {}", crate::read_as::patch_in_both(patch).1),
         );
     }
     if let Some(moved) = mark.if_moved.map(signed) {

@@ -252,7 +252,7 @@ fn who_told_it_to_dig_is_answered_with_proof_and_gaps() {
         gaps,
         [
             "The screen in EX-1 was not showing.",
-            "S1: no good check after the last of these calls, and nothing that stands either way.",
+            "SETUP-1: no good check after the last of these calls, and nothing that stands either way.",
             "P-1: no second person measured it where it lies now.",
             "No photo of a mark within reach.",
         ]

@@ -54,13 +54,13 @@ pub(crate) fn set(state: &State, asked: &SetAim, when: When) -> Result<Vec<Body>
     if asked.on.is_empty() {
         return Err(Refusal::say_why(
             "which marks or targets the aim is for",
-            "para cuáles marcas o rasantes es la mira",
+            "para cuáles marcas o rasantes es la puntería",
         ));
     }
     if asked.why.trim().is_empty() {
         return Err(Refusal::say_why(
             "why the aim is set",
-            "por qué se pone la mira",
+            "por qué se pone la puntería",
         ));
     }
     overtaken::after(

@@ -1,13 +1,14 @@
-//! A supervisor lets work go on where something holds it back, with a reason that stays in the log.
+//! A supervisor lets work go on where something holds it back, with a reason that stays in the log. Where nothing is located
+//! the leave is for one mark, never for the site.
 
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::cuts::held::HeldBy;
+use crate::cuts::held::{self, HeldBy};
 use crate::decide::When;
 use crate::entry::Body;
 use crate::overtaken;
-use crate::refusal::Refusal;
+use crate::refusal::{Refusal, Thing};
 use crate::said::struck;
 use crate::state::State;
 
@@ -44,7 +45,20 @@ pub(crate) fn allow(state: &State, asked: &AllowDig, when: When) -> Result<Vec<B
         // No word from the truck brings people back under a face that was left, or is the engineer's answer.
         return Err(asked.held.refusal());
     }
-    if state.cuts.allowed.contains(&asked.held) {
+    if let HeldBy::NotLocated { mark } = &asked.held {
+        let site = state.site().ok_or(Refusal::NoSite)?;
+        let mark = mark.as_deref().ok_or_else(|| {
+            Refusal::say_why(
+                "at which mark the dig goes on: the leave is for that place alone",
+                "en cuál marca se sigue excavando: el permiso es solo para ese lugar",
+            )
+        })?;
+        site.mark(mark).ok_or_else(|| Refusal::Unknown {
+            what: Thing::Mark,
+            name: mark.to_owned(),
+        })?;
+    }
+    if held::let_go_on(state, &asked.held) {
         return Ok(vec![]);
     }
     overtaken::in_time(when)?;

@@ -42,13 +42,13 @@ pub(crate) fn amend(state: &State, asked: &AmendDay, head: &str) -> Result<Vec<B
     if words.is_empty() {
         return Err(Refusal::say_why(
             "what is to be read with the entry",
-            "qué debe leerse junto con esa entrada",
+            "qué debe leerse junto con ese asiento",
         ));
     }
     if asked.entry == 0 || asked.entry > state.seq {
         return Err(Refusal::of_the_record(
             format!("The log has no entry {}.", asked.entry),
-            format!("El registro no tiene la entrada {}.", asked.entry),
+            format!("El registro no tiene el asiento {}.", asked.entry),
         ));
     }
     if !state.record.is_signed(asked.entry, open.first) {

@@ -6,6 +6,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::entry::{Body, Entry};
+use crate::read_as::patch_in_both;
 use crate::refusal::{Refusal, Thing};
 use crate::said::patch::{self, PatchMoved, PatchStep};
 use crate::state::State;
@@ -53,6 +54,9 @@ pub struct Compacted {
     pub damp: Damp,
     /// Thicker than a lift may be.
     pub too_thick: bool,
+    /// It lies in a patch; a mark may bear the name of one.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub patch: bool,
 }
 
 pub(crate) fn compact(state: &State, asked: &Compact) -> Result<Vec<Body>, Refusal> {
@@ -75,18 +79,14 @@ pub(crate) fn compact(state: &State, asked: &Compact) -> Result<Vec<Body>, Refus
         passes: asked.passes,
         damp: asked.damp,
         too_thick: asked.thickness > patch::lift(state),
+        patch: patch.is_some(),
     })];
     if let Some(patch) = patch {
         if patch.step == PatchStep::Needed {
+            let (name, parche) = patch_in_both(&asked.on);
             return Err(Refusal::account(
-                format!(
-                    "{} is not filled yet. Say that it is filled, then ram it.",
-                    asked.on
-                ),
-                format!(
-                    "{} todavía no está lleno. Diga que está lleno y apisónelo.",
-                    asked.on
-                ),
+                format!("{name} is not filled yet. Say that it is filled, then ram it."),
+                format!("{parche} todavía no está lleno. Diga que está lleno y apisónelo."),
             ));
         }
         if patch.step == PatchStep::Filled && asked.lift >= patch.needed.lifts {

@@ -132,13 +132,7 @@ fn may_call(state: &State, asked: &ReadEdge, when: When) -> Result<(), Refusal> 
     if let Some(held) = held::call(state, &asked.machine, asked.mark.as_deref(), None) {
         return Err(held.refusal());
     }
-    overtaken::in_time(when)?;
-    let live = state.live_call(&asked.machine);
-    let newer = (
-        "The machine was told something newer.",
-        "A la máquina se le dijo algo más nuevo.",
-    );
-    overtaken::after(when, live.map(|(_, call)| call.made_at), newer)
+    overtaken::before_its_call(state, &asked.machine, when)
 }
 
 /// How far a mark lies from the line on the plan, and how sure it is that it lies there. Paint that nobody entered, and paint

@@ -1,4 +1,4 @@
-//! LEAVE THE FACE: nobody works under it before the competent person says so. Each operator near presses when away.
+//! GET AWAY FROM THE FACE: nobody works under it before the competent person says so. Each operator near presses when away.
 
 use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
@@ -136,7 +136,7 @@ pub(crate) fn leave(
     overtaken::in_time(when)?;
     if must.alarm != asked.alarm {
         return Err(overtaken::overtaken(
-            "This face was left again after what this screen showed.",
+            "People had to get away from this face again after what this screen showed.",
             "Hubo que alejarse otra vez de este talud después de lo que mostraba esta pantalla.",
         ));
     }

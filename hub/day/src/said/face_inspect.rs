@@ -156,7 +156,7 @@ fn stands(state: &State, asked: &InspectFace, when: When) -> Result<(), Refusal>
     overtaken::in_time(when)?;
     if now.alarm.as_ref().map(|alarm| alarm.alarm) != asked.alarm {
         return Err(overtaken::overtaken(
-            "This face was left again after what this page showed.",
+            "People had to get away from this face again after what this page showed.",
             "Hubo que alejarse otra vez de este talud después de lo que mostraba esta página.",
         ));
     }

@@ -84,7 +84,7 @@ pub(crate) fn place(state: &State, asked: &PlaceMachine, when: When) -> Result<V
     known(state, &asked.machine)?;
     newest(state, &asked.machine, when)?;
     if !state.cuts.owed_by(&asked.machine).is_empty() {
-        // It takes a LEAVE THE FACE from the screen.
+        // It takes a GET AWAY FROM THE FACE from the screen.
         overtaken::in_time(when)?;
     }
     let mut bodies = vec![Body::MachinePlaced(MachinePlaced {

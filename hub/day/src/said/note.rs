@@ -59,7 +59,7 @@ pub(crate) fn about(state: &State, mark: Option<&str>, entry: Option<u64>) -> Re
     match entry {
         Some(entry) if entry == 0 || entry > state.seq => Err(Refusal::of_the_record(
             format!("The log has no entry {entry}."),
-            format!("El registro no tiene la entrada {entry}."),
+            format!("El registro no tiene el asiento {entry}."),
         )),
         _ => Ok(()),
     }

@@ -9,6 +9,7 @@ use utoipa::ToSchema;
 
 use crate::account::Patch;
 use crate::entry::{Body, Entry};
+use crate::read_as::patch_in_both;
 use crate::refusal::{Refusal, Thing};
 use crate::said::gravel::short_after;
 use crate::state::State;
@@ -165,28 +166,29 @@ pub(crate) fn go_on(state: &State, asked: &MovePatch) -> Result<Vec<Body>, Refus
             to: asked.to,
         })])
     };
+    let (name, parche) = patch_in_both(&asked.patch);
     match (patch.step, asked.to) {
         (PatchStep::Needed, PatchStep::Filled)
         | (PatchStep::Compacted | PatchStep::Tested, PatchStep::Done) => moved(),
         (step, to) if step == to => Ok(vec![]),
         (PatchStep::Needed, _) => Err(Refusal::account(
             format!(
-                "{} is not filled yet. Fill it, then ram it in {} lifts.",
-                asked.patch, patch.needed.lifts
+                "{name} is not filled yet. Fill it, then ram it in {} lifts.",
+                patch.needed.lifts
             ),
             format!(
-                "{} todavía no está lleno. Llénelo y apisónelo en {} capas.",
-                asked.patch, patch.needed.lifts
+                "{parche} todavía no está lleno. Llénelo y apisónelo en {} capas.",
+                patch.needed.lifts
             ),
         )),
         _ => Err(Refusal::account(
             format!(
-                "{} has {} of {} lifts rammed. Enter each lift; ramming and tests move it on.",
-                asked.patch, patch.lifts, patch.needed.lifts
+                "{name} has {} of {} lifts rammed. Enter each lift; ramming and tests move it on.",
+                patch.lifts, patch.needed.lifts
             ),
             format!(
-                "{} tiene {} de {} capas apisonadas. Apunte cada capa; el apisonado y la prueba lo adelantan.",
-                asked.patch, patch.lifts, patch.needed.lifts
+                "{parche} tiene {} de {} capas apisonadas. Apunte cada capa; el apisonado y la prueba lo adelantan.",
+                patch.lifts, patch.needed.lifts
             ),
         )),
     }

@@ -51,13 +51,7 @@ pub(crate) fn say(
     {
         return Err(unknown(Thing::Mark, mark));
     }
-    overtaken::in_time(when)?;
-    let live = state.live_call(&asked.machine);
-    let newer = (
-        "The machine was told something newer.",
-        "A la máquina se le dijo algo más nuevo.",
-    );
-    overtaken::after(when, live.map(|(_, call)| call.made_at), newer)?;
+    overtaken::before_its_call(state, &asked.machine, when)?;
     if let Some(held) = held::call(state, &asked.machine, asked.mark.as_deref(), None) {
         return Err(held.refusal());
     }

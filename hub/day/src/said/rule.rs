@@ -92,6 +92,9 @@ pub(crate) fn rule(state: &State, by: &By, asked: &Rule, when: When) -> Result<V
     );
     overtaken::after(when, Some(taken.made_at), newer)?;
     let machine = taken.reading.machine.as_deref();
+    if let Some(machine) = machine {
+        overtaken::before_its_call(state, machine, when)?;
+    }
     let held = machine
         .and_then(|machine| held::call(state, machine, Some(&asked.mark), Some(&judged.target)));
     if let Some(held) = held.or_else(|| held::at_mark(state, &asked.mark)) {
@@ -180,6 +183,20 @@ mod tests {
             crew.says(&supervisor(), ruling(Ruling::Trim)),
             Err(Refusal::NothingToTrim { mark: "P-1".into() })
         );
+        assert!(crew.says(&supervisor(), ruling(Ruling::Patch)).is_ok());
+    }
+
+    #[test]
+    fn a_ruling_from_before_a_newer_call_does_not_take_its_place() {
+        let mut crew = Crew::digging();
+        crew.reads("P-1", "5.20").unwrap();
+        let ruled_at = crew.now;
+        crew.wait(2_000);
+        crew.reads_now("P-2", "4.70").unwrap();
+        let live = crew.state.live_call("EX-1").map(|(id, _)| id);
+        let late = crew.said_at(&supervisor(), ruling(Ruling::Patch), ruled_at);
+        assert!(matches!(late, Err(Refusal::Overtaken { .. })), "{late:?}");
+        assert_eq!(crew.state.live_call("EX-1").map(|(id, _)| id), live);
         assert!(crew.says(&supervisor(), ruling(Ruling::Patch)).is_ok());
     }
 

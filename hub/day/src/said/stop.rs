@@ -150,13 +150,11 @@ pub(crate) fn apply_stopped(state: &mut State, entry: &Entry, body: &Stopped) {
     for machine in &body.machines {
         let cab = state.cab_mut(machine);
         let since = cab.stop.as_ref().map_or(entry.at, |stop| stop.since);
-        let voices = cab.stop.as_ref().map_or(1, |stop| stop.voices + 1);
         cab.stop = Some(StopCard {
             by: entry.by.person.clone(),
             why: body.why.clone(),
             since,
             press: entry.seq,
-            voices,
             all: body.all || cab.stop.as_ref().is_some_and(|stop| stop.all),
         });
     }

@@ -16,6 +16,7 @@ use utoipa::ToSchema;
 
 use crate::account::Test;
 use crate::entry::{Body, Entry};
+use crate::read_as::set_up_in_both;
 use crate::record::Inspection;
 use crate::review::built;
 use crate::said::face_seen::AtFace;
@@ -69,7 +70,7 @@ impl VoidCause {
         match self {
             Self::Moved { by } => format!("the ground moved {}", signed(*by)),
             Self::Revised { target } => format!("{target} was revised there"),
-            Self::Laser { set_up } => format!("{set_up} had moved"),
+            Self::Laser { set_up } => format!("{} had moved", set_up_in_both(set_up).0),
             Self::Rain {} => "it rained on it".into(),
             Self::Slough { zone } => format!("{zone} came down beside it"),
             Self::Said { why } => why.clone(),
@@ -81,7 +82,7 @@ impl VoidCause {
         match self {
             Self::Moved { by } => format!("el suelo se movió {}", signed(*by)),
             Self::Revised { target } => format!("{target} se cambió ahí"),
-            Self::Laser { set_up } => format!("{set_up} se había movido"),
+            Self::Laser { set_up } => format!("{} se había movido", set_up_in_both(set_up).1),
             Self::Rain {} => "le llovió".into(),
             Self::Slough { zone } => format!("{zone} se vino abajo al lado"),
             Self::Said { why } => why.clone(),

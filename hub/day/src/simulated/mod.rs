@@ -136,6 +136,7 @@ fn site() -> Site {
         direction: String::new(),
     };
     Site {
+        tolerance: None,
         targets,
         marks,
         machines: vec![machine],

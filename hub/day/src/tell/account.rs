@@ -2,6 +2,7 @@
 
 use super::{Told, feet, soil};
 use crate::entry::Body;
+use crate::read_as::patch_in_both;
 use crate::said::load::{LoadCounted, Way};
 use crate::said::patch::PatchStep;
 use crate::said::soil_test::{SoilTested, TestVoided};
@@ -89,7 +90,7 @@ fn waiting(body: &Body) -> Told {
                 WaitCause::Truck => ("waits for trucks", "espera camiones"),
                 WaitCause::Attachment => ("changes an attachment", "cambia de herramienta"),
                 WaitCause::Broken => ("is broken", "está descompuesta"),
-                WaitCause::Parked => ("is parked", "está parada"),
+                WaitCause::Parked => ("is parked", "está estacionada"),
                 WaitCause::Other => ("waits", "espera"),
             };
             Told::new(
@@ -112,9 +113,10 @@ fn of_soil(body: &Body) -> Told {
         Body::PatchNeeded(b) => {
             let (length, width, depth) = (feet(b.length), feet(b.width), feet(b.depth));
             let yards = b.volume_cf / 27.0;
+            let (patch, parche) = patch_in_both(&b.patch);
             Told::new(
-                format!("Patch {}: {length} × {width} × {depth}, {yards:.2} cubic yards of gravel in {} lifts.", b.patch, b.lifts),
-                format!("Parche {}: {length} × {width} × {depth}, {yards:.2} yardas cúbicas de grava en {} capas.", b.patch, b.lifts),
+                format!("{patch}: {length} × {width} × {depth}, {yards:.2} cubic yards of gravel in {} lifts.", b.lifts),
+                format!("{parche}: {length} × {width} × {depth}, {yards:.2} yardas cúbicas de grava en {} capas.", b.lifts),
             )
             .mark(Some(&b.mark))
         }
@@ -126,10 +128,8 @@ fn of_soil(body: &Body) -> Told {
                 PatchStep::Tested => ("tested", "probado"),
                 PatchStep::Done => ("done", "terminado"),
             };
-            Told::new(
-                format!("Patch {}: {en}.", b.patch),
-                format!("Parche {}: {es}.", b.patch),
-            )
+            let (patch, parche) = patch_in_both(&b.patch);
+            Told::new(format!("{patch}: {en}."), format!("{parche}: {es}."))
         }
         Body::Compacted(b) => {
             let thick = feet(b.thickness);
@@ -141,14 +141,19 @@ fn of_soil(body: &Body) -> Told {
             } else {
                 ("", "")
             };
+            let (on, sobre) = if b.patch {
+                patch_in_both(&b.on)
+            } else {
+                (b.on.clone(), b.on.clone())
+            };
             Told::new(
                 format!(
-                    "{}: lift {} rammed, {thick}, {} passes.{en}",
-                    b.on, b.lift, b.passes
+                    "{on}: lift {} rammed, {thick}, {} passes.{en}",
+                    b.lift, b.passes
                 ),
                 format!(
-                    "{}: capa {} apisonada, {thick}, {} pasadas.{es}",
-                    b.on, b.lift, b.passes
+                    "{sobre}: capa {} apisonada, {thick}, {} pasadas.{es}",
+                    b.lift, b.passes
                 ),
             )
         }

@@ -65,7 +65,7 @@ pub(super) fn tell(body: &Body) -> Told {
         }
         Body::Stopped(b) => {
             let all = if b.all { "ALL STOP" } else { "STOP" };
-            let pare = if b.all { "PAREN TODOS" } else { "PARE" };
+            let pare = if b.all { "PARE para todas" } else { "PARE" };
             let why = if b.why.is_empty() {
                 String::new()
             } else {
@@ -107,7 +107,10 @@ fn ending(how: Ending) -> (&'static str, &'static str) {
         Ending::Refused => ("the cab can't", "la cabina no puede"),
         Ending::NewScreen => ("another phone took over", "otro teléfono tomó su lugar"),
         Ending::Ruled => ("a ruling took its place", "la reemplazó una decisión"),
-        Ending::StaleByFace => ("the face was left", "hubo que alejarse del talud"),
+        Ending::StaleByFace => (
+            "everybody had to get away from the face",
+            "hubo que alejarse del talud",
+        ),
         Ending::QueryAsked => ("the engineer was asked", "se consultó al ingeniero"),
         Ending::DayClosed => ("the day was closed", "se cerró el día"),
         Ending::Held => (

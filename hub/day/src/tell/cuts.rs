@@ -70,13 +70,13 @@ pub(super) fn tell(body: &Body) -> Told {
         Body::FaceAlarmed(b) => {
             let (en, es) = why(&b.why);
             Told::new(
-                format!("LEAVE THE FACE {}: {en}.", b.zone),
+                format!("GET AWAY FROM THE FACE {}: {en}.", b.zone),
                 format!("ALÉJENSE DEL TALUD {}: {es}.", b.zone),
             )
         }
         Body::UnderLeftFace(b) => Told::new(
             format!(
-                "{} may stand under a face that was left: {}.",
+                "{} may stand under a face that people had to get away from: {}.",
                 b.machine,
                 b.zones.join(", ")
             ),
@@ -225,7 +225,7 @@ fn pins(b: &PinsRead) -> Told {
     let (en, es) = match judged.state {
         PinState::Still => ("still", "sin moverse"),
         PinState::Watch => ("WATCH", "VIGILAR"),
-        PinState::Leave => ("LEAVE", "ALÉJENSE"),
+        PinState::Leave => ("GET AWAY", "ALÉJENSE"),
     };
     let (opened, rate) = (signed(judged.opened), judged.rate_ft_per_hour);
     Told::new(
@@ -281,7 +281,7 @@ fn daylight(b: &DaylightFound) -> Told {
         return Told::new(
             format!("Daylight of {}: {high} high, inside every line.", b.zone),
             format!(
-                "Salida de {}: {high} de alto, dentro de toda línea.",
+                "Línea de ceros de {}: {high} de alto, dentro de toda línea.",
                 b.zone
             ),
         );
@@ -293,7 +293,7 @@ fn daylight(b: &DaylightFound) -> Told {
             b.zone
         ),
         format!(
-            "SALIDA de {} sobre una línea: {crossed}; {high} de alto.",
+            "LÍNEA DE CEROS de {} sobre una línea: {crossed}; {high} de alto.",
             b.zone
         ),
     )

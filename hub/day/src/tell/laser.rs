@@ -4,6 +4,7 @@ use earthwork::level::Check;
 
 use super::{Told, feet, proving, signed};
 use crate::entry::Body;
+use crate::read_as::set_up_in_both;
 use crate::said::set_up::{DoubtReason, LaserSlope, Proof};
 
 pub(super) fn tell(body: &Body) -> Told {
@@ -11,14 +12,14 @@ pub(super) fn tell(body: &Body) -> Told {
         Body::LaserSetUp(b) => Told::new(
             format!(
                 "{} set up on {}: HI {}{}.",
-                b.set_up,
+                set_up_in_both(&b.set_up).0,
                 b.basis.benchmark,
                 feet(b.basis.height),
                 sloped(b.slope, ["sloped", "east", "north"])
             ),
             format!(
                 "{} puesta sobre {}: altura {}{}.",
-                b.set_up,
+                set_up_in_both(&b.set_up).1,
                 b.basis.benchmark,
                 feet(b.basis.height),
                 sloped(b.slope, ["inclinada", "al este", "al norte"])
@@ -27,22 +28,25 @@ pub(super) fn tell(body: &Body) -> Told {
         Body::SetUpRestated(b) => Told::new(
             format!(
                 "{} restated on {}: HI {}.",
-                b.set_up,
+                set_up_in_both(&b.set_up).0,
                 b.basis.benchmark,
                 feet(b.basis.height)
             ),
             format!(
                 "{} corregida sobre {}: altura {}.",
-                b.set_up,
+                set_up_in_both(&b.set_up).1,
                 b.basis.benchmark,
                 feet(b.basis.height)
             ),
         ),
         Body::SetUpProven(b) => proven(&b.set_up, &b.proof),
-        Body::SetUpClosed(b) => Told::new(
-            format!("{} taken down. {}", b.set_up, b.why),
-            format!("{} levantada. {}", b.set_up, b.why),
-        ),
+        Body::SetUpClosed(b) => {
+            let (en, es) = set_up_in_both(&b.set_up);
+            Told::new(
+                format!("{en} taken down. {}", b.why),
+                format!("{es} quitada. {}", b.why),
+            )
+        }
         Body::CheckShot(b) => {
             let (en, es) = match b.check {
                 Check::Good => ("good", "bien"),
@@ -50,9 +54,10 @@ pub(super) fn tell(body: &Body) -> Told {
                 Check::Failed => ("FAILED", "FALLÓ"),
             };
             let off = signed(b.residual);
+            let (set_up, puesta) = set_up_in_both(&b.set_up);
             Told::new(
-                format!("Check of {} on {}: {off}, {en}.", b.set_up, b.benchmark),
-                format!("Revisión de {} en {}: {off}, {es}.", b.set_up, b.benchmark),
+                format!("Check of {set_up} on {}: {off}, {en}.", b.benchmark),
+                format!("Revisión de {puesta} en {}: {off}, {es}.", b.benchmark),
             )
         }
         Body::SetUpDoubted(b) => {
@@ -75,9 +80,10 @@ pub(super) fn tell(body: &Body) -> Told {
                     format!("la elevación de {benchmark} cambió {}", signed(*by)),
                 ),
             };
+            let (set_up, puesta) = set_up_in_both(&b.set_up);
             Told::new(
-                format!("{} IN DOUBT: {en}. Cabs paused.", b.set_up),
-                format!("{} EN DUDA: {es}. Cabinas en pausa.", b.set_up),
+                format!("{set_up} IN DOUBT: {en}. Cabs paused."),
+                format!("{puesta} EN DUDA: {es}. Cabinas en pausa."),
             )
         }
         Body::SuspectWindow(b) => proving::suspect(b),
@@ -113,8 +119,9 @@ fn proven(set_up: &str, proof: &Proof) -> Told {
             "UN SOLO BANCO, nada más detrás".to_owned(),
         ),
     };
+    let (set_up, puesta) = set_up_in_both(set_up);
     Told::new(
         format!("{set_up} takes readings now: {en}."),
-        format!("{set_up} ya da lecturas: {es}."),
+        format!("{puesta} ya da lecturas: {es}."),
     )
 }

@@ -90,7 +90,7 @@ pub fn tell(entry: &Entry) -> Told {
             let (on, aim) = (b.on.join(", "), feet(b.aim));
             Told::new(
                 format!("Aim {aim} on {on}: {}", b.why),
-                format!("Mira {aim} en {on}: {}", b.why),
+                format!("Puntería {aim} en {on}: {}", b.why),
             )
         }
         Body::SiteChanged(b) => site_changed(b),

@@ -62,7 +62,7 @@ pub(super) fn tell(body: &Body) -> Told {
                 b.machine
             ),
             format!(
-                "La cabina de {} toma el teléfono que escanee ahora su código.",
+                "La cabina de {} pasa al teléfono que escanee su código.",
                 b.machine
             ),
         )
@@ -72,12 +72,12 @@ pub(super) fn tell(body: &Body) -> Told {
             format!("Confirmado: el teléfono {} es de {}.", b.device, b.person),
         ),
         Body::PhoneStays(b) if b.stays => Told::new(
-            format!("{}'s phone stays in over the night.", b.person),
-            format!("El teléfono de {} se queda adentro de noche.", b.person),
+            format!("{}'s phone stays joined over the night.", b.person),
+            format!("El teléfono de {} sigue registrado de noche.", b.person),
         ),
         Body::PhoneStays(b) => Told::new(
-            format!("{}'s phone does not stay in over the night.", b.person),
-            format!("El teléfono de {} no se queda adentro de noche.", b.person),
+            format!("{}'s phone does not stay joined over the night.", b.person),
+            format!("El teléfono de {} no sigue registrado de noche.", b.person),
         ),
         Body::WhoSaid(b) if b.same => {
             let told = Told::new(
@@ -90,9 +90,12 @@ pub(super) fn tell(body: &Body) -> Told {
             }
         }
         Body::WhoSaid(b) => Told::new(
-            format!("Somebody else has {}'s phone now: it is out.", b.person),
             format!(
-                "Otra persona tiene el teléfono de {}: está afuera.",
+                "Somebody else has {}'s phone now: it is joined no more.",
+                b.person
+            ),
+            format!(
+                "Otra persona tiene el teléfono de {}: ya no está registrado.",
                 b.person
             ),
         ),

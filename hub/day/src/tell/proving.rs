@@ -6,6 +6,7 @@ use earthwork::length::Form;
 
 use super::{Told, feet, signed};
 use crate::entry::Body;
+use crate::read_as::set_up_in_both;
 use crate::said::blind::BlindPair;
 use crate::said::check_due::CheckFellDue;
 use crate::said::repeat::MarkRepeated;
@@ -28,7 +29,8 @@ pub(super) fn suspect(window: &SuspectWindow) -> Told {
     };
     let stand = named(&[Standing::Stands, Standing::EarlierStands]);
     let (again, unproven) = (named(&[Standing::ShootAgain]), named(&[Standing::Unproven]));
-    let (set_up, n, marks) = (&window.set_up, window.readings, window.marks.len());
+    let (n, marks) = (window.readings, window.marks.len());
+    let (set_up, puesta) = set_up_in_both(&window.set_up);
     match window.residual {
         Some(residual) => Told::new(
             format!(
@@ -36,13 +38,13 @@ pub(super) fn suspect(window: &SuspectWindow) -> Told {
                 signed(residual)
             ),
             format!(
-                "{n} lecturas de {set_up} en {marks} marcas juzgadas de las dos maneras ({}): lea otra vez {again}; {stand} quedan.",
+                "{n} lecturas de {puesta} en {marks} marcas juzgadas de las dos maneras ({}): lea otra vez {again}; {stand} quedan.",
                 signed(residual)
             ),
         ),
         None => Told::new(
             format!("{n} readings of {set_up} on {marks} marks are UNPROVEN: {unproven}."),
-            format!("{n} lecturas de {set_up} en {marks} marcas SIN COMPROBAR: {unproven}."),
+            format!("{n} lecturas de {puesta} en {marks} marcas SIN COMPROBAR: {unproven}."),
         ),
     }
 }
@@ -60,9 +62,10 @@ pub(super) fn due(body: &CheckFellDue) -> Told {
         Due::Temperature => ("the temperature changed", "cambió la temperatura"),
         Due::Restart => ("work starts again", "se reanuda el trabajo"),
     };
+    let (set_up, puesta) = set_up_in_both(&body.set_up);
     Told::new(
-        format!("Check of {} is due: {en}.", body.set_up),
-        format!("Toca revisar {}: {es}.", body.set_up),
+        format!("Check of {set_up} is due: {en}."),
+        format!("Toca revisar {puesta}: {es}."),
     )
 }
 
@@ -79,14 +82,15 @@ pub(super) fn repeated(body: &MarkRepeated) -> Told {
             " Todo sale MÁS HONDO: revise el láser ya.",
         ),
     };
+    let (set_up, puesta) = set_up_in_both(&body.set_up);
     Told::new(
         format!(
-            "{} repeated from {}: {off} against its acceptance.{en}",
-            body.mark, body.set_up
+            "{} repeated from {set_up}: {off} against its acceptance.{en}",
+            body.mark
         ),
         format!(
-            "{} repetida desde {}: {off} contra lo aceptado.{es}",
-            body.mark, body.set_up
+            "{} repetida desde {puesta}: {off} contra lo aceptado.{es}",
+            body.mark
         ),
     )
     .mark(Some(&body.mark))
@@ -162,9 +166,11 @@ pub(super) fn levels(body: &Body) -> Told {
                 ("CHECK BOTH", "REVISE LOS DOS")
             };
             let off = signed(b.difference);
+            let ((first, primera), (second, segunda)) =
+                (set_up_in_both(&b.first), set_up_in_both(&b.second));
             Told::new(
-                format!("One point from {} and {}: {off}, {en}.", b.first, b.second),
-                format!("Un punto desde {} y {}: {off}, {es}.", b.first, b.second),
+                format!("One point from {first} and {second}: {off}, {en}."),
+                format!("Un punto desde {primera} y {segunda}: {off}, {es}."),
             )
         }
         _ => Told::default(),

@@ -89,8 +89,11 @@ pub(super) fn taken(reading: &Reading, spot: Option<SpotReason>) -> Told {
                 SpotReason::NoTarget => ("no target there", "sin rasante"),
                 SpotReason::NoMachine => ("no machine assigned", "sin máquina asignada"),
                 SpotReason::SetUpInDoubt => ("laser in doubt", "láser en duda"),
-                SpotReason::SetUpClosed => ("set-up taken down", "puesta levantada"),
-                SpotReason::FaceLeft => ("the face was left", "hubo que alejarse del talud"),
+                SpotReason::SetUpClosed => ("set-up taken down", "puesta quitada"),
+                SpotReason::FaceLeft => (
+                    "everybody had to get away from the face",
+                    "hubo que alejarse del talud",
+                ),
                 SpotReason::DaylightOver => (
                     "the face would come to daylight over a line",
                     "el talud saldría sobre una línea",

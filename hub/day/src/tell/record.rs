@@ -2,6 +2,7 @@
 
 use super::Told;
 use crate::entry::Body;
+use crate::read_as::set_up_in_both;
 use crate::said::close::DayClosed;
 use crate::said::day::DayOpened;
 use crate::said::inspection::{Inspected, InspectionResult};
@@ -19,7 +20,7 @@ pub(super) fn tell(body: &Body) -> Told {
                 b.entry, b.day, b.signature.name, b.words
             ),
             format!(
-                "ENMIENDA a la entrada {} del día {}, firmada por {}: {}",
+                "ENMIENDA al asiento {} del día {}, firmada por {}: {}",
                 b.entry, b.day, b.signature.name, b.words
             ),
         ),
@@ -54,7 +55,7 @@ pub(super) fn tell(body: &Body) -> Told {
                 b.person, b.remembered.seq
             ),
             format!(
-                "EL REGISTRO FUE CORTADO O REESCRITO: el teléfono de {} recuerda la entrada {}, que este registro no tiene.",
+                "EL REGISTRO FUE CORTADO O REESCRITO: el teléfono de {} recuerda el asiento {}, que este registro no tiene.",
                 b.person, b.remembered.seq
             ),
         ),
@@ -126,11 +127,11 @@ fn closed(b: &DayClosed) -> Told {
         both.say(
             format!(
                 "CLOSED UNPROVEN: {} has no closing check, nothing on it since its last good one is proven.",
-                one.set_up
+                set_up_in_both(&one.set_up).0
             ),
             format!(
                 "CERRADO SIN COMPROBAR: {} no tiene lectura de cierre, nada en ella desde la última buena está comprobado.",
-                one.set_up
+                set_up_in_both(&one.set_up).1
             ),
         );
     }
@@ -169,7 +170,7 @@ fn signed(b: &DaySigned) -> Told {
             b.day, b.signature.name, b.head.seq
         ),
         format!(
-            "Día {} firmado por {}, hasta la entrada {}, código {code}.",
+            "Día {} firmado por {}, hasta el asiento {}, código {code}.",
             b.day, b.signature.name, b.head.seq
         ),
     );
@@ -324,7 +325,7 @@ fn photos(body: &Body) -> Told {
             if let Some(entry) = b.entry {
                 both.say(
                     format!("With entry {entry}."),
-                    format!("Con la entrada {entry}."),
+                    format!("Con el asiento {entry}."),
                 );
             }
             if !b.words.is_empty() {

@@ -157,9 +157,6 @@ pub struct StopCard {
     pub why: String,
     /// Since when.
     pub since: Time,
-    /// How often it was pressed while it stood: each further press sounds again.
-    #[serde(default)]
-    pub voices: u32,
     /// Part of an ALL STOP.
     pub all: bool,
 }

@@ -103,8 +103,6 @@ pub enum CabScreen {
         why: String,
         /// Since when.
         since: Time,
-        /// How often it was pressed while it stood: each further press sounds again.
-        voices: u32,
         /// Every machine, not this one alone.
         all: bool,
     },
@@ -224,7 +222,6 @@ fn screen(state: &State, machine: &str, cab: &Cab, phase: Phase) -> CabScreen {
             by: stop.by.clone(),
             why: stop.why.clone(),
             since: stop.since,
-            voices: stop.voices,
             all: stop.all,
         };
     }

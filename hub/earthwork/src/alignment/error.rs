@@ -71,7 +71,7 @@ impl AlignmentError {
     pub fn spanish(&self) -> String {
         match self {
             Self::NotAStation { text } => format!(
-                "«{text}» no es un cadenamiento. Escriba los cientos de pies, un más y dos cifras, como 12+34.56."
+                "«{text}» no es una estación. Escriba los cientos de pies, un más y dos cifras, como 12+34.56."
             ),
             Self::NoPieces => "El eje no tiene ningún tramo. Dé por lo menos una recta o un arco.".into(),
             Self::NoLength { number } => format!(
@@ -96,7 +96,7 @@ impl AlignmentError {
                 show_station(*to)
             ),
             Self::AtCentre => {
-                "El lugar es el centro de un arco: no tiene un solo cadenamiento. Escoja un lugar más cerca del eje.".into()
+                "El lugar es el centro de un arco: no tiene una sola estación. Escoja un lugar más cerca del eje.".into()
             }
             Self::PastCentre { offset, radius } => format!(
                 "La distancia de {offset} pasa del centro del arco, cuyo radio es {radius}. Dé una distancia menor o el otro lado."

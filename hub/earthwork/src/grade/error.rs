@@ -135,7 +135,7 @@ impl GradeError {
         };
         match self {
             Self::TooFewCorners { corners } => format!(
-                "El perfil tiene {corners} puntos. Dé por lo menos dos, cada uno con cadenamiento y cota."
+                "El perfil tiene {corners} puntos. Dé por lo menos dos, cada uno con estación y cota."
             ),
             Self::CornerOrder { station } => format!(
                 "El punto del perfil en {} no queda después del anterior. Dé los puntos en orden, cada uno una vez.",
@@ -146,7 +146,7 @@ impl GradeError {
                 show_station(*station)
             ),
             Self::StepMisplaced { station } => format!(
-                "El escalón en {} queda fuera, antes del anterior o en una curva vertical. Revise su cadenamiento.",
+                "El escalón en {} queda fuera, antes del anterior o en una curva vertical. Revise su estación.",
                 show_station(*station)
             ),
             Self::PastEnd {
@@ -155,7 +155,7 @@ impl GradeError {
                 from,
                 to,
             } => format!(
-                "El cadenamiento {} queda {by} fuera del perfil, que va de {} a {}. Escoja un lugar en él o pida que lo alarguen.",
+                "La estación {} queda {by} fuera del perfil, que va de {} a {}. Escoja un lugar en él o pida que lo alarguen.",
                 show_station(*station),
                 show_station(*from),
                 show_station(*to)

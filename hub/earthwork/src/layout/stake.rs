@@ -59,7 +59,7 @@ impl StakeError {
                 "La estaca está sobre su marca, donde pasa el bote. Póngala a un lado y dé la distancia.".into()
             }
             Self::BeforeStart { station } => format!(
-                "El cadenamiento {station} queda antes del inicio de la línea. Dé uno desde 0."
+                "La estación {station} queda antes del inicio de la línea. Dé una desde 0."
             ),
         }
     }

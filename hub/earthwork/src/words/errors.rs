@@ -113,7 +113,7 @@ impl TargetError {
     pub fn spanish(&self) -> String {
         match self {
             Self::PastEnd { station, by, length } => format!(
-                "El cadenamiento {station} queda {by} fuera: el tramo va de 0 a {length}. Escoja una marca del tramo o pida que lo alarguen."
+                "La estación {station} queda {by} fuera: el tramo va de 0 a {length}. Escoja una marca del tramo o pida que lo alarguen."
             ),
             Self::BesideRun { side, by } => format!(
                 "El lugar queda {by} fuera de la orilla {} del tramo. Escoja una marca del tramo o pida que revisen su ancho.",
@@ -156,7 +156,7 @@ impl TargetError {
                 "El escalón en {station} no queda más adelante que el anterior. Dé los escalones en orden, cada uno una vez."
             ),
             Self::StepPastEnd { station, length } => format!(
-                "El escalón en {station} queda más allá del final del tramo, en {length}. Revise el cadenamiento y el largo."
+                "El escalón en {station} queda más allá del final del tramo, en {length}. Revise la estación y el largo."
             ),
             Self::StepWindow { station } => format!(
                 "El escalón en {station} tiene una holgura menor que cero. Dé cuánto puede moverse su cara para cada lado."
@@ -181,7 +181,7 @@ impl TargetError {
                 "La holgura de la curva de nivel es {band}. Dé cuánto puede desviarse el recorrido, más de cero y a lo más 0.5 ft."
             ),
             Self::NoStations => {
-                "Esta rasante no tiene cadenamientos. Dé el lugar por una marca, por dos cintas o por pasos.".into()
+                "Esta rasante no tiene estaciones. Dé el lugar por una marca, por dos cintas o por pasos.".into()
             }
             Self::Line(error) => error.spanish(),
             Self::Grade(error) => error.spanish(),

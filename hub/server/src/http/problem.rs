@@ -145,7 +145,7 @@ impl Problem {
         Self::new(
             StatusCode::NOT_FOUND,
             &format!("The log has no entry {seq}."),
-            &format!("El registro no tiene la entrada {seq}."),
+            &format!("El registro no tiene el asiento {seq}."),
         )
     }
 
@@ -190,14 +190,14 @@ impl From<NotDone> for Problem {
             ),
             NotDone::NotKept => Self::unavailable(
                 &english,
-                "No se guardó: el sistema ya no puede escribir su registro. Use señas; hay que reiniciarlo.",
+                "No se guardó: el servidor ya no puede escribir su registro. Use señas; hay que reiniciarlo.",
             ),
             NotDone::Busy => {
-                Self::unavailable(&english, "El sistema está ocupado. Se enviará otra vez.")
+                Self::unavailable(&english, "El servidor está ocupado. Se enviará otra vez.")
             }
             NotDone::Closing => Self::unavailable(
                 &english,
-                "El sistema se está cerrando. Se enviará otra vez cuando vuelva.",
+                "El servidor se está cerrando. Se enviará otra vez cuando vuelva.",
             ),
         }
     }

@@ -71,7 +71,7 @@ fn table(paper: &Paper, marks: &[&BuiltMark]) -> Markup {
                 or_dash(one.guard, feet),
                 paper.at(&one.day, one.at),
                 one.by.clone(),
-                one.set_up.clone(),
+                paper.set_up(&one.set_up),
                 one.readings.to_string(),
                 paper.t(&one.english, &one.spanish).to_owned(),
             ]

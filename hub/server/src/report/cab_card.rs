@@ -126,7 +126,7 @@ fn around(paper: &Paper, machine: &Machine) -> Markup {
 fn way_in(paper: &Paper) -> Markup {
     html! {
         ul {
-            li { (paper.t("Nobody on the screen is not nobody there: LOOK before every move.", "Nadie en la pantalla no es nadie ahí: MIRE antes de cada movimiento.")) }
+            li { (paper.t("Nobody on the screen is not nobody there: LOOK before every move.", "Que no haya nadie en la pantalla no quiere decir que no haya nadie ahí: MIRE antes de cada movimiento.")) }
             li { (paper.t("The blind side is right and behind the cab and turns with the house: anywhere in the circle may be on it.", "El lado ciego es la derecha y detrás de la cabina y gira con la caseta: cualquier punto del círculo puede quedar ahí.")) }
             li { (paper.t("Somebody asks: bucket on the ground, lever locked, hands off, then hold BUCKET DOWN.", "Alguien pide entrar: cucharón al suelo, palanca trabada, manos fuera; entonces mantenga CUCHARÓN ABAJO.")) }
             li { (paper.t("Hold RELEASE only when everybody named is out and you have looked.", "Mantenga REANUDAR solo cuando todos los nombrados salieron y usted miró.")) }
@@ -243,18 +243,18 @@ const SCREENS: [[&str; 4]; 11] = [
     ],
     [
         "HAND DIG",
-        "A MANO",
+        "CAVE A MANO",
         "a buried line is near: no bucket",
         "hay una línea enterrada cerca: sin cucharón",
     ],
     [
         "LINE STRUCK:",
         "LÍNEA GOLPEADA:",
-        "gas or not known: leave the machine, everybody away upwind, 911 from far off, then its owner; power: stay in, touch nothing",
+        "gas or not known: get out of the machine and away from it, everybody away upwind, 911 from far off, then its owner; power: stay in, touch nothing",
         "gas o no se sabe: salga y aléjese de la máquina, todos lejos contra el viento, de lejos al 911, luego al dueño; corriente: quédese adentro, no toque nada",
     ],
     [
-        "LEAVE THE FACE",
+        "GET AWAY FROM THE FACE",
         "ALÉJENSE DEL TALUD",
         "track back out of its reach; the competent person inspects",
         "retroceda fuera de su alcance; inspecciona la persona competente",

@@ -1,5 +1,6 @@
 //! What every sheet shares: its head and foot, its style, tables, words in the reader's language.
 
+use day::read_as;
 use day::time::Time;
 use earthwork::length::{Form, Length};
 use earthwork::words::Language;
@@ -90,6 +91,16 @@ impl Paper {
 
     pub(super) fn language(&self) -> Language {
         self.language
+    }
+
+    /// A set-up's name as people read it.
+    pub(super) fn set_up(&self, id: &str) -> String {
+        read_as::set_up(id, self.language)
+    }
+
+    /// A gravel patch's name as people read it.
+    pub(super) fn patch(&self, id: &str) -> String {
+        read_as::patch(id, self.language)
     }
 
     /// The minute of a moment, with its day when that is another than the sheet's.

@@ -120,7 +120,7 @@ fn calls(paper: &Paper, page: &ToldPage) -> Markup {
                 or_dash(call.shown_text.clone(), |text| text),
                 or_dash(call.shown_at, to_the_second),
                 or_dash(call.got_at, to_the_second),
-                or_dash(call.set_up.clone(), |set_up| set_up),
+                or_dash(call.set_up.as_ref(), |id| paper.set_up(id)),
                 or_dash(call.target.as_ref(), |target| {
                     format!("{target} r{}", call.revision.unwrap_or(1))
                 }),
@@ -134,7 +134,7 @@ fn lasers(paper: &Paper, page: &ToldPage) -> Markup {
     html! {
         @if page.lasers.is_empty() { p { (paper.t("None.", "Ninguno.")) } }
         @for proof in &page.lasers {
-            h3 { (proof.set_up) ", " (proof.laser) ", " (proof.benchmark) }
+            h3 { (paper.set_up(&proof.set_up)) ", " (proof.laser) ", " (proof.benchmark) }
             ul {
                 @for (name, check) in [
                     (paper.t("Good before the first call", "Bien antes de la primera"), &proof.before),

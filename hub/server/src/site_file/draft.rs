@@ -130,7 +130,7 @@ fn things_of(
         frame: frame.as_ref().or(site.frame.as_ref()),
     };
     let new = top.each(notes, "target", "targets", |notes, fields| {
-        targets::target(notes, fields, None, &files)
+        targets::target(notes, fields, site.tolerance, &files)
     });
     let mut all = new.clone();
     let given = |id: &String| new.iter().any(|target| target.id == *id);

@@ -49,10 +49,10 @@ pub(super) fn fields() -> Vec<Field> {
             "Capas debajo, hasta la excavación",
             Takes::Rows { fields: layers },
         ),
-        needed(
+        may(
             "tolerance",
-            "Tolerance",
-            "Tolerancia",
+            "Tolerance; the site's own when left out",
+            "Tolerancia; si falta, la de la obra",
             Takes::Table { fields: tolerance },
         ),
         may(
@@ -198,7 +198,7 @@ fn run() -> Vec<Field> {
         window(),
     ];
     let mut fields = vec![
-        needed("start", "Station 0", "Cadenamiento 0", Takes::Point),
+        needed("start", "Station 0", "Estación 0", Takes::Point),
         needed("toward", "Toward", "Hacia", Takes::Point),
         needed("length", "Length", "Largo", Takes::Length),
     ];
@@ -229,7 +229,7 @@ fn axis() -> Vec<Field> {
         may(
             "first",
             "First station",
-            "Primer cadenamiento",
+            "Primera estación",
             Takes::Length,
         ),
         needed(
@@ -243,7 +243,7 @@ fn axis() -> Vec<Field> {
 
 fn corners() -> Vec<Field> {
     vec![
-        needed("station", "Station", "Cadenamiento", Takes::Length),
+        needed("station", "Station", "Estación", Takes::Length),
         needed("elevation", "Elevation", "Cota", Takes::Length),
         may(
             "curve",
@@ -256,7 +256,7 @@ fn corners() -> Vec<Field> {
 
 fn along() -> Vec<Field> {
     let steps = vec![
-        needed("station", "Station", "Cadenamiento", Takes::Length),
+        needed("station", "Station", "Estación", Takes::Length),
         needed("by", "Up + down −", "Sube + baja −", Takes::Length),
         window(),
     ];
@@ -279,19 +279,19 @@ fn along() -> Vec<Field> {
 
 fn trench() -> Vec<Field> {
     let inverts = vec![
-        needed("station", "Station", "Cadenamiento", Takes::Length),
+        needed("station", "Station", "Estación", Takes::Length),
         needed("elevation", "Invert", "Plantilla del tubo", Takes::Length),
     ];
     let flows = words(&[
         (
             "up_station",
             "toward higher stations",
-            "hacia cadenamientos mayores",
+            "hacia estaciones mayores",
         ),
         (
             "down_station",
             "toward station 0",
-            "hacia el cadenamiento 0",
+            "hacia la estación 0",
         ),
     ]);
     let mut fields = axis();

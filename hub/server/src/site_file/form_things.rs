@@ -22,13 +22,13 @@ pub(super) fn mark() -> Vec<Field> {
         may(
             "at",
             "Place (or station below)",
-            "Lugar (o cadenamiento abajo)",
+            "Lugar (o estación abajo)",
             Takes::Point,
         ),
         may(
             "station",
             "Station along its target",
-            "Cadenamiento en su rasante",
+            "Estación en su rasante",
             Takes::Length,
         ),
         may(
@@ -202,7 +202,7 @@ pub(super) fn overhead() -> Vec<Field> {
         may(
             "clearance",
             "Stay off by, as its owner says, when that is more than the table",
-            "A qué distancia, según la compañía, si es más que la tabla",
+            "No acercarse a menos de, según la compañía, si es más que la tabla",
             Takes::Length,
         ),
         may("call", "Whom to call", "A quién llamar", Takes::Text),

@@ -25,7 +25,7 @@ pub(super) fn mark(notes: &mut Notes, fields: &Fields<'_, '_>, targets: &[Target
             fields.at("at"),
             Said::new(
                 "Give a mark either `at`, or `station` and `offset`, not both.",
-                "Dé el lugar de la marca, o su cadenamiento y desplazamiento, no los dos.",
+                "Dé el lugar de la marca, o su estación y desplazamiento, no los dos.",
             ),
         );
         return None;
@@ -69,7 +69,7 @@ pub(super) fn along(
     let Some(name) = target else {
         return Err(Said::new(
             "A station needs a target: say along which run it counts, or give the mark's place.",
-            "Un cadenamiento necesita una rasante: diga a lo largo de cuál tramo cuenta, o dé el lugar de la marca.",
+            "Una estación necesita una rasante: diga a lo largo de cuál tramo cuenta, o dé el lugar de la marca.",
         ));
     };
     let Some(target) = targets.iter().find(|target| target.id == name) else {
@@ -78,7 +78,7 @@ pub(super) fn along(
                 "The station counts along “{name}”, which is not a target of this site, or has faults of its own."
             ),
             format!(
-                "El cadenamiento cuenta a lo largo de «{name}», que no es rasante de esta obra o tiene faltas propias."
+                "La estación cuenta a lo largo de «{name}», que no es rasante de esta obra o tiene faltas propias."
             ),
         ));
     };
@@ -89,7 +89,7 @@ pub(super) fn along(
             TargetError::NoStations => Said::new(
                 format!("“{name}” is not a run: give the mark's place instead of a station."),
                 format!(
-                    "«{name}» no es un tramo: dé el lugar de la marca en vez de un cadenamiento."
+                    "«{name}» no es un tramo: dé el lugar de la marca en vez de una estación."
                 ),
             ),
             other => Said::new(other.to_string(), other.spanish()),

@@ -45,6 +45,7 @@ pub use form::Form;
 pub use forms::form;
 use notes::Notes;
 pub use values::exact;
+pub use write_cuts::RULES_FILE;
 pub use written::Written;
 
 /// The version of the format that this hub reads.
@@ -231,6 +232,7 @@ fn site(
         machines,
         rods,
         lasers,
+        tolerance,
         rules: rules?,
         frame: frame?,
         cuts: cuts?,
@@ -248,8 +250,15 @@ pub fn text_of(of: &Site, surfaces: &str) -> String {
             ("source", text(&net.drawn().source)),
         ]
     };
+    let apart = if of.cuts.rules.is_some() {
+        format!(
+            "# {RULES_FILE} is not written with this: put your own file of rules beside it under that name.\n"
+        )
+    } else {
+        String::new()
+    };
     format!(
-        "version = {VERSION}\n{}",
+        "{apart}version = {VERSION}\n{}",
         written::toml(&write::site(of, &nets))
     )
 }

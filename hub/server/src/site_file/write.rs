@@ -10,7 +10,7 @@ use indexmap::IndexMap;
 use super::values::{Nets, exact, length, number, point, points, text, unless_zero, word};
 use super::write_cuts;
 use super::write_prices::prices;
-use super::write_target::target;
+use super::write_target::{target, tolerance};
 use super::written::Written;
 
 /// A whole site.
@@ -18,6 +18,7 @@ pub(super) fn site(site: &Site, nets: Nets<'_>) -> IndexMap<String, Written> {
     let list = |items: Vec<Written>| Written::some(items);
     let things = [
         ("name", Some(text(&site.name))),
+        ("tolerance", site.tolerance.map(tolerance)),
         ("rules", Some(rules(&site.rules))),
         ("frame", site.frame.as_ref().map(frame)),
         (

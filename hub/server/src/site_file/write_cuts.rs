@@ -8,7 +8,7 @@ use super::write_target::shape;
 use super::written::Written;
 
 /// The file of other rules, as an export names it.
-pub(super) const RULES_FILE: &str = "excavation-rules.toml";
+pub const RULES_FILE: &str = "excavation-rules.toml";
 
 pub(super) fn entries(cuts: &Cuts, nets: Nets<'_>) -> [(&'static str, Option<Written>); 7] {
     let usual = Cuts::default();

@@ -6,6 +6,7 @@ use earthwork::grade::Corner;
 use earthwork::length::Length;
 use earthwork::point::Point;
 use earthwork::target::{self, Along, Axis, CutFace, KeptNet, PipeTrench, Run, Shape, Undercut};
+use earthwork::tolerance::Tolerance;
 
 use super::values::{Nets, length, number, point, points, text, unless_zero, word};
 use super::written::Written;
@@ -42,13 +43,7 @@ pub(super) fn target(one: &Target, nets: Nets<'_>) -> Written {
         ("surface", Some(text(&one.grade.stack.surface))),
         ("layers", Written::some(layers.collect())),
         ("within", one.grade.within.as_deref().map(points)),
-        (
-            "tolerance",
-            Some(Written::table([
-                ("high", length(one.tolerance.high)),
-                ("low", length(one.tolerance.low)),
-            ])),
-        ),
+        ("tolerance", Some(tolerance(one.tolerance))),
         ("guard_factor", number(one.guard_factor)),
         ("typed_by", one.typed_by.as_deref().map(text)),
         ("proved_by", one.proved_by.as_deref().map(text)),
@@ -225,4 +220,9 @@ fn face(face: &CutFace) -> Written {
         ("faces", Written::some(faces.collect())),
     ];
     along_axis(&face.axis, more)
+}
+
+/// What is allowed high and low.
+pub(super) fn tolerance(one: Tolerance) -> Written {
+    Written::table([("high", length(one.high)), ("low", length(one.low))])
 }

@@ -2,6 +2,7 @@
 import { useState } from "preact/hooks";
 import { Field } from "../../parts/field";
 import { ground } from "../../state";
+import { t } from "../../words";
 import { Pick, Sends, useRod } from "./form";
 import { c } from "./words";
 
@@ -19,10 +20,10 @@ export function Compare() {
     <>
       <p>{words.compareNote}</p>
       {rodField}
-      <Pick name={words.setUp(1)} value={first} options={standing} onPick={setFirst} />
-      <Field name={words.rodFrom(first)} value={from_first} onValue={setFromFirst} text />
-      <Pick name={words.setUp(2)} value={second} options={standing} onPick={setSecond} />
-      <Field name={words.rodFrom(second)} value={from_second} onValue={setFromSecond} text />
+      <Pick name={words.setUp(1)} value={first} options={standing} onPick={setFirst} read={t().setUpName} />
+      <Field name={words.rodFrom(t().setUpName(first))} value={from_first} onValue={setFromFirst} text />
+      <Pick name={words.setUp(2)} value={second} options={standing} onPick={setSecond} read={t().setUpName} />
+      <Field name={words.rodFrom(t().setUpName(second))} value={from_second} onValue={setFromSecond} text />
       <Sends
         command={whole ? { kind: "compare_set_ups", first, second, rod, from_first, from_second } : null}
       />

@@ -14,9 +14,11 @@ interface PickProps {
   value: string;
   options: readonly string[];
   onPick: (id: string) => void;
+  /** How a name of the hub's is read. */
+  read?: (id: string) => string;
 }
 
-export function Pick({ name, value, options, onPick }: PickProps) {
+export function Pick({ name, value, options, onPick, read = String }: PickProps) {
   const id = useId();
   return (
     <div class="field">
@@ -25,7 +27,7 @@ export function Pick({ name, value, options, onPick }: PickProps) {
         <option value="">–</option>
         {options.map((one) => (
           <option key={one} value={one}>
-            {one}
+            {read(one)}
           </option>
         ))}
       </select>

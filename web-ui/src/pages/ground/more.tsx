@@ -128,7 +128,7 @@ export function MorePanel({ onSend, onClose }: MorePanelProps) {
       )}
       {stack && <Pick name={words.stands} value={surface} options={surfaces(stack)} onPick={setSurface} />}
       <Field
-        name={words.rod(rod.value?.id ?? "–", setUp.value?.id ?? "–")}
+        name={words.rod(rod.value?.id ?? "–", setUp.value ? t().setUpName(setUp.value.id) : "–")}
         value={text}
         onValue={setText}
         text

@@ -90,7 +90,7 @@ describe("the cab's page", () => {
       operator.value = { ...view, screen: { ...left, why: { kind: "pins", pins: "C1-C2" } } };
     });
     expect(numbers()).toBe(0);
-    expect(root.textContent).toContain("LEAVE THE FACE");
+    expect(root.textContent).toContain("GET AWAY FROM THE FACE");
     expect(root.textContent).toContain("Pins C1-C2 open too fast");
   });
 
@@ -131,7 +131,7 @@ describe("the cab's page", () => {
     act(() => {
       operator.value = {
         ...view,
-        screen: { kind: "stop", press: 1, by: "RT", why: "", since: 1_000, voices: 1, all: true },
+        screen: { kind: "stop", press: 1, by: "RT", why: "", since: 1_000, all: true },
       };
     });
     expect(numbers()).toBe(0);

@@ -30,7 +30,7 @@ export function current(view: Operator, at: number): CabScreen | Halted {
   const stop = unkept.value;
   if (stop && (!stop.machine || stop.machine === view.machine)) {
     const { by, why, since } = stop;
-    return { kind: "stop", by, why, since, all: !stop.machine, press: 0, voices: since };
+    return { kind: "stop", by, why, since, all: !stop.machine, press: since };
   }
   if (halted.value && screen.kind !== "stop" && screen.kind !== "way_in") return { kind: "halted" };
   if (screen.kind !== "call" || screen.call.stale_at > at) return screen;

@@ -54,7 +54,7 @@ describe("what is seen in the cab", () => {
       openPanels.value--;
       operator.value = {
         ...view,
-        screen: { kind: "stop", press: 1, by: "RT", why: "", since: 1_000, voices: 1, all: true },
+        screen: { kind: "stop", press: 1, by: "RT", why: "", since: 1_000, all: true },
       };
     });
     expect(got()).toBe(false);
@@ -69,7 +69,7 @@ describe("what is seen in the cab", () => {
       beside: false,
     } as const;
     const loud: Operator = { ...view, screen: { kind: "call", call: { ...call, id: 8, reminder } } };
-    const stop = { kind: "stop", press: 1, by: "RT", why: "", since: 1_000, voices: 1, all: true } as const;
+    const stop = { kind: "stop", press: 1, by: "RT", why: "", since: 1_000, all: true } as const;
     act(() => {
       operator.value = loud;
     });
@@ -107,7 +107,6 @@ describe("what is seen in the cab", () => {
             by: "RT",
             why: "",
             since: 1_000,
-            voices: 1,
             all: true,
           } as const;
           operator.value = { ...view, screen: stop };
@@ -118,11 +117,10 @@ describe("what is seen in the cab", () => {
         () => {
           const stop = {
             kind: "stop",
-            press: 1,
+            press: 2,
             by: "RT",
             why: "",
             since: 1_000,
-            voices: 2,
             all: true,
           } as const;
           operator.value = { ...view, screen: stop };

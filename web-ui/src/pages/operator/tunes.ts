@@ -57,7 +57,7 @@ export function useTunes(screen: CabScreen | Halted | null, wayIn?: WayInCard): 
   // A further press on a stop that stands sounds again.
   const stopped =
     screen?.kind === "stop"
-      ? `${screen.since} ${screen.voices}`
+      ? `${screen.since} ${screen.press}`
       : screen?.kind === "leave_face"
         ? `${screen.since}`
         : "";

@@ -1,6 +1,7 @@
 /** FACES: cards of faces and trenches, what is buried, locate tickets; inspection, design, and what is let go on. */
 import { useState } from "preact/hooks";
 import { TicketFacts, UtilityFacts } from "../../parts/buried_facts";
+import { Choice } from "../../parts/choice";
 import { DaylightFacts, FaceFacts } from "../../parts/face_facts";
 import { feetTyped } from "../../parts/feet_typed";
 import { InspectPanel } from "../../parts/inspect";
@@ -20,6 +21,7 @@ type Open =
   | { what: "inspect" | "retype" | "design"; card: FaceCard }
   | { what: "allow"; held: HeldBy; title: string }
   | { what: "ticket"; id: string }
+  | { what: "not_located" }
   | null;
 
 export function FacesPage({ view }: { view: Supervisor }) {
@@ -28,6 +30,8 @@ export function FacesPage({ view }: { view: Supervisor }) {
   const [open, setOpen] = useState<Open>(null);
   const close = () => setOpen(null);
   const ticket = open?.what === "ticket" ? cuts.tickets.find((one) => one.id === open.id) : undefined;
+  const marks = ground.value?.marks ?? [];
+  const notLocated = marks.filter((mark) => mark.held === "not_located").map((mark) => mark.id);
   return (
     <div class="columns">
       {cuts.faces.map((card) => (
@@ -67,6 +71,11 @@ export function FacesPage({ view }: { view: Supervisor }) {
             )}
           </div>
         ))}
+        {notLocated.length > 0 && (
+          <Key onPress={() => setOpen({ what: "not_located" })}>
+            {words.allow} <small>{words.notLocated(notLocated.length)}</small>
+          </Key>
+        )}
         {cuts.utilities.map((card) => (
           <div class="card" key={card.utility.id}>
             <UtilityFacts card={card} crossings={cuts.crossings} />
@@ -122,8 +131,31 @@ export function FacesPage({ view }: { view: Supervisor }) {
           onClose={close}
         />
       )}
+      {open?.what === "not_located" && <NotLocated marks={notLocated} onClose={close} />}
       {ticket && <TicketPanel card={ticket} onClose={close} />}
     </div>
+  );
+}
+
+/** The leave to dig where no ticket covers it: for one mark, never for the site. */
+function NotLocated({ marks, onClose }: { marks: string[]; onClose: () => void }) {
+  const words = t().cuts;
+  const [mark, setMark] = useState<string | null>(null);
+  return (
+    <WhyPanel
+      title={words.allow}
+      ask={words.allowAsk}
+      act={words.allow}
+      command={(why) => (mark ? { kind: "allow_dig", held: { kind: "not_located", mark }, why } : null)}
+      onClose={onClose}
+    >
+      <Choice
+        title={words.allowAt}
+        options={marks.map((id) => ({ id, name: id }))}
+        chosen={mark}
+        onChoose={setMark}
+      />
+    </WhyPanel>
   );
 }
 

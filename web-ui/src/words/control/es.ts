@@ -15,7 +15,7 @@ export const controlEs: typeof controlEn = {
   laser: "Láser",
   allTyped: "Toda cota escrita ya la escribió también otra persona.",
   unseen:
-    "Escriba desde el plano, no desde la pizarra. Lo que difiere se guarda, ambos valores; nada se cambia.",
+    "Escriba desde el plano, no desde el tablero. Lo que difiere se guarda, ambos valores; nada se cambia.",
   levelsNote:
     "Anote cada puesta como en la libreta. La nivelación cierra en un banco; fuera de tolerancia no se ajusta nada.",
   from: "Desde el banco",
@@ -47,11 +47,11 @@ export const controlEs: typeof controlEn = {
   more: {
     where: "¿Dónde está el estadal?",
     places: {
-      station: "CADENAMIENTO y distancia",
+      station: "ESTACIÓN y distancia",
       ties: "DOS CINTAS desde marcas",
       paced: "A PASOS entre marcas",
     },
-    station: "Cadenamiento, como 18.5 o 10+40",
+    station: "Estación, como 18.5 o 10+40",
     offset: "Distancia al eje, pies",
     upStation: "Mirando hacia adelante, el estadal está a la",
     first: "Primera marca",
@@ -72,7 +72,7 @@ export const controlEs: typeof controlEn = {
   },
   paper: {
     title: "DEL PAPEL",
-    note: "Para lecturas que se anotaron mientras faltaba la computadora. Valen como lo medido entonces, quedan señaladas y no se avisa a ninguna máquina.",
+    note: "Para lecturas que se anotaron mientras faltaba el servidor. Valen como lo medido entonces, quedan señaladas y no se avisa a ninguna máquina.",
     at: "Hora de la lectura",
     by: "Leída por",
     type: "PASAR LAS LECTURAS",

@@ -35,7 +35,7 @@ export const accountOfficeEs: typeof accountOfficeEn = {
     truck: "espera camiones",
     attachment: "cambia herramienta",
     broken: "descompuesta",
-    parked: "parada",
+    parked: "estacionada",
     other_wait: "espera",
     screen_lost: "a señas",
   },

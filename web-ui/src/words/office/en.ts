@@ -68,7 +68,8 @@ export const officeEn = {
   onlyFirst: (n: number, all: number) =>
     `The file has ${all} points; the first ${n} can be taken at once. Divide the file for the rest, or name it in the site file.`,
   leftOut: (n: number) => `${n} points are left out: no name, or no elevation.`,
-  exportSite: "Export: three files that belong in one folder",
+  exportSite:
+    "Export: three files that belong in one folder. Where the site has excavation rules of its own, put that file beside them as excavation-rules.toml.",
   siteChanged: "The change is in force and in the log.",
   exceptions: "Needs somebody",
   noExceptions: "Nothing waits for anybody.",
@@ -109,7 +110,7 @@ export const officeEn = {
     stood: (east: string, north: string, by: string, at: string) => `at E ${east} N ${north} (${by}, ${at})`,
     noPlace: "nobody had said where",
     face: (zone: string, feet: string) => `${zone} ${feet} ft away`,
-    facesLeft: (zones: string) => `Left then: ${zones}`,
+    facesLeft: (zones: string) => `Faces that people had to get away from by then: ${zones}`,
     needsWords: (n: number, by: string, why: string) =>
       `NM-${n}: ${by} pressed ALL STOP${why ? `: ${why}` : ""}. Say what happened.`,
   },
@@ -163,16 +164,16 @@ export const officeEn = {
     asksWho: "has not said who holds it",
     confirmed: (by: string) => `confirmed by ${by}`,
     notConfirmed: "NOT CONFIRMED: does not count as the competent person",
-    stays: "stays overnight",
+    stays: "stays joined overnight",
     confirmAsk: (who: string) =>
       `Look whose hands it is in. Then the phone counts today as ${who}'s: as a witness, and as the competent person when the site file names ${who}.`,
     confirm: (who: string) => `THIS IS ${who}`,
-    letStay: "LET IT STAY IN OVERNIGHT",
+    letStay: "LET IT STAY JOINED OVERNIGHT",
     noStay: "NOT OVERNIGHT ANY MORE",
     giveAsk: (machine: string) => `Another phone may take the cab of ${machine} within 10 minutes.`,
     give: (machine: string) => `GIVE THE CAB OF ${machine}`,
   },
-  newCodesAsk: "Void every code and print new ones? Phones that are in stay in.",
+  newCodesAsk: "Void every code and print new ones? Phones that have joined stay joined.",
   print: "PRINT",
   codesAddress: "Phones reach the hub at",
   addressChanged: "The address differs from yesterday's. Print the codes again.",
@@ -222,6 +223,8 @@ export const officeEn = {
     designTop: "Up to elevation, ft; empty to the ground",
     designAbove: "Run to 1 above that",
     designWhy: "Whose design, where is it written?",
+    allowAt: "For which mark? The leave is for that place alone.",
+    notLocated: (n: number) => `NO TICKET: ${n} marks`,
     allow: "LET GO ON",
     allowAsk: "Why does it go on, on whose word?",
     ticket: "Locate ticket",
@@ -231,7 +234,7 @@ export const officeEn = {
       string
     >,
     exception: {
-      face_left: (zone: string, why: string) => `${zone} was left: ${why}`,
+      face_left: (zone: string, why: string) => `Everybody had to get away from ${zone}: ${why}`,
       inspection_due: (zone: string, why: string) => `${zone}: inspection due, ${why}`,
       inspection_overdue: (zone: string, why: string) => `${zone}: worked under without inspection, ${why}`,
       daylight_over: (zone: string, line: string, feet: string) =>

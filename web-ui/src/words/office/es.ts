@@ -25,7 +25,7 @@ export const officeEs: typeof officeEn = {
   entry: "registro",
   allowed: "Se permite, ft",
   sheetUnproven: "SIN COMPROBAR: lea un segundo banco de nivel antes de usarla.",
-  sheetVoid: "No vale si este láser se levanta o se mueve, o si una rasante tiene nueva revisión.",
+  sheetVoid: "No vale si este láser se quita o se mueve, o si una rasante tiene nueva revisión.",
   sheetTenths: (list) =>
     `Un estadal que marca menos está en terreno alto: ${list} décimas que bajar. Uno que marca más está hondo, tantas décimas de más.`,
   unprovenRuns: "Sin comprobar",
@@ -66,7 +66,8 @@ export const officeEs: typeof officeEn = {
   onlyFirst: (n, all) =>
     `El archivo tiene ${all} puntos; de una vez se toman los primeros ${n}. Divida el archivo para el resto, o nómbrelo en el archivo de obra.`,
   leftOut: (n) => `Quedan fuera ${n} puntos: sin nombre o sin cota.`,
-  exportSite: "Exportar: tres archivos que van en una carpeta",
+  exportSite:
+    "Exportar: tres archivos que van en una carpeta. Si la obra tiene reglas de excavación propias, ponga ese archivo junto a ellos como excavation-rules.toml.",
   siteChanged: "El cambio ya vale y está en el registro.",
   exceptions: "Necesita a alguien",
   noExceptions: "Nada espera a nadie.",
@@ -109,7 +110,7 @@ export const officeEs: typeof officeEn = {
     face: (zone: string, feet: string) => `${zone} a ${feet} pies`,
     facesLeft: (zones: string) => `Taludes de los que ya había que alejarse: ${zones}`,
     needsWords: (n: number, by: string, why: string) =>
-      `NM-${n}: ${by} apretó PAREN TODOS${why ? `: ${why}` : ""}. Diga qué pasó.`,
+      `NM-${n}: ${by} apretó PARE para todas${why ? `: ${why}` : ""}. Diga qué pasó.`,
   },
   rulings: { leave: "DEJARLO", patch: "PARCHAR", trim: "RASPAR" },
   exception: {
@@ -153,16 +154,16 @@ export const officeEs: typeof officeEn = {
     asksWho: "nadie ha dicho quién lo tiene",
     confirmed: (by) => `confirmado por ${by}`,
     notConfirmed: "SIN CONFIRMAR: no cuenta como persona competente",
-    stays: "se queda de noche",
+    stays: "sigue registrado de noche",
     confirmAsk: (who) =>
       `Mire en manos de quién está. Entonces el teléfono cuenta hoy como de ${who}: como testigo, y como persona competente si el archivo de obra nombra a ${who}.`,
     confirm: (who) => `ES ${who}`,
-    letStay: "DEJARLO ADENTRO DE NOCHE",
+    letStay: "DEJARLO REGISTRADO DE NOCHE",
     noStay: "YA NO DE NOCHE",
     giveAsk: (machine) => `Otro teléfono puede tomar la cabina de ${machine} en los próximos 10 minutos.`,
     give: (machine) => `ENTREGAR LA CABINA DE ${machine}`,
   },
-  newCodesAsk: "¿Anular todos los códigos e imprimir otros? Los que están dentro siguen dentro.",
+  newCodesAsk: "¿Anular todos los códigos e imprimir otros? Los teléfonos ya registrados siguen registrados.",
   print: "IMPRIMIR",
   codesAddress: "Los teléfonos llegan al servidor en",
   addressChanged: "La dirección no es la de ayer. Imprima los códigos otra vez.",
@@ -212,6 +213,8 @@ export const officeEs: typeof officeEn = {
     designTop: "Hasta la cota, ft; vacío hasta el terreno",
     designAbove: "Ancho a 1 arriba de eso",
     designWhy: "¿De quién es el diseño, dónde está escrito?",
+    allowAt: "¿Para cuál marca? El permiso es solo para ese lugar.",
+    notLocated: (n) => `SIN BOLETO: ${n} marcas`,
     allow: "DEJAR SEGUIR",
     allowAsk: "¿Por qué sigue, por palabra de quién?",
     ticket: "Boleto de localización",

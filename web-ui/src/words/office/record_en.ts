@@ -47,7 +47,7 @@ export const recordEn = {
   notes: "Notes",
   nextDay: "OPEN THE NEXT DAY",
   nextDayAsk:
-    "Lasers are set up and proven anew, aims are off, faces are inspected anew, codes are void: everybody scans again. What is open goes on.",
+    "Lasers are set up and proven anew, aims are off, faces are inspected anew, codes of one day are void. Whoever is not let stay joined over the night scans again. What is open goes on.",
   daysBefore: "Days before",
   dayLine: (day: string, closed: boolean, signed: string) =>
     `${day}: ${closed ? "closed" : "NOT CLOSED"}, ${signed ? `signed by ${signed}` : "NOT SIGNED"}`,

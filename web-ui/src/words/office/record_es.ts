@@ -32,20 +32,20 @@ export const recordEs: typeof recordEn = {
     wipe: "BORRAR",
   },
   sign: "FIRMAR EL DÍA",
-  signNote: "Firma el registro hasta su última entrada. Lo que se diga después es una enmienda.",
+  signNote: "Firma el registro hasta su último asiento. Lo que se diga después es una enmienda.",
   signedBy: (who, at) => `Lo firmó ${who} a las ${at}.`,
-  headCode: (code, seq) => `Código ${code}, entrada ${seq}`,
+  headCode: (code, seq) => `Código ${code}, asiento ${seq}`,
   amend: "ENMENDAR",
-  amendEntry: "Entrada que se enmienda (su número en el registro)",
+  amendEntry: "Asiento que se enmienda (su número en el registro)",
   amendWords: "Qué se debe leer con ella",
   amendments: "Enmiendas",
-  amended: (entry, day, words, name) => `Entrada ${entry} de ${day}: ${words} (${name})`,
+  amended: (entry, day, words, name) => `Asiento ${entry} de ${day}: ${words} (${name})`,
   note: "NOTA",
   noteWords: "¿Qué se anota?",
   notes: "Notas",
   nextDay: "ABRIR EL DÍA SIGUIENTE",
   nextDayAsk:
-    "Los láseres se ponen y comprueban otra vez, las miras se quitan, los taludes se inspeccionan de nuevo, los códigos ya no valen: todos escanean otra vez. Lo pendiente sigue.",
+    "Los láseres se ponen y comprueban otra vez, las punterías se quitan, los taludes se inspeccionan de nuevo, los códigos de un solo día ya no valen. Quien no quedó registrado de noche escanea otra vez. Lo pendiente sigue.",
   daysBefore: "Días anteriores",
   dayLine: (day, closed, signed) =>
     `${day}: ${closed ? "cerrado" : "SIN CERRAR"}, ${signed ? `firmado por ${signed}` : "SIN FIRMAR"}`,
@@ -105,6 +105,6 @@ export const recordEs: typeof recordEn = {
   promised: (who) => `prometida por ${who}, aún no llega`,
   photoOf: (mark, who, at) => `${mark} ${who} ${at}`,
   logCut: (who, entry) =>
-    `EL REGISTRO FUE CORTADO O REESCRITO: el teléfono de ${who} recuerda la entrada ${entry}`,
+    `EL REGISTRO FUE CORTADO O REESCRITO: el teléfono de ${who} recuerda el asiento ${entry}`,
   queryWaits: (query, on) => `${query}: ${on} espera la respuesta del ingeniero`,
 };

@@ -105,7 +105,7 @@ export const reviewEs: typeof reviewEn = {
   delaysNote:
     "Trazo: hasta mostrarse. Aro: hasta ENTENDIDO. Una cruz nunca se mostró. Más de 30 s, en el borde de arriba.",
   historyOf: "Historias",
-  histories: { calls: "ÓRDENES", marks: "MARCAS", setUps: "ESTACIONES" },
+  histories: { calls: "ÓRDENES", marks: "MARCAS", setUps: "PUESTAS" },
   only: "Solo con",
   callColumns: [
     "Enviada",
@@ -140,6 +140,6 @@ export const reviewEs: typeof reviewEn = {
     "cab-card": "TARJETA DE CABINA",
     "hand-signals": "SEÑAS",
   },
-  sheetsNote: "Cada una abre sin el sistema, se imprime en blanco y negro y lleva la cabeza de la cadena.",
+  sheetsNote: "Cada una abre sin el servidor, se imprime en blanco y negro y lleva la cabeza de la cadena.",
   tables: "Tablas",
 };

@@ -9,5 +9,5 @@ export const photoEs: PhotoWords = {
   size: (width, height, kilobytes) => `${width} × ${height}, ${kilobytes} kB, sin lugar, hora ni aparato.`,
   nobodyInIt: "No hace falta la cara de nadie.",
   noPicture: "Este teléfono no puede leer ese archivo como imagen. Tírelo y tome la foto con la cámara.",
-  withEntry: (entry) => `con la entrada ${entry}`,
+  withEntry: (entry) => `con el asiento ${entry}`,
 };

@@ -21,7 +21,7 @@ export const visitEs: typeof visitEn = {
   goodAt: (at) => `hallado bueno a las ${at}`,
   neverGood: "nunca hallado bueno",
   lastCheck: (benchmark, off, at) => `última revisión en ${benchmark}: ${off} ft a las ${at}`,
-  down: "levantado",
+  down: "quitado",
   tests: "Pruebas de suelo",
   noTests: "Ninguna prueba en sus marcas.",
   standing: { passes: "PASA", fails: "NO PASA", void: "NO VALE" },

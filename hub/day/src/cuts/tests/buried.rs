@@ -217,11 +217,25 @@ fn ground_that_no_ticket_covers_is_not_dug_without_a_reason_and_a_lapsed_one_is_
             ..
         }
     ));
-    let allow = AllowDig {
-        held: HeldBy::NotLocated {},
-        why: "private lot, owner's own map, by hand".into(),
+    // The leave names the place, and is for that place alone.
+    let allow = |mark: Option<&str>| {
+        Command::AllowDig(AllowDig {
+            held: HeldBy::NotLocated {
+                mark: mark.map(str::to_owned),
+            },
+            why: "private lot, owner's own map, by hand".into(),
+        })
     };
-    crew.says(&supervisor(), Command::AllowDig(allow)).unwrap();
+    let refused = |crew: &mut Crew, mark| crew.says(&supervisor(), allow(mark)).unwrap_err();
+    assert!(matches!(refused(&mut crew, None), Refusal::SayWhy { .. }));
+    assert!(matches!(
+        refused(&mut crew, Some("R-99")),
+        Refusal::Unknown { .. }
+    ));
+    crew.says(&supervisor(), allow(Some("R-1"))).unwrap();
+    let elsewhere = crew.reads("R-2", "6.60").unwrap().outcome;
+    assert!(matches!(elsewhere, Outcome::Spot { .. }), "{elsewhere:?}");
+    crew.says(&supervisor(), allow(Some("R-2"))).unwrap();
     assert!(matches!(
         crew.reads("R-2", "6.60").unwrap().outcome,
         Outcome::Called { .. }

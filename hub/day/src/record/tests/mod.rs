@@ -117,7 +117,7 @@ fn a_day_closes_with_a_check_behind_its_last_reading_and_ends_what_is_live() {
     assert!(
         refused
             .to_string()
-            .contains("closing shot on a benchmark with S1")
+            .contains("closing shot on a benchmark with SETUP-1")
     );
     crew.check("S1", "BM-2", "3.48").unwrap();
     crew.says(&supervisor(), closes(&[])).unwrap();
@@ -162,7 +162,7 @@ fn closed_without_a_check_everything_since_the_last_good_one_is_said_to_be_unpro
     assert_eq!(coverage::coverage(&crew.state)[0].proven, 1);
     let told = tell::tell(crew.log.last().unwrap());
     assert!(
-        told.english.contains("CLOSED UNPROVEN: S1"),
+        told.english.contains("CLOSED UNPROVEN: SETUP-1"),
         "{}",
         told.english
     );

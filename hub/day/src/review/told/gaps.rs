@@ -150,17 +150,17 @@ fn edges(page: &ToldPage, gaps: &mut Vec<Gap>) {
 
 fn lasers(page: &ToldPage, gaps: &mut Vec<Gap>) {
     for proof in &page.lasers {
-        let id = &proof.set_up;
+        let (name, puesta) = crate::read_as::set_up_in_both(&proof.set_up);
         if proof.before.is_none() {
             gaps.push(Gap::new(
-                format!("{id}: no good check before the first of these calls."),
-                format!("{id}: sin comprobación buena antes de la primera de estas órdenes."),
+                format!("{name}: no good check before the first of these calls."),
+                format!("{puesta}: sin comprobación buena antes de la primera de estas órdenes."),
             ));
         }
         if !proof.holds() {
             gaps.push(Gap::new(
-                format!("{id}: no good check after the last of these calls, and nothing that stands either way."),
-                format!("{id}: sin comprobación buena después de la última, y nada que valga de ambos modos."),
+                format!("{name}: no good check after the last of these calls, and nothing that stands either way."),
+                format!("{puesta}: sin comprobación buena después de la última, y nada que valga de ambos modos."),
             ));
         }
     }

@@ -259,7 +259,7 @@ fn weigh(state: &State, by: &By, asked: &TakeReading, when: When) -> Result<Vec<
         let machine = shot.target.and(shot.machine)?;
         let target = shot.mark.target.as_deref();
         let held = held::call(state, &machine.id, None, None);
-        let held = held.or_else(|| held::at(state, shot.mark.place, target));
+        let held = held.or_else(|| held::at(state, &shot.mark.id, shot.mark.place, target));
         let held = held.or_else(|| held::by_query(state, &shot.mark.id, target));
         held.map(|held| held.spot())
     };

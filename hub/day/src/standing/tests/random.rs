@@ -71,7 +71,9 @@ fn command(crew: &Crew, what: u8, n: u32) -> (By, Command) {
         }
         23 => {
             let held = crate::cuts::held::at_mark(&crew.state, &mark);
-            let held = held.unwrap_or(crate::cuts::held::HeldBy::NotLocated {});
+            let held = held.unwrap_or(crate::cuts::held::HeldBy::NotLocated {
+                mark: Some(mark.clone()),
+            });
             let why = "the engineer says so".into();
             (supervisor(), Command::AllowDig(AllowDig { held, why }))
         }

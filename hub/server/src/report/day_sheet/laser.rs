@@ -55,7 +55,7 @@ fn set_up(paper: &Paper, one: &SetUpHistory) -> Markup {
         SetUpState::InDoubt { .. } => paper.t("IN DOUBT", "EN DUDA"),
     };
     html! {
-        h3 { (one.set_up) " · " (one.laser) " · " (state) @if one.closed { ", " (paper.t("taken down", "retirado")) } }
+        h3 { (paper.set_up(&one.set_up)) " · " (one.laser) " · " (state) @if one.closed { ", " (paper.t("taken down", "retirado")) } }
         p {
             (to_the_minute(one.at)) " " (one.by) ". "
             @for basis in &one.basis {
@@ -120,7 +120,7 @@ pub(super) fn readings(paper: &Paper, day: &Day<'_>) -> Markup {
                 to_the_minute(entry.made_at),
                 entry.by.person.clone(),
                 reading.mark.clone(),
-                reading.set_up.clone(),
+                paper.set_up(&reading.set_up),
                 reading.text.clone(),
                 feet(reading.elevation),
                 difference(judged.map(|judged| judged.dev)),

@@ -92,7 +92,7 @@ pub(super) fn gravel(paper: &Paper, review: &Review) -> Markup {
         .iter()
         .map(|patch| {
             vec![
-                patch.patch.clone(),
+                paper.patch(&patch.patch),
                 patch.mark.clone(),
                 format!(
                     "{} × {} × {}",

@@ -340,3 +340,38 @@ fn a_thickness_without_its_unit_is_refused_at_its_field() {
         );
     }
 }
+
+/// A target of a form may leave its tolerance to the site's own; where the site has none it is asked for at its field.
+#[test]
+fn a_target_without_a_tolerance_takes_the_sites_own() {
+    let mut site = site("example.toml");
+    let usual = site.tolerance.unwrap();
+    let pad = written(&site);
+    let Written::List(targets) = &pad["target"] else {
+        panic!("targets")
+    };
+    let mut typed = targets[0].clone();
+    if let Written::Table(entries) = &mut typed {
+        entries.shift_remove("tolerance");
+    }
+    let draft = Draft {
+        of: FormOf::Target,
+        typed,
+    };
+    let things = read(std::slice::from_ref(&draft), &site, &nothing).unwrap();
+    let [SiteThing::Target(target)] = things.as_slice() else {
+        panic!("{things:?}")
+    };
+    assert_eq!(target.tolerance, usual);
+    site.tolerance = None;
+    let faults = read(&[draft], &site, &nothing).unwrap_err();
+    assert_eq!(faults[0].field, "tolerance");
+    // The form marks it as one that may be left out; an export keeps the site's own.
+    let target = form().into_iter().find(|form| form.of == FormOf::Target);
+    let fields = target.unwrap().fields;
+    assert!(
+        fields
+            .iter()
+            .any(|field| field.key == "tolerance" && !field.needed)
+    );
+}

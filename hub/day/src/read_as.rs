@@ -1,0 +1,74 @@
+//! What people read for the names that the hub gives: a set-up S1 and a mark S1 in one sentence are two things, and so are a
+//! patch G1 and a mark G1. Logs, files and tables for machines keep the stored names; the pages read them alike
+//! (`web-ui/src/words/names_en.ts`, `names_es.ts`).
+
+use earthwork::words::Language;
+
+/// Set-up S1 is read SETUP-1; a name that the hub did not give stays as it is.
+pub fn set_up(id: &str, language: Language) -> String {
+    named(id, 'S', pick(language, "SETUP-", "PUESTA-"))
+}
+
+/// Gravel patch G1 is read PATCH-1; a name that the hub did not give stays as it is.
+pub fn patch(id: &str, language: Language) -> String {
+    named(id, 'G', pick(language, "PATCH-", "PARCHE-"))
+}
+
+/// A set-up's name in English and in Spanish.
+pub(crate) fn set_up_in_both(id: &str) -> (String, String) {
+    (set_up(id, Language::English), set_up(id, Language::Spanish))
+}
+
+/// A patch's name in English and in Spanish.
+pub(crate) fn patch_in_both(id: &str) -> (String, String) {
+    (patch(id, Language::English), patch(id, Language::Spanish))
+}
+
+fn pick(language: Language, english: &'static str, spanish: &'static str) -> &'static str {
+    match language {
+        Language::English => english,
+        Language::Spanish => spanish,
+    }
+}
+
+/// The hub's own names are a letter and a number.
+fn named(id: &str, letter: char, word: &str) -> String {
+    match id.strip_prefix(letter) {
+        Some(number) if !number.is_empty() && number.bytes().all(|one| one.is_ascii_digit()) => {
+            format!("{word}{number}")
+        }
+        _ => id.to_owned(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_hubs_own_names_are_read_as_what_they_are_and_others_stay() {
+        assert_eq!(set_up("S1", Language::English), "SETUP-1");
+        assert_eq!(set_up("S12", Language::Spanish), "PUESTA-12");
+        assert_eq!(patch("G3", Language::English), "PATCH-3");
+        assert_eq!(patch("G3", Language::Spanish), "PARCHE-3");
+        for other in ["S", "S-1", "S1a", "SW-4", "G", "LASER", ""] {
+            assert_eq!(set_up(other, Language::English), other);
+            assert_eq!(patch(other, Language::Spanish), other);
+        }
+    }
+
+    #[test]
+    fn the_pages_read_them_alike() {
+        let english = include_str!("../../../web-ui/src/words/names_en.ts");
+        let spanish = include_str!("../../../web-ui/src/words/names_es.ts");
+        for (page, word, letter) in [
+            (english, "SETUP-", 'S'),
+            (english, "PATCH-", 'G'),
+            (spanish, "PUESTA-", 'S'),
+            (spanish, "PARCHE-", 'G'),
+        ] {
+            let rule = format!("id.replace(/^{letter}(?=\\d+$)/, \"{word}\")");
+            assert!(page.contains(&rule), "{rule}");
+        }
+    }
+}
