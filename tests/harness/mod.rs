@@ -37,7 +37,7 @@ pub(crate) type Laptop = Phone;
 
 /// A running hub.
 pub(crate) struct Hub {
-    child: Child,
+    pub(crate) child: Child,
     /// Its address: `http://127.0.0.1:PORT`.
     pub(crate) base: String,
     own: String,
@@ -92,19 +92,6 @@ impl Hub {
         let own = words.next().and_then(|word| word.strip_prefix("own="));
         own.expect("the laptop's own link").clone_into(&mut hub.own);
         hub
-    }
-
-    /// Processor time that it has used, by the kernel's account: in hundredths of a second.
-    pub(crate) fn cpu(&self) -> Duration {
-        let path = format!("/proc/{}/stat", self.child.id());
-        let stat = std::fs::read_to_string(path).expect("the hub runs");
-        // Behind the name in brackets the 12th and 13th fields are user and system ticks (proc_pid_stat(5)).
-        let fields = stat.rsplit(')').next().unwrap_or_default();
-        let ticks = fields.split_whitespace().skip(11).take(2);
-        let ticks: u64 = ticks
-            .map(|field| field.parse::<u64>().expect("ticks"))
-            .sum();
-        Duration::from_millis(ticks * 10)
     }
 
     /// Everything that the hub has written to its terminal.

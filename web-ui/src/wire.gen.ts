@@ -1159,7 +1159,7 @@ export interface components {
             /** @description Who shot, and with which rod: the first, then the blind one. */
             shots: components["schemas"]["ReadBy"][];
         };
-        /** @description What happened, in the past tense. Old kinds are lifted in `older.rs`, never changed. */
+        /** @description What happened, in the past tense. What is stored is never changed; what was once written otherwise is lifted in `older.rs`. */
         Body: (components["schemas"]["DayOpened"] & {
             /** @enum {string} */
             kind: "day_opened";
@@ -1673,11 +1673,6 @@ export interface components {
             press: number;
             /** @description Since when. */
             since: components["schemas"]["Time"];
-            /**
-             * Format: int32
-             * @description How often it was pressed while it stood: each further press sounds again.
-             */
-            voices: number;
             /** @description Why, in the words of the one who pressed; may be empty. */
             why: string;
         } | {
@@ -2675,6 +2670,8 @@ export interface components {
              * @description Passes.
              */
             passes: number;
+            /** @description It lies in a patch; a mark may bear the name of one. */
+            patch?: boolean;
             /** @description How thick it lies. */
             thickness: components["schemas"]["Length"];
             /** @description Thicker than a lift may be. */
@@ -4182,7 +4179,7 @@ export interface components {
             /** @description Which. */
             topic: components["schemas"]["TopicWord"];
             /** @description Fields that are new, as the view of that topic has them. */
-            view: Record<string, never>;
+            view: unknown;
             /** @description All of the view: what the screen had before counts no more. */
             whole: boolean;
         } | {
@@ -4601,6 +4598,8 @@ export interface components {
         } | {
             /** @enum {string} */
             kind: "not_located";
+            /** @description The mark there; entries from before it was asked for have none, and let go on everywhere. */
+            mark?: string | null;
         } | {
             /** @enum {string} */
             kind: "ticket_lapsed";
@@ -8883,6 +8882,7 @@ export interface components {
             rules?: components["schemas"]["Rules"];
             /** @description The grades to reach. */
             targets: components["schemas"]["SiteTarget"][];
+            tolerance?: components["schemas"]["Tolerance"] | null;
         };
         /** @description A changed site file. */
         SiteChangeCard: {
@@ -9600,11 +9600,6 @@ export interface components {
             press?: number;
             /** @description Since when. */
             since: components["schemas"]["Time"];
-            /**
-             * Format: int32
-             * @description How often it was pressed while it stood: each further press sounds again.
-             */
-            voices?: number;
             /** @description Why; may be empty. */
             why: string;
         };
