@@ -2924,6 +2924,8 @@ export interface components {
             crossings: components["schemas"]["Crossing"][];
             /** @description Faces and trenches. */
             faces: components["schemas"]["FaceCard"][];
+            /** @description Marks where no ticket covers the ground, for the supervisor, who may let it be dug with a reason. */
+            not_located?: string[];
             /** @description The rules in force, by name; empty when the site has no cut. */
             rules: string;
             /** @description Lines that were struck or met, oldest first. */
@@ -4179,7 +4181,9 @@ export interface components {
             /** @description Which. */
             topic: components["schemas"]["TopicWord"];
             /** @description Fields that are new, as the view of that topic has them. */
-            view: unknown;
+            view: {
+                [key: string]: unknown;
+            };
             /** @description All of the view: what the screen had before counts no more. */
             whole: boolean;
         } | {

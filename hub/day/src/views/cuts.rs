@@ -7,7 +7,7 @@ use utoipa::ToSchema;
 
 use crate::cuts::buried::{Crossing, crossings};
 use crate::cuts::daylight::DaylightFound;
-use crate::cuts::held::HeldBy;
+use crate::cuts::held::{self, HeldBy};
 use crate::cuts::now::{Alarm, FaceNow, InspectionWhy, PinNow, SeenNow, Signed};
 use crate::cuts::plan::{CutKind, FaceZone, Utility, UtilityKind};
 use crate::cuts::strip;
@@ -35,6 +35,9 @@ pub struct CutsCard {
     pub crossings: Vec<Crossing>,
     /// Locate tickets.
     pub tickets: Vec<TicketCard>,
+    /// Marks where no ticket covers the ground, for the supervisor, who may let it be dug with a reason.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub not_located: Vec<String>,
     /// What a supervisor has let go on today.
     pub allowed: Vec<HeldBy>,
     /// Lines that were struck or met, oldest first.
@@ -239,9 +242,22 @@ pub(crate) fn card(state: &State, whole: bool) -> CutsCard {
             .collect(),
         crossings: crossings(state),
         tickets: tickets(state, site),
+        not_located: if whole {
+            not_located(state, site)
+        } else {
+            vec![]
+        },
         allowed: state.cuts.allowed.clone(),
         struck,
     }
+}
+
+fn not_located(state: &State, site: &Site) -> Vec<String> {
+    let marks = site.marks.iter().filter(|mark| {
+        let held = held::at_mark(state, &mark.id);
+        matches!(held, Some(HeldBy::NotLocated { .. }))
+    });
+    marks.map(|mark| mark.id.clone()).collect()
 }
 
 fn tickets(state: &State, site: &Site) -> Vec<TicketCard> {

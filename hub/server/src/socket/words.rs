@@ -39,7 +39,7 @@ pub enum FromHub {
         /// Nothing of the view waits for a moment to spare.
         even: bool,
         /// Fields that are new, as the view of that topic has them.
-        #[schema(value_type = Object)]
+        #[schema(value_type = BTreeMap<String, Value>)]
         view: Map<String, Value>,
         /// Fields that the view has no more.
         #[serde(default, skip_serializing_if = "Vec::is_empty")]

@@ -86,7 +86,7 @@ describe("where the machine stands, said in its own cab", () => {
     expect(root.textContent).toContain("Nobody has said where this machine stands.");
     expect(key("WHERE I STAND")).toBeDefined();
     expect(key("I STAND AT")).toBeUndefined();
-    shows(nobody, { kind: "stop", press: 1, by: "RT", why: "", since: 1_000, voices: 1, all: true });
+    shows(nobody, { kind: "stop", press: 1, by: "RT", why: "", since: 1_000, all: true });
     expect(root.querySelector(".stand")).toBeNull();
     const face = { kind: "leave_face", alarm: 1, zone: "Z", name: "north face", since: 1_000 } as const;
     shows(nobody, { ...face, why: { kind: "slough" } });

@@ -30,8 +30,7 @@ export function FacesPage({ view }: { view: Supervisor }) {
   const [open, setOpen] = useState<Open>(null);
   const close = () => setOpen(null);
   const ticket = open?.what === "ticket" ? cuts.tickets.find((one) => one.id === open.id) : undefined;
-  const marks = ground.value?.marks ?? [];
-  const notLocated = marks.filter((mark) => mark.held === "not_located").map((mark) => mark.id);
+  const notLocated = cuts.not_located ?? [];
   return (
     <div class="columns">
       {cuts.faces.map((card) => (
