@@ -8,7 +8,7 @@ use earthwork::point::Point;
 use crate::asked::By;
 use crate::state::State;
 use crate::time::{Time, minutes};
-use crate::views::call::Reminder;
+use crate::call::Reminder;
 
 /// Loud at most this often for one machine: what nags is not heard.
 const QUIET_MS: i64 = minutes(20);

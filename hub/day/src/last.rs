@@ -8,11 +8,11 @@ use earthwork::tolerance::Verdict;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::review::built::{self, BuiltMark, LaserDoubt};
+use crate::built::{self, BuiltMark, LaserDoubt};
 use crate::said::reading::{StepSide, surface_at};
 use crate::said::suspect::Standing;
 use crate::state::{State, TakenReading};
-use crate::views::ground::SetUpState;
+use crate::state::SetUpState;
 
 /// Whether a last reading still speaks for its mark, and why not.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]

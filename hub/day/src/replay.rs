@@ -11,7 +11,7 @@ use crate::said::rule::{Rule, Ruling};
 use crate::said::set_up::CloseSetUp;
 use crate::said::stop::{LiftStop, StopAll};
 use crate::state::State;
-use crate::views::call::CallState;
+use crate::call::CallState;
 use crate::views::{ground as ground_view, operator as cab, sheet, supervisor as supervisor_view};
 use crate::{apply, chain, tell};
 
@@ -201,7 +201,7 @@ fn no_old_number(crew: &Crew) -> Result<(), TestCaseError> {
             let set_up = crew.state.set_up(set_up).unwrap();
             let doubted = matches!(
                 set_up.state,
-                crate::views::ground::SetUpState::InDoubt { .. }
+                crate::state::SetUpState::InDoubt { .. }
             );
             prop_assert!(!doubted, "call {id} rests on a laser in doubt");
         }

@@ -8,7 +8,7 @@ use crate::cuts::strip;
 use crate::entry::Body;
 use crate::said::call;
 use crate::state::{Call, State};
-use crate::views::call::Ending;
+use crate::call::Ending;
 
 /// The entries of one request, in their order, and after them what they take away: there is no other way into the log.
 ///

@@ -13,7 +13,7 @@ use crate::asked::Role;
 use crate::cuts::held::HeldBy;
 use crate::cuts::now::CutsNow;
 use crate::record::Record;
-use crate::review::built::BuiltMark;
+use crate::built::BuiltMark;
 use crate::said::blind::BlindPair;
 use crate::said::call::CallSent;
 use crate::said::codes::CodesNow;
@@ -33,14 +33,16 @@ use crate::said::turning::LevelsRun;
 use crate::said::void::VoidCause;
 use crate::site::{Machine, Site};
 use crate::time::Time;
-use crate::views::call::CallState;
-use crate::views::ground::{CantCard, PlaceCard, StopCard};
+use crate::call::CallState;
+use crate::said::call::CantCard;
+use crate::said::machine::PlaceCard;
+use crate::said::stop::StopCard;
 use crate::way_in::WayIn;
 
 mod phones;
 mod set_up;
 
-pub use set_up::{RepeatShot, SetUp, TestedLaser};
+pub use set_up::{CheckCard, RepeatShot, SetUp, SetUpState, TestedLaser};
 
 /// The fold of all entries so far.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]

@@ -13,7 +13,7 @@ use earthwork::uncertainty::Surface;
 
 use crate::said::suspect;
 use crate::state::{Call, State, TakenReading};
-use crate::views::call::Message;
+use crate::call::Message;
 
 /// A landing: where it came out against what was told.
 #[derive(Clone, Debug, PartialEq)]

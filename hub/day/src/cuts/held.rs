@@ -13,7 +13,7 @@ use crate::refusal::Refusal;
 use crate::said::reading::SpotReason;
 use crate::site::Site;
 use crate::state::State;
-use crate::views::call::Ending;
+use crate::call::Ending;
 
 /// Where the paint is gone, calls this near the line wait for it (common practice).
 const NO_PAINT: Length = Length::from_hundredths_of_a_foot(500);

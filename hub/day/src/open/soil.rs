@@ -5,7 +5,7 @@ use crate::account::need;
 use crate::said::patch::PatchStep;
 use crate::site::Site;
 use crate::state::State;
-use crate::views::account::soil::{self, TestStanding};
+use crate::account::soil::{self, TestStanding};
 
 pub(super) fn soil(state: &State, site: &Site, list: &mut List) {
     for test in soil::tests(state).iter().filter(|test| !test.replaced) {

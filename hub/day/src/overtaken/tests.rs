@@ -16,7 +16,7 @@ use crate::said::spotter::{BeSpotter, EndSpotter};
 use crate::said::stop::{LiftStop, StopAll};
 use crate::said::ticket::SayPaint;
 use crate::time::{minutes, seconds};
-use crate::views::ground::SetUpState;
+use crate::state::SetUpState;
 use crate::views::operator::{self as cab, CabScreen};
 use earthwork::buried::Marked;
 use earthwork::face::{Evidence, SoilClass};

@@ -4,7 +4,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::state::{SetUp, State};
-use crate::views::ground::SetUpState;
+use crate::state::SetUpState;
 
 /// Something that is missing before the day can be closed.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]

@@ -9,7 +9,7 @@ use super::Day;
 use crate::entry::Body;
 use crate::state::Call;
 use crate::time::Time;
-use crate::views::call::{CallState, Ending};
+use crate::call::{CallState, Ending};
 
 /// A call's way.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

@@ -8,7 +8,7 @@ use utoipa::ToSchema;
 use super::Sentence;
 use crate::entry::{Body, Entry};
 use crate::said::receipt::ScreenNotice;
-use crate::views::call::Ending;
+use crate::call::Ending;
 
 /// An entry that was out of the ordinary.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]

@@ -7,7 +7,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use super::Day;
-use super::built::{self, BuiltMark};
+use crate::built::{self, BuiltMark};
 use crate::entry::{Body, Entry};
 use crate::said::marks::{LaidFrom, Paint};
 use crate::site::{Site, Target};

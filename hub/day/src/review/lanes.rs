@@ -9,7 +9,7 @@ use crate::account::meter::Doing;
 use crate::asked::Role;
 use crate::state::{Screen, SetUp, State};
 use crate::time::Time;
-use crate::views::ground::SetUpState;
+use crate::state::SetUpState;
 use crate::way_in::Stage;
 
 /// One lane.

@@ -2,7 +2,6 @@
 //!
 //! | question | file |
 //! |---|---|
-//! | where does each mark stand, and what proves it | `built` |
 //! | how did each call travel, and how long did it take | `calls` |
 //! | what was read and said at each mark | `marks` |
 //! | what happened to each laser | `set_ups` |
@@ -12,7 +11,6 @@
 //! | who told a machine to dig near a place between two moments | `told` |
 //! | what does the next crew need of a run | `hand_over` |
 
-pub mod built;
 pub mod calls;
 pub mod exceptions;
 pub mod hand_over;
@@ -31,15 +29,15 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::apply;
+use crate::built::{self, BuiltMark};
+use crate::coverage::{self, RunCoverage};
 use crate::entry::{Body, Entry};
 use crate::open::{self, OpenItem};
 use crate::state::State;
 use crate::tell::tell;
 use crate::time::Time;
 use crate::views::account::{self, Account, next};
-use crate::views::coverage::{self, RunCoverage};
 use crate::views::papers::{PhotoCard, photos_of_the_day};
-use built::BuiltMark;
 use calls::CallHistory;
 use exceptions::Noted;
 use lanes::{Lane, Watch};

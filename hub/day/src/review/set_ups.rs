@@ -10,7 +10,7 @@ use crate::entry::{Body, Entry};
 use crate::said::set_up::Basis;
 use crate::said::suspect::SuspectWindow;
 use crate::time::Time;
-use crate::views::ground::SetUpState;
+use crate::state::SetUpState;
 
 /// A set-up of the day.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

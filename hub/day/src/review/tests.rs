@@ -8,7 +8,7 @@ use super::{Day, Review, review};
 use crate::asked::Command;
 use crate::given::{Crew, at, ground, len, operator, reading, supervisor};
 use crate::open::OpenKind;
-use crate::review::built::LaserDoubt;
+use crate::built::LaserDoubt;
 use crate::review::exceptions::NotedKind;
 use crate::review::hand_over::hand_over;
 use crate::review::lanes::{LaneOf, LaneWhat};
@@ -21,7 +21,7 @@ use crate::said::receipt::{Delivered, NoticeScreen, ScreenNotice, Shown};
 use crate::said::rule::{Rule, Ruling};
 use crate::state::State;
 use crate::time::{Time, minutes};
-use crate::views::ground::SetUpState;
+use crate::state::SetUpState;
 use earthwork::words::{Language, ScreenUnit};
 
 fn day(crew: &Crew) -> Day<'_> {

@@ -80,7 +80,7 @@ mod tests {
     use super::*;
     use crate::asked::Command;
     use crate::given::{Crew, len, supervisor};
-    use crate::views::call::Message;
+    use crate::call::Message;
 
     fn aims(aim: &str) -> Command {
         Command::SetAim(SetAim {

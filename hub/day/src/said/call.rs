@@ -17,11 +17,11 @@ use crate::keep_out;
 use crate::refusal::Refusal;
 use crate::state::{Call, State};
 use crate::time::Time;
-use crate::views::call::{CallState, Ending, Label, Message, Reminder};
+use crate::call::{CallState, Ending, Label, Message, Reminder};
 
 mod answers;
 
-pub use answers::{CallGot, CantReason, CantSaid, CheckMe, GotIt, LookAsked, SawNod, SayCant};
+pub use answers::{CallGot, CantCard, CantReason, CantSaid, CheckMe, GotIt, LookAsked, SawNod, SayCant};
 pub(crate) use answers::{
     apply_cant, apply_got, apply_look, cant, check_me, got, own_live, own_machine, saw_nod,
 };

@@ -128,7 +128,7 @@ mod tests {
     use crate::said::check_shot::SayBumped;
     use crate::said::stop::{LiftStop, StopAll};
     use crate::time::minutes;
-    use crate::views::call::Label;
+    use crate::call::Label;
     use crate::views::{ground, operator};
 
     fn due(crew: &Crew) -> Option<Due> {

@@ -20,8 +20,8 @@ use crate::said::suspect::{self, EndShot};
 use crate::site::Site;
 use crate::state::{SetUp, State};
 use crate::time::Time;
-use crate::views::call::Ending;
-use crate::views::ground::{CheckCard, SetUpState};
+use crate::call::Ending;
+use crate::state::{CheckCard, SetUpState};
 
 /// A reading on a benchmark.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

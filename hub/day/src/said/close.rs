@@ -11,7 +11,7 @@ use crate::refusal::Refusal;
 use crate::said::{call, suspect};
 use crate::state::State;
 use crate::time::Time;
-use crate::views::call::Ending;
+use crate::call::Ending;
 
 /// A supervisor closes the day.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

@@ -18,7 +18,7 @@ use crate::said::marks::PaintState;
 use crate::said::stop::Stopped;
 use crate::site::{Line, Side, Site};
 use crate::state::State;
-use crate::views::call::{Ending, Message};
+use crate::call::{Ending, Message};
 
 /// A string on a dig, one standard deviation in feet (common practice).
 const STRING_FT: f64 = 0.02;

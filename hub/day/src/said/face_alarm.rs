@@ -16,7 +16,7 @@ use crate::said::call;
 use crate::said::face_seen::zone;
 use crate::site::Site;
 use crate::state::State;
-use crate::views::call::Ending;
+use crate::call::Ending;
 
 /// Why a face is left.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]

@@ -10,7 +10,7 @@ use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::record::{Dated, Inspection};
 use crate::refusal::{Refusal, Thing};
-use crate::review::built::{self, BuiltMark};
+use crate::built::{self, BuiltMark};
 pub use crate::said::signature::Signature;
 use crate::site::Site;
 use crate::state::State;

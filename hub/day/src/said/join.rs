@@ -11,7 +11,7 @@ use crate::said::call;
 use crate::said::person;
 use crate::state::{Device, Screen, State};
 use crate::time::Time;
-use crate::views::call::Ending;
+use crate::call::Ending;
 
 /// The hub lets somebody in who showed a valid code.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

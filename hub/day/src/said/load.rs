@@ -9,7 +9,7 @@ use crate::asked::By;
 use crate::entry::{Body, Entry};
 use crate::refusal::{Refusal, Thing};
 use crate::state::State;
-use crate::views::account::loads::loose_weight;
+use crate::account::hauled::loose_weight;
 
 /// Which way.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, ToSchema)]
@@ -277,7 +277,7 @@ mod tests {
     use crate::asked::Command;
     use crate::given::{Crew, operator, priced, prices, supervisor};
     use crate::said::prices::SetPrices;
-    use crate::views::account::loads::materials;
+    use crate::account::hauled::materials;
     use earthwork::haul::LoadLimit;
 
     fn soil(loose_cy: Option<f64>) -> CountLoad {

@@ -11,7 +11,7 @@ use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::said::{face_alarm, slew};
 use crate::state::State;
-use crate::views::ground::PlaceCard;
+use crate::time::Time;
 
 /// Somebody says where a machine stands.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -21,6 +21,17 @@ pub struct PlaceMachine {
     pub machine: String,
     /// Where.
     pub at: Point,
+}
+
+/// A declared place. Nothing senses it.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct PlaceCard {
+    /// Where.
+    pub at: Point,
+    /// When it was declared.
+    pub since: Time,
+    /// Who declared it.
+    pub by: String,
 }
 
 /// A machine's place was declared.

@@ -14,7 +14,7 @@ use crate::said::{call, edge, tape, ties};
 use crate::site::{Mark, Site};
 use crate::state::State;
 use crate::time::Time;
-use crate::views::call::Ending;
+use crate::call::Ending;
 
 /// Within this of a line that must not be crossed, a mark is near it (common practice).
 pub(crate) const NEAR_A_LINE: Length = Length::from_hundredths_of_a_foot(200);

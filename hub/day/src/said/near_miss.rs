@@ -8,11 +8,11 @@ use crate::asked::By;
 use crate::cuts::strip;
 use crate::entry::{Body, Entry};
 use crate::refusal::{Refusal, Thing};
+use crate::said::machine::PlaceCard;
 use crate::site::{Machine, Site};
 use crate::state::State;
 use crate::time::Time;
-use crate::views::ground::PlaceCard;
-use crate::views::way_in::{self, EntryCard};
+use crate::way_in::people::{self, EntryCard};
 
 /// A face farther than this from a machine has nothing to do with it (common practice: twice a tall face and its crest).
 const NEAR_A_FACE: Length = Length::from_hundredths_of_a_foot(5_000);
@@ -180,7 +180,7 @@ fn machine_then(state: &State, site: &Site, machine: &str) -> MachineThen {
             english: live.sent.english.clone(),
             spanish: live.sent.spanish.clone(),
         }),
-        people: way_in::at(state, machine).people,
+        people: people::at(&state.way_in, machine),
         face: nearest.map(|(away, zone)| FaceThen { zone, away }),
         place,
     }

@@ -267,7 +267,7 @@ mod tests {
     use crate::asked::{Command, Role};
     use crate::given::{Crew, ground, len, supervisor};
     use crate::said::revise::ReviseTarget;
-    use crate::views::call::Label;
+    use crate::call::Label;
 
     fn typed(revision: u32, values: &[&str]) -> Command {
         Command::ProveTarget(ProveTarget {

@@ -8,7 +8,7 @@ use crate::record::{Dated, Query};
 use crate::refusal::{Refusal, Thing};
 use crate::said::call;
 use crate::state::State;
-use crate::views::call::Ending;
+use crate::call::Ending;
 
 /// Somebody asks the engineer.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

@@ -13,7 +13,7 @@ use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::said::call::{self, Draft};
 use crate::state::State;
-use crate::views::call::{Ending, Message};
+use crate::call::{Ending, Message};
 
 /// A word to one machine.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

@@ -14,7 +14,7 @@ use crate::said::depth_owed;
 use crate::said::site;
 use crate::said::touched::{Touched, touched};
 use crate::state::{MustSee, State};
-use crate::views::call::Ending;
+use crate::call::Ending;
 
 /// A supervisor changes a target.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

@@ -13,8 +13,8 @@ use crate::overtaken;
 use crate::refusal::Refusal;
 use crate::said::call::{self, Draft};
 use crate::state::State;
-use crate::views::call::{Ending, Label, Message};
-use crate::views::ground::SetUpState;
+use crate::call::{Ending, Label, Message};
+use crate::state::SetUpState;
 
 /// A supervisor rules.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

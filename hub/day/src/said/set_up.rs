@@ -13,8 +13,8 @@ use crate::refusal::{Refusal, Thing};
 use crate::said::{call, suspect};
 use crate::site::{Benchmark, Site};
 use crate::state::{SetUp, State};
-use crate::views::call::Ending;
-use crate::views::ground::SetUpState;
+use crate::call::Ending;
+use crate::state::SetUpState;
 
 mod one_benchmark;
 pub(crate) mod sloped;

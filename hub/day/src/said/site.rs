@@ -12,7 +12,7 @@ use crate::said::touched::{self, Touched};
 use crate::said::{call, check_shot, stop};
 use crate::site::{Machine, Site, Target};
 use crate::state::{MustSee, PendingChange, SiteInForce, State};
-use crate::views::call::Ending;
+use crate::call::Ending;
 
 mod differences;
 mod undone;

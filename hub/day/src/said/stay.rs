@@ -10,7 +10,7 @@ use crate::said::join::known;
 use crate::said::{call, person};
 use crate::state::{Screen, State};
 use crate::time::Time;
-use crate::views::call::Ending;
+use crate::call::Ending;
 
 /// A supervisor lets a phone stay in over the night, or not any more.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

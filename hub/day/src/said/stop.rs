@@ -10,8 +10,7 @@ use crate::refusal::{Refusal, Thing};
 use crate::said::{check_due, near_miss};
 use crate::site::Site;
 use crate::state::State;
-use crate::time::minutes;
-use crate::views::ground::StopCard;
+use crate::time::{Time, minutes};
 
 /// Every machine stands still, bucket down.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -20,6 +19,25 @@ pub struct StopAll {
     /// Why; may be empty: the press comes first.
     #[serde(default)]
     pub why: String,
+}
+
+/// A stop in force.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct StopCard {
+    /// The entry of its newest press: what a LIFT names, and what sounds again.
+    #[serde(default)]
+    pub press: u64,
+    /// Who pressed.
+    pub by: String,
+    /// Why; may be empty.
+    pub why: String,
+    /// Since when.
+    pub since: Time,
+    /// How often it was pressed while it stood: each further press sounds again.
+    #[serde(default)]
+    pub voices: u32,
+    /// Part of an ALL STOP.
+    pub all: bool,
 }
 
 /// Machines were stopped.

@@ -22,7 +22,7 @@ use crate::said::stop::Stopped;
 use crate::site::Site;
 use crate::state::State;
 use crate::time::Time;
-use crate::views::call::Ending;
+use crate::call::Ending;
 
 /// Round leaking gas: 330 ft on every hand to begin with (the US transport department's emergency response guidebook, guide
 /// 115, as a public pipeline guideline prints it).

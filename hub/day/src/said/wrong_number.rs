@@ -8,7 +8,7 @@ use crate::entry::Body;
 use crate::refusal::Refusal;
 use crate::said::{call, suspect};
 use crate::state::{State, TakenReading};
-use crate::views::call::Ending;
+use crate::call::Ending;
 
 /// A reading was wrong, whatever the right one is.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -90,7 +90,7 @@ mod tests {
     use crate::given::{Crew, ground, operator, reading};
     use crate::said::reading::TakeReading;
     use crate::time::seconds;
-    use crate::views::call::CallState;
+    use crate::call::CallState;
 
     fn wrong(crew: &mut Crew, reading: u64) -> Result<Answer, Refusal> {
         crew.says(&ground(), Command::WrongNumber(WrongNumber { reading }))

@@ -1,6 +1,7 @@
 //! Loads, gravel, patches, tests, rock and waiting, as sentences.
 
-use super::{Told, feet, soil};
+use super::{Told, feet};
+use crate::said::soil_test::stated::stated;
 use crate::entry::Body;
 use crate::said::load::{LoadCounted, Way};
 use crate::said::patch::PatchStep;
@@ -198,7 +199,7 @@ fn tested(b: &SoilTested) -> Told {
     } else {
         ("FAIL", "NO PASA")
     };
-    let (en, es) = soil::stated(&b.test, b.density.as_ref());
+    let (en, es) = stated(&b.test, b.density.as_ref());
     let at = feet(b.elevation);
     Told::new(
         format!("Soil test at {at} by {}: {en}. {result_en}.", b.tester),

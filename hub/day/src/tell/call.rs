@@ -3,7 +3,7 @@
 use super::Told;
 use crate::entry::Body;
 use crate::said::call::CantReason;
-use crate::views::call::Ending;
+use crate::call::Ending;
 
 pub(super) fn tell(body: &Body) -> Told {
     match body {

@@ -3,6 +3,7 @@
 use earthwork::length::{Form, Length};
 
 use crate::entry::{Body, Entry};
+use crate::lengths::{feet, signed};
 use crate::said;
 use crate::said::change::{SiteChanged, SiteThing};
 use crate::said::prove::{Differs, TargetTyped};
@@ -18,7 +19,6 @@ mod people;
 mod proving;
 mod reading;
 mod record;
-pub(crate) mod soil;
 mod way_in;
 
 /// A sentence in both languages, and what it is about.
@@ -260,16 +260,4 @@ fn apart(one: Length, other: Length) -> String {
     let read = (2..=7).map(both).find(|(one, other)| one != other);
     let (one, other) = read.unwrap_or_else(|| both(7));
     format!("{one} / {other}")
-}
-
-pub(crate) fn feet(length: Length) -> String {
-    length.show(Form::DecimalFeet { places: 2 })
-}
-
-pub(crate) fn signed(length: Length) -> String {
-    if length > Length::ZERO {
-        format!("+{}", feet(length))
-    } else {
-        feet(length)
-    }
 }

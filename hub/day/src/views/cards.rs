@@ -1,17 +1,17 @@
 //! Cards that the ground person and the supervisor share: machines, set-ups, marks.
 
+use crate::cab;
 use crate::keep_out;
 use crate::last::{self, StillCounts};
 use crate::near;
-use crate::review::built;
+use crate::built;
 use crate::said::check_due;
 use crate::said::reading::Judged;
 use crate::said::suspect::SuspectMark;
 use crate::state::{Cab, Screen, SetUp, State};
-use crate::views::ground::{
-    DueCard, MachineCard, MarkCard, ScreenCard, SetUpCard, SetUpState, SuspectCard,
-};
-use crate::views::{call, operator, way_in};
+use crate::state::SetUpState;
+use crate::views::ground::{DueCard, MachineCard, MarkCard, ScreenCard, SetUpCard, SuspectCard};
+use crate::views::{call, way_in};
 use earthwork::keep_out::{PLACE_TOO_OLD_MS, keep_out_radius};
 
 /// One card for each machine of the site.
@@ -30,7 +30,7 @@ pub(crate) fn machines(state: &State) -> Vec<MachineCard> {
                 shape: machine.shape,
                 works_on: machine.works_on.clone(),
                 call: call.map(|(id, call)| call::view(id, call)),
-                in_view: !cab.page.covered && operator::fills_with_a_call(state, &machine.id),
+                in_view: !cab.page.covered && cab::fills_with_a_call(state, &machine.id),
                 mute: cab.page.mute && !matches!(cab.screen, Screen::None),
                 screen: screen(state, cab),
                 stop: cab.stop.clone(),

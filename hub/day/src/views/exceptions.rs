@@ -9,9 +9,10 @@ use crate::said::start_checks::START_CHECKS;
 use crate::state::State;
 use crate::time::Time;
 use crate::views::account;
-use crate::views::account::soil::TestStanding;
+use crate::account::soil::{self, TestStanding};
 use crate::views::exception::{Exception, ExceptionKind};
-use crate::views::ground::{MachineCard, MarkCard, ScreenCard, SetUpCard, SetUpState};
+use crate::state::SetUpState;
+use crate::views::ground::{MachineCard, MarkCard, ScreenCard, SetUpCard};
 use crate::views::{cuts_owed, record};
 use crate::way_in::Stage;
 
@@ -134,7 +135,7 @@ fn of_account(state: &State) -> Vec<Exception> {
             },
         );
     }
-    for card in account::soil::tests(state) {
+    for card in soil::tests(state) {
         let void = card.standing == TestStanding::Void;
         if !card.replaced && (void || card.standing == TestStanding::Fails) {
             let mark = card.mark;

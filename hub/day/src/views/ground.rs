@@ -17,11 +17,14 @@ use crate::near::Near;
 use crate::said::blind::{self, OwnDoubt};
 use crate::said::reading::{self, Joinable};
 use crate::said::set_up::{DoubtReason, LaserSlope, Proof};
+use crate::said::call::CantCard;
+use crate::said::machine::PlaceCard;
 use crate::said::slew::SlewCard;
+use crate::said::stop::StopCard;
 use crate::said::spotter::SpotterCard;
 use crate::said::suspect::SuspectMark;
 use crate::site::{MachineShape, Site, UnsettledHigh};
-use crate::state::{SetUp, State, TestedLaser};
+use crate::state::{CheckCard, SetUp, SetUpState, State, TestedLaser};
 use crate::time::Time;
 use crate::views::account::{self, GroundAccount};
 use crate::views::call::CallView;
@@ -146,47 +149,6 @@ pub enum ScreenCard {
     },
 }
 
-/// A stop in force.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
-pub struct StopCard {
-    /// The entry of its newest press: what a LIFT names, and what sounds again.
-    #[serde(default)]
-    pub press: u64,
-    /// Who pressed.
-    pub by: String,
-    /// Why; may be empty.
-    pub why: String,
-    /// Since when.
-    pub since: Time,
-    /// How often it was pressed while it stood: each further press sounds again.
-    #[serde(default)]
-    pub voices: u32,
-    /// Part of an ALL STOP.
-    pub all: bool,
-}
-
-/// What the operator can't do.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
-pub struct CantCard {
-    /// Why.
-    pub why: crate::said::call::CantReason,
-    /// The mark of the call, if any.
-    pub mark: Option<String>,
-    /// When.
-    pub at: Time,
-}
-
-/// A declared place. Nothing senses it.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
-pub struct PlaceCard {
-    /// Where.
-    pub at: earthwork::point::Point,
-    /// When it was declared.
-    pub since: Time,
-    /// Who declared it.
-    pub by: String,
-}
-
 /// A laser set-up.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct SetUpCard {
@@ -252,41 +214,6 @@ pub struct SuspectCard {
     pub shoot_again: Vec<SuspectMark>,
     /// Marks that stand either way, and earlier acceptances that stand.
     pub stand: Vec<SuspectMark>,
-}
-
-/// Whether a set-up may be used.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
-#[serde(tag = "kind", rename_all = "snake_case")]
-pub enum SetUpState {
-    /// Shoot a second benchmark before it may be used.
-    Unproven,
-    /// In use.
-    Proven {
-        /// How.
-        proof: Proof,
-    },
-    /// Something does not agree: two benchmarks must agree before it may be used again.
-    InDoubt {
-        /// Why.
-        why: DoubtReason,
-        /// Since when.
-        since: Time,
-        /// The benchmarks that have agreed since.
-        agreed: Vec<String>,
-    },
-}
-
-/// A check shot.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
-pub struct CheckCard {
-    /// On which benchmark.
-    pub benchmark: String,
-    /// (HI − rod) − benchmark.
-    pub residual: Length,
-    /// When.
-    pub at: Time,
-    /// Good, again, failed.
-    pub check: level::Check,
 }
 
 /// The last reading on a mark.

@@ -7,7 +7,6 @@ pub mod account;
 pub mod call;
 mod cards;
 pub mod contour;
-pub mod coverage;
 pub mod cuts;
 mod cuts_owed;
 pub mod exception;

@@ -5,6 +5,8 @@ use earthwork::words::Language;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::cab::{self, Fills};
+use crate::call::Ending;
 use crate::cuts::buried::{self, Crossing};
 use crate::cuts::strip;
 use crate::near::{self, Near};
@@ -14,12 +16,10 @@ use crate::said::slew::SlewCard;
 use crate::said::spotter::SpotterCard;
 use crate::said::struck::{self, StruckCard};
 use crate::site::{Machine, MachineShape, Site};
-use crate::state::{Cab, Call, State};
+use crate::state::{Cab, State};
 use crate::time::Time;
-use crate::views::call::{self, CallState, CallView, Ending};
-use crate::views::ground::SetUpState;
+use crate::views::call::{self, CallView};
 use crate::views::way_in::{self, OnFootCard, WayInCard};
-use crate::way_in::Phase;
 
 /// A buried line this near to where a machine digs stands on its screen (common practice).
 const NEAR_BAND: Length = Length::from_hundredths_of_a_foot(1_500);
@@ -176,7 +176,6 @@ pub fn view(state: &State, machine: &str) -> Option<Operator> {
         .filter_map(|id| site.target(id))
         .map(|target| target.name.clone())
         .collect();
-    let gate = state.way_in.gate(machine);
     Some(Operator {
         site: site.name.clone(),
         day: state.day.as_ref()?.id.clone(),
@@ -185,7 +184,7 @@ pub fn view(state: &State, machine: &str) -> Option<Operator> {
         works_on,
         direction: here.direction.clone(),
         device: cab.device.clone(),
-        screen: screen(state, machine, cab, gate.phase()),
+        screen: screen(state, machine),
         look_asked_at: cab.look_asked_at,
         faces_left: faces_left(state, site),
         struck: struck::cards(state),
@@ -204,86 +203,51 @@ pub fn view(state: &State, machine: &str) -> Option<Operator> {
     })
 }
 
-/// Whether a call fills the screen, and nothing graver.
-pub(crate) fn fills_with_a_call(state: &State, machine: &str) -> bool {
-    let phase = state.way_in.gate(machine).phase();
-    let cab = state.cabs.get(machine);
-    cab.is_some_and(|cab| matches!(screen(state, machine, cab, phase), CabScreen::Call { .. }))
-}
-
-/// The gravest thing first: a stop hides who is in, that hides a face to leave, that hides who asks to come in (and stays
-/// out meanwhile), then a pause, then a call.
-fn screen(state: &State, machine: &str, cab: &Cab, phase: Phase) -> CabScreen {
-    if let Some(stop) = &cab.stop {
-        return CabScreen::Stop {
+fn screen(state: &State, machine: &str) -> CabScreen {
+    match cab::fills(state, machine) {
+        Fills::Stop(stop) => CabScreen::Stop {
             press: stop.press,
             by: stop.by.clone(),
             why: stop.why.clone(),
             since: stop.since,
             voices: stop.voices,
             all: stop.all,
-        };
-    }
-    if !matches!(phase, Phase::Working | Phase::Asked) {
-        return CabScreen::WayIn;
-    }
-    if let Some(leave) = leave_face(state, machine) {
-        return leave;
-    }
-    if phase == Phase::Asked {
-        return CabScreen::WayIn;
-    }
-    if state
-        .site()
-        .is_some_and(|site| site.machine(machine).is_none())
-    {
-        return CabScreen::OffSite;
-    }
-    if let Some((set_up, since)) = &cab.paused
-        && let Some(SetUpState::InDoubt { why, .. }) =
-            state.set_up(set_up).map(|set_up| &set_up.state)
-    {
-        return CabScreen::Pause {
-            set_up: set_up.clone(),
-            why: why.clone(),
-            since: *since,
-        };
-    }
-    if let Some(must) = &cab.must_see {
-        let name = state
-            .site()
-            .and_then(|site| site.target(&must.target))
-            .map_or_else(|| must.target.clone(), |target| target.name.clone());
-        return CabScreen::NewTarget {
-            target: must.target.clone(),
-            name,
-            revision: must.revision,
+        },
+        Fills::LeaveFace { zone, alarm, must } => CabScreen::LeaveFace {
+            alarm: must.alarm,
+            zone: zone.id.clone(),
+            name: zone.name.clone(),
+            why: alarm.why.clone(),
             since: must.since,
-        };
-    }
-    if let Some((id, call)) = cab.live.and_then(|id| Some((id, state.calls.get(&id)?))) {
-        return CabScreen::Call {
+        },
+        Fills::WayIn => CabScreen::WayIn,
+        Fills::OffSite => CabScreen::OffSite,
+        Fills::Pause { set_up, why, since } => CabScreen::Pause {
+            set_up: set_up.to_owned(),
+            why: why.clone(),
+            since,
+        },
+        Fills::NewTarget(must) => {
+            let target = state.site().and_then(|site| site.target(&must.target));
+            CabScreen::NewTarget {
+                target: must.target.clone(),
+                name: target.map_or_else(|| must.target.clone(), |target| target.name.clone()),
+                revision: must.revision,
+                since: must.since,
+            }
+        }
+        Fills::Call(id, call) => CabScreen::Call {
             call: Box::new(call::view(id, call)),
-        };
+        },
+        Fills::Old { call, why } => CabScreen::Old {
+            mark: call.sent.mark.clone(),
+            why,
+            english: call.held.as_ref().map(|held| held.text(Language::English)),
+            spanish: call.held.as_ref().map(|held| held.text(Language::Spanish)),
+            since: call.ended_at.unwrap_or(call.sent_at),
+        },
+        Fills::NoCall => CabScreen::NoCall,
     }
-    match cab.last.and_then(|id| state.calls.get(&id)) {
-        Some(call) => ended(call),
-        None => CabScreen::NoCall,
-    }
-}
-
-fn leave_face(state: &State, machine: &str) -> Option<CabScreen> {
-    // The oldest first; the next one comes when it has been left.
-    let must = state.cuts.owed_by(machine).first()?;
-    let zone = state.site()?.cuts.face(&must.zone)?;
-    let alarm = state.cuts.face(&must.zone)?.alarm.as_ref()?;
-    Some(CabScreen::LeaveFace {
-        alarm: must.alarm,
-        zone: zone.id.clone(),
-        name: zone.name.clone(),
-        why: alarm.why.clone(),
-        since: must.since,
-    })
 }
 
 pub(crate) fn faces_left(state: &State, site: &Site) -> Vec<FaceStrip> {
@@ -318,21 +282,4 @@ fn hand_dig(state: &State, machine: &Machine, cab: &Cab) -> Vec<Crossing> {
         })
         .filter(near)
         .collect()
-}
-
-/// What is left of a call that has ended: gone quietly, or said to be old.
-fn ended(call: &Call) -> CabScreen {
-    let CallState::Ended { how } = call.state else {
-        return CabScreen::NoCall;
-    };
-    match how {
-        Ending::GradeRanOut | Ending::Done | Ending::Refused | Ending::Ruled => CabScreen::NoCall,
-        why => CabScreen::Old {
-            mark: call.sent.mark.clone(),
-            why,
-            english: call.held.as_ref().map(|held| held.text(Language::English)),
-            spanish: call.held.as_ref().map(|held| held.text(Language::Spanish)),
-            since: call.ended_at.unwrap_or(call.sent_at),
-        },
-    }
 }

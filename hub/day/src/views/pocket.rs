@@ -12,7 +12,7 @@ use crate::said::reading::StepSide;
 use crate::site::{Mark, Site};
 use crate::state::{SetUp, State};
 use crate::time::Time;
-use crate::views::ground::SetUpState;
+use crate::state::SetUpState;
 
 /// A sheet for each set-up that stands. It is void when its set-up is taken down or a revision in it is not the newest.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

@@ -3,7 +3,7 @@
 use earthwork::length::Length;
 use earthwork::point::Point;
 use earthwork::rod::Rod;
-use earthwork::target::{DigTo, Drawn};
+use earthwork::target::DigTo;
 use earthwork::tolerance::Tolerance;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -12,6 +12,7 @@ use crate::cuts::plan::{OverheadLine, Pile, Structure, Ticket, Utility};
 use crate::said::marks::Paint;
 use crate::said::prove::{self, ToProve};
 use crate::said::ties::{self, TiesCard};
+use crate::site::drawn::{DrawnTarget, drawn};
 use crate::site::{Benchmark, Laser, Line, Machine, Mark, Site, Target};
 use crate::state::State;
 
@@ -53,22 +54,6 @@ pub struct Sheet {
     pub overheads: Vec<OverheadLine>,
     /// Piles.
     pub piles: Vec<Pile>,
-}
-
-/// A target's line, drawn.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
-pub struct DrawnTarget {
-    /// The target.
-    pub id: String,
-    /// Its line and what to dig to along it.
-    pub drawn: Drawn,
-}
-
-/// A target as it is drawn; none when it has no line.
-pub(crate) fn drawn(target: &Target) -> Option<DrawnTarget> {
-    let id = target.id.clone();
-    let drawn = target.grade.drawn()?;
-    Some(DrawnTarget { id, drawn })
 }
 
 /// A face or a trench on the plan.

@@ -12,7 +12,7 @@ use crate::said::turning::LevelsRun;
 use crate::state::State;
 use crate::time::Time;
 use crate::views::account::{self, Account};
-use crate::views::coverage::{self, RunCoverage};
+use crate::coverage::{self, RunCoverage};
 use crate::views::exception::Exception;
 use crate::views::exceptions;
 use crate::views::ground::{MachineCard, MarkCard, SetUpCard, SuspectCard};

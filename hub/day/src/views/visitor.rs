@@ -3,19 +3,22 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::review::built;
+use crate::built;
 use crate::said::reading::Judged;
 use crate::said::struck::{self, StruckCard};
 use crate::site::{Site, Target};
 use crate::state::{SetUp, State};
 use crate::time::Time;
-use crate::views::account::soil::{self, TestCard};
+use crate::account::soil::{self, TestCard};
 use crate::views::cards;
-use crate::views::coverage::{self, RunCoverage};
-use crate::views::ground::{CheckCard, MarkCard, SetUpState, StopCard};
+use crate::coverage::{self, RunCoverage};
+use crate::state::{CheckCard, SetUpState};
+use crate::said::stop::StopCard;
+use crate::views::ground::MarkCard;
 use crate::views::operator::{self, FaceStrip};
 use crate::views::papers::{self, InspectedCard, PhotoCard};
-use crate::views::sheet::{self, DrawnTarget, SheetMark};
+use crate::site::drawn::{DrawnTarget, drawn};
+use crate::views::sheet::{self, SheetMark};
 
 /// What a visitor's page shows.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -126,7 +129,7 @@ fn run(state: &State, site: &Site, target: &Target) -> VisitorRun {
     };
     let photos = papers::photos(state);
     VisitorRun {
-        drawn: sheet::drawn(target).into_iter().collect(),
+        drawn: drawn(target).into_iter().collect(),
         marks: marks.into_iter().filter(|mark| own(&mark.id)).collect(),
         proven: proven(state, target, &shots),
         coverage: coverage::coverage(state)

@@ -7,8 +7,8 @@ use crate::site::Site;
 use crate::state::State;
 use crate::time::Time;
 use crate::way_in::gate::{Down, ToldOut};
-use crate::way_in::step::is_none;
-use crate::way_in::{Gate, Phase, Stage, Visit};
+use crate::way_in::people::{EntryCard, at as people_at, of_gate};
+use crate::way_in::{Gate, Phase};
 
 /// One machine's keep-out.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -35,35 +35,6 @@ pub struct ToldOutCard {
     pub told: ToldOut,
 }
 
-/// One person at one machine.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
-pub struct EntryCard {
-    /// The visit, for the presses about it.
-    pub visit: String,
-    /// Who.
-    pub person: String,
-    /// On which phone.
-    pub device: String,
-    /// Where to, when it is a mark.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub mark: Option<String>,
-    /// Where it stands.
-    pub stage: Stage,
-    /// Since when.
-    pub since: Time,
-    /// Nobody has answered in time.
-    pub not_answered: bool,
-    /// Since when the phone's link is gone.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub lost: Option<Time>,
-    /// How many come along, whom this person leads.
-    #[serde(default, skip_serializing_if = "is_none")]
-    pub others: u32,
-    /// Other machines at which the same visit stands: whoever asked goes in on the word of all of them.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    pub also: Vec<String>,
-}
-
 /// Another machine, for an operator who goes there on foot.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct OnFootCard {
@@ -86,30 +57,12 @@ pub struct InsideCard {
     pub people: Vec<EntryCard>,
 }
 
-fn visit(name: &str, visit: &Visit) -> EntryCard {
-    EntryCard {
-        visit: name.to_owned(),
-        person: visit.person.clone(),
-        device: visit.device.clone(),
-        mark: visit.mark.clone(),
-        stage: visit.stage,
-        since: visit.since,
-        not_answered: visit.stage == Stage::Asked && visit.repeats > 0,
-        lost: visit.lost,
-        others: visit.others,
-        also: vec![],
-    }
-}
-
 /// A machine's keep-out, each visit with the other machines at which it stands.
 pub(crate) fn at(state: &State, machine: &str) -> WayInCard {
-    let mut card = card(&state.way_in.gate(machine));
-    for one in &mut card.people {
-        let gates = state.way_in.gates();
-        let others = gates.filter(|(id, gate)| *id != machine && gate.visit(&one.visit).is_some());
-        one.also = others.map(|(id, _)| id.clone()).collect();
-    }
-    card
+    card(
+        &state.way_in.gate(machine),
+        people_at(&state.way_in, machine),
+    )
 }
 
 /// The other machines that can be asked from this one's cab.
@@ -142,9 +95,7 @@ pub(crate) fn on_foot(
     .collect()
 }
 
-fn card(gate: &Gate) -> WayInCard {
-    let mut people: Vec<EntryCard> = gate.visits().map(|(name, one)| visit(name, one)).collect();
-    people.sort_by(|a, b| (a.since, &a.visit).cmp(&(b.since, &b.visit)));
+fn card(gate: &Gate, people: Vec<EntryCard>) -> WayInCard {
     WayInCard {
         phase: gate.phase(),
         down: gate.down().cloned(),
@@ -163,8 +114,7 @@ fn card(gate: &Gate) -> WayInCard {
 pub(crate) fn inside(state: &State) -> Vec<InsideCard> {
     let each = state.way_in.gates().map(|(machine, gate)| InsideCard {
         machine: machine.clone(),
-        people: card(gate)
-            .people
+        people: of_gate(gate)
             .into_iter()
             .filter(|one| one.stage.may_be_in())
             .collect(),

@@ -33,7 +33,7 @@ use crate::said::revise::ReviseTarget;
 use crate::said::ticket::{Answered, CheckTicket, Response, SayPaint};
 use crate::site::{Line, LineKind, Side, Site};
 use crate::time::minutes;
-use crate::views::call::Label;
+use crate::call::Label;
 use crate::views::exception::ExceptionKind;
 use crate::views::operator::{self as cab, CabScreen};
 use crate::views::supervisor;

@@ -24,8 +24,8 @@ use crate::said::way_in::ask::AskIn;
 use crate::said::way_in::enter::{ComeOut, GoIn};
 use crate::state::State;
 use crate::time::seconds;
-use crate::views::call::{CallState, Ending};
-use crate::views::coverage;
+use crate::call::{CallState, Ending};
+use crate::coverage;
 use crate::{apply, tell};
 
 pub(super) fn closes(overrides: &[(CloseMissing, &str)]) -> Command {

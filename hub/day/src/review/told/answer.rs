@@ -7,8 +7,8 @@ use earthwork::length::Length;
 use super::{EdgeTaped, WhoTold};
 use crate::review::Day;
 use crate::review::calls::CallHistory;
-use crate::tell::feet;
-use crate::views::call::Message;
+use crate::lengths::feet;
+use crate::call::Message;
 
 /// The deepest elevation that a measured call was to reach.
 fn deepest(day: &Day<'_>, calls: &[CallHistory]) -> Option<Length> {

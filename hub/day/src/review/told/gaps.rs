@@ -7,9 +7,9 @@ use super::{NEAR, ToldPage, checked};
 use crate::review::Day;
 use crate::review::lanes::{LaneOf, LaneWhat};
 use crate::state::State;
-use crate::tell::feet;
+use crate::lengths::feet;
 use crate::time::{Time, minutes};
-use crate::views::call::Message;
+use crate::call::Message;
 
 /// Longer without a reading is a gap (common practice).
 const LONGEST_QUIET_MS: i64 = minutes(30);

@@ -14,8 +14,8 @@ use crate::said::call::{self, Draft};
 use crate::said::check_due;
 use crate::said::set_up::Proof;
 use crate::state::State;
-use crate::views::call::{Ending, Label, Message};
-use crate::views::ground::SetUpState;
+use crate::call::{Ending, Label, Message};
+use crate::state::SetUpState;
 
 /// The reading, the end of the call before it, and the new call; no new call while a ruling is owed.
 pub(super) fn bodies(

@@ -13,7 +13,7 @@ use crate::said::call;
 use crate::said::suspect;
 use crate::state::State;
 use crate::time::{Time, minutes};
-use crate::views::call::Ending;
+use crate::call::Ending;
 
 /// Who is named on paper has a name of at most this many letters.
 const LONGEST_NAME: usize = 40;
@@ -114,7 +114,7 @@ mod tests {
     use crate::answer::Outcome;
     use crate::asked::Command;
     use crate::given::{Crew, ground, operator, reading, supervisor};
-    use crate::review::built::built;
+    use crate::built::built;
     use crate::said::reading::Question;
 
     fn from_paper(crew: &mut Crew, mark: &str, text: &str, ago: i64) -> Result<Outcome, Refusal> {

@@ -84,7 +84,7 @@ impl<'a> Shot<'a> {
         let set_up = state
             .set_up(&asked.set_up)
             .ok_or_else(|| unknown(Thing::SetUp, &asked.set_up))?;
-        if !set_up.closed && matches!(set_up.state, crate::views::ground::SetUpState::Unproven) {
+        if !set_up.closed && matches!(set_up.state, crate::state::SetUpState::Unproven) {
             return Err(Refusal::SetUpNotProven {
                 set_up: set_up.id.clone(),
             });

@@ -10,7 +10,7 @@ use crate::asked::Command;
 use crate::given::{Crew, ground, len, reading, supervisor};
 use crate::said::rule::{Rule, Ruling};
 use crate::time::{minutes, seconds};
-use crate::views::call::{CallState, Ending, Label, Message};
+use crate::call::{CallState, Ending, Label, Message};
 use crate::views::operator::{self, CabScreen};
 
 fn line(outcome: &Outcome) -> &str {

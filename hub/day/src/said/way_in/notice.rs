@@ -8,7 +8,7 @@ use crate::entry::Body;
 use crate::said::{call, spotter};
 use crate::state::State;
 use crate::time::Time;
-use crate::views::call::Ending;
+use crate::call::Ending;
 
 /// The hub notices that the link of a phone is lost, or back.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

@@ -12,13 +12,15 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::prices::Prices;
+use crate::account::hauled::{self, MaterialCard};
+use crate::account::soil::{self as stands, PatchCard, TestCard, UndercutCard};
 use crate::state::State;
 use gravel::GravelCard;
 use hours::{CostCard, MachineHours};
 use landing::LandingCard;
-use loads::{LoadCard, MaterialCard};
+use loads::LoadCard;
 use next::{ArrivalCard, VisitCard};
-use soil::{LiftCard, PatchCard, RockCard, SoilLeft, TestCard, UndercutCard};
+use soil::{LiftCard, RockCard, SoilLeft};
 
 /// The supervisor's account of the day and the job.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -89,17 +91,17 @@ pub(crate) fn account(state: &State) -> Account {
         prices: state.prices().cloned(),
         hours: hours::hours(state),
         cost: hours::cost(state),
-        materials: loads::materials(state),
+        materials: hauled::materials(state),
         loads: loads::loads(state),
         soil_left: soil::left(state),
         gravel: gravel::card(state),
         landings: landing::cards(state),
         visits: next::visits(state, &arrivals),
         arrivals,
-        patches: soil::patches(state),
+        patches: stands::patches(state),
         lifts: soil::lifts(state),
-        tests: soil::tests(state),
-        undercuts: soil::undercuts(state),
+        tests: stands::tests(state),
+        undercuts: stands::undercuts(state),
         rock: soil::rock(state),
     }
 }
@@ -108,7 +110,7 @@ pub(crate) fn account(state: &State) -> Account {
 pub(crate) fn ground(state: &State) -> GroundAccount {
     let arrivals = next::arrivals(state);
     let prices = state.prices();
-    let mut patches = soil::patches(state);
+    let mut patches = stands::patches(state);
     patches.retain(|patch| patch.step != crate::said::patch::PatchStep::Done);
     let mut loads = loads::loads(state);
     loads.truncate(LISTED);
@@ -116,7 +118,7 @@ pub(crate) fn ground(state: &State) -> GroundAccount {
         materials: loads::names(state),
         loads,
         patches,
-        tests: soil::tests(state),
+        tests: stands::tests(state),
         bearing_psf: prices.and_then(|prices| prices.bearing_psf),
         density_asked: prices.is_some_and(|prices| prices.density.is_some()),
         visits: next::visits(state, &arrivals),

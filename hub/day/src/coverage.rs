@@ -8,7 +8,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::last::{self, StillCounts};
-use crate::review::built;
+use crate::built;
 use crate::said::suspect::Standing;
 use crate::site::Target;
 use crate::state::{State, TakenReading};

@@ -15,9 +15,9 @@ use crate::said::rule::Ruling;
 use crate::said::suspect::{Standing, SuspectMark};
 use crate::said::void::VoidCause;
 use crate::state::State;
-use crate::tell::signed;
+use crate::lengths::signed;
 use crate::time::Time;
-use crate::views::coverage;
+use crate::coverage;
 
 /// A mark as it was last measured.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
