@@ -8,16 +8,16 @@ use earthwork::tolerance::Verdict;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::coverage;
 use crate::last;
+use crate::lengths::signed;
 use crate::said::marks::PaintState;
 use crate::said::reading::StepSide;
 use crate::said::rule::Ruling;
 use crate::said::suspect::{Standing, SuspectMark};
 use crate::said::void::VoidCause;
 use crate::state::State;
-use crate::lengths::signed;
 use crate::time::Time;
-use crate::coverage;
 
 /// A mark as it was last measured.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -132,7 +132,7 @@ pub fn built(state: &State) -> Vec<BuiltMark> {
 }
 
 /// A mark as the days before left it; none when nobody had read it.
-pub(crate) fn before(state: &State, mark: &str) -> Option<BuiltMark> {
+pub fn before(state: &State, mark: &str) -> Option<BuiltMark> {
     Some(still(state, state.built_before.get(mark)?))
 }
 

@@ -5,7 +5,7 @@ use crate::cuts::now::{Alarm, MustLeave};
 use crate::cuts::plan::FaceZone;
 use crate::said::set_up::DoubtReason;
 use crate::said::stop::StopCard;
-use crate::state::{Call, MustSee, SetUpState, State};
+use crate::state::{Cab, Call, MustSee, Screen, SetUpState, State};
 use crate::time::Time;
 use crate::way_in::Phase;
 
@@ -54,6 +54,18 @@ pub enum Fills<'a> {
 /// Whether a call fills the screen, and nothing graver.
 pub fn fills_with_a_call(state: &State, machine: &str) -> bool {
     matches!(fills(state, machine), Fills::Call(..))
+}
+
+/// The number of its live call stands there, with nothing graver in its place and no panel over it.
+pub fn number_in_view(state: &State, machine: &str) -> bool {
+    let covered = |cab: &Cab| cab.page.covered;
+    !state.cabs.get(machine).is_some_and(covered) && fills_with_a_call(state, machine)
+}
+
+/// Nobody has tapped its page since it was loaded: it can make no sound. Without a page there is none to be mute.
+pub fn is_mute(state: &State, machine: &str) -> bool {
+    let mute = |cab: &Cab| cab.page.mute && !matches!(cab.screen, Screen::None);
+    state.cabs.get(machine).is_some_and(mute)
 }
 
 /// The gravest thing first: a stop hides who is in, that hides a face to leave, that hides who asks to come in (and stays

@@ -7,8 +7,8 @@ use earthwork::tolerance::Verdict;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::last::{self, StillCounts};
 use crate::built;
+use crate::last::{self, StillCounts};
 use crate::said::suspect::Standing;
 use crate::site::Target;
 use crate::state::{State, TakenReading};
@@ -33,7 +33,7 @@ pub struct RunCoverage {
 }
 
 /// One row for each target along a line.
-pub(crate) fn coverage(state: &State) -> Vec<RunCoverage> {
+pub fn coverage(state: &State) -> Vec<RunCoverage> {
     let Some(site) = state.site() else {
         return vec![];
     };
@@ -102,7 +102,7 @@ pub(crate) fn proven(state: &State, mark: &str) -> bool {
 
 /// On grade beyond doubt, on the target as it is now, from a laser that was found good afterwards or whose fault would not
 /// have changed the verdict; on ground that has failed no test.
-pub(crate) fn is_proven(state: &State, target: &Target, id: u64, taken: &TakenReading) -> bool {
+pub fn is_proven(state: &State, target: &Target, id: u64, taken: &TakenReading) -> bool {
     let counts = last::of_reading(state, id, taken);
     let on =
         taken.reading.judged.as_ref().is_some_and(|judged| {

@@ -12,9 +12,8 @@
 //! | a mark laid again | nobody has said since that it is gone |
 //! | a good check of a laser in doubt | the laser as it stands since the doubt |
 
-use crate::decide::When;
 use crate::refusal::Refusal;
-use crate::time::Time;
+use crate::time::{Time, When};
 use crate::way_in::rules::TOO_LATE_MS;
 
 /// Refuses a word that was on its way for too long to be about this moment.

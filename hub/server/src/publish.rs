@@ -10,10 +10,10 @@ use day::asked::{By, Role};
 use day::site::{Frame, LineKind, Site};
 use day::state::{Device, State};
 use day::time::Time;
-use day::views;
 use earthwork::point::Point;
 use earthwork::words::{Language, ScreenUnit};
 use serde::Serialize;
+use show::views;
 use tokio::sync::watch;
 use utoipa::ToSchema;
 

@@ -37,7 +37,7 @@ pub struct MaterialCard {
 }
 
 /// Sums by material and way.
-pub(crate) fn materials(state: &State) -> Vec<MaterialCard> {
+pub fn materials(state: &State) -> Vec<MaterialCard> {
     let mut sums: BTreeMap<(Way, String), Sum> = BTreeMap::new();
     for load in state.account.loads.values().filter(|load| !load.taken_back) {
         let key = (load.counted.way, load.counted.material.clone());

@@ -100,7 +100,7 @@ pub struct UndercutCard {
 }
 
 /// Patches of the job, in the order in which they were measured.
-pub(crate) fn patches(state: &State) -> Vec<PatchCard> {
+pub fn patches(state: &State) -> Vec<PatchCard> {
     let mut cards: Vec<PatchCard> = state
         .account
         .patches
@@ -123,12 +123,11 @@ pub(crate) fn patches(state: &State) -> Vec<PatchCard> {
 }
 
 /// Soil tests of the job, in the order in which they were made.
-pub(crate) fn tests(state: &State) -> Vec<TestCard> {
+pub fn tests(state: &State) -> Vec<TestCard> {
     let all = &state.account.tests;
     all.iter()
         .map(|(entry, test)| {
-            let (english, spanish) =
-                stated(&test.tested.test, test.tested.density.as_ref());
+            let (english, spanish) = stated(&test.tested.test, test.tested.density.as_ref());
             TestCard {
                 test: *entry,
                 mark: test.tested.mark.clone(),
@@ -154,7 +153,7 @@ pub(crate) fn tests(state: &State) -> Vec<TestCard> {
 }
 
 /// Undercuts that wait, oldest first.
-pub(crate) fn undercuts(state: &State) -> Vec<UndercutCard> {
+pub fn undercuts(state: &State) -> Vec<UndercutCard> {
     let waiting = state.account.undercuts.iter();
     waiting
         .map(|(entry, (since, one))| UndercutCard {

@@ -3,8 +3,8 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::state::{SetUp, State};
 use crate::state::SetUpState;
+use crate::state::{SetUp, State};
 
 /// Something that is missing before the day can be closed.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]

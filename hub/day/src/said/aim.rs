@@ -79,8 +79,8 @@ pub(crate) fn apply_set(state: &mut State, body: &AimSet) {
 mod tests {
     use super::*;
     use crate::asked::Command;
-    use crate::given::{Crew, len, supervisor};
     use crate::call::Message;
+    use crate::given::{Crew, len, supervisor};
 
     fn aims(aim: &str) -> Command {
         Command::SetAim(SetAim {

@@ -16,10 +16,10 @@ use crate::said::site::{
     NewTarget, SiteDifference, by_page, differences, must_look, seat_machines,
 };
 use crate::said::touched::{Touched, touched};
+use crate::site::drawn::{DrawnTarget, drawn};
 use crate::site::{Benchmark, Frame, Laser, Line, Machine, Mark, Rules, Site, Target};
 use crate::site_faults::{self, SiteFault};
 use crate::state::{MustSee, State};
-use crate::site::drawn::{DrawnTarget, drawn};
 use earthwork::rod::Rod;
 
 /// The lists of a site whose things have names.

@@ -4,14 +4,13 @@ use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::near::{self, Near};
 use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::said::{face_alarm, slew};
 use crate::state::State;
-use crate::time::Time;
+use crate::time::{Time, When};
 
 /// Somebody says where a machine stands.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

@@ -252,8 +252,6 @@ mod tests {
     use crate::said::day::OpenDay;
     use crate::said::stop::{LiftStop, StopAll};
     use crate::said::way_in::ask::AskIn;
-    use crate::views::exception::ExceptionKind;
-    use crate::views::supervisor;
 
     fn stop(crew: &mut Crew, by: &By, why: &str) {
         let why = why.into();
@@ -338,9 +336,8 @@ mod tests {
         };
         crew.says(&By::hub(), Command::OpenDay(day)).unwrap();
         let waits = |crew: &Crew| {
-            let view = supervisor::view(&crew.state).unwrap();
-            let mut kinds = view.exceptions.into_iter().map(|one| one.what);
-            kinds.any(|kind| matches!(kind, ExceptionKind::NearMiss { number: 1, .. }))
+            let mut open = crew.state.near_misses.open.iter();
+            open.any(|one| one.then.number == 1 && one.told.is_empty())
         };
         assert!(waits(&crew));
         assert!(matches!(

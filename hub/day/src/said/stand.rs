@@ -4,14 +4,13 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
-use crate::decide::When;
 use crate::entry::Body;
 use crate::keep_out;
 use crate::refusal::{Refusal, Thing};
 use crate::said::call::own_machine;
 use crate::said::machine::{self, PlaceMachine};
 use crate::state::State;
-use crate::time::seconds;
+use crate::time::{When, seconds};
 
 /// A place is about this moment: one that was on its way for longer is pressed again, so that no old one moves a circle back.
 const TOO_LATE_MS: i64 = seconds(60);

@@ -3,14 +3,13 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::said::{check_due, near_miss};
 use crate::site::Site;
 use crate::state::State;
-use crate::time::{Time, minutes};
+use crate::time::{Time, When, minutes};
 
 /// Every machine stands still, bucket down.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, ToSchema)]

@@ -16,7 +16,7 @@ pub struct DrawnTarget {
 }
 
 /// A target as it is drawn; none when it has no line.
-pub(crate) fn drawn(target: &Target) -> Option<DrawnTarget> {
+pub fn drawn(target: &Target) -> Option<DrawnTarget> {
     let id = target.id.clone();
     let drawn = target.grade.drawn()?;
     Some(DrawnTarget { id, drawn })

@@ -2,8 +2,8 @@
 
 use day::said::receipt::CabPage;
 use day::time::Time;
-use day::views;
 use serde::{Deserialize, Serialize};
+use show::views;
 use utoipa::ToSchema;
 
 use crate::publish::UnkeptStop;

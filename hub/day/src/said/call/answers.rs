@@ -6,7 +6,6 @@ use utoipa::ToSchema;
 use super::{ended, live};
 use crate::asked::{By, Role};
 use crate::call::{CallState, Ending};
-use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::refusal::Refusal;
 use crate::said::face_alarm;
@@ -14,7 +13,7 @@ use crate::said::receipt;
 use crate::said::stop::Stopped;
 use crate::said::struck;
 use crate::state::{Call, State};
-use crate::time::Time;
+use crate::time::{Time, When};
 
 /// The operator has it.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

@@ -5,7 +5,7 @@ use earthwork::soil::density::{Judged, Moisture, Wanted};
 use crate::said::soil_test::SoilTest;
 
 /// In English and in Spanish.
-pub(crate) fn stated(test: &SoilTest, judged: Option<&Judged>) -> (String, String) {
+pub fn stated(test: &SoilTest, judged: Option<&Judged>) -> (String, String) {
     match test {
         SoilTest::Bearing {
             stated_psf,
