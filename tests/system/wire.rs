@@ -147,10 +147,15 @@ fn names_that_are_not_on_the_site_are_refused_by_name() {
             "BM-9",
         ),
     ];
-    for (field, name) in [("rod", "Z"), ("set_up", "S9"), ("machine", "EX-9")] {
+    // A set-up is read SETUP-9, or PUESTA-9: a mark may be S9 too.
+    for (field, name, read) in [
+        ("rod", "Z", "Z"),
+        ("set_up", "S9", "-9"),
+        ("machine", "EX-9", "EX-9"),
+    ] {
         let mut command = crate::harness::yard::reading("P-1", "4.70");
         command[field] = json!(name);
-        cases.push((command, name));
+        cases.push((command, read));
     }
     for (command, name) in cases {
         let refused = ground.is_refused(409, &command);

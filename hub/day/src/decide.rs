@@ -7,16 +7,7 @@ use crate::record;
 use crate::refusal::Refusal;
 use crate::said;
 use crate::state::State;
-use crate::time::Time;
-
-/// The moments that a rule may look at.
-#[derive(Clone, Copy, Debug)]
-pub(crate) struct When {
-    /// The hub's clock.
-    pub(crate) now: Time,
-    /// When the request was made; never later than `now`.
-    pub(crate) made_at: Time,
-}
+use crate::time::{Time, When};
 
 /// What follows from a request. An empty list means that there was nothing left to do. `head` is the hash of the last entry:
 /// a signature stands under it.

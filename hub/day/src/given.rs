@@ -1,5 +1,11 @@
 //! For tests: a small site, and a day that is told as given – when – then.
 
+#![allow(
+    clippy::unwrap_used,
+    clippy::missing_errors_doc,
+    reason = "it serves tests alone, of this crate and of `show`"
+)]
+
 use earthwork::keep_out::Reach;
 use earthwork::length::{Length, parse};
 use earthwork::machine::Geometry;
@@ -32,16 +38,16 @@ use crate::{Following, apply, decide, next_deadline, on_deadline};
 mod cuts;
 mod prices;
 
-pub(crate) use cuts::flat_zone;
-pub(crate) use prices::prices;
+pub use cuts::flat_zone;
+pub use prices::prices;
 
 /// A length as a person writes it.
-pub(crate) fn len(text: &str) -> Length {
+pub fn len(text: &str) -> Length {
     parse(text).unwrap()
 }
 
 /// A point in feet.
-pub(crate) fn at(x: &str, y: &str) -> Point {
+pub fn at(x: &str, y: &str) -> Point {
     Point {
         x: len(x),
         y: len(y),
@@ -143,7 +149,7 @@ fn rod(id: &str, unit: RodUnit, length: &str) -> Rod {
 }
 
 /// Two benchmarks, a flat pad at 100.00, a stepped run at 98.00 and 97.00, two machines. Invented.
-pub(crate) fn site() -> Site {
+pub fn site() -> Site {
     Site {
         tolerance: None,
         name: "Test yard".into(),
@@ -182,7 +188,7 @@ pub(crate) fn site() -> Site {
 }
 
 /// A digging crew with that price list.
-pub(crate) fn priced() -> Crew {
+pub fn priced() -> Crew {
     let mut crew = Crew::digging();
     let prices = Box::new(prices());
     crew.says(&supervisor(), Command::SetPrices(SetPrices { prices }))
@@ -192,22 +198,25 @@ pub(crate) fn priced() -> Crew {
 
 /// A crew that talks to the day, on a clock that it turns itself.
 #[derive(Clone)]
-pub(crate) struct Crew {
-    pub(crate) state: State,
-    pub(crate) now: Time,
-    pub(crate) log: Vec<Entry>,
+pub struct Crew {
+    /// What is current.
+    pub state: State,
+    /// The hub's clock.
+    pub now: Time,
+    /// Every entry so far.
+    pub log: Vec<Entry>,
     head: String,
     keys: u64,
 }
 
 impl Crew {
     /// A day is open and the site is read.
-    pub(crate) fn opened() -> Self {
+    pub fn opened() -> Self {
         Self::opened_on(site())
     }
 
     /// A day is open and that site is read.
-    pub(crate) fn opened_on(site: Site) -> Self {
+    pub fn opened_on(site: Site) -> Self {
         let mut crew = Self {
             state: State::default(),
             now: Time(1_900_000_000_000),
@@ -225,12 +234,12 @@ impl Crew {
     }
 
     /// Both cabs have a phone, the laser is proven, both machines stand far from the marks.
-    pub(crate) fn digging() -> Self {
+    pub fn digging() -> Self {
         Self::digging_on(site())
     }
 
     /// The same on another site.
-    pub(crate) fn digging_on(site: Site) -> Self {
+    pub fn digging_on(site: Site) -> Self {
         let mut crew = Self::opened_on(site);
         for (device, machine) in [("m1", "EX-1"), ("m2", "EX-2")] {
             crew.says(
@@ -266,7 +275,7 @@ impl Crew {
     }
 
     /// That phone comes in.
-    pub(crate) fn joins(&mut self, by: &By) -> &mut Self {
+    pub fn joins(&mut self, by: &By) -> &mut Self {
         let join = Join {
             device: by.device.clone(),
             token_digest: String::new(),
@@ -283,7 +292,7 @@ impl Crew {
     }
 
     /// That phone comes in, and whoever sits at the laptop confirms whose it is.
-    pub(crate) fn confirms(&mut self, by: &By) -> &mut Self {
+    pub fn confirms(&mut self, by: &By) -> &mut Self {
         let confirm = ConfirmPerson {
             device: by.device.clone(),
             person: by.person.clone(),
@@ -294,7 +303,8 @@ impl Crew {
         self
     }
 
-    pub(crate) fn wait(&mut self, ms: i64) -> &mut Self {
+    /// Lets time go by, with what falls due meanwhile.
+    pub fn wait(&mut self, ms: i64) -> &mut Self {
         self.now = self.now.plus_ms(ms);
         while next_deadline(&self.state).is_some_and(|deadline| deadline <= self.now) {
             let bodies = on_deadline(&self.state, self.now);
@@ -304,17 +314,14 @@ impl Crew {
         self
     }
 
-    pub(crate) fn says(&mut self, by: &By, command: Command) -> Result<Answer, Refusal> {
+    /// Somebody says something now.
+    pub fn says(&mut self, by: &By, command: Command) -> Result<Answer, Refusal> {
         let now = self.now;
         self.said_at(by, command, now)
     }
 
-    pub(crate) fn said_at(
-        &mut self,
-        by: &By,
-        command: Command,
-        made_at: Time,
-    ) -> Result<Answer, Refusal> {
+    /// Somebody says something that was made then.
+    pub fn said_at(&mut self, by: &By, command: Command, made_at: Time) -> Result<Answer, Refusal> {
         self.keys += 1;
         let key = format!("key-{}", self.keys);
         let asked = Asked {
@@ -349,7 +356,8 @@ impl Crew {
         }
     }
 
-    pub(crate) fn set_up(&mut self, benchmark: &str, text: &str) {
+    /// The laser is set up on that benchmark.
+    pub fn set_up(&mut self, benchmark: &str, text: &str) {
         self.says(
             &ground(),
             Command::SetUpLaser(SetUpLaser {
@@ -364,12 +372,8 @@ impl Crew {
         .unwrap();
     }
 
-    pub(crate) fn check(
-        &mut self,
-        set_up: &str,
-        benchmark: &str,
-        text: &str,
-    ) -> Result<Answer, Refusal> {
+    /// A check shot on that benchmark.
+    pub fn check(&mut self, set_up: &str, benchmark: &str, text: &str) -> Result<Answer, Refusal> {
         self.says(
             &ground(),
             Command::ShootCheck(ShootCheck {
@@ -381,7 +385,8 @@ impl Crew {
         )
     }
 
-    pub(crate) fn place(&mut self, machine: &str, x: &str, y: &str) {
+    /// Somebody says where a machine stands.
+    pub fn place(&mut self, machine: &str, x: &str, y: &str) {
         self.says(
             &ground(),
             Command::PlaceMachine(PlaceMachine {
@@ -393,18 +398,19 @@ impl Crew {
     }
 
     /// A reading, two minutes after the last thing that was said, so that no two are one measurement.
-    pub(crate) fn reads(&mut self, mark: &str, text: &str) -> Result<Answer, Refusal> {
+    pub fn reads(&mut self, mark: &str, text: &str) -> Result<Answer, Refusal> {
         self.wait(seconds(120));
         self.reads_now(mark, text)
     }
 
-    pub(crate) fn reads_now(&mut self, mark: &str, text: &str) -> Result<Answer, Refusal> {
+    /// A reading at once.
+    pub fn reads_now(&mut self, mark: &str, text: &str) -> Result<Answer, Refusal> {
         self.says(&ground(), Command::TakeReading(reading(mark, text)))
     }
 }
 
 /// A plain rod reading.
-pub(crate) fn reading(mark: &str, text: &str) -> TakeReading {
+pub fn reading(mark: &str, text: &str) -> TakeReading {
     TakeReading {
         mark: mark.into(),
         place: None,
@@ -434,15 +440,18 @@ fn person(device: &str, person: &str, role: Role, machine: Option<&str>) -> By {
     }
 }
 
-pub(crate) fn ground() -> By {
+/// RT on the ground.
+pub fn ground() -> By {
     person("g1", "RT", Role::Ground, None)
 }
 
-pub(crate) fn operator(machine: &str) -> By {
+/// OP in that cab.
+pub fn operator(machine: &str) -> By {
     let device = if machine == "EX-1" { "m1" } else { "m2" };
     person(device, "OP", Role::Operator, Some(machine))
 }
 
-pub(crate) fn supervisor() -> By {
+/// PN, who supervises.
+pub fn supervisor() -> By {
     person("s1", "PN", Role::Supervisor, None)
 }

@@ -62,7 +62,7 @@ pub struct TiesToTake {
 }
 
 /// The marks that each machine is about to take, in its order of work. Finished ground needs no mark any more.
-pub(crate) fn going(state: &State) -> Vec<GoingMark> {
+pub fn going(state: &State) -> Vec<GoingMark> {
     let Some(site) = state.site() else {
         return vec![];
     };

@@ -6,9 +6,9 @@ use earthwork::machine::zone;
 use earthwork::point::Point;
 
 use crate::asked::By;
+use crate::call::Reminder;
 use crate::state::State;
 use crate::time::{Time, minutes};
-use crate::views::call::Reminder;
 
 /// Loud at most this often for one machine: what nags is not heard.
 const QUIET_MS: i64 = minutes(20);
@@ -23,12 +23,7 @@ pub(crate) fn place_of(state: &State, mark: &str) -> Option<Point> {
 }
 
 /// Where a mark lies to a machine's keep-out.
-pub(crate) fn mark_nearness(
-    state: &State,
-    now: Time,
-    machine: &str,
-    mark: &str,
-) -> Option<Nearness> {
+pub fn mark_nearness(state: &State, now: Time, machine: &str, mark: &str) -> Option<Nearness> {
     let site = state.site()?;
     let place = place_of(state, mark);
     let declared = state.cabs.get(machine).and_then(|cab| cab.place.as_ref());
@@ -50,14 +45,14 @@ pub(crate) fn lies_within(state: &State, machine: &str, mark: &str) -> bool {
 /// Whether a machine counts as near every mark while its place is old or unknown: it is at work today, as far as anybody has said.
 /// Somebody sits in its cab, or has called to it, placed it, or said that it moved. One that nobody has spoken of today is asked
 /// for at the marks that it is to dig alone.
-pub(crate) fn is_about(state: &State, machine: &str) -> bool {
+pub fn is_about(state: &State, machine: &str) -> bool {
     state.cabs.get(machine).is_some_and(|cab| {
         cab.device.is_some() || cab.place.is_some() || cab.last.is_some() || cab.moved
     })
 }
 
 /// The marks that lie within the keep-out of a machine, from where it was last said to stand; none while nobody has said.
-pub(crate) fn marks_within(state: &State, machine: &str) -> Vec<String> {
+pub fn marks_within(state: &State, machine: &str) -> Vec<String> {
     let Some(site) = state.site() else {
         return vec![];
     };
@@ -70,7 +65,7 @@ pub(crate) fn marks_within(state: &State, machine: &str) -> Vec<String> {
 
 /// How far the mark of a machine's live call lies beyond its bucket's reach; none within reach, without a live call at a mark, or
 /// while nobody has said lately where the machine stands. Likely it has moved, and then its keep-out is drawn where it is not.
-pub(crate) fn beyond_reach(state: &State, machine: &str) -> Option<Length> {
+pub fn beyond_reach(state: &State, machine: &str) -> Option<Length> {
     let (_, call) = state.live_call(machine)?;
     let site = state.site()?;
     let mark = site.mark(call.sent.mark.as_deref()?)?;

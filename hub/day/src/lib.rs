@@ -1,7 +1,8 @@
 //! The day as a state machine. Pure: no clock, no I/O, no randomness; every moment is handed in.
 //!
 //! A command comes in ([`asked`]), [`decide()`] makes entries of it or refuses ([`refusal`]), [`apply()`] folds each entry
-//! ([`entry`]) into the state ([`state`]), and the views ([`views`]) show it. What was answered is derived from the entries
+//! ([`entry`]) into the state ([`state`]). What people see of it is in the crate `show`, which this one can't name. What was
+//! answered is derived from the entries
 //! ([`answer`]), so a repeat of a request, a restart and a replay give the same.
 //!
 //! | to learn | read |
@@ -10,11 +11,11 @@
 //! | who may say it | [`permit`] |
 //! | what a line of the log is, and how it is proven | [`chain`] |
 //! | how a line that an older hub wrote is read | [`older`] |
-//! | what each screen shows | [`views`], one file for each screen |
-//! | what is counted: loads, gravel, tests, hours | [`account`], at the site's own [`prices`] |
-//! | how an entry reads as a sentence | [`tell`] |
 //! | what people read for the names that the hub gives | [`read_as`] |
-//! | a day afterwards: as built, calls, lanes, who told | [`review`], one file for each question |
+//! | what a call says, and where it is in its life | [`call`] |
+//! | what fills a cab's screen, the gravest thing first | [`cab`] |
+//! | what was built, and what is proven along a run | [`built`], [`coverage`] |
+//! | what is counted: loads, gravel, tests, hours | [`account`], at the site's own [`prices`] |
 //! | what is open, now or when a day is closed | [`open`] |
 //! | cuts, faces and what is buried | [`cuts`] |
 //! | closing, signing, visitors, inspections, queries, photos | [`record`] |
@@ -28,15 +29,20 @@ pub mod account;
 pub mod answer;
 mod apply;
 pub mod asked;
+pub mod built;
+pub mod cab;
+pub mod call;
 pub mod chain;
+pub mod coverage;
 pub mod cuts;
 mod decide;
 pub mod entry;
-#[cfg(test)]
-mod given;
+#[cfg(any(test, feature = "given"))]
+pub mod given;
 pub mod going;
-mod keep_out;
+pub mod keep_out;
 pub mod last;
+pub mod lengths;
 pub mod near;
 pub mod older;
 pub mod open;
@@ -48,9 +54,6 @@ pub mod read_as;
 pub mod record;
 pub mod refusal;
 mod refusal_es;
-#[cfg(test)]
-mod replay;
-pub mod review;
 pub mod said;
 #[cfg(test)]
 mod simulated;
@@ -58,9 +61,7 @@ pub mod site;
 pub mod site_faults;
 mod standing;
 pub mod state;
-pub mod tell;
 pub mod time;
-pub mod views;
 pub mod way_in;
 
 pub use apply::{answered, apply};

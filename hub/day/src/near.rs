@@ -98,7 +98,7 @@ pub(crate) fn near(state: &State, machine: &str) -> Vec<Near> {
 }
 
 /// What is near a machine and not settled: booms whose operators have not agreed, a line overhead that nobody watches.
-pub(crate) fn unsettled(state: &State, machine: &str) -> Vec<Near> {
+pub fn unsettled(state: &State, machine: &str) -> Vec<Near> {
     let mut found = in_the_cab(state, machine);
     found.retain(|one| !matches!(one, Near::Overhead { spotted: true, .. }));
     found
@@ -106,7 +106,7 @@ pub(crate) fn unsettled(state: &State, machine: &str) -> Vec<Near> {
 
 /// What stands on the cab's screen: what is not settled, and a line overhead with its distance also while somebody watches it.
 /// Who spots sees what the boom does; how far it has to stay is for whoever moves it.
-pub(crate) fn in_the_cab(state: &State, machine: &str) -> Vec<Near> {
+pub fn in_the_cab(state: &State, machine: &str) -> Vec<Near> {
     let mut found = near(state, machine);
     found.retain(|one| match one {
         Near::CanMeet { other, .. } => !state
@@ -243,7 +243,7 @@ fn face(state: &State, site: &Site, here: &Machine, zone: &FaceZone, at: Point) 
 
 /// Piles whose foot stands nearer to a crest than the rule has it, each with the face and how far back it stands; below zero is
 /// within the slope. The crest is where the slope's line of the class that counts comes out.
-pub(crate) fn piles_at_crests(state: &State, site: &Site) -> Vec<(String, String, Length)> {
+pub fn piles_at_crests(state: &State, site: &Site) -> Vec<(String, String, Length)> {
     let set_back = site.cuts.rules().spoil.distance;
     let faces = site.cuts.faces.iter();
     faces

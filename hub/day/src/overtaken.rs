@@ -15,10 +15,9 @@
 //! | a target's revision | the revision that the page showed |
 //! | an aim | the aim and the target's revision that the page showed, on this day |
 
-use crate::decide::When;
 use crate::refusal::Refusal;
 use crate::state::State;
-use crate::time::Time;
+use crate::time::{Time, When};
 use crate::way_in::rules::TOO_LATE_MS;
 
 /// Refuses a word that was on its way for too long to be about this moment.

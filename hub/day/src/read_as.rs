@@ -15,12 +15,12 @@ pub fn patch(id: &str, language: Language) -> String {
 }
 
 /// A set-up's name in English and in Spanish.
-pub(crate) fn set_up_in_both(id: &str) -> (String, String) {
+pub fn set_up_in_both(id: &str) -> (String, String) {
     (set_up(id, Language::English), set_up(id, Language::Spanish))
 }
 
 /// A patch's name in English and in Spanish.
-pub(crate) fn patch_in_both(id: &str) -> (String, String) {
+pub fn patch_in_both(id: &str) -> (String, String) {
     (patch(id, Language::English), patch(id, Language::Spanish))
 }
 

@@ -17,6 +17,8 @@ use crate::prices::Prices;
 
 use crate::cuts::plan::Cuts;
 
+pub mod drawn;
+
 /// One job: control, lines, marks, targets, machines, rods, rules.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]

@@ -3,12 +3,12 @@
 
 use std::collections::VecDeque;
 
+use crate::call::Ending;
 use crate::cuts::held::{self, HeldBy};
 use crate::cuts::strip;
 use crate::entry::Body;
 use crate::said::call;
 use crate::state::{Call, State};
-use crate::views::call::Ending;
 
 /// The entries of one request, in their order, and after them what they take away: there is no other way into the log.
 ///

@@ -10,13 +10,16 @@ use serde::{Deserialize, Serialize};
 use crate::account::Account;
 use crate::answer::Answer;
 use crate::asked::Role;
+use crate::built::BuiltMark;
+use crate::call::CallState;
 use crate::cuts::held::HeldBy;
 use crate::cuts::now::CutsNow;
 use crate::record::Record;
-use crate::review::built::BuiltMark;
 use crate::said::blind::BlindPair;
 use crate::said::call::CallSent;
+use crate::said::call::CantCard;
 use crate::said::codes::CodesNow;
+use crate::said::machine::PlaceCard;
 use crate::said::marks::Paint;
 use crate::said::near_miss::NearMisses;
 use crate::said::prove::TargetTyped;
@@ -27,20 +30,19 @@ use crate::said::site::{PageChange, SiteChangeFound};
 use crate::said::slew::SlewCard;
 use crate::said::spotter::SpotterCard;
 use crate::said::start_checks::StartNow;
+use crate::said::stop::StopCard;
 use crate::said::suspect::SuspectWindow;
 use crate::said::ties::TiesCard;
 use crate::said::turning::LevelsRun;
 use crate::said::void::VoidCause;
 use crate::site::{Machine, Site};
 use crate::time::Time;
-use crate::views::call::CallState;
-use crate::views::ground::{CantCard, PlaceCard, StopCard};
 use crate::way_in::WayIn;
 
 mod phones;
 mod set_up;
 
-pub use set_up::{RepeatShot, SetUp, TestedLaser};
+pub use set_up::{CheckCard, RepeatShot, SetUp, SetUpState, TestedLaser};
 
 /// The fold of all entries so far.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]

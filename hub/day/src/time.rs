@@ -35,6 +35,15 @@ impl Time {
     }
 }
 
+/// The moments that a rule may look at.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct When {
+    /// The hub's clock.
+    pub(crate) now: Time,
+    /// When the request was made; never later than `now`.
+    pub(crate) made_at: Time,
+}
+
 /// Seconds in milliseconds.
 pub const fn seconds(n: i64) -> i64 {
     n * 1_000

@@ -15,10 +15,11 @@ use crate::hub::Wifi;
 use crate::report::Kind;
 use crate::store::{self, DataFolder};
 use crate::terminal::{say, welcome};
-use crate::{Started, compute, demo, examples, export, http, site_export, site_file};
+use crate::{Started, compute, demo, examples, export, http, site_file};
 
 mod check;
 mod look_back;
+mod site_out;
 
 /// How long a killed hub's port may linger before it counts as taken.
 const PORT_PATIENCE: Duration = Duration::from_secs(3);
@@ -229,7 +230,7 @@ impl Cli {
             Verb::Tables { data, day, out } => look_back::tables(&data, day.as_deref(), &out),
             Verb::Archive { data, day, out } => look_back::put_by(&data, day.as_deref(), &out),
             Verb::TryRestore { data } => look_back::try_restore(&data),
-            Verb::ExportSite { data, out } => site_export::write(&data, &out),
+            Verb::ExportSite { data, out } => site_out::write(&data, &out),
             Verb::Import { file, data } => import(&file, &data),
             Verb::Examples { files } => work_out(&files),
             Verb::Compute { file } => work_out_lines(file.as_deref()),

@@ -8,9 +8,9 @@ use std::sync::{Mutex, PoisonError};
 
 use day::chain::{Walk, open};
 use day::entry::{Body, Entry};
-use day::review::Day;
 use day::state::State;
 use day::time::Time;
+use show::review::Day;
 use thiserror::Error;
 
 use crate::bounded;

@@ -7,12 +7,12 @@ use std::sync::Arc;
 use std::time::Duration;
 
 use day::entry::{Body, Entry};
-use day::review::told::{Told, WhoTold, told};
-use day::tell::tell;
 use day::time::Time;
 use earthwork::tolerance::Verdict;
 use serde::de::Error as _;
 use serde::{Deserialize, Deserializer, Serialize};
+use show::review::told::{Told, WhoTold, told};
+use show::tell::tell;
 use unicode_normalization::UnicodeNormalization as _;
 use unicode_normalization::char::is_combining_mark;
 use utoipa::{IntoParams, ToSchema};

@@ -1,20 +1,12 @@
 //! The site as files that others read, and that this hub reads again as the same site: the site file, its surfaces with
 //! points as `LandXML` 1.2, its marks as a table. Metres with seven decimals are exact here.
 
-use std::fs::File;
-use std::io::Write;
-use std::path::Path;
-
 use day::site::Site;
 use earthwork::length::{Form, Length};
 use earthwork::point::Point;
 use earthwork::target::{KeptNet, Net, Shape};
 
-use crate::error::StartError;
-use crate::opening;
-use crate::site_file::{RULES_FILE, exact, text_of};
-use crate::store::{self, DataFolder};
-use crate::terminal::say;
+use crate::site_file::{exact, text_of};
 
 /// The names of the files.
 pub const FILES: [&str; 3] = ["site.toml", SURFACES, "marks.csv"];
@@ -29,40 +21,6 @@ pub fn file(site: &Site, name: &str) -> Option<String> {
         "marks.csv" => marks_csv(site),
         _ => None,
     }
-}
-
-/// Writes the site in force of a data folder into another folder; nothing is overwritten.
-///
-/// # Errors
-/// [`StartError`], for the person at the terminal.
-pub fn write(data: &Path, out: &Path) -> Result<(), StartError> {
-    let mut opened = store::open(DataFolder::take(data)?)?;
-    let state = opening::state(&mut opened)?;
-    let Some(site) = state.site() else {
-        return Err(StartError::Asked(format!(
-            "{} holds no site yet. Start the hub with a site file first.",
-            data.display()
-        )));
-    };
-    let failed = |path: &Path| {
-        let path = path.to_owned();
-        move |source| StartError::Write { path, source }
-    };
-    std::fs::create_dir_all(out).map_err(failed(out))?;
-    for name in FILES {
-        let path = out.join(name);
-        let text = file(site, name).unwrap_or_default();
-        let mut to = File::create_new(&path).map_err(failed(&path))?;
-        to.write_all(text.as_bytes()).map_err(failed(&path))?;
-        to.sync_all().map_err(failed(&path))?;
-        say(&format!("{}: written.", path.display()));
-    }
-    if site.cuts.rules.is_some() {
-        say(&format!(
-            "{RULES_FILE} is not written: the site keeps what it says, not the file. Put your own file of rules beside these under that name."
-        ));
-    }
-    Ok(())
 }
 
 /// Every net of the site by the name of its target or face.

@@ -14,7 +14,7 @@ use day::entry::{Body, Entry};
 use day::refusal::Refusal;
 use day::state::State;
 use day::time::Time;
-use day::views::parts::{Due, Touched};
+use show::views::parts::{Due, Touched};
 use thiserror::Error;
 use tokio::sync::oneshot;
 

@@ -49,9 +49,9 @@ fn the_kicked_tripod_sends_the_crew_to_two_marks_and_no_more() {
     assert_eq!(again, ["E-05", "N-02"]);
     // Both were shot again in the afternoon: nobody is owed anything, and the report still says what stood either way.
     let state = at_the_end(day);
-    let ground = day::views::ground::view(&state).expect("a day");
+    let ground = show::views::ground::view(&state).expect("a day");
     assert_eq!(ground.suspects, []);
-    let report = day::views::supervisor::view(&state).expect("a day");
+    let report = show::views::supervisor::view(&state).expect("a day");
     let stood: Vec<&str> = report.suspects[0]
         .stand
         .iter()
@@ -88,7 +88,7 @@ fn checks_fall_due_when_they_were_worked_out_to() {
 fn what_of_the_runs_is_not_proven_at_the_end() {
     let day = played();
     let state = at_the_end(day);
-    let report = day::views::supervisor::view(&state).expect("a day");
+    let report = show::views::supervisor::view(&state).expect("a day");
     for (target, gaps) in day.oracles["unproven"].as_object().expect("runs") {
         let run = report.coverage.iter().find(|run| run.target == *target);
         let found: Vec<Value> = run

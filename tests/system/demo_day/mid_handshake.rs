@@ -5,9 +5,9 @@ use std::collections::BTreeSet;
 use std::fs;
 
 use day::entry::Entry;
-use day::review::moment::moment;
 use day::state::State;
 use serde_json::{Value, json};
+use show::review::moment::moment;
 
 use super::played::{fixtures, list, played};
 use crate::harness::chance::Chance;

@@ -5,9 +5,9 @@ use std::path::{Path, PathBuf};
 use std::sync::OnceLock;
 
 use day::entry::Entry;
-use day::review::moment::moment;
 use day::state::State;
 use serde_json::{Value, json};
+use show::review::moment::moment;
 
 use crate::harness::yard::day_file;
 use crate::harness::{self, Hub};

@@ -3,18 +3,18 @@
 use std::collections::BTreeMap;
 
 use day::account::meter::Doing;
+use day::account::soil::TestStanding;
+use day::built::LaserDoubt;
 use day::entry::Entry;
 use day::open::OpenKind;
-use day::review::built::LaserDoubt;
-use day::review::lanes::LaneOf;
-use day::review::told::{ToldPage, WhoTold, told};
-use day::review::{Day, Review, review};
 use day::state::State;
 use day::time::Time;
-use day::views::account::soil::TestStanding;
 use earthwork::length::Length;
 use earthwork::point::Point;
 use serde_json::{Value, json};
+use show::review::lanes::LaneOf;
+use show::review::told::{ToldPage, WhoTold, told};
+use show::review::{Day, Review, review};
 
 use super::played::{Played, key, list, played};
 

@@ -11,9 +11,9 @@ use earthwork::length::Length;
 use earthwork::tolerance::Tolerance;
 use earthwork::uncertainty::Surface;
 
+use crate::call::Message;
 use crate::said::suspect;
 use crate::state::{Call, State, TakenReading};
-use crate::views::call::Message;
 
 /// A landing: where it came out against what was told.
 #[derive(Clone, Debug, PartialEq)]

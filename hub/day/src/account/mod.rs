@@ -1,8 +1,10 @@
 //! What the job owes and needs, as it was said: loads, gravel, patches, tests, rock, and what each machine did.
 
+pub mod hauled;
 pub mod landings;
 pub mod meter;
 pub mod need;
+pub mod soil;
 
 use std::collections::BTreeMap;
 

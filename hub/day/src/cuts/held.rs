@@ -9,11 +9,11 @@ use utoipa::ToSchema;
 use super::buried::{crossings, from_line};
 use super::plan::Ticket;
 use super::strip;
+use crate::call::Ending;
 use crate::refusal::Refusal;
 use crate::said::reading::SpotReason;
 use crate::site::Site;
 use crate::state::State;
-use crate::views::call::Ending;
 
 /// Where the paint is gone, calls this near the line wait for it (common practice).
 const NO_PAINT: Length = Length::from_hundredths_of_a_foot(500);
@@ -167,7 +167,7 @@ impl HeldBy {
     }
 
     /// The same as a refusal.
-    pub(crate) fn refusal(&self) -> Refusal {
+    pub fn refusal(&self) -> Refusal {
         Refusal::HeldBack {
             english: self.text(Language::English),
             spanish: self.text(Language::Spanish),
@@ -234,7 +234,7 @@ pub(crate) fn let_go_on(state: &State, held: &HeldBy) -> bool {
 }
 
 /// The same for a mark, which a query to the engineer may hold back too; no supervisor's word replaces the answer.
-pub(crate) fn at_mark(state: &State, mark: &str) -> Option<HeldBy> {
+pub fn at_mark(state: &State, mark: &str) -> Option<HeldBy> {
     let target = state
         .site()?
         .mark(mark)

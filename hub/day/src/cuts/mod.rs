@@ -16,6 +16,4 @@ pub mod depth;
 pub mod held;
 pub mod now;
 pub mod plan;
-pub(crate) mod strip;
-#[cfg(test)]
-mod tests;
+pub mod strip;

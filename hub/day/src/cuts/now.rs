@@ -226,7 +226,7 @@ impl CutsNow {
 
     /// A new day: cracks, classes, designs and alarms stay; inspections, tickets and permissions are asked for again. Nobody
     /// knows where a machine stands on the new day, so that each of them has yet to leave each face that is still left.
-    pub(crate) fn new_day(&mut self, machines: &[String]) {
+    pub fn new_day(&mut self, machines: &[String]) {
         self.tickets.clear();
         self.allowed.clear();
         self.told.clear();

@@ -15,12 +15,15 @@ const SPEAKS_FOR: Length = Length::from_hundredths_of_a_foot(1_000);
 
 /// The nearest place of a toe.
 #[derive(Clone, Copy, Debug)]
-pub(crate) struct OnToe {
-    pub(crate) station: Length,
-    pub(crate) at: Point,
+pub struct OnToe {
+    /// Along the toe, from its first corner.
+    pub station: Length,
+    /// Where it is.
+    pub at: Point,
     /// As planned; at a step the lower.
-    pub(crate) elevation: Length,
-    pub(crate) away: Length,
+    pub elevation: Length,
+    /// How far the place that was asked about is from it.
+    pub away: Length,
 }
 
 fn feet(length: f64) -> Length {
@@ -28,7 +31,7 @@ fn feet(length: f64) -> Length {
 }
 
 /// The nearest place of a zone's toe.
-pub(crate) fn on_toe(zone: &FaceZone, at: Point) -> Option<OnToe> {
+pub fn on_toe(zone: &FaceZone, at: Point) -> Option<OnToe> {
     let mut station = 0.0;
     let mut best: Option<(f64, OnToe)> = None;
     for pair in zone.toe.windows(2) {
@@ -67,7 +70,7 @@ pub(crate) fn on_toe(zone: &FaceZone, at: Point) -> Option<OnToe> {
 }
 
 /// The ground before the cut.
-pub(crate) fn ground(zone: &FaceZone, at: Point) -> Result<Length, String> {
+pub fn ground(zone: &FaceZone, at: Point) -> Result<Length, String> {
     match zone.ground.dig_to(at) {
         Ok(DigTo::At(elevation)) => Ok(elevation),
         Ok(DigTo::NearStep { before, after, .. }) => Ok(before.max(after)),
@@ -86,7 +89,7 @@ fn dug(site: &Site, zone: &FaceZone, at: Point) -> Option<Length> {
 
 /// The bottom at a place of the toe: as the target has it where it reaches there, else as planned; or as the nearest toe
 /// mark's reading has it when that is deeper.
-pub(crate) fn bottom(state: &State, zone: &FaceZone, here: &OnToe) -> Length {
+pub fn bottom(state: &State, zone: &FaceZone, here: &OnToe) -> Length {
     let Some(site) = state.site() else {
         return here.elevation;
     };
@@ -108,7 +111,7 @@ pub(crate) fn height(state: &State, zone: &FaceZone, here: &OnToe) -> Length {
 }
 
 /// The highest place of a zone, by its corners and the places between them.
-pub(crate) fn highest(state: &State, zone: &FaceZone) -> Length {
+pub fn highest(state: &State, zone: &FaceZone) -> Length {
     zone.toe
         .windows(2)
         .flat_map(|pair| places_between(pair[0].at, pair[1].at))
@@ -143,7 +146,7 @@ pub(crate) fn zones_at<'a>(
 }
 
 /// Where a mark lies.
-pub(crate) fn place_of(state: &State, mark: &str) -> Option<Point> {
+pub fn place_of(state: &State, mark: &str) -> Option<Point> {
     let site = state.site()?;
     site.mark(mark).map(|mark| mark.place).or_else(|| {
         let (_, taken) = state.last_reading(mark)?;
@@ -168,7 +171,7 @@ pub(crate) fn not_inspected(state: &State, at: Point) -> bool {
 }
 
 /// The pieces that a face is to be cut to: the engineer's own, the layers', or one slope of its class.
-pub(crate) fn pieces(state: &State, site: &Site, zone: &FaceZone) -> Vec<Piece> {
+pub fn pieces(state: &State, site: &Site, zone: &FaceZone) -> Vec<Piece> {
     let empty = super::now::FaceNow::default();
     let now = state.cuts.face(&zone.id).unwrap_or(&empty);
     if !now.design.is_empty() {

@@ -6,7 +6,8 @@ use earthwork::target::{Shape, Stack, Target};
 use super::{at, len};
 use crate::cuts::plan::{CutKind, FaceZone, ToeCorner};
 
-pub(crate) fn flat_zone(kind: CutKind) -> FaceZone {
+/// That face or trench.
+pub fn flat_zone(kind: CutKind) -> FaceZone {
     let corner = |x: &str| ToeCorner {
         at: at(x, "100 ft"),
         elevation: len("100 ft"),

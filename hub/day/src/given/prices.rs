@@ -7,7 +7,7 @@ use super::len;
 use crate::prices::{AimPrices, Bed, Gravel, MachineRate, Material, Prices};
 
 /// A price list. Invented.
-pub(crate) fn prices() -> Prices {
+pub fn prices() -> Prices {
     let rate = |machine: &str, hour| MachineRate {
         machine: machine.into(),
         hour,

@@ -3,8 +3,6 @@
 use super::*;
 use crate::cuts::plan::{Pile, Structure};
 use crate::given::{Crew, at, flat_zone, ground, len, site};
-use crate::views::exception::ExceptionKind;
-use crate::views::{operator, supervisor};
 
 /// A face 12 ft high along y = 100, its bank to the north; a wall at x = 200; a line over y = -50, 24 ft high.
 fn yard(kind: CutKind) -> Crew {
@@ -88,9 +86,6 @@ fn a_tail_at_a_pile_and_spoil_at_the_crest_are_said_where_somebody_drew_the_pile
     assert_eq!(crests(&crew), []);
     put(&mut crew, pile("40 ft", "125.9 ft"));
     assert_eq!(crests(&crew), [("SPOIL".into(), "F".into(), len("1.9 ft"))]);
-    let view = supervisor::view(&crew.state).unwrap();
-    let mut kinds = view.exceptions.into_iter().map(|one| one.what);
-    assert!(kinds.any(|kind| matches!(kind, ExceptionKind::PileAtCrest { .. })));
     // Before the toe it loads nothing.
     put(&mut crew, pile("40 ft", "90 ft"));
     assert_eq!(crests(&crew), []);
@@ -123,9 +118,8 @@ fn tracks_inside_the_line_of_the_slope_are_for_the_competent_person_and_weaker_s
 fn a_line_overhead_within_reach_asks_for_a_spotter_until_somebody_spots() {
     let mut crew = yard(CutKind::Face);
     let needed = |crew: &Crew| {
-        let view = supervisor::view(&crew.state).unwrap();
-        let mut kinds = view.exceptions.into_iter().map(|one| one.what);
-        kinds.any(|kind| matches!(kind, ExceptionKind::SpotterNeeded { .. }))
+        let mut near = unsettled(&crew.state, "EX-1").into_iter();
+        near.any(|one| matches!(one, Near::Overhead { .. }))
     };
     // 27.8 ft of reach and 10 ft of clearance.
     assert_eq!(around(&mut crew, "40 ft", "-12.2 ft"), []);
@@ -135,7 +129,7 @@ fn a_line_overhead_within_reach_asks_for_a_spotter_until_somebody_spots() {
         [Near::Overhead { line, .. }] if line == "STREET"
     ));
     assert!(needed(&crew));
-    assert_eq!(operator::view(&crew.state, "EX-1").unwrap().near.len(), 1);
+    assert_eq!(in_the_cab(&crew.state, "EX-1").len(), 1);
     let spots = crate::asked::Command::BeSpotter(crate::said::spotter::BeSpotter {
         machine: "EX-1".into(),
     });
@@ -194,7 +188,7 @@ fn a_line_overhead_keeps_its_distance_in_the_cab_while_somebody_spots_and_whoeve
     let mut crew = yard(CutKind::Face);
     crew.place("EX-1", "40 ft", "-20 ft");
     let line = |near: &[Near]| near.iter().any(|one| matches!(one, Near::Overhead { .. }));
-    let shown = |crew: &Crew| line(&operator::view(&crew.state, "EX-1").unwrap().near);
+    let shown = |crew: &Crew| line(&in_the_cab(&crew.state, "EX-1"));
     let owed = |crew: &Crew| line(&unsettled(&crew.state, "EX-1"));
     assert!(shown(&crew) && owed(&crew));
     let spots = BeSpotter {

@@ -6,13 +6,13 @@ use earthwork::length::Length;
 use earthwork::tolerance::Verdict;
 
 use super::{List, OpenKind};
-use crate::review::built::{self, BuiltMark};
+use crate::built::{self, BuiltMark};
+use crate::coverage;
+use crate::lengths::{feet, signed};
 use crate::said::edge;
 use crate::said::marks::NEAR_A_LINE;
 use crate::site::{Mark, Site};
 use crate::state::State;
-use crate::tell::{feet, signed};
-use crate::views::coverage;
 
 pub(super) fn marks(state: &State, site: &Site, list: &mut List) {
     let built = built::built(state);

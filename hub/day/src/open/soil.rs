@@ -2,11 +2,11 @@
 
 use super::{List, OpenKind};
 use crate::account::need;
+use crate::account::soil::{self, TestStanding};
 use crate::read_as::patch_in_both;
 use crate::said::patch::PatchStep;
 use crate::site::Site;
 use crate::state::State;
-use crate::views::account::soil::{self, TestStanding};
 
 pub(super) fn soil(state: &State, site: &Site, list: &mut List) {
     for test in soil::tests(state).iter().filter(|test| !test.replaced) {

@@ -1,6 +1,7 @@
 //! Words that come late: each is said while something stands, waits without a link, and comes when something else does.
 
 use crate::asked::{By, Command};
+use crate::cab::{self, Fills};
 use crate::cuts::held::HeldBy;
 use crate::cuts::plan::{CutKind, Cuts, Utility, UtilityKind};
 use crate::given::{Crew, at, flat_zone, ground, operator, site, supervisor};
@@ -15,9 +16,8 @@ use crate::said::set_up::DoubtReason;
 use crate::said::spotter::{BeSpotter, EndSpotter};
 use crate::said::stop::{LiftStop, StopAll};
 use crate::said::ticket::SayPaint;
+use crate::state::SetUpState;
 use crate::time::{minutes, seconds};
-use crate::views::ground::SetUpState;
-use crate::views::operator::{self as cab, CabScreen};
 use earthwork::buried::Marked;
 use earthwork::face::{Evidence, SoilClass};
 
@@ -196,9 +196,9 @@ fn away_is_about_the_alarm_that_the_cab_showed_and_two_left_faces_are_two() {
     let newest = alarm(&crew, "F");
     crew.says(&operator("EX-1"), away("F", newest)).unwrap();
     // The other one is left still.
-    let screen = cab::view(&crew.state, "EX-1").unwrap().screen;
+    let screen = cab::fills(&crew.state, "EX-1");
     assert!(
-        matches!(&screen, CabScreen::LeaveFace { zone, .. } if zone == "G"),
+        matches!(&screen, Fills::LeaveFace { zone, .. } if zone.id == "G"),
         "{screen:?}"
     );
     assert_eq!(
@@ -221,8 +221,8 @@ fn a_machine_that_comes_under_a_left_face_is_told_to_leave_and_called_nowhere() 
     );
     crew.says(&ground(), place("EX-1", "40 ft")).unwrap();
     let leaves = |crew: &Crew| {
-        let screen = cab::view(&crew.state, "EX-1").unwrap().screen;
-        matches!(screen, CabScreen::LeaveFace { .. })
+        let screen = cab::fills(&crew.state, "EX-1");
+        matches!(screen, Fills::LeaveFace { .. })
     };
     assert!(leaves(&crew));
     let spot = crew.reads("P-1", "4.70").unwrap();
@@ -262,8 +262,8 @@ fn the_next_day_opens_with_a_left_face_still_left() {
     };
     crew.says(&By::hub(), Command::OpenDay(day)).unwrap();
     for machine in ["EX-1", "EX-2"] {
-        let screen = cab::view(&crew.state, machine).unwrap().screen;
-        assert!(matches!(screen, CabScreen::LeaveFace { .. }), "{screen:?}");
+        let screen = cab::fills(&crew.state, machine);
+        assert!(matches!(screen, Fills::LeaveFace { .. }), "{screen:?}");
     }
 }
 
@@ -380,10 +380,8 @@ fn came_down_warns_everybody_before_it_asks_for_figures() {
     let mut crew = crew();
     crew.says(&ground(), place("EX-1", "40 ft")).unwrap();
     crew.says(&ground(), came_down("F")).unwrap();
-    let screen = cab::view(&crew.state, "EX-1").unwrap().screen;
-    assert!(matches!(screen, CabScreen::LeaveFace { .. }), "{screen:?}");
-    let visitor = crate::views::visitor::view(&crew.state, "AB").unwrap();
-    assert_eq!(visitor.faces_left.len(), 1, "visitors hear it too");
+    let screen = cab::fills(&crew.state, "EX-1");
+    assert!(matches!(screen, Fills::LeaveFace { .. }), "{screen:?}");
     // The figures come after, and tell nobody anew.
     let said = alarm(&crew, "F");
     let slough = crate::said::face_seen::SeeSlough {

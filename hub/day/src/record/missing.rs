@@ -4,8 +4,8 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::read_as::set_up_in_both;
+use crate::state::SetUpState;
 use crate::state::{SetUp, State};
-use crate::views::ground::SetUpState;
 
 /// Something that is missing before the day can be closed.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]

@@ -8,8 +8,6 @@
 
 pub mod gate;
 pub mod missing;
-#[cfg(test)]
-mod tests;
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -17,7 +15,6 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::{Asked, Command};
-use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::open::OpenItem;
 use crate::refusal::Refusal;
@@ -32,7 +29,7 @@ use crate::said::query::{QueryAnswered, QueryOpened};
 use crate::said::sign::DaySigned;
 use crate::said::void::InspectionVoided;
 use crate::state::State;
-use crate::time::Time;
+use crate::time::{Time, When};
 
 /// The fold of everything that belongs to the record.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]

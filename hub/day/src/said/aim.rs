@@ -4,12 +4,12 @@ use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::decide::When;
 use crate::entry::Body;
 use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::site::Target;
 use crate::state::State;
+use crate::time::When;
 
 /// A supervisor sets an aim.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -127,8 +127,8 @@ pub(crate) fn apply_set(state: &mut State, body: &AimSet) {
 mod tests {
     use super::*;
     use crate::asked::Command;
+    use crate::call::Message;
     use crate::given::{Crew, len, supervisor};
-    use crate::views::call::Message;
 
     fn aims(aim: &str) -> Command {
         Command::SetAim(SetAim {

@@ -5,12 +5,12 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::cuts::held::{self, HeldBy};
-use crate::decide::When;
 use crate::entry::Body;
 use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::said::struck;
 use crate::state::State;
+use crate::time::When;
 
 /// A supervisor lets work go on.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

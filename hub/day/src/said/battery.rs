@@ -57,7 +57,6 @@ mod tests {
     use crate::given::{Crew, ground, operator};
     use crate::said::join::Join;
     use crate::said::person::GiveCab;
-    use crate::views::ground;
     use earthwork::words::{Language, ScreenUnit};
 
     fn battery(charging: bool) -> Command {
@@ -68,8 +67,7 @@ mod tests {
     }
 
     fn on_the_ground(crew: &Crew) -> bool {
-        let view = ground::view(&crew.state).unwrap();
-        view.machines[0].battery_low.is_some()
+        crew.state.cabs["EX-1"].battery_low.is_some()
     }
 
     #[test]

@@ -97,7 +97,8 @@ pub struct OwnDoubt {
     pub doubt: Length,
 }
 
-pub(crate) fn own_doubts(state: &State) -> Vec<OwnDoubt> {
+/// How well each person reads, as far as their blind pairs tell it.
+pub fn own_doubts(state: &State) -> Vec<OwnDoubt> {
     let who: BTreeSet<(&str, &str)> = state
         .pairs
         .iter()

@@ -16,10 +16,10 @@ use crate::said::site::{
     NewTarget, SiteDifference, by_page, differences, must_look, seat_machines,
 };
 use crate::said::touched::{Touched, touched};
+use crate::site::drawn::{DrawnTarget, drawn};
 use crate::site::{Benchmark, Frame, Laser, Line, Machine, Mark, Rules, Site, Target};
 use crate::site_faults::{self, SiteFault};
 use crate::state::{MustSee, State};
-use crate::views::sheet::{self, DrawnTarget};
 use earthwork::rod::Rod;
 
 /// The lists of a site whose things have names.
@@ -336,7 +336,7 @@ pub fn would(state: &State, by: &By, asked: &ChangeSite) -> Result<WouldChange, 
     let (new, put) = after(old, by, asked)?;
     let differences = differences(old, &new);
     let drawn = put.iter().filter_map(|one| match one {
-        SiteThing::Target(target) => sheet::drawn(target),
+        SiteThing::Target(target) => drawn(target),
         _ => None,
     });
     Ok(WouldChange {

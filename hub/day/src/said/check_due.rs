@@ -31,7 +31,7 @@ pub(crate) fn interval_ms(state: &State) -> Option<i64> {
 }
 
 /// When a check of a usable set-up is due, and when calls begin to say that there was none.
-pub(crate) fn moments(state: &State, set_up: &SetUp) -> Option<(Time, Time)> {
+pub fn moments(state: &State, set_up: &SetUp) -> Option<(Time, Time)> {
     if !set_up.usable() {
         return None;
     }
@@ -124,16 +124,14 @@ mod tests {
     use super::*;
     use crate::answer::Outcome;
     use crate::asked::Command;
+    use crate::call::Label;
     use crate::given::{Crew, len, supervisor};
     use crate::said::check_shot::SayBumped;
     use crate::said::stop::{LiftStop, StopAll};
     use crate::time::minutes;
-    use crate::views::call::Label;
-    use crate::views::{ground, operator};
 
     fn due(crew: &Crew) -> Option<Due> {
-        let view = ground::view(&crew.state).unwrap();
-        view.set_ups.first()?.due.as_ref().map(|card| card.why)
+        crew.state.set_ups.first()?.due.map(|(why, _)| why)
     }
 
     fn labels(crew: &Crew) -> Vec<Label> {
@@ -158,9 +156,6 @@ mod tests {
         let (_, call) = crew.state.live_call("EX-1").unwrap();
         assert_eq!(call.sent.labels, [Label::NotChecked]);
         assert_eq!(call.sent.checked_at, Some(good_at));
-        // The cab reads the label of its call; that a check is due is none of its business.
-        let cab = serde_json::to_string(&operator::view(&crew.state, "EX-1")).unwrap();
-        assert!(!cab.contains("\"due\""), "{cab}");
         crew.check("S1", "BM-2", "3.48").unwrap();
         assert_eq!(due(&crew), None);
         crew.reads("P-1", "4.85").unwrap();

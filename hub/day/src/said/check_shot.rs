@@ -10,7 +10,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
-use crate::decide::When;
+use crate::call::Ending;
 use crate::entry::{Body, Entry};
 use crate::overtaken;
 use crate::refusal::Refusal;
@@ -18,10 +18,9 @@ use crate::said::call;
 use crate::said::set_up::{self, DoubtReason, Proof, SetUpProven, sloped};
 use crate::said::suspect::{self, EndShot};
 use crate::site::Site;
+use crate::state::{CheckCard, SetUpState};
 use crate::state::{SetUp, State};
-use crate::time::Time;
-use crate::views::call::Ending;
-use crate::views::ground::{CheckCard, SetUpState};
+use crate::time::{Time, When};
 
 /// A reading on a benchmark.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

@@ -3,6 +3,7 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::call::Ending;
 use crate::entry::{Body, Entry};
 use crate::open::{OpenItem, open};
 use crate::record::Dated;
@@ -11,7 +12,6 @@ use crate::refusal::Refusal;
 use crate::said::{call, suspect};
 use crate::state::State;
 use crate::time::Time;
-use crate::views::call::Ending;
 
 /// A supervisor closes the day.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

@@ -4,10 +4,10 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
+use crate::built;
 use crate::entry::{Body, Entry};
 use crate::open::{OpenItem, open as open_items};
 use crate::refusal::Refusal;
-use crate::review::built;
 use crate::said::{codes, start_checks};
 use crate::state::{MarkNow, SlipRecord, State};
 use crate::{account, record};

@@ -8,8 +8,8 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
+use crate::call::{Ending, Message};
 use crate::cuts::held;
-use crate::decide::When;
 use crate::entry::Body;
 use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
@@ -18,7 +18,7 @@ use crate::said::marks::PaintState;
 use crate::said::stop::Stopped;
 use crate::site::{Line, Side, Site};
 use crate::state::State;
-use crate::views::call::{Ending, Message};
+use crate::time::When;
 
 /// A string on a dig, one standard deviation in feet (common practice).
 const STRING_FT: f64 = 0.02;
@@ -219,7 +219,7 @@ fn line<'a>(site: &'a Site, name: Option<&str>) -> Result<&'a Line, Refusal> {
 }
 
 /// A line of the site as the arithmetic takes it.
-pub(crate) fn kept(line: &Line) -> NoCrossLine {
+pub fn kept(line: &Line) -> NoCrossLine {
     NoCrossLine {
         corners: line.points.clone(),
         keep: match line.keep {

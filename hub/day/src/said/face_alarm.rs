@@ -5,10 +5,10 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
+use crate::call::Ending;
 use crate::cuts::now::{Alarm, InspectionDue, InspectionWhy};
 use crate::cuts::plan::FaceZone;
 use crate::cuts::strip;
-use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::overtaken;
 use crate::refusal::Refusal;
@@ -16,7 +16,7 @@ use crate::said::call;
 use crate::said::face_seen::zone;
 use crate::site::Site;
 use crate::state::State;
-use crate::views::call::Ending;
+use crate::time::When;
 
 /// Why a face is left.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]

@@ -6,7 +6,6 @@ use utoipa::ToSchema;
 
 use crate::asked::By;
 use crate::cuts::now::Signed;
-use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::overtaken;
 use crate::refusal::Refusal;
@@ -16,6 +15,7 @@ use crate::said::face_pins::{self, PinsRead};
 use crate::said::face_seen::zone;
 use crate::said::person::competent;
 use crate::state::State;
+use crate::time::When;
 
 /// An inspection.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

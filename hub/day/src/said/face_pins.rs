@@ -7,12 +7,12 @@ use utoipa::ToSchema;
 
 use crate::cuts::now::PinNow;
 use crate::cuts::plan::FaceZone;
-use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::refusal::{Refusal, Thing};
 use crate::said::face_alarm::{self, AlarmWhy};
 use crate::said::face_seen::{feet_typed, zone};
 use crate::state::State;
+use crate::time::When;
 
 /// Somebody tapes between two pins.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

@@ -11,7 +11,7 @@ use crate::refusal::Refusal;
 use crate::state::State;
 
 /// A shortage that grows by less is not said again, in tons.
-pub(crate) const WORTH_SAYING: f64 = 0.5;
+pub const WORTH_SAYING: f64 = 0.5;
 
 /// A supervisor orders gravel.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

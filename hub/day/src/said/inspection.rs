@@ -6,15 +6,14 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
-use crate::decide::When;
+use crate::built::{self, BuiltMark};
 use crate::entry::{Body, Entry};
 use crate::record::{Dated, Inspection};
 use crate::refusal::{Refusal, Thing};
-use crate::review::built::{self, BuiltMark};
 pub use crate::said::signature::Signature;
 use crate::site::Site;
 use crate::state::State;
-use crate::time::Time;
+use crate::time::{Time, When};
 
 /// A supervisor asks for an inspection.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

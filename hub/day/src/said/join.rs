@@ -5,13 +5,13 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
+use crate::call::Ending;
 use crate::entry::{Body, Entry};
 use crate::refusal::{Refusal, Thing};
 use crate::said::call;
 use crate::said::person;
 use crate::state::{Device, Screen, State};
 use crate::time::Time;
-use crate::views::call::Ending;
 
 /// The hub lets somebody in who showed a valid code.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

@@ -157,7 +157,6 @@ mod tests {
     use super::*;
     use crate::asked::Command;
     use crate::given::{Crew, ground, len};
-    use crate::views::ground as view;
 
     fn turned(first_turned: &str) -> Command {
         Command::TestLaser(TestLaser {
@@ -192,7 +191,7 @@ mod tests {
         );
         crew.says(&ground(), turned("4.96")).unwrap();
         assert!(guard(&mut crew) > usual);
-        let card = view::view(&crew.state).unwrap().set_ups[0].tested;
+        let card = crew.state.set_ups[0].tested;
         let card = card.unwrap();
         assert_eq!(card.slant_per_100_ft, len("0.02 ft"));
         assert!(card.service);

@@ -5,11 +5,11 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::account::Load;
+use crate::account::hauled::loose_weight;
 use crate::asked::By;
 use crate::entry::{Body, Entry};
 use crate::refusal::{Refusal, Thing};
 use crate::state::State;
-use crate::views::account::loads::loose_weight;
 
 /// Which way.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, ToSchema)]
@@ -274,10 +274,10 @@ pub(crate) fn apply_measured(state: &mut State, body: &SoilMeasured) {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::account::hauled::materials;
     use crate::asked::Command;
     use crate::given::{Crew, operator, priced, prices, supervisor};
     use crate::said::prices::SetPrices;
-    use crate::views::account::loads::materials;
     use earthwork::haul::LoadLimit;
 
     fn soil(loose_cy: Option<f64>) -> CountLoad {

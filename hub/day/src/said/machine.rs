@@ -4,14 +4,13 @@ use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::near::{self, Near};
 use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::said::{face_alarm, slew};
 use crate::state::State;
-use crate::views::ground::PlaceCard;
+use crate::time::{Time, When};
 
 /// Somebody says where a machine stands.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -21,6 +20,17 @@ pub struct PlaceMachine {
     pub machine: String,
     /// Where.
     pub at: Point,
+}
+
+/// A declared place. Nothing senses it.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct PlaceCard {
+    /// Where.
+    pub at: Point,
+    /// When it was declared.
+    pub since: Time,
+    /// Who declared it.
+    pub by: String,
 }
 
 /// A machine's place was declared.

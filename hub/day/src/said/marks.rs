@@ -6,15 +6,14 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
-use crate::decide::When;
+use crate::call::Ending;
 use crate::entry::{Body, Entry};
 use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::said::{call, edge, tape, ties};
 use crate::site::{Mark, Site};
 use crate::state::State;
-use crate::time::Time;
-use crate::views::call::Ending;
+use crate::time::{Time, When};
 
 /// Within this of a line that must not be crossed, a mark is near it (common practice).
 pub(crate) const NEAR_A_LINE: Length = Length::from_hundredths_of_a_foot(200);

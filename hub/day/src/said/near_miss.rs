@@ -8,11 +8,11 @@ use crate::asked::By;
 use crate::cuts::strip;
 use crate::entry::{Body, Entry};
 use crate::refusal::{Refusal, Thing};
+use crate::said::machine::PlaceCard;
 use crate::site::{Machine, Site};
 use crate::state::State;
 use crate::time::Time;
-use crate::views::ground::PlaceCard;
-use crate::views::way_in::{self, EntryCard};
+use crate::way_in::people::{self, EntryCard};
 
 /// A face farther than this from a machine has nothing to do with it (common practice: twice a tall face and its crest).
 const NEAR_A_FACE: Length = Length::from_hundredths_of_a_foot(5_000);
@@ -180,7 +180,7 @@ fn machine_then(state: &State, site: &Site, machine: &str) -> MachineThen {
             english: live.sent.english.clone(),
             spanish: live.sent.spanish.clone(),
         }),
-        people: way_in::at(state, machine).people,
+        people: people::at(&state.way_in, machine),
         face: nearest.map(|(away, zone)| FaceThen { zone, away }),
         place,
     }
@@ -252,8 +252,6 @@ mod tests {
     use crate::said::day::OpenDay;
     use crate::said::stop::{LiftStop, StopAll};
     use crate::said::way_in::ask::AskIn;
-    use crate::views::exception::ExceptionKind;
-    use crate::views::supervisor;
 
     fn stop(crew: &mut Crew, by: &By, why: &str) {
         let why = why.into();
@@ -338,9 +336,8 @@ mod tests {
         };
         crew.says(&By::hub(), Command::OpenDay(day)).unwrap();
         let waits = |crew: &Crew| {
-            let view = supervisor::view(&crew.state).unwrap();
-            let mut kinds = view.exceptions.into_iter().map(|one| one.what);
-            kinds.any(|kind| matches!(kind, ExceptionKind::NearMiss { number: 1, .. }))
+            let mut open = crew.state.near_misses.open.iter();
+            open.any(|one| one.then.number == 1 && one.told.is_empty())
         };
         assert!(waits(&crew));
         assert!(matches!(

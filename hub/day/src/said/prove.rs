@@ -149,7 +149,7 @@ fn values(grade: &Grade) -> Vec<(ValueName, Length)> {
 }
 
 /// The targets that wait for a second person.
-pub(crate) fn to_prove(state: &State) -> Vec<ToProve> {
+pub fn to_prove(state: &State) -> Vec<ToProve> {
     let targets = state.site().map(|site| site.targets.as_slice());
     targets
         .unwrap_or_default()
@@ -265,9 +265,9 @@ pub(crate) fn apply_typed(state: &mut State, entry: &Entry, body: &TargetTyped) 
 mod tests {
     use super::*;
     use crate::asked::{Command, Role};
+    use crate::call::Label;
     use crate::given::{Crew, ground, len, supervisor};
     use crate::said::revise::ReviseTarget;
-    use crate::views::call::Label;
 
     fn typed(revision: u32, values: &[&str]) -> Command {
         Command::ProveTarget(ProveTarget {

@@ -3,12 +3,12 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::call::Ending;
 use crate::entry::{Body, Entry};
 use crate::record::{Dated, Query};
 use crate::refusal::{Refusal, Thing};
 use crate::said::call;
 use crate::state::State;
-use crate::views::call::Ending;
 
 /// Somebody asks the engineer.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

@@ -6,14 +6,14 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
+use crate::call::{Ending, Message};
 use crate::cuts::held;
-use crate::decide::When;
 use crate::entry::Body;
 use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::said::call::{self, Draft};
 use crate::state::State;
-use crate::views::call::{Ending, Message};
+use crate::time::When;
 
 /// A word to one machine.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

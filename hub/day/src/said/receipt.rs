@@ -5,12 +5,12 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
+use crate::cab;
+use crate::call::CallState;
 use crate::entry::{Body, Entry};
 use crate::refusal::Refusal;
 use crate::said::call;
 use crate::state::{Call, Screen, State};
-use crate::views::call::CallState;
-use crate::views::operator;
 
 /// The call has reached this operator's phone.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -130,7 +130,7 @@ pub(crate) fn shown(state: &State, by: &By, asked: &Shown) -> Result<Vec<Body>, 
         return Ok(vec![]);
     }
     // What was painted a second ago and is gone under a stop has been seen for no second: no receipt, and no error.
-    if !operator::fills_with_a_call(state, &call.sent.machine) {
+    if !cab::fills_with_a_call(state, &call.sent.machine) {
         return Ok(vec![]);
     }
     let body = painted(by, asked.call, call, asked.language, asked.unit);
@@ -158,7 +158,7 @@ pub(crate) fn seen_by_press(
     if call.shown_at.is_some() {
         return Ok(None);
     }
-    if !operator::fills_with_a_call(state, &call.sent.machine) {
+    if !cab::fills_with_a_call(state, &call.sent.machine) {
         return Err(not_seen());
     }
     let phone = state.device(&by.device);

@@ -6,6 +6,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
+use crate::call::Ending;
 use crate::cuts::daylight;
 use crate::entry::{Body, Entry};
 use crate::overtaken;
@@ -15,7 +16,6 @@ use crate::said::depth_owed;
 use crate::said::site;
 use crate::said::touched::{Touched, touched};
 use crate::state::{MustSee, State};
-use crate::views::call::Ending;
 
 /// A supervisor changes a target.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -205,8 +205,10 @@ pub(crate) fn apply_seen(state: &mut State, body: &TargetSeen) {
 mod tests {
     use super::*;
     use crate::asked::Command;
+    use crate::cab::{self, Fills};
     use crate::given::{Crew, len, operator, supervisor};
-    use crate::views::operator::{self as cab, CabScreen};
+    use crate::said::call::text;
+    use earthwork::words::{Language, ScreenUnit};
 
     /// 105.00 − 5.00 = 100.00 is on grade; 0.05 ft lower it still is, 0.30 ft lower it is not.
     #[test]
@@ -271,8 +273,8 @@ mod tests {
         // A reading on the new target waits behind the notice.
         crew.reads("P-1", "4.80").unwrap();
         assert!(matches!(
-            cab::view(&crew.state, "EX-1").unwrap().screen,
-            CabScreen::NewTarget { revision: 2, .. }
+            cab::fills(&crew.state, "EX-1"),
+            Fills::NewTarget(must) if must.revision == 2
         ));
         let see = |revision| {
             Command::SeeTarget(SeeTarget {
@@ -283,10 +285,11 @@ mod tests {
         crew.says(&operator("EX-1"), see(1)).unwrap();
         assert!(crew.state.cabs["EX-1"].must_see.is_some());
         crew.says(&operator("EX-1"), see(2)).unwrap();
-        let CabScreen::Call { call } = cab::view(&crew.state, "EX-1").unwrap().screen else {
+        let Fills::Call(_, call) = cab::fills(&crew.state, "EX-1") else {
             panic!("the call should show now")
         };
         // 105.00 − 4.80 = 100.20, dig-to 100.50 + 0.00 − 0.80 = 99.70: 0.50 high.
-        assert_eq!(call.texts[0].line, "DOWN 5");
+        let told = text(&call.sent.message, Language::English, ScreenUnit::Tenths);
+        assert_eq!(told.line, "DOWN 5");
     }
 }

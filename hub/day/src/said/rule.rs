@@ -6,15 +6,15 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
+use crate::call::{Ending, Label, Message};
 use crate::cuts::held;
-use crate::decide::When;
 use crate::entry::Body;
 use crate::overtaken;
 use crate::refusal::Refusal;
 use crate::said::call::{self, Draft};
+use crate::state::SetUpState;
 use crate::state::State;
-use crate::views::call::{Ending, Label, Message};
-use crate::views::ground::SetUpState;
+use crate::time::When;
 
 /// A supervisor rules.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

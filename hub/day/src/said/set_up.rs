@@ -8,13 +8,13 @@ use earthwork::rod::RodReading;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::call::Ending;
 use crate::entry::{Body, Entry};
 use crate::refusal::{Refusal, Thing};
 use crate::said::{call, suspect};
 use crate::site::{Benchmark, Site};
+use crate::state::SetUpState;
 use crate::state::{SetUp, State};
-use crate::views::call::Ending;
-use crate::views::ground::SetUpState;
 
 mod one_benchmark;
 pub(crate) mod sloped;

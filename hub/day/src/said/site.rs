@@ -3,6 +3,7 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::call::Ending;
 use crate::chain;
 use crate::cuts::daylight;
 use crate::entry::{Body, Entry};
@@ -12,7 +13,6 @@ use crate::said::touched::{self, Touched};
 use crate::said::{call, check_shot, stop};
 use crate::site::{Machine, Site, Target};
 use crate::state::{MustSee, PendingChange, SiteInForce, State};
-use crate::views::call::Ending;
 
 mod differences;
 mod undone;

@@ -258,9 +258,8 @@ mod tests {
     use super::*;
     use crate::asked::Command;
     use crate::given::{Crew, ground, operator, supervisor};
+    use crate::near::{Near, unsettled};
     use crate::said::machine::SayMoved;
-    use crate::views::exception::ExceptionKind;
-    use crate::views::supervisor;
 
     fn side(machine: &str, keeps_out_of: Compass) -> SlewSide {
         SlewSide {
@@ -290,11 +289,10 @@ mod tests {
         crew
     }
 
-    /// Whether the supervisor is told that two booms can meet without an agreement.
+    /// Whether it is said that two booms can meet without an agreement.
     fn waits(crew: &Crew) -> bool {
-        let view = supervisor::view(&crew.state).unwrap();
-        let mut kinds = view.exceptions.into_iter().map(|one| one.what);
-        kinds.any(|kind| matches!(kind, ExceptionKind::CanMeet { .. }))
+        let mut near = unsettled(&crew.state, "EX-1").into_iter();
+        near.any(|one| matches!(one, Near::CanMeet { .. }))
     }
 
     #[test]

@@ -18,6 +18,8 @@ use crate::said::void::VoidCause;
 use crate::state::State;
 use crate::time::Time;
 
+pub mod stated;
+
 /// A soil test.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -385,11 +387,11 @@ mod tests {
         crew.reads("P-1", "5.00").unwrap();
         crew.wait(minutes(1));
         crew.check("S1", "BM-2", "3.48").unwrap();
-        let proven = |crew: &Crew| crate::views::coverage::proven(&crew.state, "P-1");
+        let proven = |crew: &Crew| crate::coverage::proven(&crew.state, "P-1");
         assert!(proven(&crew));
         crew.says(&ground(), bearing("P-1", 1_750.0, None)).unwrap();
         assert!(!proven(&crew));
-        let built = crate::review::built::built(&crew.state);
+        let built = crate::built::built(&crew.state);
         assert!(built[0].english.contains("SOIL TEST FAILED"), "{built:?}");
         crew.says(&ground(), bearing("P-1", 3_000.0, None)).unwrap();
         assert!(proven(&crew));

@@ -4,14 +4,13 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
-use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::overtaken;
 use crate::refusal::Refusal;
 use crate::said::machine;
 use crate::said::way_in::notice::NoticeLink;
 use crate::state::State;
-use crate::time::Time;
+use crate::time::{Time, When};
 use crate::way_in::step::LinkNoticed;
 
 /// A ground person spots for a machine, in the place of whoever did.
@@ -170,7 +169,6 @@ mod tests {
     use crate::asked::Command;
     use crate::given::{Crew, ground, operator, supervisor};
     use crate::said::join::{Join, RemovePhone};
-    use crate::views::operator;
     use earthwork::words::{Language, ScreenUnit};
 
     fn be(machine: &str) -> Command {
@@ -184,7 +182,7 @@ mod tests {
     }
 
     fn on_the_cab(crew: &Crew, machine: &str) -> Option<SpotterCard> {
-        operator::view(&crew.state, machine).unwrap().spotter
+        crew.state.cabs[machine].spotter.clone()
     }
 
     #[test]

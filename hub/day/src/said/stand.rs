@@ -5,7 +5,6 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
-use crate::decide::When;
 use crate::entry::Body;
 use crate::keep_out;
 use crate::overtaken;
@@ -14,7 +13,7 @@ use crate::said::call::own_machine;
 use crate::said::machine::{self, PlaceMachine};
 use crate::site::Site;
 use crate::state::{Cab, State};
-use crate::time::Time;
+use crate::time::{Time, When};
 
 /// The operator says where the own machine stands now.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -58,7 +57,7 @@ pub struct StandCard {
 }
 
 /// What the screen of a machine's cab tells of its place.
-pub(crate) fn card(site: &Site, cab: &Cab) -> StandCard {
+pub fn card(site: &Site, cab: &Cab) -> StandCard {
     let place = cab.place.as_ref();
     let near = place.and_then(|card| {
         let away = |at: earthwork::point::Point| at.distance(card.at);
@@ -111,7 +110,6 @@ mod tests {
     use crate::said::machine::SayMoved;
     use crate::said::stop::StopAll;
     use crate::time::{minutes, seconds};
-    use crate::views::operator as screen;
     use crate::way_in::rules::TOO_LATE_MS;
 
     fn stands(at: Stand) -> Command {
@@ -128,8 +126,7 @@ mod tests {
     }
 
     fn shown(crew: &Crew) -> StandCard {
-        let view = screen::view(&crew.state, "EX-1").unwrap();
-        view.stand.unwrap()
+        card(crew.state.site().unwrap(), &crew.state.cabs["EX-1"])
     }
 
     fn place(crew: &Crew) -> Option<earthwork::point::Point> {

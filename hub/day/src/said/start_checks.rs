@@ -229,7 +229,7 @@ impl StartCheck {
 const STANDS_FOR_MS: i64 = minutes(7 * 24 * 60);
 
 /// What was said on an earlier day and may be confirmed by whoever looks again.
-pub(crate) fn before(state: &State, check: StartCheck) -> Option<&CheckSaid> {
+pub fn before(state: &State, check: StartCheck) -> Option<&CheckSaid> {
     let said = state.start.before.get(&check)?;
     let first = said.as_before.unwrap_or(said.at);
     let fresh = state.at.ms_since(first) <= STANDS_FOR_MS;

@@ -4,13 +4,13 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::{Asked, By, Command};
+use crate::call::Ending;
 use crate::entry::{Body, Entry};
 use crate::refusal::Refusal;
 use crate::said::join::known;
 use crate::said::{call, person};
 use crate::state::{Screen, State};
 use crate::time::Time;
-use crate::views::call::Ending;
 
 /// A supervisor lets a phone stay in over the night, or not any more.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

@@ -3,15 +3,13 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::said::{check_due, near_miss};
 use crate::site::Site;
 use crate::state::State;
-use crate::time::minutes;
-use crate::views::ground::StopCard;
+use crate::time::{Time, When, minutes};
 
 /// Every machine stands still, bucket down.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -20,6 +18,22 @@ pub struct StopAll {
     /// Why; may be empty: the press comes first.
     #[serde(default)]
     pub why: String,
+}
+
+/// A stop in force.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct StopCard {
+    /// The entry of its newest press: what a LIFT names, and what sounds again.
+    #[serde(default)]
+    pub press: u64,
+    /// Who pressed.
+    pub by: String,
+    /// Why; may be empty.
+    pub why: String,
+    /// Since when.
+    pub since: Time,
+    /// Part of an ALL STOP.
+    pub all: bool,
 }
 
 /// Machines were stopped.

@@ -11,6 +11,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
+use crate::call::Ending;
 use crate::cuts::buried::{from_line, half};
 use crate::cuts::held::HeldBy;
 use crate::cuts::plan::{Utility, UtilityKind};
@@ -22,7 +23,6 @@ use crate::said::stop::Stopped;
 use crate::site::Site;
 use crate::state::State;
 use crate::time::Time;
-use crate::views::call::Ending;
 
 /// Round leaking gas: 330 ft on every hand to begin with (the US transport department's emergency response guidebook, guide
 /// 115, as a public pipeline guideline prints it).
@@ -128,7 +128,7 @@ impl LineStruck {
 }
 
 /// The cards of what stands.
-pub(crate) fn cards(state: &State) -> Vec<StruckCard> {
+pub fn cards(state: &State) -> Vec<StruckCard> {
     let each = state.cuts.struck.iter().map(|now| StruckCard {
         lines: now.struck.lines.clone(),
         what: now.struck.asks(),

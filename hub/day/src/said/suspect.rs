@@ -326,6 +326,3 @@ pub(crate) fn not_shot(state: &mut State, lists: &[usize], mark: &str) {
         }
     }
 }
-
-#[cfg(test)]
-mod tests;

@@ -6,11 +6,11 @@ use utoipa::ToSchema;
 use crate::cuts::held::HeldBy;
 use crate::cuts::now::{Signed, TicketNow};
 use crate::cuts::plan::UtilityKind;
-use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::state::State;
+use crate::time::When;
 
 /// A supervisor looks at a ticket.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

@@ -73,7 +73,7 @@ pub struct TiesCard {
 }
 
 /// A place to hold a tape at, by its name: a benchmark with a place, or a mark; with one standard deviation in feet.
-pub(crate) fn held_at(state: &State, site: &Site, name: &str) -> Option<(Point, f64)> {
+pub fn held_at(state: &State, site: &Site, name: &str) -> Option<(Point, f64)> {
     if let Some(benchmark) = site.benchmark(name) {
         return Some((benchmark.place?, CONTROL_DOUBT_FT));
     }
@@ -93,7 +93,7 @@ fn scraped(state: &State, mark: &str) -> bool {
 }
 
 /// The ties of a mark while both of their ends stand.
-pub(crate) fn standing<'a>(state: &'a State, mark: &str) -> Option<&'a TiesCard> {
+pub fn standing<'a>(state: &'a State, mark: &str) -> Option<&'a TiesCard> {
     let card = state.marks.get(mark)?.ties.as_ref()?;
     let ends = [&card.ties.first, &card.ties.second];
     ends.iter().all(|end| !scraped(state, end)).then_some(card)
@@ -192,6 +192,3 @@ pub(crate) fn apply_taken(state: &mut State, entry: &Entry, body: &TiesTaken) {
         at: entry.made_at,
     });
 }
-
-#[cfg(test)]
-mod tests;

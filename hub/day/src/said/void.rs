@@ -15,16 +15,16 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::account::Test;
+use crate::built;
 use crate::entry::{Body, Entry};
+use crate::lengths::signed;
 use crate::read_as::set_up_in_both;
 use crate::record::Inspection;
-use crate::review::built;
 use crate::said::face_seen::AtFace;
 use crate::said::inspection::{InspectionResult, LookedAt};
 use crate::said::soil_test::{self, TestVoided};
 use crate::said::suspect::Standing;
 use crate::state::State;
-use crate::tell::signed;
 
 /// A surface that moved by more than this is not the one that was looked at: 0.05 ft (common practice).
 const MOVED: Length = Length::from_hundredths_of_a_foot(5);

@@ -4,11 +4,11 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::call::Ending;
 use crate::entry::Body;
 use crate::refusal::Refusal;
 use crate::said::{call, suspect};
 use crate::state::{State, TakenReading};
-use crate::views::call::Ending;
 
 /// A reading was wrong, whatever the right one is.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -87,10 +87,10 @@ mod tests {
     use super::*;
     use crate::answer::{Answer, Outcome};
     use crate::asked::Command;
+    use crate::call::CallState;
     use crate::given::{Crew, ground, operator, reading};
     use crate::said::reading::TakeReading;
     use crate::time::seconds;
-    use crate::views::call::CallState;
 
     fn wrong(crew: &mut Crew, reading: u64) -> Result<Answer, Refusal> {
         crew.says(&ground(), Command::WrongNumber(WrongNumber { reading }))

@@ -9,7 +9,6 @@ use crate::answer::Outcome;
 use crate::given::{Crew, len, reading};
 use crate::said::reading::{Question, TakeReading};
 use crate::time::{Time, minutes};
-use crate::views::supervisor;
 
 /// BM-2 of the simulated site, in feet.
 const BENCHMARK: f64 = 101.52;
@@ -232,9 +231,14 @@ fn a_bump_is_noticed_soon_and_everything_wrong_is_shot_again() {
                 "{seed}: {mark} is wrong and nobody is sent there"
             );
         }
-        for card in supervisor::view(&day.crew.state).unwrap().suspects {
-            stand += card.stand.len();
-            again += card.shoot_again.len();
+        for suspect in &day.crew.state.suspects {
+            let marks = &suspect.window.marks;
+            let owed = marks.iter().filter(|mark| mark.standing.is_owed());
+            again += owed
+                .clone()
+                .filter(|mark| suspect.open.contains(&mark.mark))
+                .count();
+            stand += marks.len() - owed.count();
         }
     }
     minutes_to_prompt.sort_unstable();

@@ -4,6 +4,8 @@ use proptest::prelude::*;
 
 use crate::answer::Outcome;
 use crate::asked::{Asked, By, Command, Role};
+use crate::cab::{self, Fills};
+use crate::call::{CallState, Ending};
 use crate::cuts::plan::{CutKind, Cuts, FaceZone, ToeCorner, Utility, UtilityKind};
 use crate::decide;
 use crate::entry::Body;
@@ -27,10 +29,8 @@ use crate::said::suspect::Standing;
 use crate::said::ticket::SayPaint;
 use crate::said::way_in::notice::NoticeRestart;
 use crate::site::{Line, LineKind, Side, Site};
+use crate::state::SetUpState;
 use crate::time::{minutes, seconds};
-use crate::views::call::{CallState, Ending};
-use crate::views::ground::SetUpState;
-use crate::views::operator::{self as cab, CabScreen};
 use earthwork::buried::Marked;
 use earthwork::face::{Evidence, SoilClass};
 use earthwork::words::{Language, QuickWord, ScreenUnit};
@@ -129,8 +129,8 @@ fn ends(mut crew: Crew, by: &By, command: Command, with: Ending) {
     let ended = |body: &Body| matches!(body, Body::CallEnded(_));
     let ends = crew.log.iter().filter(|entry| ended(&entry.body)).count();
     assert_eq!(ends, 1, "{command:?}");
-    let screen = cab::view(&crew.state, "EX-2").unwrap().screen;
-    assert!(!matches!(screen, CabScreen::Call { .. }), "{screen:?}");
+    let screen = cab::fills(&crew.state, "EX-2");
+    assert!(!matches!(screen, Fills::Call(..)), "{screen:?}");
 }
 
 fn change(put: Vec<SiteThing>, retire: Vec<Retired>) -> Command {
@@ -227,10 +227,11 @@ fn paint_that_went_ends_the_call_beside_the_line() {
     ends(called(), &ground(), paint(true), Ending::Held);
     let mut crew = called();
     crew.says(&ground(), paint(true)).unwrap();
-    let CabScreen::Old { english, .. } = cab::view(&crew.state, "EX-2").unwrap().screen else {
+    let Fills::Old { call, .. } = cab::fills(&crew.state, "EX-2") else {
         panic!("no number, and why")
     };
-    assert!(english.unwrap().starts_with("The paint of GAS is gone."));
+    let held = call.held.as_ref().unwrap().text(Language::English);
+    assert!(held.starts_with("The paint of GAS is gone."));
 }
 
 #[test]

@@ -4,13 +4,48 @@ use earthwork::laser::check_due::Due;
 use earthwork::laser::drift::Drift;
 use earthwork::laser::plane::SlopedLaser;
 use earthwork::length::Length;
+use earthwork::level;
 use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::said::set_up::{Basis, LaserSlope};
+use crate::said::set_up::{Basis, DoubtReason, LaserSlope, Proof};
 use crate::time::Time;
-use crate::views::ground::{CheckCard, SetUpState};
+
+/// Whether a set-up may be used.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum SetUpState {
+    /// Shoot a second benchmark before it may be used.
+    Unproven,
+    /// In use.
+    Proven {
+        /// How.
+        proof: Proof,
+    },
+    /// Something does not agree: two benchmarks must agree before it may be used again.
+    InDoubt {
+        /// Why.
+        why: DoubtReason,
+        /// Since when.
+        since: Time,
+        /// The benchmarks that have agreed since.
+        agreed: Vec<String>,
+    },
+}
+
+/// A check shot.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct CheckCard {
+    /// On which benchmark.
+    pub benchmark: String,
+    /// (HI − rod) − benchmark.
+    pub residual: Length,
+    /// When.
+    pub at: Time,
+    /// Good, again, failed.
+    pub check: level::Check,
+}
 
 /// A laser set-up.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]

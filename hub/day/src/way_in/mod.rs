@@ -16,6 +16,7 @@
 mod explore;
 pub mod gate;
 mod inside;
+pub mod people;
 pub mod rules;
 pub mod step;
 

@@ -6,11 +6,11 @@ use utoipa::OpenApi;
 use super::{codes, compute, day, import, join, log, pages, photos, pocket, review, say, site};
 use crate::report::tables::Table;
 use crate::socket;
-use ::day::views::ground::Ground;
-use ::day::views::operator::Operator;
-use ::day::views::sheet::Sheet;
-use ::day::views::supervisor::Supervisor;
-use ::day::views::visitor::Visitor;
+use show::views::ground::Ground;
+use show::views::operator::Operator;
+use show::views::sheet::Sheet;
+use show::views::supervisor::Supervisor;
+use show::views::visitor::Visitor;
 
 /// Everything that the hub answers.
 #[derive(OpenApi)]

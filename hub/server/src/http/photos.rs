@@ -10,8 +10,8 @@ use day::answer::Answer;
 use day::asked::{Asked, By, Command};
 use day::chain::digest;
 use day::said::photo::{self, AddPhoto};
-use day::views::record;
 use futures_util::StreamExt as _;
+use show::views::record;
 
 use super::auth::{Known, OwnPage};
 use super::problem::Problem;

@@ -3,7 +3,7 @@
 use actix_web::get;
 use actix_web::web::{Data, Json};
 use day::asked::Role;
-use day::views::pocket::{self, Pocket};
+use show::views::pocket::{self, Pocket};
 
 use super::auth::Known;
 use super::problem::Problem;

@@ -3,11 +3,11 @@
 use actix_web::http::header::{CONTENT_SECURITY_POLICY, CONTENT_TYPE};
 use actix_web::web::{Data, Json, Path, Query};
 use actix_web::{HttpResponse, get};
-use day::review::moment::{Moment, moment};
-use day::review::told::Told;
-use day::review::{Review, review};
 use day::time::Time;
 use earthwork::words::Language;
+use show::review::moment::{Moment, moment};
+use show::review::told::Told;
+use show::review::{Review, review};
 
 use super::auth::Known;
 use super::log::{download, read};

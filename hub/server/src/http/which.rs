@@ -1,11 +1,11 @@
 //! Which day, moment or sheet of it a request is about.
 
-use day::review::told::WhoTold;
 use day::time::Time;
 use earthwork::length::Length;
 use earthwork::point::Point;
 use earthwork::words::Language;
 use serde::Deserialize;
+use show::review::told::WhoTold;
 use utoipa::IntoParams;
 
 /// Which day.

@@ -12,9 +12,9 @@ use bytestring::ByteString;
 use day::asked::Role;
 use day::state::State;
 use day::time::Time;
-use day::views;
-use day::views::parts::{Due, Takes};
 use serde::Serialize;
+use show::views;
+use show::views::parts::{Due, Takes};
 use tokio::sync::watch;
 use utoipa::ToSchema;
 

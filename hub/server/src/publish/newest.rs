@@ -5,7 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write as _;
 
 use bytestring::ByteString;
-use day::views::parts::{Due, Takes};
+use show::views::parts::{Due, Takes};
 
 /// Text that was encoded, and the round in which it came.
 #[derive(Debug)]

@@ -2,9 +2,9 @@
 
 use std::collections::BTreeMap;
 
-use day::review::Review;
-use day::review::built::BuiltMark;
+use day::built::BuiltMark;
 use maud::{Markup, html};
+use show::review::Review;
 
 use super::paper::{Paper, feet, or_dash, signed};
 use super::photos::figures;

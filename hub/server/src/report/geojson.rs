@@ -3,11 +3,11 @@
 //! The site's frame is local: it has no longitude. RFC 7946, section 4, lets parties agree on another frame; the file says
 //! which one it is, so that nobody lays it on a map of the world.
 
-use day::review::Review;
-use day::review::built::BuiltMark;
+use day::built::BuiltMark;
 use day::site::{Mark, Site};
 use earthwork::length::Length;
 use serde_json::{Value, json};
+use show::review::Review;
 
 use crate::when::in_full;
 

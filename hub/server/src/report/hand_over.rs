@@ -1,9 +1,9 @@
 //! A run for the next crew: what to dig to, what they will find, the gravel that each station takes, step faces, hubs.
 
-use day::review::hand_over::{HandOver, HandOverStation};
 use day::said::marks::PaintState;
-use day::views::papers::PhotoCard;
 use maud::{Markup, html};
+use show::review::hand_over::{HandOver, HandOverStation};
+use show::views::papers::PhotoCard;
 
 use super::paper::{Paper, feet, or_dash, signed};
 use super::photos::figures;

@@ -26,12 +26,12 @@ pub mod tables;
 mod who_told;
 
 use clap::ValueEnum;
-use day::review::hand_over::hand_over;
-use day::review::review;
-use day::review::told::Told;
-use day::views::papers::photos;
 use earthwork::words::Language;
 use serde::Deserialize;
+use show::review::hand_over::hand_over;
+use show::review::review;
+use show::review::told::Told;
+use show::views::papers::photos;
 use utoipa::ToSchema;
 
 use crate::days::KeptDay;

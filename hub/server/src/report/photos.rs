@@ -2,8 +2,8 @@
 
 use base64::Engine as _;
 use base64::prelude::BASE64_STANDARD;
-use day::views::papers::PhotoCard;
 use maud::{Markup, html};
+use show::views::papers::PhotoCard;
 
 use super::paper::Paper;
 use crate::store::photos::PhotoError;

@@ -1,8 +1,8 @@
 //! A run drawn along its stations, level, stepped or on a grade: what to dig to, what is allowed, what was got and how sure.
 
-use day::review::hand_over::HandOver;
 use earthwork::length::Length;
 use maud::{Markup, html};
+use show::review::hand_over::HandOver;
 
 use super::paper::{Paper, feet};
 

@@ -1,10 +1,10 @@
 //! Who told a machine to dig near a place: the answer first, then its proof, then what the log does not say.
 
-use day::review::Sentence;
-use day::review::told::{Gap, Told, ToldPage};
 use day::said::marks::PaintState;
 use day::time::Time;
 use maud::{Markup, html};
+use show::review::Sentence;
+use show::review::told::{Gap, Told, ToldPage};
 
 use super::paper::{Paper, feet, or_dash, signed};
 use super::photos::figures;

@@ -226,12 +226,7 @@ fn axis() -> Vec<Field> {
     ];
     vec![
         needed("start", "Starts at", "Empieza en", Takes::Point),
-        may(
-            "first",
-            "First station",
-            "Primera estación",
-            Takes::Length,
-        ),
+        may("first", "First station", "Primera estación", Takes::Length),
         needed(
             "pieces",
             "Straights and arcs",
@@ -288,11 +283,7 @@ fn trench() -> Vec<Field> {
             "toward higher stations",
             "hacia estaciones mayores",
         ),
-        (
-            "down_station",
-            "toward station 0",
-            "hacia la estación 0",
-        ),
+        ("down_station", "toward station 0", "hacia la estación 0"),
     ]);
     let mut fields = axis();
     fields.extend([

@@ -88,9 +88,7 @@ pub(super) fn along(
         .map_err(|error| match error {
             TargetError::NoStations => Said::new(
                 format!("“{name}” is not a run: give the mark's place instead of a station."),
-                format!(
-                    "«{name}» no es un tramo: dé el lugar de la marca en vez de una estación."
-                ),
+                format!("«{name}» no es un tramo: dé el lugar de la marca en vez de una estación."),
             ),
             other => Said::new(other.to_string(), other.spanish()),
         })

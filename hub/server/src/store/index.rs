@@ -12,7 +12,7 @@ use std::time::Instant;
 
 use day::chain::{Hash, open};
 use day::entry::{Body, Entry};
-use day::tell::tell;
+use show::tell::tell;
 use sled::{Batch, Db, IVec};
 
 use super::day_file::{Located, Location};

@@ -5,7 +5,7 @@ use utoipa::ToSchema;
 
 use super::{ended, live};
 use crate::asked::{By, Role};
-use crate::decide::When;
+use crate::call::{CallState, Ending};
 use crate::entry::{Body, Entry};
 use crate::refusal::Refusal;
 use crate::said::face_alarm;
@@ -13,8 +13,7 @@ use crate::said::receipt;
 use crate::said::stop::Stopped;
 use crate::said::struck;
 use crate::state::{Call, State};
-use crate::views::call::{CallState, Ending};
-use crate::views::ground::CantCard;
+use crate::time::{Time, When};
 
 /// The operator has it.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -98,6 +97,17 @@ pub enum CantReason {
     Face,
     /// Something else: come and look.
     Other,
+}
+
+/// What the operator can't do.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+pub struct CantCard {
+    /// Why.
+    pub why: CantReason,
+    /// The mark of the call, if any.
+    pub mark: Option<String>,
+    /// When.
+    pub at: Time,
 }
 
 impl CantReason {

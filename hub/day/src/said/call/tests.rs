@@ -3,11 +3,11 @@
 use super::*;
 use crate::answer::Outcome;
 use crate::asked::Command;
+use crate::cab::{self, Fills};
 use crate::given::{Crew, ground, operator};
 use crate::said::quick_call::QuickCall;
 use crate::said::receipt::{CabPage, Delivered, NoticeScreen, ScreenNotice, Shown};
 use crate::time::minutes;
-use crate::views::operator::{self as cab, CabScreen};
 use earthwork::keep_out::Nearness;
 use earthwork::words::QuickWord;
 
@@ -82,8 +82,7 @@ fn got_it_tells_that_the_number_was_shown() {
 fn nothing_is_shown_or_got_under_a_stop() {
     let mut crew = Crew::digging();
     let call = called(&mut crew, "P-1", "4.70");
-    let in_view =
-        |crew: &Crew| crate::views::ground::view(&crew.state).unwrap().machines[0].in_view;
+    let in_view = |crew: &Crew| cab::number_in_view(&crew.state, "EX-1");
     assert!(in_view(&crew));
     crew.says(
         &ground(),
@@ -121,8 +120,11 @@ fn a_page_says_what_it_can_not_give() {
     };
     let hub = By::hub();
     let card = |crew: &Crew| {
-        let found = crate::views::ground::view(&crew.state).unwrap().machines[0].clone();
-        (found.in_view, found.mute)
+        let state = &crew.state;
+        (
+            cab::number_in_view(state, "EX-1"),
+            cab::is_mute(state, "EX-1"),
+        )
     };
     crew.says(&hub, notice(false, true)).unwrap();
     called(&mut crew, "P-1", "4.70");
@@ -162,8 +164,8 @@ fn what_was_taken_back_is_gone_and_stays_gone() {
     crew.says(&ground(), Command::WithdrawCall(WithdrawCall { call }))
         .unwrap();
     assert!(matches!(
-        cab::view(&crew.state, "EX-1").unwrap().screen,
-        CabScreen::Old {
+        cab::fills(&crew.state, "EX-1"),
+        Fills::Old {
             why: Ending::Withdrawn,
             ..
         }
@@ -179,10 +181,7 @@ fn grade_ends_quietly_and_a_number_is_said_to_be_old() {
     let mut crew = Crew::digging();
     called(&mut crew, "P-1", "5.00");
     crew.wait(minutes(8));
-    assert_eq!(
-        cab::view(&crew.state, "EX-1").unwrap().screen,
-        CabScreen::NoCall
-    );
+    assert!(matches!(cab::fills(&crew.state, "EX-1"), Fills::NoCall));
 }
 
 #[test]
@@ -199,8 +198,8 @@ fn the_clock_of_a_call_stands_still_while_the_machine_is_stopped() {
     crew.wait(minutes(4));
     assert!(crew.state.live_call("EX-1").is_some());
     assert!(matches!(
-        cab::view(&crew.state, "EX-1").unwrap().screen,
-        CabScreen::Stop { all: true, .. }
+        cab::fills(&crew.state, "EX-1"),
+        Fills::Stop(stop) if stop.all
     ));
     let lift = |why: &str| {
         Command::LiftStop(crate::said::stop::LiftStop {

@@ -3,9 +3,9 @@
 use super::*;
 use crate::answer::Outcome;
 use crate::asked::Command;
+use crate::cab::{self, Fills};
 use crate::given::{Crew, ground, len};
 use crate::said::set_up::{CloseSetUp, LevelAgain, RestateSetUp, UseOneBenchmark};
-use crate::views::operator::{self, CabScreen};
 
 fn slips(outcome: &Outcome) -> Vec<Slip> {
     match outcome {
@@ -15,8 +15,7 @@ fn slips(outcome: &Outcome) -> Vec<Slip> {
 }
 
 fn paused(crew: &Crew, machine: &str) -> bool {
-    let screen = operator::view(&crew.state, machine).unwrap().screen;
-    matches!(screen, CabScreen::Pause { .. })
+    matches!(cab::fills(&crew.state, machine), Fills::Pause { .. })
 }
 
 #[test]

@@ -2,8 +2,8 @@
 
 use super::*;
 use crate::asked::Command;
+use crate::cab::{self, Fills};
 use crate::given::{Crew, ground, supervisor};
-use crate::views::operator::{self, CabScreen};
 
 fn lays(from: LaidFrom) -> Command {
     Command::LayMarks(LayMarks {
@@ -58,8 +58,8 @@ fn a_mark_laid_again_takes_its_live_call_with_it() {
     crew.reads("P-1", "4.70").unwrap();
     crew.says(&ground(), lays(LaidFrom::Hub)).unwrap();
     assert!(matches!(
-        operator::view(&crew.state, "EX-1").unwrap().screen,
-        CabScreen::Old {
+        cab::fills(&crew.state, "EX-1"),
+        Fills::Old {
             why: Ending::StaleByMark,
             ..
         }

@@ -6,16 +6,16 @@ use earthwork::tolerance::Verdict;
 use super::shot::Shot;
 use super::{Reading, ReadingTaken};
 use crate::asked::By;
+use crate::call::{Ending, Label, Message};
 use crate::cuts::depth;
-use crate::decide::When;
 use crate::entry::Body;
 use crate::refusal::Refusal;
 use crate::said::call::{self, Draft};
 use crate::said::check_due;
 use crate::said::set_up::Proof;
+use crate::state::SetUpState;
 use crate::state::State;
-use crate::views::call::{Ending, Label, Message};
-use crate::views::ground::SetUpState;
+use crate::time::When;
 
 /// The reading, the end of the call before it, and the new call; no new call while a ruling is owed.
 pub(super) fn bodies(

@@ -9,10 +9,9 @@ use utoipa::ToSchema;
 
 use super::shot::{MOST_SHOTS, Shot};
 use super::{Judged, Question, StepSide, TakeReading};
-use crate::decide::When;
 use crate::site::Target;
 use crate::state::{SetUp, State, TakenReading};
-use crate::time::{Time, seconds};
+use crate::time::{Time, When, seconds};
 
 /// Farther from the target than this, a footing reading is asked about.
 const FAR_FROM_GRADE: Length = Length::from_hundredths_of_a_foot(600);
@@ -133,12 +132,7 @@ pub struct Joinable {
 }
 
 /// The last two readings of a mark, newest first, for a shot of the ground to dig to.
-pub(crate) fn joinable(
-    state: &State,
-    set_up: &SetUp,
-    mark: &str,
-    target: &Target,
-) -> Vec<Joinable> {
+pub fn joinable(state: &State, set_up: &SetUp, mark: &str, target: &Target) -> Vec<Joinable> {
     let Some(now) = state.marks.get(mark) else {
         return vec![];
     };

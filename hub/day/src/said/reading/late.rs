@@ -4,9 +4,8 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use super::{Reading, TakeReading};
-use crate::decide::When;
 use crate::state::State;
-use crate::time::{Time, seconds};
+use crate::time::{Time, When, seconds};
 
 /// A reading came late: logged, never shown.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

@@ -9,12 +9,12 @@ use utoipa::ToSchema;
 
 use crate::asked::By;
 use crate::cuts::held;
-use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::refusal::Refusal;
 use crate::said::marks::PaintState;
 use crate::said::{blind, repeat, settle, suspect, wrong_number};
 use crate::state::{AskedReading, State, TakenReading};
+use crate::time::When;
 
 mod called;
 mod fit;
@@ -25,12 +25,13 @@ mod rocked;
 mod shot;
 mod why;
 
-pub(crate) use fit::{Joinable, joinable};
+pub use fit::{Joinable, joinable};
 pub use late::{LateReason, ReadingLate};
 use late::{late, newer};
 pub use place::{Placed, Where};
 use shot::Shot;
-pub(crate) use shot::{dig_to, parts, surface_at};
+pub(crate) use shot::surface_at;
+pub use shot::{dig_to, parts};
 pub use why::{Question, SpotReason};
 
 /// One rod value at one mark.
@@ -356,7 +357,5 @@ pub(crate) fn apply_asked(state: &mut State, entry: &Entry, body: &ReadingAsked)
     );
 }
 
-#[cfg(test)]
-mod preview_tests;
 #[cfg(test)]
 mod tests;

@@ -6,14 +6,13 @@ use earthwork::tolerance::Verdict;
 use super::late::newer;
 use super::shot::Shot;
 use super::{LateReason, Reading, ReadingLate, ReadingTaken, SpotReason, TakeReading};
-use crate::decide::When;
+use crate::call::Ending;
 use crate::entry::Body;
 use crate::refusal::Refusal;
 use crate::said::call;
 use crate::said::suspect;
 use crate::state::State;
-use crate::time::{Time, minutes};
-use crate::views::call::Ending;
+use crate::time::{Time, When, minutes};
 
 /// Who is named on paper has a name of at most this many letters.
 const LONGEST_NAME: usize = 40;
@@ -113,8 +112,8 @@ mod tests {
     use super::*;
     use crate::answer::Outcome;
     use crate::asked::Command;
+    use crate::built::built;
     use crate::given::{Crew, ground, operator, reading, supervisor};
-    use crate::review::built::built;
     use crate::said::reading::Question;
 
     fn from_paper(crew: &mut Crew, mark: &str, text: &str, ago: i64) -> Result<Outcome, Refusal> {

@@ -84,7 +84,7 @@ impl<'a> Shot<'a> {
         let set_up = state
             .set_up(&asked.set_up)
             .ok_or_else(|| unknown(Thing::SetUp, &asked.set_up))?;
-        if !set_up.closed && matches!(set_up.state, crate::views::ground::SetUpState::Unproven) {
+        if !set_up.closed && matches!(set_up.state, crate::state::SetUpState::Unproven) {
             return Err(Refusal::SetUpNotProven {
                 set_up: set_up.id.clone(),
             });
@@ -241,11 +241,7 @@ fn with_sideways(guard: Length, sideways: Length, factor: f64) -> Length {
 }
 
 /// The elevation to dig to at a mark; within half a foot of a step, on the side that was said.
-pub(crate) fn dig_to(
-    target: &Target,
-    mark: &Mark,
-    side: Option<StepSide>,
-) -> Result<Length, Refusal> {
+pub fn dig_to(target: &Target, mark: &Mark, side: Option<StepSide>) -> Result<Length, Refusal> {
     surface_at(target, mark, side, None)
 }
 
@@ -341,7 +337,7 @@ fn guard(site: &Site, set_up: &SetUp, mark: &Mark, target: &Target, read: Read) 
 }
 
 /// What is known of the doubt of any shot at a mark before it is read: a phone says the call with it beforehand.
-pub(crate) fn parts(site: &Site, set_up: &SetUp, mark: &Mark) -> DoubtParts {
+pub fn parts(site: &Site, set_up: &SetUp, mark: &Mark) -> DoubtParts {
     let usual = Read {
         care: Care::Coarse,
         coarse_text: false,

@@ -7,11 +7,11 @@ use earthwork::tolerance::Verdict;
 use super::*;
 use crate::answer::Outcome;
 use crate::asked::Command;
+use crate::cab::{self, Fills};
+use crate::call::{CallState, Ending, Label, Message};
 use crate::given::{Crew, ground, len, reading, supervisor};
 use crate::said::rule::{Rule, Ruling};
 use crate::time::{minutes, seconds};
-use crate::views::call::{CallState, Ending, Label, Message};
-use crate::views::operator::{self, CabScreen};
 
 fn line(outcome: &Outcome) -> &str {
     match outcome {
@@ -263,10 +263,9 @@ fn an_old_number_is_removed_and_said_to_be_old() {
     crew.wait(minutes(9) - 1);
     assert!(crew.state.live_call("EX-1").is_some());
     crew.wait(1);
-    let screen = operator::view(&crew.state, "EX-1").unwrap().screen;
     assert!(matches!(
-        screen,
-        CabScreen::Old {
+        cab::fills(&crew.state, "EX-1"),
+        Fills::Old {
             why: Ending::StaleByAge,
             ..
         }

@@ -7,8 +7,8 @@ use utoipa::ToSchema;
 use super::{Basis, Proof, SetUpProven, benchmark, rod_value, sloped, standing};
 use crate::entry::Body;
 use crate::refusal::Refusal;
+use crate::state::SetUpState;
 use crate::state::State;
-use crate::views::ground::SetUpState;
 
 /// The only benchmark levelled again: a point shot before, the laser's height changed, benchmark and point shot again.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

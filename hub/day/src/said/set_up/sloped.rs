@@ -132,7 +132,7 @@ mod tests {
     use crate::given::{Crew, at, ground, len, site};
     use crate::said::set_up::{Proof, SetUpLaser};
     use crate::site::Benchmark;
-    use crate::views::ground::SetUpState;
+    use crate::state::SetUpState;
 
     fn benchmark(id: &str, elevation: &str, x: &str, y: &str) -> Benchmark {
         Benchmark {

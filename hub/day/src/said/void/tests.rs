@@ -176,7 +176,7 @@ fn a_face_that_comes_down_voids_what_was_accepted_within_ten_feet_until_it_is_sh
     let (mut crew, pad, run) = inspected();
     crew.wait(60_000);
     crew.check("S1", "BM-2", "3.48").unwrap();
-    let proven = |crew: &Crew, mark| crate::views::coverage::proven(&crew.state, mark);
+    let proven = |crew: &Crew, mark| crate::coverage::proven(&crew.state, mark);
     assert!(proven(&crew, "R-1") && proven(&crew, "P-1"));
     let slough = SeeSlough {
         zone: "BANK".into(),

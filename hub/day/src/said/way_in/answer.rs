@@ -5,11 +5,11 @@ use utoipa::ToSchema;
 
 use super::{age_ms, entered, refused};
 use crate::asked::By;
-use crate::decide::When;
 use crate::entry::Body;
 use crate::refusal::Refusal;
 use crate::said::call::own_machine;
 use crate::state::State;
+use crate::time::When;
 use crate::way_in::rules::Visiting;
 
 /// The operator has held BUCKET DOWN · LEVER LOCKED for a second.

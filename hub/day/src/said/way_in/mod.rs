@@ -5,11 +5,11 @@ pub mod ask;
 pub mod enter;
 pub mod notice;
 
-use crate::decide::When;
 use crate::entry::{Body, Entry};
 use crate::keep_out;
 use crate::refusal::Refusal;
 use crate::state::State;
+use crate::time::When;
 use crate::way_in::Step;
 use crate::way_in::rules::No;
 

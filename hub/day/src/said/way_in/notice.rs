@@ -4,11 +4,11 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use super::entered;
+use crate::call::Ending;
 use crate::entry::Body;
 use crate::said::{call, spotter};
 use crate::state::State;
 use crate::time::Time;
-use crate::views::call::Ending;
 
 /// The hub notices that the link of a phone is lost, or back.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

@@ -12,15 +12,14 @@ fn stop_shows_in_a_machine_that_left_the_site_and_in_one_that_came_after() {
     crew.says(&supervisor(), change(vec![], vec![gone]))
         .unwrap();
     assert_eq!(how(&crew, "EX-2"), Some(Ending::OffSite));
-    let screen = |crew: &Crew, machine: &str| cab::view(&crew.state, machine).unwrap().screen;
-    assert_eq!(screen(&crew, "EX-2"), CabScreen::OffSite);
+    assert!(matches!(cab::fills(&crew.state, "EX-2"), Fills::OffSite));
     // Its own STOP, and everybody's.
     crew.says(&operator("EX-2"), Command::StopAll(StopAll::default()))
         .unwrap();
     for machine in ["EX-1", "EX-2"] {
         assert!(matches!(
-            screen(&crew, machine),
-            CabScreen::Stop { all: true, .. }
+            cab::fills(&crew.state, machine),
+            Fills::Stop(stop) if stop.all
         ));
     }
     let mut another = crew.state.site().unwrap().machine("EX-1").unwrap().clone();
@@ -32,11 +31,11 @@ fn stop_shows_in_a_machine_that_left_the_site_and_in_one_that_came_after() {
     )
     .unwrap();
     assert!(matches!(
-        screen(&crew, "EX-3"),
-        CabScreen::Stop { all: true, .. }
+        cab::fills(&crew.state, "EX-3"),
+        Fills::Stop(stop) if stop.all
     ));
     let lift = lifts(&crew);
     crew.says(&supervisor(), lift).unwrap();
-    assert_eq!(screen(&crew, "EX-2"), CabScreen::OffSite);
-    assert_eq!(screen(&crew, "EX-3"), CabScreen::NoCall);
+    assert!(matches!(cab::fills(&crew.state, "EX-2"), Fills::OffSite));
+    assert!(matches!(cab::fills(&crew.state, "EX-3"), Fills::NoCall));
 }

@@ -1,14 +1,14 @@
 //! What the day's numbers rest on: set-ups with their checks, and every reading.
 
 use day::entry::Body;
-use day::review::Day;
-use day::review::Review;
-use day::review::set_ups::SetUpHistory;
 use day::said::reading::Reading;
-use day::views::ground::SetUpState;
+use day::state::SetUpState;
 use earthwork::level::Check;
 use earthwork::tolerance::Verdict;
 use maud::{Markup, html};
+use show::review::Day;
+use show::review::Review;
+use show::review::set_ups::SetUpHistory;
 
 use super::{difference, length};
 use crate::report::paper::{Paper, feet, signed};

@@ -1,9 +1,9 @@
 //! The day's sheet: what is open and what was out of the ordinary first, then everything that was measured, called, hauled.
 
-use day::review::exceptions::NotedKind;
-use day::review::lanes::{LaneOf, LaneWhat};
-use day::review::{Day, Review, Sentence};
 use maud::{Markup, html};
+use show::review::exceptions::NotedKind;
+use show::review::lanes::{LaneOf, LaneWhat};
+use show::review::{Day, Review, Sentence};
 
 use super::as_built;
 use super::paper::{Paper, feet, hours, or_dash, signed};

@@ -1,12 +1,12 @@
 //! Soil work and what it costs: tests, loads, gravel, patches, the cost line by line.
 
 use day::account::meter::Doing;
-use day::review::Review;
+use day::account::soil::TestStanding;
 use day::said::load::Way;
 use day::said::patch::PatchStep;
-use day::views::account::hours::CostOf;
-use day::views::account::soil::TestStanding;
 use maud::{Markup, html};
+use show::review::Review;
+use show::views::account::hours::CostOf;
 
 use crate::report::paper::{Paper, feet};
 use crate::when::to_the_minute;

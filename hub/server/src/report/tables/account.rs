@@ -1,7 +1,7 @@
 //! Tables of what was hauled, placed, tested and paid.
 
-use day::review::Review;
 use serde_json::Value;
+use show::review::Review;
 
 use super::{feet, number, table, word};
 use crate::when::in_full;

@@ -1,7 +1,7 @@
 //! Tables of what was measured and what was said of it: readings, calls, checks, edges, marks as built.
 
 use day::entry::Body;
-use day::review::Review;
+use show::review::Review;
 
 use super::{feet, number, table, word};
 use crate::days::KeptDay;

@@ -1,9 +1,9 @@
 //! A day as tables for a spreadsheet, its as-built points as `LandXML`, its marks as `GeoJSON`. Feet as numbers, exact; moments in the laptop's zone.
 
-use day::review::{Review, review};
 use earthwork::length::{Form, Length};
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
+use show::review::{Review, review};
 use utoipa::ToSchema;
 
 use crate::days::KeptDay;

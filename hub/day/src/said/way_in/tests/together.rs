@@ -7,8 +7,8 @@ use crate::said::way_in::enter::SeeOut;
 fn whoever_was_witnessed_out_is_told_by_whom_and_says_whether_it_is_so() {
     let mut crew = inside();
     let told = |crew: &Crew| {
-        let view = cab::view(&crew.state, "EX-1").unwrap();
-        view.way_in.told_out.into_iter().map(|one| one.told).next()
+        let gate = crew.state.way_in.gate("EX-1");
+        gate.told_out().map(|(_, told)| told.clone()).next()
     };
     crew.says(&jm(), witness(VISIT, "by the truck")).unwrap();
     let card = told(&crew).unwrap();
@@ -130,11 +130,7 @@ fn one_entry_within_two_circles_stops_both_machines_until_out() {
     crew.says(&ground(), asks(VISIT)).unwrap();
     assert_eq!((phase(&crew), second(&crew)), (Phase::Asked, Phase::Asked));
     crew.says(&operator("EX-1"), holds(&[VISIT])).unwrap();
-    let also = |crew: &Crew| {
-        cab::view(&crew.state, "EX-1").unwrap().way_in.people[0]
-            .also
-            .clone()
-    };
+    let also = |crew: &Crew| people::at(&crew.state.way_in, "EX-1")[0].also.clone();
     assert_eq!(also(&crew), ["EX-2"]);
     // One has agreed, the other has not: whoever goes in all the same stops it.
     crew.says(&ground(), goes_in("EX-1", VISIT)).unwrap();
@@ -184,9 +180,9 @@ fn an_operator_on_foot_leaves_the_own_machine_with_its_bucket_down() {
     ));
     crew.says(&on_foot, holds(&[])).unwrap();
     crew.says(&on_foot, ask("EX-1")).unwrap();
-    let card = || cab::view(&crew.state, "EX-2").unwrap().on_foot;
-    assert_eq!(card()[0].visit.as_ref().unwrap().stage, Stage::Asked);
-    assert_eq!(card().len(), 1, "the own machine is not asked");
+    let asks = people::at(&crew.state.way_in, "EX-1");
+    let own = asks.iter().find(|one| one.device == on_foot.device);
+    assert_eq!(own.unwrap().stage, Stage::Asked);
     crew.says(&operator("EX-1"), holds(&[VISIT])).unwrap();
     crew.says(&on_foot, goes_in("EX-1", VISIT)).unwrap();
     assert_eq!(phase(&crew), Phase::Occupied);
