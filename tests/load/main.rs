@@ -68,7 +68,7 @@ async fn measure(crew: &hub::Crew, screens: usize) {
             of_hub.push(hub.turn().await);
             of_floor.push(floor.turn().await);
         }
-        let cpu = (hub.cpu() - cpu).as_secs_f64() * 1_000.0 / TURNS as f64;
+        let cpu = hub.cpu().saturating_sub(cpu).as_secs_f64() * 1_000.0 / TURNS as f64;
         let bytes = (hub.ground_bytes() - bytes) / TURNS;
         let rows: [(&str, Moment); 3] = [
             ("the answer", |turn| turn.answered),

@@ -8,51 +8,11 @@ use rodcall::days::KeptDay;
 use rodcall::report::tables::Table;
 use serde_json::{Value, json};
 
+use super::replayed::{replays, same};
 use crate::harness::phone::Phone;
 use crate::harness::socket::Socket;
 use crate::harness::yard::{FOOT, Yard, prove_laser, reading};
 use crate::harness::{Hub, folder, rodcall, words};
-
-/// What waits for a moment to spare: it may be older than the rest of its view, unless the view is even.
-const SPARE: [&str; 6] = [
-    "account",
-    "contours",
-    "coverage",
-    "exceptions",
-    "record",
-    "runs",
-];
-
-/// A view as a screen had it is the view of the replay; true when all of it was compared.
-fn same(heard: &Value, replayed: &Value, topic: &str) -> bool {
-    let even = heard["even"] == true;
-    let compared = |view: &Value| {
-        let mut fields = view.as_object().cloned().expect("a view");
-        fields.retain(|field, _| even || !SPARE.contains(&field.as_str()));
-        fields
-    };
-    let (seen, replayed) = (compared(&heard["view"]), compared(replayed));
-    assert_eq!(seen, replayed, "{topic} at entry {}", heard["seq"]);
-    even
-}
-
-/// Every view that a screen was sent, beside what the replay has at the same entry.
-fn replays(truck: &Phone, screen: &Socket, machine: Option<&str>) -> usize {
-    let views = screen.heard.iter().filter(|heard| heard["kind"] == "view");
-    let mut compared = 0;
-    for heard in views {
-        let (topic, seq) = (heard["topic"].as_str().expect("a topic"), &heard["seq"]);
-        let moment = truck.json(&format!("/api/replay?seq={seq}"));
-        assert_eq!(&moment["said"]["seq"], seq);
-        let replayed = match (topic, machine) {
-            ("operator", Some(machine)) => &moment["operators"][machine],
-            (topic, _) => &moment[topic],
-        };
-        same(heard, replayed, topic);
-        compared += 1;
-    }
-    compared
-}
 
 /// A beat that has seen the newest entry: every view up to it has come before the next one.
 fn settled(yard: &Yard, screen: &mut Socket) {

@@ -22,6 +22,7 @@ mod looking_back;
 mod out_of_order;
 mod photos;
 mod reading;
+mod replayed;
 mod roles;
 mod verbs;
 mod wire;

@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::said;
+use crate::saying::sayings;
 use crate::time::Time;
 
 /// One request: the same key again gets the same answer and no second entry.
@@ -66,14 +67,7 @@ pub enum Role {
     Hub,
 }
 
-/// Everything that can be asked, one line each; the files under `said/` hold the rest.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
-#[serde(tag = "kind", rename_all = "snake_case")]
-#[expect(
-    clippy::large_enum_variant,
-    reason = "a site is read once a day, and nothing keeps commands in numbers"
-)]
-pub enum Command {
+sayings! {
     /// The hub opens a day.
     OpenDay(said::day::OpenDay),
     /// The hub has read the site file.

@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
+use crate::happening::happenings;
 use crate::said;
 use crate::time::Time;
 use crate::way_in;
@@ -25,10 +26,7 @@ pub struct Entry {
     pub body: Body,
 }
 
-/// What happened, in the past tense. What is stored is never changed; what was once written otherwise is lifted in `older.rs`.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
-#[serde(tag = "kind", rename_all = "snake_case")]
-pub enum Body {
+happenings! {
     /// A day began; codes of the day before are void.
     DayOpened(said::day::DayOpened),
     /// The site file was taken into the store for the first time.

@@ -40,6 +40,7 @@ pub mod entry;
 #[cfg(any(test, feature = "given"))]
 pub mod given;
 pub mod going;
+pub mod happening;
 pub mod keep_out;
 pub mod last;
 pub mod lengths;
@@ -55,6 +56,7 @@ pub mod record;
 pub mod refusal;
 mod refusal_es;
 pub mod said;
+mod saying;
 #[cfg(test)]
 mod simulated;
 pub mod site;

@@ -3,25 +3,30 @@
 //!
 //! It is an ordinary thread, because it waits for the disk. Nobody else changes the state.
 
+mod not_done;
+mod spare;
+
 use std::sync::mpsc::{Receiver, RecvTimeoutError, SyncSender, TrySendError, sync_channel};
 use std::thread::JoinHandle;
 use std::time::{Duration, Instant};
 
 use day::answer::{self, Answer};
-use day::asked::{Asked, By, Command};
+use day::asked::{Asked, By};
 use day::chain::{self, Hash};
 use day::entry::{Body, Entry};
-use day::refusal::Refusal;
 use day::state::State;
 use day::time::Time;
 use show::views::parts::{Due, Touched};
-use thiserror::Error;
 use tokio::sync::oneshot;
 
 use crate::clock::Clock;
 use crate::publish::{Publish, UnkeptStop};
 use crate::store::day_file::Located;
 use crate::store::{Kept, Store, StoreError};
+
+pub use not_done::NotDone;
+use not_done::not_kept;
+use spare::Spare;
 
 /// Requests that may wait; when more come, they are told to come again.
 const WAITING_ROOM: usize = 1_024;
@@ -32,10 +37,6 @@ const LONGEST_WAIT: Duration = Duration::from_secs(1);
 
 /// When nothing comes for so long, what is kept is taken into the index: by then the screens have got their views.
 const INDEX_PAUSE: Duration = Duration::from_millis(5);
-/// When nothing comes for so long, what is costly in the views is worked out, and not again within [`SPARE_LATEST`].
-const SPARE_PAUSE: Duration = Duration::from_millis(2);
-/// It waits no longer, whatever comes.
-const SPARE_LATEST: Duration = Duration::from_millis(250);
 /// Kept entries wait no longer for the index, whatever comes.
 const INDEX_LATEST: Duration = Duration::from_millis(50);
 
@@ -57,30 +58,6 @@ enum Event {
     Wake,
     /// The end.
     Stop,
-}
-
-/// Why a request came to nothing.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
-pub enum NotDone {
-    /// The day refuses it.
-    #[error("{0}")]
-    Refused(#[from] Refusal),
-    /// The log could not be kept, and a stop stands on the screens all the same.
-    #[error(
-        "STOP stands on every screen that has a link, but it is not in the log: the hub can't write any more. Use hand signals too; write down who stopped and when; the hub must be started again."
-    )]
-    StopNotKept,
-    /// The log could not be kept.
-    #[error(
-        "Not kept: the hub can't write its log any more. Use hand signals; the hub must be started again."
-    )]
-    NotKept,
-    /// Too much waits.
-    #[error("The hub is busy. It will be sent again.")]
-    Busy,
-    /// The hub is closing.
-    #[error("The hub is closing. It will be sent again when it is back.")]
-    Closing,
 }
 
 /// How others reach the writer.
@@ -190,22 +167,6 @@ impl Writer {
     }
 }
 
-/// A hub that can't keep its log still shows a stop.
-fn not_kept(publish: &Publish, asked: &Asked) -> NotDone {
-    let (why, machine) = match &asked.command {
-        Command::StopAll(stop) => (stop.why.as_str(), None),
-        Command::SayCant(cant) if cant.why.stops() => ("", asked.by.machine.clone()),
-        _ => return NotDone::NotKept,
-    };
-    publish.unkept_stop(UnkeptStop {
-        by: asked.by.person.clone(),
-        why: why.to_owned(),
-        since: asked.made_at,
-        machine,
-    });
-    NotDone::StopNotKept
-}
-
 /// Says on every screen that nothing is kept any more, should the writer's thread be lost.
 struct HaltIfLost(Publish);
 
@@ -227,33 +188,11 @@ struct Desk {
     spare: Spare,
 }
 
-/// What is costly in the views and waits for a moment to spare.
-#[derive(Default)]
-struct Spare {
-    /// Since when it waits.
-    since: Option<Instant>,
-    /// When it was last worked out.
-    done: Option<Instant>,
-}
-
 /// What is kept and not yet in the index.
 #[derive(Default)]
 struct Behind {
     kept: Vec<Located>,
     since: Option<Instant>,
-}
-
-impl Spare {
-    /// Not again so soon.
-    fn may_be_done(&self) -> bool {
-        self.done.is_none_or(|done| done.elapsed() >= SPARE_LATEST)
-    }
-
-    /// How long nothing must come until it is worked out.
-    fn pause(&self) -> Duration {
-        let done = self.done.map_or(SPARE_LATEST, |done| done.elapsed());
-        SPARE_LATEST.saturating_sub(done).max(SPARE_PAUSE)
-    }
 }
 
 /// What is decided and not yet kept.
@@ -293,11 +232,7 @@ impl Desk {
             if !self.turn(events) {
                 break;
             }
-            if self
-                .spare
-                .since
-                .is_some_and(|since| since.elapsed() >= SPARE_LATEST)
-            {
+            if self.spare.is_late() {
                 self.spare_moment();
             }
             let due = |since: Instant| since.elapsed() >= INDEX_LATEST;

@@ -11,9 +11,7 @@ use std::collections::BTreeMap;
 use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
 
-use crate::entry::{Body, Entry};
 use crate::prices::Prices;
-use crate::said;
 use crate::said::compact::Compacted;
 use crate::said::gravel::GravelOrdered;
 use crate::said::load::{LoadCounted, SoilMeasured, TicketAdded};
@@ -127,30 +125,6 @@ impl State {
             .prices
             .as_ref()
             .or_else(|| self.site()?.prices.as_deref())
-    }
-}
-
-/// Takes an entry of the account into the state.
-pub(crate) fn apply(state: &mut State, entry: &Entry, body: &Body) {
-    match body {
-        Body::LoadCounted(b) => said::load::apply_counted(state, entry, b),
-        Body::TicketAdded(b) => said::load::apply_ticket(state, b),
-        Body::LoadTakenBack(b) => said::load::apply_taken_back(state, b),
-        Body::SoilMeasured(b) => said::load::apply_measured(state, b),
-        Body::GravelOrdered(b) => said::gravel::apply_ordered(state, entry, b),
-        Body::GravelShort(b) => said::gravel::apply_short(state, b),
-        Body::PatchNeeded(b) => said::patch::apply_needed(state, entry, b),
-        Body::PatchMoved(b) => said::patch::apply_moved(state, b),
-        Body::Compacted(b) => said::compact::apply_compacted(state, entry, b),
-        Body::SoilTested(b) => said::soil_test::apply_tested(state, entry, b),
-        Body::TestVoided(b) => said::soil_test::apply_voided(state, entry.at, b),
-        Body::UndercutProposed(b) => said::undercut::apply_proposed(state, entry, b),
-        Body::UndercutConfirmed(b) => said::undercut::apply_confirmed(state, b),
-        Body::RockPointed(b) => said::rock::apply_pointed(state, entry, b),
-        Body::PricesSet(b) => said::prices::apply_set(state, b),
-        Body::WaitingSaid(b) => said::waiting::apply_waiting(state, b),
-        Body::WorkedAgain(b) => said::waiting::apply_again(state, b),
-        _ => {}
     }
 }
 

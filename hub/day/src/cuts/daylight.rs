@@ -10,6 +10,8 @@ use utoipa::ToSchema;
 
 use super::plan::FaceZone;
 use super::strip;
+use crate::entry::Entry;
+use crate::happening::{Happening, Touches};
 use crate::said::face_design::DesignPiece;
 use crate::site::{Line, Side, Site};
 use crate::state::State;
@@ -44,6 +46,14 @@ pub struct DaylightFound {
     pub engineer: bool,
     /// Places that never come to daylight, or where the ground is not known.
     pub missing: u32,
+}
+
+impl Happening for DaylightFound {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        crate::said::face_design::apply_daylight(state, entry, self);
+    }
 }
 
 /// One place of the daylight line.

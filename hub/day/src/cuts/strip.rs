@@ -70,6 +70,9 @@ pub fn on_toe(zone: &FaceZone, at: Point) -> Option<OnToe> {
 }
 
 /// The ground before the cut.
+///
+/// # Errors
+/// Why the ground before the cut has no elevation there, as its grade says it.
 pub fn ground(zone: &FaceZone, at: Point) -> Result<Length, String> {
     match zone.ground.dig_to(at) {
         Ok(DigTo::At(elevation)) => Ok(elevation),

@@ -14,11 +14,8 @@ use std::collections::{BTreeMap, BTreeSet};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::asked::{Asked, Command};
-use crate::entry::{Body, Entry};
+use crate::entry::Entry;
 use crate::open::OpenItem;
-use crate::refusal::Refusal;
-use crate::said;
 use crate::said::amend::DayAmended;
 use crate::said::close::DayClosed;
 use crate::said::head::HeadMismatch;
@@ -29,7 +26,7 @@ use crate::said::query::{QueryAnswered, QueryOpened};
 use crate::said::sign::DaySigned;
 use crate::said::void::InspectionVoided;
 use crate::state::State;
-use crate::time::{Time, When};
+use crate::time::Time;
 
 /// The fold of everything that belongs to the record.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
@@ -214,60 +211,6 @@ impl Record {
             .find(of)
             .is_some_and(|day| day.signed.is_some())
     }
-}
-
-/// What follows from a request about the record; nothing for any other.
-pub(crate) fn decide(
-    state: &State,
-    asked: &Asked,
-    when: When,
-    head: &str,
-) -> Result<Vec<Body>, Refusal> {
-    let by = &asked.by;
-    match &asked.command {
-        Command::CloseDay(c) => said::close::close(state, c),
-        Command::SignDay(c) => said::sign::sign(state, c, head),
-        Command::AmendDay(c) => said::amend::amend(state, c, head),
-        Command::AddNote(c) => said::note::add(state, c),
-        Command::Visit(c) => said::visit::visit(state, by, c),
-        Command::ShowRuns(c) => said::visit::show_runs(state, c),
-        Command::AskInspection(c) => said::inspection::ask(state, c),
-        Command::Inspect(c) => said::inspection::inspect(state, c, when),
-        Command::SignInspection(c) => said::inspection::sign(state, by, c),
-        Command::AskQuery(c) => said::query::ask(state, c),
-        Command::AnswerQuery(c) => said::query::answer(state, c),
-        Command::PromisePhoto(c) => said::photo::promise(state, c),
-        Command::AddPhoto(c) => said::photo::add(state, c),
-        Command::GiveUpPhoto(c) => said::photo::give_up(state, c),
-        Command::MissHead(c) => Ok(said::head::miss(state, c)),
-        _ => Ok(vec![]),
-    }
-}
-
-/// Takes an entry of the record into the state; whether it was one.
-pub(crate) fn apply(state: &mut State, entry: &Entry) -> bool {
-    match &entry.body {
-        Body::DayClosed(b) => said::close::apply_closed(state, entry, b),
-        Body::DaySigned(b) => state.record.signed = Some(Dated::of(entry, b)),
-        Body::DayAmended(b) => state.record.amended.push(Dated::of(entry, b)),
-        Body::NoteAdded(b) => {
-            state.record.notes.insert(entry.seq, Dated::of(entry, b));
-        }
-        Body::VisitorNoticed(b) => said::visit::apply_noticed(state, entry, b),
-        Body::RunsShown(b) => said::visit::apply_shown(state, b),
-        Body::InspectionAsked(b) => said::inspection::apply_asked(state, entry, b),
-        Body::Inspected(b) => said::inspection::apply_made(state, entry, b),
-        Body::InspectionSigned(b) => said::inspection::apply_signed(state, entry, b),
-        Body::InspectionVoided(b) => said::void::apply_inspection(state, entry, b),
-        Body::QueryOpened(b) => said::query::apply_opened(state, entry, b),
-        Body::QueryAnswered(b) => said::query::apply_answered(state, entry, b),
-        Body::PhotoPromised(b) => said::photo::apply_promised(state, entry, b),
-        Body::PhotoAdded(b) => said::photo::apply_added(state, entry, b),
-        Body::PhotoGivenUp(b) => said::photo::apply_given_up(state, entry, b),
-        Body::HeadMismatch(b) => state.record.mismatches.push(Dated::of(entry, b)),
-        _ => return false,
-    }
-    true
 }
 
 /// A day begins: the one before is put by as it ended, what it left open goes on.

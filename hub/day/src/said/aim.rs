@@ -4,9 +4,12 @@ use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::entry::Body;
+use crate::asked::Role;
+use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
+use crate::saying::{Asking, Closed, Saying};
 use crate::site::Target;
 use crate::state::State;
 use crate::time::When;
@@ -24,6 +27,15 @@ pub struct SetAim {
     /// What stood there on the page of whoever sets it; an aim that names none is not held against what stands.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub seen: Vec<AimSeen>,
+}
+
+impl Saying for SetAim {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        set(at.state, self, at.when)
+    }
 }
 
 /// What stood where an aim is set.
@@ -47,6 +59,14 @@ pub struct AimSet {
     pub aim: Length,
     /// Why.
     pub why: String,
+}
+
+impl Happening for AimSet {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_set(state, self);
+    }
 }
 
 pub(crate) fn set(state: &State, asked: &SetAim, when: When) -> Result<Vec<Body>, Refusal> {

@@ -4,11 +4,14 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::asked::Role;
 use crate::cuts::held::{self, HeldBy};
-use crate::entry::Body;
+use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::said::struck;
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 use crate::time::When;
 
@@ -22,6 +25,15 @@ pub struct AllowDig {
     pub why: String,
 }
 
+impl Saying for AllowDig {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        allow(at.state, self, at.when)
+    }
+}
+
 /// Work was let go on, for this day.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub struct DigAllowed {
@@ -29,6 +41,14 @@ pub struct DigAllowed {
     pub held: HeldBy,
     /// Why.
     pub why: String,
+}
+
+impl Happening for DigAllowed {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_allowed(state, self);
+    }
 }
 
 pub(crate) fn allow(state: &State, asked: &AllowDig, when: When) -> Result<Vec<Body>, Refusal> {

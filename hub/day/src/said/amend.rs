@@ -3,9 +3,13 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::entry::Body;
+use crate::asked::Role;
+use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
+use crate::record::Dated;
 use crate::refusal::Refusal;
 use crate::said::signature::{ChainHead, Signature};
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 
 /// A supervisor amends a signed day.
@@ -18,6 +22,15 @@ pub struct AmendDay {
     pub words: String,
     /// The second signature.
     pub signature: Signature,
+}
+
+impl Saying for AmendDay {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        amend(at.state, self, at.head)
+    }
 }
 
 /// A signed day was amended.
@@ -33,6 +46,14 @@ pub struct DayAmended {
     pub signature: Signature,
     /// The end of the chain as it stood.
     pub head: ChainHead,
+}
+
+impl Happening for DayAmended {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        state.record.amended.push(Dated::of(entry, self));
+    }
 }
 
 /// `head` is the hash of the last entry.

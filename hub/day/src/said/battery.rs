@@ -3,10 +3,12 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::asked::By;
+use crate::asked::{By, Role};
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::Refusal;
 use crate::said::call::own_machine;
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 
 /// The operator's phone is about to go out, or is charged again.
@@ -21,6 +23,15 @@ pub struct LowBattery {
     pub charging: bool,
 }
 
+impl Saying for LowBattery {
+    const BY: &'static [Role] = &[Role::Operator];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        low(at.state, at.by, self)
+    }
+}
+
 /// What was said of the battery of a cab's phone.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct BatterySaid {
@@ -31,6 +42,14 @@ pub struct BatterySaid {
     pub percent: Option<u8>,
     /// About to go out; else charging.
     pub low: bool,
+}
+
+impl Happening for BatterySaid {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_said(state, entry, self);
+    }
 }
 
 pub(crate) fn low(state: &State, by: &By, asked: &LowBattery) -> Result<Vec<Body>, Refusal> {

@@ -9,7 +9,8 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
-use crate::entry::Body;
+use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::state::State;
 use crate::time::{Time, minutes};
 
@@ -27,6 +28,14 @@ pub struct BlindPair {
     pub shots: Vec<ReadBy>,
     /// The second elevation less the first.
     pub difference: Length,
+}
+
+impl Happening for BlindPair {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_pair(state, self);
+    }
 }
 
 /// A person with a rod.

@@ -7,14 +7,16 @@ use earthwork::words::{CallText, Language, ScreenUnit, call_text, edge_text, qui
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::asked::By;
+use crate::asked::{By, Role};
 use crate::call::{CallState, Ending, Label, Message, Reminder};
 use crate::cuts::depth::{DepthWarning, Told};
 use crate::cuts::held::HeldBy;
 use crate::cuts::{buried, strip};
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::keep_out;
 use crate::refusal::Refusal;
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::{Call, State};
 use crate::time::{Time, When};
 
@@ -23,9 +25,7 @@ mod answers;
 pub use answers::{
     CallGot, CantCard, CantReason, CantSaid, CheckMe, GotIt, LookAsked, SawNod, SayCant,
 };
-pub(crate) use answers::{
-    apply_cant, apply_got, apply_look, cant, check_me, got, own_live, own_machine, saw_nod,
-};
+pub(crate) use answers::{own_live, own_machine};
 
 /// A call went out. Its number is the sequence number of this entry.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -69,6 +69,14 @@ pub struct CallSent {
     pub spanish: String,
 }
 
+impl Happening for CallSent {
+    const TOUCHES: Touches = Touches::Call;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_sent(state, entry, self);
+    }
+}
+
 /// A call is no longer live.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct CallEnded {
@@ -86,12 +94,29 @@ pub struct CallEnded {
     pub held: Option<HeldBy>,
 }
 
+impl Happening for CallEnded {
+    const TOUCHES: Touches = Touches::Call;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_ended(state, entry, self);
+    }
+}
+
 /// A call is taken back.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct WithdrawCall {
     /// Which.
     pub call: u64,
+}
+
+impl Saying for WithdrawCall {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        withdraw(at.state, self)
+    }
 }
 
 /// A machine digs about this fast until its own rate is learned, in feet a minute (common practice).

@@ -5,17 +5,19 @@ use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::asked::By;
+use crate::asked::{By, Role};
 use crate::chain;
 use crate::cuts::daylight;
 use crate::cuts::plan::{OverheadLine, Pile};
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::{Refusal, Thing};
 use crate::said::depth_owed;
 use crate::said::site::{
     NewTarget, SiteDifference, by_page, differences, must_look, seat_machines,
 };
 use crate::said::touched::{Touched, touched};
+use crate::saying::{Asking, Closed, Saying};
 use crate::site::drawn::{DrawnTarget, drawn};
 use crate::site::{Benchmark, Frame, Laser, Line, Machine, Mark, Rules, Site, Target};
 use crate::site_faults::{self, SiteFault};
@@ -99,6 +101,15 @@ pub struct ChangeSite {
     pub seen: Option<String>,
 }
 
+impl Saying for ChangeSite {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        change(at.state, at.by, self)
+    }
+}
+
 /// The site was changed by a supervisor.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct SiteChanged {
@@ -115,6 +126,14 @@ pub struct SiteChanged {
     pub must_see: Vec<NewTarget>,
     /// The marks, calls and acceptances that it touches.
     pub touches: Touched,
+}
+
+impl Happening for SiteChanged {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_changed(state, entry, self);
+    }
 }
 
 /// What a change would do, before anybody says it.

@@ -5,6 +5,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::state::{SetUp, State};
 use crate::time::Time;
 
@@ -15,6 +16,14 @@ pub struct CheckFellDue {
     pub set_up: String,
     /// Why.
     pub why: Due,
+}
+
+impl Happening for CheckFellDue {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_due(state, entry, self);
+    }
 }
 
 /// The interval between checks, in milliseconds: after the first disturbance of the day the laser is taken to be disturbed

@@ -9,14 +9,16 @@ use earthwork::slip::{Misclosure, Slip, explain_misclosure};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::asked::By;
+use crate::asked::{By, Role};
 use crate::call::Ending;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::overtaken;
 use crate::refusal::Refusal;
 use crate::said::call;
 use crate::said::set_up::{self, DoubtReason, Proof, SetUpProven, sloped};
 use crate::said::suspect::{self, EndShot};
+use crate::saying::{Asking, Closed, Saying};
 use crate::site::Site;
 use crate::state::{CheckCard, SetUpState};
 use crate::state::{SetUp, State};
@@ -36,12 +38,30 @@ pub struct ShootCheck {
     pub text: String,
 }
 
+impl Saying for ShootCheck {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        shoot(at.state, self, at.when)
+    }
+}
+
 /// Somebody saw the laser move.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct SayBumped {
     /// Which set-up.
     pub set_up: String,
+}
+
+impl Saying for SayBumped {
+    const BY: &'static [Role] = &[Role::Ground, Role::Operator, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        bumped(at.state, at.by, self)
+    }
 }
 
 /// A check shot was made.
@@ -67,6 +87,14 @@ pub struct CheckShot {
     pub usable: bool,
 }
 
+impl Happening for CheckShot {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_check(state, entry, self);
+    }
+}
+
 /// A set-up is in doubt.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct SetUpDoubted {
@@ -76,6 +104,14 @@ pub struct SetUpDoubted {
     pub why: DoubtReason,
     /// The machines that are paused by it.
     pub pauses: Vec<String>,
+}
+
+impl Happening for SetUpDoubted {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_doubted(state, entry, self);
+    }
 }
 
 pub(crate) fn shoot(state: &State, asked: &ShootCheck, when: When) -> Result<Vec<Body>, Refusal> {

@@ -3,13 +3,16 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::asked::Role;
 use crate::call::Ending;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::open::{OpenItem, open};
 use crate::record::Dated;
 use crate::record::missing::{CloseMissing, missing, unproven};
 use crate::refusal::Refusal;
 use crate::said::{call, suspect};
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 use crate::time::Time;
 
@@ -23,6 +26,15 @@ pub struct CloseDay {
     /// A word about the day; may be empty.
     #[serde(default)]
     pub words: String,
+}
+
+impl Saying for CloseDay {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        close(at.state, self)
+    }
 }
 
 /// Something missing that the day is closed over.
@@ -50,6 +62,14 @@ pub struct DayClosed {
     pub empty: bool,
     /// A word about it.
     pub words: String,
+}
+
+impl Happening for DayClosed {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_closed(state, entry, self);
+    }
 }
 
 /// A set-up that was closed without a check.

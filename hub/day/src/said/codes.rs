@@ -3,8 +3,12 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::asked::Role;
 use crate::cuts::plan::day_number;
-use crate::entry::Body;
+use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
+use crate::refusal::Refusal;
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 
 /// How long codes last.
@@ -34,11 +38,28 @@ pub struct CodesNow {
 #[serde(deny_unknown_fields)]
 pub struct RenewCodes {}
 
+impl Saying for RenewCodes {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        Ok(renew(at.state, self))
+    }
+}
+
 /// The codes were made anew.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct CodesRenewed {
     /// How often, since the day that they were first made for.
     pub generation: u32,
+}
+
+impl Happening for CodesRenewed {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        state.codes_generation = self.generation;
+    }
 }
 
 /// A supervisor says how long codes last.
@@ -49,11 +70,28 @@ pub struct SetCodesLast {
     pub lasts: Lasts,
 }
 
+impl Saying for SetCodesLast {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        Ok(set_last(at.state, self))
+    }
+}
+
 /// How long codes last was said.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct CodesLast {
     /// How long.
     pub lasts: Lasts,
+}
+
+impl Happening for CodesLast {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_last(state, self);
+    }
 }
 
 pub(crate) fn renew(state: &State, _: &RenewCodes) -> Vec<Body> {

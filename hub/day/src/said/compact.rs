@@ -5,10 +5,13 @@ use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::asked::Role;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::read_as::patch_in_both;
 use crate::refusal::{Refusal, Thing};
 use crate::said::patch::{self, PatchMoved, PatchStep};
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 
 /// How damp the lift was.
@@ -39,6 +42,15 @@ pub struct Compact {
     pub damp: Damp,
 }
 
+impl Saying for Compact {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::TakenLate;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        compact(at.state, self)
+    }
+}
+
 /// A lift was rammed.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct Compacted {
@@ -57,6 +69,14 @@ pub struct Compacted {
     /// It lies in a patch; a mark may bear the name of one.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub patch: bool,
+}
+
+impl Happening for Compacted {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_compacted(state, entry, self);
+    }
 }
 
 pub(crate) fn compact(state: &State, asked: &Compact) -> Result<Vec<Body>, Refusal> {

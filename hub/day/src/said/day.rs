@@ -3,12 +3,14 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::asked::By;
+use crate::asked::{By, Role};
 use crate::built;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::open::{OpenItem, open as open_items};
 use crate::refusal::Refusal;
 use crate::said::{codes, start_checks};
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::{MarkNow, SlipRecord, State};
 use crate::{account, record};
 
@@ -18,6 +20,15 @@ use crate::{account, record};
 pub struct OpenDay {
     /// Its name: the date on the hub's clock at opening, such as `2030-05-14`.
     pub day: String,
+}
+
+impl Saying for OpenDay {
+    const BY: &'static [Role] = &[Role::Hub];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        open(at.state, at.by, self)
+    }
 }
 
 /// A day began.
@@ -34,6 +45,14 @@ pub struct DayOpened {
     /// The day before was never closed.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub not_closed: bool,
+}
+
+impl Happening for DayOpened {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_opened(state, entry, self);
+    }
 }
 
 impl DayOpened {

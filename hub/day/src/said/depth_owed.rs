@@ -4,8 +4,10 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::cuts::depth::{self, DepthOwed};
-use crate::entry::Body;
+use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::site::Site;
+use crate::state::State;
 
 /// A revised target owes what the old one did not.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
@@ -14,6 +16,14 @@ pub struct TargetOwes {
     pub target: String,
     /// Each mark with the gravest rule.
     pub owed: Vec<DepthOwed>,
+}
+
+impl Happening for TargetOwes {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, _state: &mut State, _entry: &Entry) {
+        // Nothing is current by it: it is there to be read.
+    }
 }
 
 /// What a target's new revision owes and its old one did not.

@@ -5,9 +5,12 @@ use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::entry::Body;
+use crate::asked::Role;
+use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::Refusal;
 use crate::said::tape;
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 
 /// Four tapes of a rectangle whose corners go round A, B, C, D.
@@ -26,6 +29,15 @@ pub struct MeasureDiagonals {
     pub b_to_d: String,
 }
 
+impl Saying for MeasureDiagonals {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        measure(at.state, self)
+    }
+}
+
 /// A rectangle was taped.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct DiagonalsMeasured {
@@ -35,6 +47,14 @@ pub struct DiagonalsMeasured {
     pub taped: Diagonals,
     /// What they say.
     pub found: Squareness,
+}
+
+impl Happening for DiagonalsMeasured {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, _state: &mut State, _entry: &Entry) {
+        // Nothing is current by it: it is there to be read.
+    }
 }
 
 /// A name is no longer than this.

@@ -6,8 +6,12 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::entry::Body;
+use crate::asked::Role;
+use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::Refusal;
+use crate::saying::{Asking, Closed, Saying};
+use crate::state::State;
 
 /// Somebody throws away what waited on the phone.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -19,6 +23,15 @@ pub struct DropUnsent {
     pub words: String,
 }
 
+impl Saying for DropUnsent {
+    const BY: &'static [Role] = &[Role::Ground, Role::Operator, Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, _at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        drop(self)
+    }
+}
+
 /// What waited on a phone was thrown away there; it was never shown to anybody.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub struct UnsentDropped {
@@ -26,6 +39,14 @@ pub struct UnsentDropped {
     pub what: String,
     /// What was typed.
     pub words: String,
+}
+
+impl Happening for UnsentDropped {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, _state: &mut State, _entry: &Entry) {
+        // Nothing is current by it: it is there to be read.
+    }
 }
 
 /// Longer words than this are cut: the log is told what it was, the phone had shown it whole.

@@ -7,15 +7,17 @@ use earthwork::length::{self, Length};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::asked::By;
+use crate::asked::{By, Role};
 use crate::call::{Ending, Message};
 use crate::cuts::held;
-use crate::entry::Body;
+use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::said::call::{self, Draft};
 use crate::said::marks::PaintState;
 use crate::said::stop::Stopped;
+use crate::saying::{Asking, Closed, Saying};
 use crate::site::{Line, Side, Site};
 use crate::state::State;
 use crate::time::When;
@@ -47,6 +49,15 @@ pub struct ReadEdge {
     pub from_mark: bool,
 }
 
+impl Saying for ReadEdge {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        read(at.state, at.by, self, at.when)
+    }
+}
+
 /// An edge was taped.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct EdgeRead {
@@ -64,6 +75,14 @@ pub struct EdgeRead {
     pub mark_doubt: Option<Length>,
     /// How far, how sure, and where that stands.
     pub shot: LineShot,
+}
+
+impl Happening for EdgeRead {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_read(state, self);
+    }
 }
 
 pub(crate) fn read(

@@ -4,16 +4,18 @@ use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::asked::By;
+use crate::asked::{By, Role};
 use crate::call::Ending;
 use crate::cuts::now::{Alarm, InspectionDue, InspectionWhy};
 use crate::cuts::plan::FaceZone;
 use crate::cuts::strip;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::overtaken;
 use crate::refusal::Refusal;
 use crate::said::call;
 use crate::said::face_seen::zone;
+use crate::saying::{Asking, Closed, Saying};
 use crate::site::Site;
 use crate::state::State;
 use crate::time::When;
@@ -44,12 +46,29 @@ pub struct FaceAlarmed {
     pub must_leave: Vec<String>,
 }
 
+impl Happening for FaceAlarmed {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_alarmed(state, entry, self);
+    }
+}
+
 /// The face comes down: the word alone, at once. Its figures come after, as [`SeeSlough`](crate::said::face_seen::SeeSlough).
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct SayCameDown {
     /// Which face.
     pub zone: String,
+}
+
+impl Saying for SayCameDown {
+    const BY: &'static [Role] = &[Role::Ground, Role::Operator, Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        came_down(at.state, self)
+    }
 }
 
 /// The operator has left the face.
@@ -63,6 +82,15 @@ pub struct LeaveFace {
     pub alarm: u64,
 }
 
+impl Saying for LeaveFace {
+    const BY: &'static [Role] = &[Role::Operator];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        leave(at.state, at.by, self, at.when)
+    }
+}
+
 /// A machine came to stand under faces that were left, or nobody knows any more where it stands.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub struct UnderLeftFace {
@@ -72,6 +100,14 @@ pub struct UnderLeftFace {
     pub zones: Vec<String>,
 }
 
+impl Happening for UnderLeftFace {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_under(state, entry, self);
+    }
+}
+
 /// An operator has left a face.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub struct FaceLeft {
@@ -79,6 +115,14 @@ pub struct FaceLeft {
     pub machine: String,
     /// The face.
     pub zone: String,
+}
+
+impl Happening for FaceLeft {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_left(state, self);
+    }
 }
 
 /// The alarm, and the calls under the face that end with it.

@@ -5,14 +5,16 @@ use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::asked::By;
+use crate::asked::{By, Role};
 use crate::cuts::daylight::{self, DaylightFound};
 use crate::cuts::held::HeldBy;
 use crate::cuts::now::FaceNow;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::Refusal;
 use crate::said::face_seen::zone;
 use crate::said::person::competent;
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 
 /// The competent person types the soil anew.
@@ -28,6 +30,15 @@ pub struct RetypeSoil {
     pub evidence: Evidence,
     /// Why.
     pub why: String,
+}
+
+impl Saying for RetypeSoil {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        retype(at.state, at.by, self)
+    }
 }
 
 /// The soil was typed anew.
@@ -49,6 +60,14 @@ pub struct SoilRetyped {
     pub evidence: Evidence,
     /// Why.
     pub why: String,
+}
+
+impl Happening for SoilRetyped {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_retyped(state, self);
+    }
 }
 
 /// A piece of a face, from the toe up.
@@ -90,6 +109,15 @@ pub struct ReviseFace {
     pub why: String,
 }
 
+impl Saying for ReviseFace {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        revise(at.state, self)
+    }
+}
+
 /// A face was designed.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct FaceRevised {
@@ -99,6 +127,14 @@ pub struct FaceRevised {
     pub pieces: Vec<DesignPiece>,
     /// Whose design.
     pub why: String,
+}
+
+impl Happening for FaceRevised {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_revised(state, self);
+    }
 }
 
 /// The daylight line as it will be when these entries are in; a note of why not when it can't be worked out.

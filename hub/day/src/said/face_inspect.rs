@@ -4,9 +4,10 @@ use earthwork::face::{Evidence, Lowered, SoilClass};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::asked::By;
+use crate::asked::{By, Role};
 use crate::cuts::now::Signed;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::overtaken;
 use crate::refusal::Refusal;
 use crate::said::face_alarm::{self, AlarmWhy};
@@ -14,6 +15,7 @@ use crate::said::face_design::{daylight, sound, take_class};
 use crate::said::face_pins::{self, PinsRead};
 use crate::said::face_seen::zone;
 use crate::said::person::competent;
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 use crate::time::When;
 
@@ -42,6 +44,15 @@ pub struct InspectFace {
     /// The alarm that the page showed, when the words bring people back: see [`Alarm::alarm`](crate::cuts::now::Alarm).
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub alarm: Option<u64>,
+}
+
+impl Saying for InspectFace {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        inspect(at.state, at.by, self, at.when)
+    }
 }
 
 /// A tape between pins.
@@ -76,6 +87,14 @@ pub struct FaceInspected {
     /// Why work goes on under a face that was left.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub release: String,
+}
+
+impl Happening for FaceInspected {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_inspected(state, entry, self);
+    }
 }
 
 pub(crate) fn inspect(

@@ -5,12 +5,15 @@ use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::asked::Role;
 use crate::cuts::now::PinNow;
 use crate::cuts::plan::FaceZone;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::{Refusal, Thing};
 use crate::said::face_alarm::{self, AlarmWhy};
 use crate::said::face_seen::{feet_typed, zone};
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 use crate::time::When;
 
@@ -24,6 +27,15 @@ pub struct ReadPins {
     pub pins: String,
     /// The tape, in feet as typed.
     pub text: String,
+}
+
+impl Saying for ReadPins {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        read(at.state, self, at.when)
+    }
 }
 
 /// Pins were taped.
@@ -42,6 +54,14 @@ pub struct PinsRead {
     /// What it says beside the tapes before; none for the first.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub judged: Option<PinJudged>,
+}
+
+impl Happening for PinsRead {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_read(state, entry, self);
+    }
 }
 
 /// A tape judged.

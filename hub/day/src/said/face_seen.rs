@@ -7,11 +7,14 @@ use earthwork::length::{Length, parse};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::asked::Role;
 use crate::cuts::now::{InspectionDue, InspectionWhy, SeenNow};
 use crate::cuts::plan::FaceZone;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::{Refusal, Thing};
 use crate::said::face_alarm::{self, AlarmWhy};
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 
 /// The newest things seen that are kept at hand.
@@ -63,6 +66,15 @@ pub struct SeeAtFace {
     pub note: String,
 }
 
+impl Saying for SeeAtFace {
+    const BY: &'static [Role] = &[Role::Ground, Role::Operator, Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        see(at.state, self)
+    }
+}
+
 /// What can be seen, as it is said.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(rename_all = "snake_case")]
@@ -96,6 +108,14 @@ pub struct SeenAtFace {
     pub note: String,
 }
 
+impl Happening for SeenAtFace {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_seen(state, entry, self);
+    }
+}
+
 /// The face comes down, or came down.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -114,6 +134,15 @@ pub struct SeeSlough {
     /// Who was near.
     #[serde(default)]
     pub note: String,
+}
+
+impl Saying for SeeSlough {
+    const BY: &'static [Role] = &[Role::Ground, Role::Operator, Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        slough(at.state, self)
+    }
 }
 
 /// A face came down.
@@ -135,6 +164,14 @@ pub struct SloughSeen {
     /// Who was near.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub note: String,
+}
+
+impl Happening for SloughSeen {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_slough(state, entry, self);
+    }
 }
 
 /// A face of this site.

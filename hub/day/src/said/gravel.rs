@@ -6,8 +6,11 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::account::need;
+use crate::asked::Role;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::Refusal;
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 
 /// A shortage that grows by less is not said again, in tons.
@@ -22,6 +25,15 @@ pub struct OrderGravel {
     /// Where, and what was agreed.
     #[serde(default)]
     pub note: String,
+}
+
+impl Saying for OrderGravel {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        order(at.state, self)
+    }
 }
 
 /// Gravel was ordered.
@@ -40,6 +52,14 @@ pub struct GravelOrdered {
     pub note: String,
 }
 
+impl Happening for GravelOrdered {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_ordered(state, entry, self);
+    }
+}
+
 /// The orders do not cover what is needed any more.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct GravelShort {
@@ -49,6 +69,14 @@ pub struct GravelShort {
     pub ordered_tons: f64,
     /// What is missing, in tons.
     pub short_tons: f64,
+}
+
+impl Happening for GravelShort {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_short(state, self);
+    }
 }
 
 pub(crate) fn order(state: &State, asked: &OrderGravel) -> Result<Vec<Body>, Refusal> {

@@ -3,8 +3,13 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::entry::Body;
+use crate::asked::Role;
+use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
+use crate::record::Dated;
+use crate::refusal::Refusal;
 use crate::said::signature::ChainHead;
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 
 /// The hub misses an end of the chain that a phone remembers.
@@ -21,6 +26,15 @@ pub struct MissHead {
     pub log_ends: u64,
 }
 
+impl Saying for MissHead {
+    const BY: &'static [Role] = &[Role::Hub];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        Ok(miss(at.state, self))
+    }
+}
+
 /// A phone remembers an end of the chain that the log does not hold: the log was cut or rewritten since.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub struct HeadMismatch {
@@ -33,6 +47,14 @@ pub struct HeadMismatch {
     pub has: Option<String>,
     /// Where the log ended when the phone came.
     pub log_ends: u64,
+}
+
+impl Happening for HeadMismatch {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        state.record.mismatches.push(Dated::of(entry, self));
+    }
 }
 
 /// More than this tells nothing new, and a phone that lies fills no log.

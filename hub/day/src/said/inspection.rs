@@ -8,9 +8,11 @@ use utoipa::ToSchema;
 use crate::asked::{By, Role};
 use crate::built::{self, BuiltMark};
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::record::{Dated, Inspection};
 use crate::refusal::{Refusal, Thing};
 pub use crate::said::signature::Signature;
+use crate::saying::{Asking, Closed, Saying};
 use crate::site::Site;
 use crate::state::State;
 use crate::time::{Time, When};
@@ -28,6 +30,15 @@ pub struct AskInspection {
     pub targets: Vec<String>,
 }
 
+impl Saying for AskInspection {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        ask(at.state, self)
+    }
+}
+
 /// An inspection was asked for.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub struct InspectionAsked {
@@ -37,6 +48,14 @@ pub struct InspectionAsked {
     pub of: String,
     /// The targets that it is about.
     pub targets: Vec<String>,
+}
+
+impl Happening for InspectionAsked {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_asked(state, entry, self);
+    }
 }
 
 /// An inspection was made; a supervisor writes down what came of it.
@@ -66,6 +85,15 @@ pub struct Inspect {
     /// The inspector's signature, when it was drawn on this phone.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub signature: Option<Signature>,
+}
+
+impl Saying for Inspect {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        inspect(at.state, self, at.when)
+    }
 }
 
 /// A mark as it was when it was inspected.
@@ -135,6 +163,14 @@ pub struct Inspected {
     pub signature: Option<Signature>,
 }
 
+impl Happening for Inspected {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_made(state, entry, self);
+    }
+}
+
 /// Whoever inspected signs on their own phone.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -145,6 +181,15 @@ pub struct SignInspection {
     pub signature: Signature,
 }
 
+impl Saying for SignInspection {
+    const BY: &'static [Role] = &[Role::Supervisor, Role::Visitor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        sign(at.state, at.by, self)
+    }
+}
+
 /// An inspection was signed by whoever made it.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub struct InspectionSigned {
@@ -152,6 +197,14 @@ pub struct InspectionSigned {
     pub inspection: u64,
     /// The signature.
     pub signature: Signature,
+}
+
+impl Happening for InspectionSigned {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_signed(state, entry, self);
+    }
 }
 
 pub(crate) fn ask(state: &State, asked: &AskInspection) -> Result<Vec<Body>, Refusal> {

@@ -7,9 +7,11 @@ use utoipa::ToSchema;
 use crate::asked::{By, Role};
 use crate::call::Ending;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::{Refusal, Thing};
 use crate::said::call;
 use crate::said::person;
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::{Device, Screen, State};
 use crate::time::Time;
 
@@ -38,6 +40,15 @@ pub struct Join {
     /// The device that this same phone was until now, by the cookie that it showed.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub handset: Option<String>,
+}
+
+impl Saying for Join {
+    const BY: &'static [Role] = &[Role::Hub];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        join(at.state, self, at.when.now)
+    }
 }
 
 /// A phone came in.
@@ -69,6 +80,14 @@ pub struct Joined {
     pub handset: Option<String>,
 }
 
+impl Happening for Joined {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_joined(state, entry, self);
+    }
+}
+
 /// Language and unit of the asker's own screen.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -77,6 +96,20 @@ pub struct ChangeScreen {
     pub language: Language,
     /// The unit.
     pub unit: ScreenUnit,
+}
+
+impl Saying for ChangeScreen {
+    const BY: &'static [Role] = &[
+        Role::Ground,
+        Role::Operator,
+        Role::Supervisor,
+        Role::Visitor,
+    ];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        change_screen(at.state, at.by, self)
+    }
 }
 
 /// A screen's language or unit changed.
@@ -90,6 +123,14 @@ pub struct ScreenChanged {
     pub unit: ScreenUnit,
 }
 
+impl Happening for ScreenChanged {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_screen(state, self);
+    }
+}
+
 /// A supervisor removes a phone.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -98,11 +139,28 @@ pub struct RemovePhone {
     pub device: String,
 }
 
+impl Saying for RemovePhone {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        remove(at.state, self)
+    }
+}
+
 /// A phone was removed: its cookie opens nothing any more.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct PhoneRemoved {
     /// Which.
     pub device: String,
+}
+
+impl Happening for PhoneRemoved {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_removed(state, self);
+    }
 }
 
 /// Nobody needs a longer name than this on a screen at arm's length.

@@ -7,9 +7,12 @@ use earthwork::two_peg::{Pegs, TwoPegError, over, slant};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::asked::Role;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::{Refusal, Thing};
 use crate::said::set_up::rod_value;
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::{State, TestedLaser};
 
 /// A laser was tested.
@@ -22,6 +25,15 @@ pub struct TestLaser {
     pub rod: String,
     /// What was read.
     pub test: LaserTest,
+}
+
+impl Saying for TestLaser {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        test(at.state, self)
+    }
 }
 
 /// What was read in a test; rod values as typed.
@@ -71,6 +83,14 @@ pub struct LaserTested {
     pub slant_per_100_ft: Length,
     /// Beyond 0.01 ft in 100 ft the laser goes to service.
     pub service: bool,
+}
+
+impl Happening for LaserTested {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_tested(state, entry, self);
+    }
 }
 
 pub(crate) fn test(state: &State, asked: &TestLaser) -> Result<Vec<Body>, Refusal> {

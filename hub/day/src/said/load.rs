@@ -6,9 +6,11 @@ use utoipa::ToSchema;
 
 use crate::account::Load;
 use crate::account::hauled::loose_weight;
-use crate::asked::By;
+use crate::asked::{By, Role};
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::{Refusal, Thing};
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 
 /// Which way.
@@ -43,6 +45,15 @@ pub struct CountLoad {
     pub ticket: Option<String>,
 }
 
+impl Saying for CountLoad {
+    const BY: &'static [Role] = &[Role::Ground, Role::Operator, Role::Supervisor];
+    const CLOSED: Closed = Closed::TakenLate;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        count(at.state, at.by, self)
+    }
+}
+
 fn one() -> u32 {
     1
 }
@@ -70,6 +81,14 @@ pub struct LoadCounted {
     pub machine: Option<String>,
 }
 
+impl Happening for LoadCounted {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_counted(state, entry, self);
+    }
+}
+
 /// The paper of a load that was counted.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -84,6 +103,15 @@ pub struct AddTicket {
     /// Tons on it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub tons: Option<f64>,
+}
+
+impl Saying for AddTicket {
+    const BY: &'static [Role] = &[Role::Ground, Role::Operator, Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        ticket(at.state, self)
+    }
 }
 
 /// A load has its paper.
@@ -101,6 +129,14 @@ pub struct TicketAdded {
     pub tons: Option<f64>,
 }
 
+impl Happening for TicketAdded {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_ticket(state, self);
+    }
+}
+
 /// A load was counted by mistake.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -109,11 +145,28 @@ pub struct TakeBackLoad {
     pub load: u64,
 }
 
+impl Saying for TakeBackLoad {
+    const BY: &'static [Role] = &[Role::Ground, Role::Operator, Role::Supervisor];
+    const CLOSED: Closed = Closed::TakenLate;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        take_back(at.state, self)
+    }
+}
+
 /// A load does not count: it was a mistake.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct LoadTakenBack {
     /// The load's entry.
     pub load: u64,
+}
+
+impl Happening for LoadTakenBack {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_taken_back(state, self);
+    }
 }
 
 /// Soil that was measured in the ground.
@@ -128,6 +181,15 @@ pub struct MeasureSoil {
     pub how: String,
 }
 
+impl Saying for MeasureSoil {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, _at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        measure(self)
+    }
+}
+
 /// Soil was measured in the ground.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct SoilMeasured {
@@ -137,6 +199,14 @@ pub struct SoilMeasured {
     pub bank_cy: f64,
     /// How it was measured.
     pub how: String,
+}
+
+impl Happening for SoilMeasured {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_measured(state, self);
+    }
 }
 
 /// A truck that has left is counted whatever is known of it: without a price list and without figures it stands with its

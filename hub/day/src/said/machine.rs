@@ -4,11 +4,14 @@ use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::asked::Role;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::near::{self, Near};
 use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::said::{face_alarm, slew};
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 use crate::time::{Time, When};
 
@@ -20,6 +23,15 @@ pub struct PlaceMachine {
     pub machine: String,
     /// Where.
     pub at: Point,
+}
+
+impl Saying for PlaceMachine {
+    const BY: &'static [Role] = &[Role::Ground, Role::Operator, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        place(at.state, self, at.when)
+    }
 }
 
 /// A declared place. Nothing senses it.
@@ -42,6 +54,14 @@ pub struct MachinePlaced {
     pub at: Point,
 }
 
+impl Happening for MachinePlaced {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_placed(state, entry, self);
+    }
+}
+
 /// Something is near a machine that was placed.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct NearFound {
@@ -49,6 +69,14 @@ pub struct NearFound {
     pub machine: String,
     /// What.
     pub near: Vec<Near>,
+}
+
+impl Happening for NearFound {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, _state: &mut State, _entry: &Entry) {
+        // Nothing is current by it: it is there to be read.
+    }
 }
 
 /// A machine has moved; nobody has said where to.
@@ -59,11 +87,28 @@ pub struct SayMoved {
     pub machine: String,
 }
 
+impl Saying for SayMoved {
+    const BY: &'static [Role] = &[Role::Ground, Role::Operator, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        moved(at.state, self, at.when)
+    }
+}
+
 /// A machine moved: its place is unknown.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct MachineMoved {
     /// Which.
     pub machine: String,
+}
+
+impl Happening for MachineMoved {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_moved(state, entry, self);
+    }
 }
 
 pub(crate) fn known(state: &State, machine: &str) -> Result<(), Refusal> {

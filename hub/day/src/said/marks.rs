@@ -5,12 +5,14 @@ use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::asked::By;
+use crate::asked::{By, Role};
 use crate::call::Ending;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::said::{call, edge, tape, ties};
+use crate::saying::{Asking, Closed, Saying};
 use crate::site::{Mark, Site};
 use crate::state::State;
 use crate::time::{Time, When};
@@ -52,6 +54,15 @@ pub struct LayMarks {
     pub note: String,
 }
 
+impl Saying for LayMarks {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        lay(at.state, self, at.when)
+    }
+}
+
 /// Marks were laid.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct MarksLaid {
@@ -66,6 +77,14 @@ pub struct MarksLaid {
     /// One standard deviation of where they lie: the parent's and the tape's, as squares. Older entries have none.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub doubt: Option<Length>,
+}
+
+impl Happening for MarksLaid {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_laid(state, entry, self);
+    }
 }
 
 /// A mark's generation.
@@ -87,6 +106,15 @@ pub struct CheckMarks {
     pub apart: String,
 }
 
+impl Saying for CheckMarks {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        check(at.state, at.by, self)
+    }
+}
+
 /// Marks were checked.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct MarksChecked {
@@ -94,6 +122,14 @@ pub struct MarksChecked {
     pub marks: Vec<String>,
     /// How far the two measures are apart at most.
     pub apart: Length,
+}
+
+impl Happening for MarksChecked {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_checked(state, self);
+    }
 }
 
 /// The machine has taken the paint.
@@ -104,11 +140,28 @@ pub struct ScrapeMarks {
     pub marks: Vec<String>,
 }
 
+impl Saying for ScrapeMarks {
+    const BY: &'static [Role] = &[Role::Ground, Role::Operator, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        scrape(at.state, self)
+    }
+}
+
 /// Marks are gone.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct MarksScraped {
     /// Which.
     pub marks: Vec<String>,
+}
+
+impl Happening for MarksScraped {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_scraped(state, entry, self);
+    }
 }
 
 /// How a mark stands on the ground.

@@ -4,11 +4,13 @@ use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::asked::By;
+use crate::asked::{By, Role};
 use crate::cuts::strip;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::{Refusal, Thing};
 use crate::said::machine::PlaceCard;
+use crate::saying::{Asking, Closed, Saying};
 use crate::site::{Machine, Site};
 use crate::state::State;
 use crate::time::Time;
@@ -28,6 +30,14 @@ pub struct NearMissOpened {
     pub machines: Vec<MachineThen>,
     /// The faces that had been left.
     pub faces_left: Vec<String>,
+}
+
+impl Happening for NearMissOpened {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_opened(state, entry, self);
+    }
 }
 
 /// A machine as the hub knew it at a stop. Nothing senses it.
@@ -84,6 +94,15 @@ pub struct TellNearMiss {
     pub close: bool,
 }
 
+impl Saying for TellNearMiss {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        tell(at.state, self)
+    }
+}
+
 /// Something was said about a near miss.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct NearMissTold {
@@ -93,6 +112,14 @@ pub struct NearMissTold {
     pub words: String,
     /// It left the open list.
     pub closed: bool,
+}
+
+impl Happening for NearMissTold {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_told(state, entry, self);
+    }
 }
 
 /// Near misses of the job: they outlive the day until a supervisor closes them.

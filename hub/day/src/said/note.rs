@@ -3,8 +3,12 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::entry::Body;
+use crate::asked::Role;
+use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
+use crate::record::Dated;
 use crate::refusal::{Refusal, Thing};
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 
 /// Somebody writes a note.
@@ -21,6 +25,15 @@ pub struct AddNote {
     pub entry: Option<u64>,
 }
 
+impl Saying for AddNote {
+    const BY: &'static [Role] = &[Role::Ground, Role::Operator, Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        add(at.state, self)
+    }
+}
+
 /// A note was written.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub struct NoteAdded {
@@ -32,6 +45,14 @@ pub struct NoteAdded {
     /// The entry that they are about.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub entry: Option<u64>,
+}
+
+impl Happening for NoteAdded {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        state.record.notes.insert(entry.seq, Dated::of(entry, self));
+    }
 }
 
 pub(crate) fn add(state: &State, asked: &AddNote) -> Result<Vec<Body>, Refusal> {

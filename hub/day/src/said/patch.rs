@@ -8,10 +8,13 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::account::Patch;
+use crate::asked::Role;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::read_as::patch_in_both;
 use crate::refusal::{Refusal, Thing};
 use crate::said::gravel::short_after;
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 
 /// No lift under a rammer is thicker, until the price list says so: 0.5 ft (common practice).
@@ -32,6 +35,15 @@ pub struct AddPatch {
     pub depth: Option<Length>,
 }
 
+impl Saying for AddPatch {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::TakenLate;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        add(at.state, self)
+    }
+}
+
 /// A low spot needs gravel.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct PatchNeeded {
@@ -49,6 +61,14 @@ pub struct PatchNeeded {
     pub volume_cf: f64,
     /// In how many lifts.
     pub lifts: u32,
+}
+
+impl Happening for PatchNeeded {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_needed(state, entry, self);
+    }
 }
 
 /// Where a patch is.
@@ -77,6 +97,15 @@ pub struct MovePatch {
     pub to: PatchStep,
 }
 
+impl Saying for MovePatch {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::TakenLate;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        go_on(at.state, self)
+    }
+}
+
 /// A patch is a step further.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct PatchMoved {
@@ -84,6 +113,14 @@ pub struct PatchMoved {
     pub patch: String,
     /// Where it is now.
     pub to: PatchStep,
+}
+
+impl Happening for PatchMoved {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_moved(state, self);
+    }
 }
 
 /// The greatest thickness of a lift.

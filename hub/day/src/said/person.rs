@@ -4,10 +4,12 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
-use crate::entry::Body;
+use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::Refusal;
 use crate::said::join::{Join, known};
 use crate::said::machine;
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 use crate::time::{Time, minutes, seconds};
 use crate::way_in::Phase;
@@ -25,11 +27,28 @@ pub struct GiveCab {
     pub machine: String,
 }
 
+impl Saying for GiveCab {
+    const BY: &'static [Role] = &[Role::Operator, Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        give(at.state, at.by, self, at.when.now.ms_since(at.when.made_at))
+    }
+}
+
 /// A cab waits for another phone.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct CabGiven {
     /// Which machine's.
     pub machine: String,
+}
+
+impl Happening for CabGiven {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_given(state, entry.at, self);
+    }
 }
 
 /// A supervisor has looked whose hands another phone is in, and says that it is the one that its name tells.
@@ -42,6 +61,15 @@ pub struct ConfirmPerson {
     pub person: String,
 }
 
+impl Saying for ConfirmPerson {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        confirm(at.state, at.by, self)
+    }
+}
+
 /// A supervisor has confirmed whose phone it is. It holds for the day.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct PersonConfirmed {
@@ -49,6 +77,14 @@ pub struct PersonConfirmed {
     pub device: String,
     /// Whose.
     pub person: String,
+}
+
+impl Happening for PersonConfirmed {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_confirmed(state, &entry.by, self);
+    }
 }
 
 /// The letters and digits of a name, small: "R.T." and "rt" are one name to whoever hears it.

@@ -7,10 +7,13 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::asked::Role;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::record::{Dated, Photo};
 use crate::refusal::{Refusal, Thing};
 use crate::said::{face_seen, note};
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 
 /// Somebody has taken a photo; its bytes follow.
@@ -40,6 +43,15 @@ pub struct PromisePhoto {
     pub words: String,
 }
 
+impl Saying for PromisePhoto {
+    const BY: &'static [Role] = &[Role::Ground, Role::Operator, Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        promise(at.state, self)
+    }
+}
+
 /// A photo was taken; its bytes are still on the phone.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub struct PhotoPromised {
@@ -64,6 +76,14 @@ pub struct PhotoPromised {
     pub words: String,
 }
 
+impl Happening for PhotoPromised {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_promised(state, entry, self);
+    }
+}
+
 /// The hub has a photo's bytes on its disk.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -74,6 +94,15 @@ pub struct AddPhoto {
     pub sha256: String,
     /// How many bytes.
     pub bytes: u64,
+}
+
+impl Saying for AddPhoto {
+    const BY: &'static [Role] = &[Role::Hub];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        add(at.state, self)
+    }
 }
 
 /// A photo's bytes have come.
@@ -95,6 +124,14 @@ pub struct PhotoAdded {
     pub taken_by: String,
 }
 
+impl Happening for PhotoAdded {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_added(state, entry, self);
+    }
+}
+
 /// A supervisor does not wait for a photo any more: its phone is lost, or has forgotten it.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -103,6 +140,15 @@ pub struct GiveUpPhoto {
     pub photo: String,
     /// Why it will not come.
     pub why: String,
+}
+
+impl Saying for GiveUpPhoto {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        give_up(at.state, self)
+    }
 }
 
 /// A photo that was promised is not waited for any more. Should its bytes come all the same, they are taken.
@@ -117,6 +163,14 @@ pub struct PhotoGivenUp {
     /// The mark that it is of.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub mark: Option<String>,
+}
+
+impl Happening for PhotoGivenUp {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_given_up(state, entry, self);
+    }
 }
 
 /// The shortest and the longest name of a photo.

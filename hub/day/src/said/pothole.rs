@@ -5,11 +5,14 @@ use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::asked::Role;
 use crate::cuts::buried::{Crossing, crossings};
 use crate::cuts::held::HeldBy;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::{Refusal, Thing};
 use crate::said::face_seen::feet_typed;
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 use crate::time::Time;
 
@@ -32,6 +35,15 @@ pub struct DigPothole {
     pub top: String,
     /// Its outside diameter, with its unit: `2 in`.
     pub size: String,
+}
+
+impl Saying for DigPothole {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        dig(at.state, self)
+    }
 }
 
 /// Where a line was bared.
@@ -62,6 +74,14 @@ pub struct PotholeDug {
     pub outside: Length,
     /// Every trench that crosses it, judged with this.
     pub crossings: Vec<Crossing>,
+}
+
+impl Happening for PotholeDug {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_dug(state, entry, self);
+    }
 }
 
 pub(crate) fn dig(state: &State, asked: &DigPothole) -> Result<Vec<Body>, Refusal> {

@@ -3,9 +3,12 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::entry::Body;
+use crate::asked::Role;
+use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::prices::Prices;
 use crate::refusal::{Refusal, Thing};
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 
 /// A supervisor puts in the price list.
@@ -16,11 +19,28 @@ pub struct SetPrices {
     pub prices: Box<Prices>,
 }
 
+impl Saying for SetPrices {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        set(at.state, self)
+    }
+}
+
 /// The price list was put in.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct PricesSet {
     /// All of it.
     pub prices: Box<Prices>,
+}
+
+impl Happening for PricesSet {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_set(state, self);
+    }
 }
 
 pub(crate) fn set(state: &State, asked: &SetPrices) -> Result<Vec<Body>, Refusal> {

@@ -6,9 +6,11 @@ use earthwork::target::{Shape, Target as Grade};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::asked::By;
+use crate::asked::{By, Role};
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::{Refusal, Thing};
+use crate::saying::{Asking, Closed, Saying};
 use crate::site::Target;
 use crate::state::State;
 
@@ -24,6 +26,15 @@ pub struct ProveTarget {
     pub values: Vec<String>,
 }
 
+impl Saying for ProveTarget {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        prove(at.state, at.by, self)
+    }
+}
+
 /// A target's elevations were typed a second time.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct TargetTyped {
@@ -36,6 +47,14 @@ pub struct TargetTyped {
     /// What differs, both as they are; nothing is changed.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub differs: Vec<Differs>,
+}
+
+impl Happening for TargetTyped {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_typed(state, entry, self);
+    }
 }
 
 /// One value that two people typed differently.

@@ -3,11 +3,14 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::asked::Role;
 use crate::call::Ending;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::record::{Dated, Query};
 use crate::refusal::{Refusal, Thing};
 use crate::said::call;
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 
 /// Somebody asks the engineer.
@@ -25,6 +28,15 @@ pub struct AskQuery {
     /// A photo with it, by the name that the phone gave.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub photo: Option<String>,
+}
+
+impl Saying for AskQuery {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        ask(at.state, self)
+    }
 }
 
 /// A query was opened.
@@ -45,6 +57,14 @@ pub struct QueryOpened {
     pub photo: Option<String>,
 }
 
+impl Happening for QueryOpened {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_opened(state, entry, self);
+    }
+}
+
 /// The engineer's answer, as a supervisor has it.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -60,6 +80,15 @@ pub struct AnswerQuery {
     pub target: Option<String>,
 }
 
+impl Saying for AnswerQuery {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        answer(at.state, self)
+    }
+}
+
 /// A query was answered. A second answer stands beside the first.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub struct QueryAnswered {
@@ -72,6 +101,14 @@ pub struct QueryAnswered {
     /// The revision that carries it out.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub revision: Option<AnsweringRevision>,
+}
+
+impl Happening for QueryAnswered {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_answered(state, entry, self);
+    }
 }
 
 /// The revision of a target that carries an answer out.

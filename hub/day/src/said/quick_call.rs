@@ -5,13 +5,14 @@ use earthwork::words::QuickWord;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::asked::By;
+use crate::asked::{By, Role};
 use crate::call::{Ending, Message};
 use crate::cuts::held;
 use crate::entry::Body;
 use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::said::call::{self, Draft};
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 use crate::time::When;
 
@@ -26,6 +27,15 @@ pub struct QuickCall {
     /// The mark, when it is about one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub mark: Option<String>,
+}
+
+impl Saying for QuickCall {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        say(at.state, at.by, self, at.when)
+    }
 }
 
 /// A word to a machine. What was measured before is no longer what is wanted, so it takes the live call's place.

@@ -4,12 +4,14 @@ use earthwork::words::{Language, ScreenUnit};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::asked::By;
+use crate::asked::{By, Role};
 use crate::cab;
 use crate::call::CallState;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::Refusal;
 use crate::said::call;
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::{Call, Screen, State};
 
 /// The call has reached this operator's phone.
@@ -18,6 +20,15 @@ use crate::state::{Call, Screen, State};
 pub struct Delivered {
     /// Which.
     pub call: u64,
+}
+
+impl Saying for Delivered {
+    const BY: &'static [Role] = &[Role::Operator];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        delivered(at.state, at.by, self)
+    }
 }
 
 /// A call reached the operator's phone.
@@ -34,6 +45,14 @@ pub struct CallDelivered {
     pub device: String,
 }
 
+impl Happening for CallDelivered {
+    const TOUCHES: Touches = Touches::Call;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_delivered(state, entry, self);
+    }
+}
+
 /// The call has been painted on this visible page for a second.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -44,6 +63,15 @@ pub struct Shown {
     pub language: Language,
     /// In which unit.
     pub unit: ScreenUnit,
+}
+
+impl Saying for Shown {
+    const BY: &'static [Role] = &[Role::Operator];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        shown(at.state, at.by, self)
+    }
 }
 
 /// A call was painted on a visible page: not the same as seen by a person.
@@ -62,6 +90,14 @@ pub struct CallShown {
     pub text: String,
 }
 
+impl Happening for CallShown {
+    const TOUCHES: Touches = Touches::Call;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_shown(state, entry, self);
+    }
+}
+
 /// The hub notices that an operator's page shows, is hidden, or is gone.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -73,6 +109,15 @@ pub struct NoticeScreen {
     /// What the page said of itself; nothing when it has said nothing.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub page: Option<CabPage>,
+}
+
+impl Saying for NoticeScreen {
+    const BY: &'static [Role] = &[Role::Hub];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        Ok(notice(at.state, self))
+    }
 }
 
 /// What an operator's page says of itself: what a live link and a visible page do not tell.
@@ -97,6 +142,14 @@ pub struct ScreenNoticed {
     /// What the page said of itself.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub page: Option<CabPage>,
+}
+
+impl Happening for ScreenNoticed {
+    const TOUCHES: Touches = Touches::Call;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_noticed(state, entry, self);
+    }
 }
 
 /// Whether a page can be seen.

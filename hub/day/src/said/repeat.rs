@@ -8,6 +8,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::said::check_due;
 use crate::said::reading::{Question, Reading};
 use crate::state::{RepeatShot, State};
@@ -23,6 +24,14 @@ pub struct MarkRepeated {
     pub residual: Length,
     /// What the repeats since the last good check say together: quiet, or check the laser now.
     pub says: DriftSign,
+}
+
+impl Happening for MarkRepeated {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_repeated(state, entry, self);
+    }
 }
 
 /// What follows from a reading that is about to be entered: a repeat, a check that falls due by it.

@@ -5,16 +5,18 @@ use earthwork::tolerance::Tolerance;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::asked::By;
+use crate::asked::{By, Role};
 use crate::call::Ending;
 use crate::cuts::daylight;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::said::call;
 use crate::said::depth_owed;
 use crate::said::site;
 use crate::said::touched::{Touched, touched};
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::{MustSee, State};
 
 /// A supervisor changes a target.
@@ -32,6 +34,15 @@ pub struct ReviseTarget {
     /// The revision that the page showed when it was typed; one that names none is not held against what stands.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub seen: Option<u32>,
+}
+
+impl Saying for ReviseTarget {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        revise(at.state, self)
+    }
 }
 
 /// A target was revised.
@@ -54,6 +65,14 @@ pub struct TargetRevised {
     pub touches: Touched,
 }
 
+impl Happening for TargetRevised {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_revised(state, entry, self);
+    }
+}
+
 /// The operator has seen it.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -62,6 +81,15 @@ pub struct SeeTarget {
     pub target: String,
     /// Which revision.
     pub revision: u32,
+}
+
+impl Saying for SeeTarget {
+    const BY: &'static [Role] = &[Role::Operator];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        see(at.state, at.by, self)
+    }
 }
 
 /// An operator has seen a revised target.
@@ -73,6 +101,14 @@ pub struct TargetSeen {
     pub target: String,
     /// Which revision.
     pub revision: u32,
+}
+
+impl Happening for TargetSeen {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_seen(state, self);
+    }
 }
 
 /// A live call on the old revision is withdrawn, and its operator must see the new one first.

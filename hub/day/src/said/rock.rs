@@ -5,8 +5,11 @@ use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::asked::Role;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::{Refusal, Thing};
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 
 /// A point on rock.
@@ -26,6 +29,15 @@ pub struct PointRock {
     pub what: String,
 }
 
+impl Saying for PointRock {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::TakenLate;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        point(at.state, self)
+    }
+}
+
 /// Rock was met.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct RockPointed {
@@ -40,6 +52,14 @@ pub struct RockPointed {
     /// What it is.
     #[serde(default)]
     pub what: String,
+}
+
+impl Happening for RockPointed {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_pointed(state, entry, self);
+    }
 }
 
 pub(crate) fn point(state: &State, asked: &PointRock) -> Result<Vec<Body>, Refusal> {

@@ -5,13 +5,15 @@ use earthwork::tolerance::Verdict;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::asked::By;
+use crate::asked::{By, Role};
 use crate::call::{Ending, Label, Message};
 use crate::cuts::held;
-use crate::entry::Body;
+use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::overtaken;
 use crate::refusal::Refusal;
 use crate::said::call::{self, Draft};
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::SetUpState;
 use crate::state::State;
 use crate::time::When;
@@ -28,6 +30,15 @@ pub struct Rule {
     pub why: String,
 }
 
+impl Saying for Rule {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        rule(at.state, at.by, self, at.when)
+    }
+}
+
 /// A supervisor ruled.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct Ruled {
@@ -39,6 +50,14 @@ pub struct Ruled {
     pub ruling: Ruling,
     /// Why.
     pub why: String,
+}
+
+impl Happening for Ruled {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_ruled(state, self);
+    }
 }
 
 /// What is to be done with a mark that is too close to call.

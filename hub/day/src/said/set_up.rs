@@ -8,10 +8,13 @@ use earthwork::rod::RodReading;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::asked::Role;
 use crate::call::Ending;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::{Refusal, Thing};
 use crate::said::{call, suspect};
+use crate::saying::{Asking, Closed, Saying};
 use crate::site::{Benchmark, Site};
 use crate::state::SetUpState;
 use crate::state::{SetUp, State};
@@ -20,7 +23,6 @@ mod one_benchmark;
 pub(crate) mod sloped;
 
 pub use one_benchmark::{LevelAgain, UseOneBenchmark};
-pub(crate) use one_benchmark::{level_again, use_one};
 pub use sloped::LaserSlope;
 
 /// A backsight on a benchmark.
@@ -43,6 +45,15 @@ pub struct SetUpLaser {
     pub slope: Option<LaserSlope>,
 }
 
+impl Saying for SetUpLaser {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        set_up(at.state, self)
+    }
+}
+
 /// The backsight was not what it was said to be.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -57,6 +68,15 @@ pub struct RestateSetUp {
     pub text: String,
 }
 
+impl Saying for RestateSetUp {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        restate(at.state, self)
+    }
+}
+
 /// The set-up is taken down.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -66,6 +86,15 @@ pub struct CloseSetUp {
     /// Why.
     #[serde(default)]
     pub why: String,
+}
+
+impl Saying for CloseSetUp {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        close(at.state, self)
+    }
 }
 
 /// What a set-up's height rests on.
@@ -100,6 +129,14 @@ pub struct LaserSetUp {
     pub slope: Option<LaserSlope>,
 }
 
+impl Happening for LaserSetUp {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_set_up(state, entry, self);
+    }
+}
+
 /// A set-up's backsight was restated; the set-up must be proven again.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct SetUpRestated {
@@ -107,6 +144,14 @@ pub struct SetUpRestated {
     pub set_up: String,
     /// Its new basis.
     pub basis: Basis,
+}
+
+impl Happening for SetUpRestated {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_restated(state, entry, self);
+    }
 }
 
 /// A set-up may be used.
@@ -121,6 +166,14 @@ pub struct SetUpProven {
     pub basis: Option<Basis>,
 }
 
+impl Happening for SetUpProven {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_proven(state, entry, self);
+    }
+}
+
 /// A set-up was taken down.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct SetUpClosed {
@@ -128,6 +181,14 @@ pub struct SetUpClosed {
     pub set_up: String,
     /// Why.
     pub why: String,
+}
+
+impl Happening for SetUpClosed {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_closed(state, self);
+    }
 }
 
 /// What stands behind a set-up.

@@ -7,7 +7,8 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::By;
-use crate::entry::Body;
+use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::said::reading::{Question, Reading};
 use crate::site::Site;
 use crate::state::{AskedReading, State};
@@ -27,6 +28,14 @@ pub struct QuestionSettled {
     pub slip: bool,
     /// What was suggested, and whether that was it.
     pub suggested: Vec<Suggested>,
+}
+
+impl Happening for QuestionSettled {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_settled(state, self);
+    }
 }
 
 /// A suggestion and how it came out.

@@ -3,9 +3,13 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::entry::Body;
+use crate::asked::Role;
+use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
+use crate::record::Dated;
 use crate::refusal::Refusal;
 use crate::said::signature::{ChainHead, Signature};
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 
 /// A supervisor signs the day.
@@ -17,6 +21,15 @@ pub struct SignDay {
     /// A word with it; may be empty.
     #[serde(default)]
     pub words: String,
+}
+
+impl Saying for SignDay {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        sign(at.state, self, at.head)
+    }
 }
 
 /// The day was signed. What comes after is an amendment.
@@ -34,6 +47,14 @@ pub struct DaySigned {
     pub unproven: bool,
     /// A word with it.
     pub words: String,
+}
+
+impl Happening for DaySigned {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        state.record.signed = Some(Dated::of(entry, self));
+    }
 }
 
 /// `head` is the hash of the last entry.

@@ -3,14 +3,17 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::asked::Role;
 use crate::call::Ending;
 use crate::chain;
 use crate::cuts::daylight;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::plan_sense::{self, Odd};
 use crate::refusal::Refusal;
 use crate::said::touched::{self, Touched};
 use crate::said::{call, check_shot, stop};
+use crate::saying::{Asking, Closed, Saying};
 use crate::site::{Machine, Site, Target};
 use crate::state::{MustSee, PendingChange, SiteInForce, State};
 
@@ -30,12 +33,30 @@ pub struct ReadSite {
     pub site: Site,
 }
 
+impl Saying for ReadSite {
+    const BY: &'static [Role] = &[Role::Hub];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        Ok(read(at.state, self))
+    }
+}
+
 /// A supervisor takes the changed file.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct ConfirmSite {
     /// The digest of the change as it was shown, so that nothing else is confirmed.
     pub digest: String,
+}
+
+impl Saying for ConfirmSite {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        confirm(at.state, self)
+    }
 }
 
 /// The first site file.
@@ -45,6 +66,14 @@ pub struct SiteTaken {
     pub site: Site,
     /// SHA-256 of the site as canonical JSON, in hex.
     pub digest: String,
+}
+
+impl Happening for SiteTaken {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_taken(state, self);
+    }
 }
 
 /// The file differs from the site in force; with no differences, it is the same again.
@@ -67,6 +96,14 @@ pub struct SiteChangeFound {
     pub undoes: Vec<Undone>,
 }
 
+impl Happening for SiteChangeFound {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_found(state, entry, self);
+    }
+}
+
 /// A changed site file is in force.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct SiteRevised {
@@ -81,6 +118,14 @@ pub struct SiteRevised {
     /// The marks, calls and acceptances that it touches.
     #[serde(default)]
     pub touches: Touched,
+}
+
+impl Happening for SiteRevised {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_revised(state, entry, self);
+    }
 }
 
 /// A changed target that one machine's operator must see.

@@ -7,11 +7,13 @@ use earthwork::words::Language;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::asked::By;
+use crate::asked::{By, Role};
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::Refusal;
 use crate::said::call::own_machine;
 use crate::said::machine;
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 use crate::time::Time;
 
@@ -74,6 +76,15 @@ pub struct AgreeSlew {
     pub note: String,
 }
 
+impl Saying for AgreeSlew {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        agree(at.state, self)
+    }
+}
+
 /// An agreement waits for both operators.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct SlewProposed {
@@ -81,6 +92,14 @@ pub struct SlewProposed {
     pub sides: [SlewSide; 2],
     /// A word about it.
     pub note: String,
+}
+
+impl Happening for SlewProposed {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_proposed(state, entry, self);
+    }
 }
 
 /// The operator agrees.
@@ -93,6 +112,15 @@ pub struct SayAgreed {
     pub keeps_out_of: Compass,
 }
 
+impl Saying for SayAgreed {
+    const BY: &'static [Role] = &[Role::Operator];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        say_agreed(at.state, at.by, self)
+    }
+}
+
 /// An operator has agreed.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct SlewAgreed {
@@ -102,6 +130,14 @@ pub struct SlewAgreed {
     pub with: String,
 }
 
+impl Happening for SlewAgreed {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_agreed(state, self);
+    }
+}
+
 /// An agreement holds no more.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct SlewVoided {
@@ -109,6 +145,14 @@ pub struct SlewVoided {
     pub machine: String,
     /// The other.
     pub with: String,
+}
+
+impl Happening for SlewVoided {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_voided(state, self);
+    }
 }
 
 /// An agreement between two machines.

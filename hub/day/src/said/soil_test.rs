@@ -8,13 +8,16 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::account::Test;
+use crate::asked::Role;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::{Refusal, Thing};
 use crate::said::gravel::short_after;
 use crate::said::patch::{self, PatchMoved, PatchStep};
 use crate::said::reading::Judged;
 use crate::said::undercut::{self, AskedUndercut};
 use crate::said::void::VoidCause;
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 use crate::time::Time;
 
@@ -42,6 +45,15 @@ pub struct TestSoil {
     /// A word about it.
     #[serde(default)]
     pub note: String,
+}
+
+impl Saying for TestSoil {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        test(at.state, self)
+    }
 }
 
 /// What was measured.
@@ -100,6 +112,14 @@ pub struct SoilTested {
     pub note: String,
 }
 
+impl Happening for SoilTested {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_tested(state, entry, self);
+    }
+}
+
 /// A test does not count any more.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct TestVoided {
@@ -111,6 +131,14 @@ pub struct TestVoided {
     pub why: VoidCause,
 }
 
+impl Happening for TestVoided {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_voided(state, entry.at, self);
+    }
+}
+
 /// Somebody voids a test: rain, a slough, a doubt.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -119,6 +147,15 @@ pub struct VoidTest {
     pub test: u64,
     /// Why.
     pub why: String,
+}
+
+impl Saying for VoidTest {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        void(at.state, self)
+    }
 }
 
 /// The elevation of a judged reading, as the mean of its shots has it.

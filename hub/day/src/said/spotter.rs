@@ -5,10 +5,12 @@ use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::overtaken;
 use crate::refusal::Refusal;
 use crate::said::machine;
 use crate::said::way_in::notice::NoticeLink;
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 use crate::time::{Time, When};
 use crate::way_in::step::LinkNoticed;
@@ -19,6 +21,15 @@ use crate::way_in::step::LinkNoticed;
 pub struct BeSpotter {
     /// Which.
     pub machine: String,
+}
+
+impl Saying for BeSpotter {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        be(at.state, at.by, self, at.when)
+    }
 }
 
 /// A machine has a spotter.
@@ -32,12 +43,29 @@ pub struct SpotterSet {
     pub device: String,
 }
 
+impl Happening for SpotterSet {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_set(state, entry, self);
+    }
+}
+
 /// Nobody spots for a machine any more.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct EndSpotter {
     /// Which.
     pub machine: String,
+}
+
+impl Saying for EndSpotter {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        end(at.state, at.by, self, at.when)
+    }
 }
 
 /// A machine has no spotter any more.
@@ -47,6 +75,14 @@ pub struct SpotterGone {
     pub machine: String,
     /// Who spotted.
     pub person: String,
+}
+
+impl Happening for SpotterGone {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_gone(state, self);
+    }
 }
 
 /// Who spots for a machine.

@@ -4,13 +4,14 @@ use earthwork::keep_out::PLACE_TOO_OLD_MS;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::asked::By;
+use crate::asked::{By, Role};
 use crate::entry::Body;
 use crate::keep_out;
 use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::said::call::own_machine;
 use crate::said::machine::{self, PlaceMachine};
+use crate::saying::{Asking, Closed, Saying};
 use crate::site::Site;
 use crate::state::{Cab, State};
 use crate::time::{Time, When};
@@ -21,6 +22,15 @@ use crate::time::{Time, When};
 pub struct StandHere {
     /// Where.
     pub at: Stand,
+}
+
+impl Saying for StandHere {
+    const BY: &'static [Role] = &[Role::Operator];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        here(at.state, at.by, self, at.when)
+    }
 }
 
 /// A place that an operator can name with one press.

@@ -8,9 +8,12 @@ use earthwork::words::Language;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::asked::Role;
 use crate::cuts::plan::day_number;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::Refusal;
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 use crate::time::{Time, minutes};
 
@@ -120,6 +123,15 @@ pub struct SayStartCheck {
     pub as_before: Option<Time>,
 }
 
+impl Saying for SayStartCheck {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        say(at.state, self)
+    }
+}
+
 /// A start check has its value.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct StartCheckSaid {
@@ -135,6 +147,14 @@ pub struct StartCheckSaid {
     pub as_before: Option<Time>,
 }
 
+impl Happening for StartCheckSaid {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_said(state, entry, self);
+    }
+}
+
 /// A supervisor says that the day is READY.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -142,6 +162,15 @@ pub struct ReadyDay {
     /// Checks that have no value, each with why the day begins all the same.
     #[serde(default)]
     pub overrides: Vec<StartOverride>,
+}
+
+impl Saying for ReadyDay {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        ready(at.state, self)
+    }
 }
 
 /// A check without a value, and why the day begins all the same.
@@ -161,6 +190,14 @@ pub struct DayReady {
     pub said: Vec<StartCheck>,
     /// Those that have none, with why.
     pub overrides: Vec<StartOverride>,
+}
+
+impl Happening for DayReady {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_ready(state, entry, self);
+    }
 }
 
 /// The start of the day that is open.

@@ -3,12 +3,14 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::asked::{Asked, By, Command};
+use crate::asked::{Asked, By, Command, Role};
 use crate::call::Ending;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::Refusal;
 use crate::said::join::known;
 use crate::said::{call, person};
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::{Screen, State};
 use crate::time::Time;
 
@@ -22,6 +24,15 @@ pub struct LetStay {
     pub stays: bool,
 }
 
+impl Saying for LetStay {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        let_stay(at.state, self)
+    }
+}
+
 /// Whether a phone stays in over the night.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct PhoneStays {
@@ -33,6 +44,14 @@ pub struct PhoneStays {
     pub stays: bool,
 }
 
+impl Happening for PhoneStays {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_stays(state, self);
+    }
+}
+
 /// In the morning: whoever holds the phone is the one that it names, or somebody else.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -41,6 +60,20 @@ pub struct SayWho {
     pub person: String,
     /// The same person; else somebody else, who joins by a code.
     pub same: bool,
+}
+
+impl Saying for SayWho {
+    const BY: &'static [Role] = &[
+        Role::Ground,
+        Role::Operator,
+        Role::Supervisor,
+        Role::Visitor,
+    ];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        say_who(at.state, at.by, self, at.when.now)
+    }
 }
 
 /// Who holds a phone that stayed in.
@@ -55,6 +88,14 @@ pub struct WhoSaid {
     /// The machine whose screen it is again.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub machine: Option<String>,
+}
+
+impl Happening for WhoSaid {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_who(state, entry, self);
+    }
 }
 
 /// Refuses what a phone that stayed in says before it has said who holds it. A stop is never refused; what was said on the day

@@ -3,10 +3,13 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::asked::Role;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::said::{check_due, near_miss};
+use crate::saying::{Asking, Closed, Saying};
 use crate::site::Site;
 use crate::state::State;
 use crate::time::{Time, When, minutes};
@@ -18,6 +21,20 @@ pub struct StopAll {
     /// Why; may be empty: the press comes first.
     #[serde(default)]
     pub why: String,
+}
+
+impl Saying for StopAll {
+    const BY: &'static [Role] = &[
+        Role::Ground,
+        Role::Operator,
+        Role::Supervisor,
+        Role::Visitor,
+    ];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        stop_all(at.state, self)
+    }
 }
 
 /// A stop in force.
@@ -47,6 +64,14 @@ pub struct Stopped {
     pub why: String,
 }
 
+impl Happening for Stopped {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_stopped(state, entry, self);
+    }
+}
+
 /// A supervisor lifts a stop.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -61,6 +86,15 @@ pub struct LiftStop {
     pub why: String,
 }
 
+impl Saying for LiftStop {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        lift(at.state, self, at.when)
+    }
+}
+
 /// A stop was lifted.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct StopLifted {
@@ -68,6 +102,14 @@ pub struct StopLifted {
     pub machines: Vec<String>,
     /// What was seen.
     pub why: String,
+}
+
+impl Happening for StopLifted {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_lifted(state, entry, self);
+    }
 }
 
 /// A call's clock stands still under a stop for no longer than this: after it the ground is read again (our own choice; common

@@ -10,16 +10,18 @@ use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::asked::By;
+use crate::asked::{By, Role};
 use crate::call::Ending;
 use crate::cuts::buried::{from_line, half};
 use crate::cuts::held::HeldBy;
 use crate::cuts::plan::{Utility, UtilityKind};
 use crate::cuts::strip;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::{Refusal, Thing};
 use crate::said::call;
 use crate::said::stop::Stopped;
+use crate::saying::{Asking, Closed, Saying};
 use crate::site::Site;
 use crate::state::State;
 use crate::time::Time;
@@ -42,6 +44,15 @@ pub struct SayStruck {
     pub mark: Option<String>,
 }
 
+impl Saying for SayStruck {
+    const BY: &'static [Role] = &[Role::Ground, Role::Operator, Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        say(at.state, at.by, self, at.when.now)
+    }
+}
+
 /// A line was struck, or may have been.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub struct LineStruck {
@@ -61,6 +72,14 @@ pub struct LineStruck {
     /// Where, as far as anybody knows.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub at: Option<Point>,
+}
+
+impl Happening for LineStruck {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply(state, entry, self);
+    }
 }
 
 /// A struck line, while it stands.

@@ -10,7 +10,8 @@ use earthwork::tolerance::Verdict;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::entry::Body;
+use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::said::reading::{Question, Reading};
 use crate::state::{SetUp, State, Suspect, TakenReading};
 use crate::time::Time;
@@ -39,6 +40,14 @@ pub struct SuspectWindow {
     pub moved_by: Option<Time>,
     /// Its marks in walking order: the order of work.
     pub marks: Vec<SuspectMark>,
+}
+
+impl Happening for SuspectWindow {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_window(state, self);
+    }
 }
 
 /// A mark with a reading in the window.

@@ -3,12 +3,15 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::asked::Role;
 use crate::cuts::held::HeldBy;
 use crate::cuts::now::{Signed, TicketNow};
 use crate::cuts::plan::UtilityKind;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 use crate::time::When;
 
@@ -20,6 +23,15 @@ pub struct CheckTicket {
     pub ticket: String,
     /// Who has answered what.
     pub responses: Vec<Response>,
+}
+
+impl Saying for CheckTicket {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        check(at.state, self)
+    }
 }
 
 /// Who has answered what.
@@ -60,6 +72,14 @@ pub struct TicketChecked {
     pub silent: Vec<UtilityKind>,
 }
 
+impl Happening for TicketChecked {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_checked(state, entry, self);
+    }
+}
+
 /// Paint of a buried line on the ground.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -70,6 +90,15 @@ pub struct SayPaint {
     pub gone: bool,
 }
 
+impl Saying for SayPaint {
+    const BY: &'static [Role] = &[Role::Ground, Role::Operator, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        say_paint(at.state, self, at.when)
+    }
+}
+
 /// Paint of a buried line went, or came again.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub struct PaintSaid {
@@ -77,6 +106,14 @@ pub struct PaintSaid {
     pub utility: String,
     /// It is gone.
     pub gone: bool,
+}
+
+impl Happening for PaintSaid {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_paint(state, entry, self);
+    }
 }
 
 pub(crate) fn check(state: &State, asked: &CheckTicket) -> Result<Vec<Body>, Refusal> {

@@ -7,10 +7,13 @@ use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::asked::Role;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::{Refusal, Thing};
 use crate::said::marks::{Paint, PaintState};
 use crate::said::tape;
+use crate::saying::{Asking, Closed, Saying};
 use crate::site::Site;
 use crate::state::State;
 use crate::time::Time;
@@ -36,6 +39,15 @@ pub struct TakeTies {
     pub second_tape: String,
 }
 
+impl Saying for TakeTies {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        take(at.state, self)
+    }
+}
+
 /// A mark was tied.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct TiesTaken {
@@ -59,6 +71,14 @@ pub struct TiesTaken {
     pub off: Length,
     /// One standard deviation of that place: the ends' and the tapes'.
     pub doubt: Length,
+}
+
+impl Happening for TiesTaken {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_taken(state, entry, self);
+    }
 }
 
 /// The ties of a mark, and who took them when.

@@ -8,10 +8,13 @@ use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::asked::Role;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::{Refusal, Thing};
 use crate::said::check_due;
 use crate::said::set_up::{self, rod_value};
+use crate::saying::{Asking, Closed, Saying};
 use crate::site::Benchmark;
 use crate::state::State;
 
@@ -27,6 +30,15 @@ pub struct RunLevels {
     pub rod: String,
     /// Each set-up: the point behind was shot, then the point ahead.
     pub turns: Vec<TurnRead>,
+}
+
+impl Saying for RunLevels {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        run(at.state, self)
+    }
 }
 
 /// One set-up of the line, as it was read.
@@ -60,6 +72,14 @@ pub struct LevelsRun {
     pub points: Vec<Levelled>,
 }
 
+impl Happening for LevelsRun {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_run(state, entry, self);
+    }
+}
+
 /// A point of a line that closes.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct Levelled {
@@ -90,6 +110,15 @@ pub struct AddBenchmark {
     pub note: String,
 }
 
+impl Saying for AddBenchmark {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        add(at.state, self)
+    }
+}
+
 /// A benchmark was added.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct BenchmarkAdded {
@@ -97,6 +126,14 @@ pub struct BenchmarkAdded {
     pub benchmark: Benchmark,
     /// The entry of the line that it comes from.
     pub levels: u64,
+}
+
+impl Happening for BenchmarkAdded {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_added(state, self);
+    }
 }
 
 /// One turning point, shot from two lasers.
@@ -115,6 +152,15 @@ pub struct CompareSetUps {
     pub from_second: String,
 }
 
+impl Saying for CompareSetUps {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        compare(at.state, self)
+    }
+}
+
 /// Two set-ups were compared.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct SetUpsCompared {
@@ -126,6 +172,14 @@ pub struct SetUpsCompared {
     pub difference: Length,
     /// Within 0.02 ft: neither is accused.
     pub agree: bool,
+}
+
+impl Happening for SetUpsCompared {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, _state: &mut State, _entry: &Entry) {
+        // Nothing is current by it: it is there to be read.
+    }
 }
 
 /// Half the misclosure, or this for each root of the set-ups (common practice).

@@ -8,9 +8,12 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::account::need::area_sf;
+use crate::asked::Role;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::{Refusal, Thing};
 use crate::said::revise::{self, ReviseTarget};
+use crate::saying::{Asking, Closed, Saying};
 use crate::site::Site;
 use crate::state::State;
 
@@ -47,6 +50,14 @@ pub struct UndercutProposed {
     pub volume_cf: f64,
 }
 
+impl Happening for UndercutProposed {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_proposed(state, entry, self);
+    }
+}
+
 /// A supervisor takes a proposed undercut into the target.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -57,6 +68,15 @@ pub struct ConfirmUndercut {
     pub why: String,
 }
 
+impl Saying for ConfirmUndercut {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        confirm(at.state, self)
+    }
+}
+
 /// A proposed undercut is in force.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct UndercutConfirmed {
@@ -64,6 +84,14 @@ pub struct UndercutConfirmed {
     pub undercut: u64,
     /// The target.
     pub target: String,
+}
+
+impl Happening for UndercutConfirmed {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_confirmed(state, self);
+    }
 }
 
 fn bad(english: String, spanish: String) -> Refusal {

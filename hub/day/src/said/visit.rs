@@ -5,7 +5,9 @@ use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::{Refusal, Thing};
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 
 /// A visitor says that they are on site, or off it.
@@ -17,6 +19,15 @@ pub struct Visit {
     /// Who, when somebody else has seen it: a visitor whose phone is gone.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub person: Option<String>,
+}
+
+impl Saying for Visit {
+    const BY: &'static [Role] = &[Role::Supervisor, Role::Visitor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        visit(at.state, at.by, self)
+    }
 }
 
 /// A visitor is on site, or off it.
@@ -31,6 +42,14 @@ pub struct VisitorNoticed {
     pub witness: Option<String>,
 }
 
+impl Happening for VisitorNoticed {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_noticed(state, entry, self);
+    }
+}
+
 /// A supervisor chooses what a visitor is shown.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -41,6 +60,15 @@ pub struct ShowRuns {
     pub targets: Vec<String>,
 }
 
+impl Saying for ShowRuns {
+    const BY: &'static [Role] = &[Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        show_runs(at.state, self)
+    }
+}
+
 /// What a visitor is shown was chosen.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub struct RunsShown {
@@ -48,6 +76,14 @@ pub struct RunsShown {
     pub person: String,
     /// The targets.
     pub targets: Vec<String>,
+}
+
+impl Happening for RunsShown {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_shown(state, self);
+    }
 }
 
 /// Only a supervisor speaks for a visitor, and only of one who has joined.

@@ -17,6 +17,7 @@ use utoipa::ToSchema;
 use crate::account::Test;
 use crate::built;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::lengths::signed;
 use crate::read_as::set_up_in_both;
 use crate::record::Inspection;
@@ -101,6 +102,14 @@ pub struct AcceptanceVoided {
     pub why: VoidCause,
 }
 
+impl Happening for AcceptanceVoided {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_acceptance(state, entry, self);
+    }
+}
+
 /// An inspection does not count any more.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub struct InspectionVoided {
@@ -112,6 +121,14 @@ pub struct InspectionVoided {
     pub mark: String,
     /// Why.
     pub why: VoidCause,
+}
+
+impl Happening for InspectionVoided {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_inspection(state, entry, self);
+    }
 }
 
 /// Something that happened to the ground or to what is asked of it.

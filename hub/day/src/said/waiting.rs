@@ -4,8 +4,10 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
-use crate::entry::Body;
+use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::{Refusal, Thing};
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 
 /// What for.
@@ -35,6 +37,15 @@ pub struct SayWaiting {
     pub cause: WaitCause,
 }
 
+impl Saying for SayWaiting {
+    const BY: &'static [Role] = &[Role::Ground, Role::Operator, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        wait(at.state, at.by, self)
+    }
+}
+
 /// A machine waits.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct WaitingSaid {
@@ -42,6 +53,14 @@ pub struct WaitingSaid {
     pub machine: String,
     /// What for.
     pub cause: WaitCause,
+}
+
+impl Happening for WaitingSaid {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_waiting(state, self);
+    }
 }
 
 /// A machine works again.
@@ -53,11 +72,28 @@ pub struct WorkAgain {
     pub machine: Option<String>,
 }
 
+impl Saying for WorkAgain {
+    const BY: &'static [Role] = &[Role::Ground, Role::Operator, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        again(at.state, at.by, self)
+    }
+}
+
 /// A machine works again.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct WorkedAgain {
     /// Which.
     pub machine: String,
+}
+
+impl Happening for WorkedAgain {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        apply_again(state, self);
+    }
 }
 
 /// The machine that is spoken of: an operator speaks for their own alone.

@@ -4,10 +4,13 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use crate::asked::Role;
 use crate::call::Ending;
-use crate::entry::Body;
+use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::Refusal;
 use crate::said::{call, suspect};
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::{State, TakenReading};
 
 /// A reading was wrong, whatever the right one is.
@@ -16,6 +19,15 @@ use crate::state::{State, TakenReading};
 pub struct WrongNumber {
     /// The entry of the reading.
     pub reading: u64,
+}
+
+impl Saying for WrongNumber {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        say(at.state, self)
+    }
 }
 
 /// A reading counts no more: somebody called it wrong.
@@ -27,6 +39,14 @@ pub struct ReadingCalledWrong {
     pub mark: String,
     /// As it was typed.
     pub text: String,
+}
+
+impl Happening for ReadingCalledWrong {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, _entry: &Entry) {
+        counts_no_more(state, self.reading);
+    }
 }
 
 /// Ends every call that rests on the reading. Said once more, or of a reading that was typed anew meanwhile, it changes nothing.

@@ -7,6 +7,7 @@
 use serde::Serialize;
 
 use day::entry::Body;
+use day::happening::Touches;
 
 /// What entries touched since parts were last worked out.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -27,26 +28,13 @@ impl Touched {
         rest: true,
     };
 
-    /// What an entry touches. Whatever is not named here touches everything.
+    /// What an entry touches, as its kind says.
     pub fn by(body: &Body) -> Self {
-        match body {
-            Body::CallSent(_)
-            | Body::CallDelivered(_)
-            | Body::CallShown(_)
-            | Body::CallGot(_)
-            | Body::CallEnded(_)
-            | Body::ScreenNoticed(_)
-            | Body::AskRepeated(_)
-            | Body::LinkNoticed(_) => Self {
-                any: true,
-                ..Self::default()
-            },
-            Body::ReadingTaken(_) => Self {
-                any: true,
-                marks: true,
-                ..Self::default()
-            },
-            _ => Self::ALL,
+        let touches = body.touches();
+        Self {
+            any: true,
+            marks: touches >= Touches::Marks,
+            rest: touches == Touches::All,
         }
     }
 
@@ -164,10 +152,9 @@ impl Out<'_> {
     }
 
     pub(crate) fn card(&mut self, field: &'static str, card: &impl Serialize) {
-        let tables = match serde_json::to_value(card) {
-            Ok(serde_json::Value::Object(tables)) => tables,
-            // What is no card of tables goes as it is.
-            _ => return self.field(field, card),
+        // What is no card of tables goes as it is.
+        let Ok(serde_json::Value::Object(tables)) = serde_json::to_value(card) else {
+            return self.field(field, card);
         };
         let tables = tables.into_iter().map(|(name, table)| (name, json(&table)));
         self.0.card(field, tables.collect());

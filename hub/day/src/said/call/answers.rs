@@ -7,11 +7,13 @@ use super::{ended, live};
 use crate::asked::{By, Role};
 use crate::call::{CallState, Ending};
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::Refusal;
 use crate::said::face_alarm;
 use crate::said::receipt;
 use crate::said::stop::Stopped;
 use crate::said::struck;
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::{Call, State};
 use crate::time::{Time, When};
 
@@ -23,12 +25,30 @@ pub struct GotIt {
     pub call: u64,
 }
 
+impl Saying for GotIt {
+    const BY: &'static [Role] = &[Role::Operator];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        got(at.state, at.by, self)
+    }
+}
+
 /// The ground person saw the operator nod.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct SawNod {
     /// Which.
     pub call: u64,
+}
+
+impl Saying for SawNod {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        saw_nod(at.state, at.by, self)
+    }
 }
 
 /// A call was acknowledged.
@@ -46,10 +66,27 @@ pub struct CallGot {
     pub witness: Option<String>,
 }
 
+impl Happening for CallGot {
+    const TOUCHES: Touches = Touches::Call;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_got(state, entry, self);
+    }
+}
+
 /// The operator wants somebody to look.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct CheckMe {}
+
+impl Saying for CheckMe {
+    const BY: &'static [Role] = &[Role::Operator];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        check_me(at.state, at.by, self)
+    }
+}
 
 /// The operator asked for a look.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -58,12 +95,29 @@ pub struct LookAsked {
     pub machine: String,
 }
 
+impl Happening for LookAsked {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_look(state, entry, self);
+    }
+}
+
 /// The operator can't do what was called.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct SayCant {
     /// Why.
     pub why: CantReason,
+}
+
+impl Saying for SayCant {
+    const BY: &'static [Role] = &[Role::Operator];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        cant(at.state, at.by, self, at.when)
+    }
 }
 
 /// The operator can't.
@@ -79,6 +133,14 @@ pub struct CantSaid {
     /// Its mark.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub mark: Option<String>,
+}
+
+impl Happening for CantSaid {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_cant(state, entry, self);
+    }
 }
 
 /// Why the operator can't.

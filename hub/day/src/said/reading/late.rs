@@ -4,6 +4,8 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use super::{Reading, TakeReading};
+use crate::entry::Entry;
+use crate::happening::{Happening, Touches};
 use crate::state::State;
 use crate::time::{Time, When, seconds};
 
@@ -14,6 +16,14 @@ pub struct ReadingLate {
     pub reading: Reading,
     /// Why.
     pub why: LateReason,
+}
+
+impl Happening for ReadingLate {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, _state: &mut State, _entry: &Entry) {
+        // Nothing is current by it: it is there to be read.
+    }
 }
 
 /// Why a reading is late.

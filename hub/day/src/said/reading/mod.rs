@@ -7,12 +7,14 @@ use earthwork::uncertainty::Care;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::asked::By;
+use crate::asked::{By, Role};
 use crate::cuts::held;
 use crate::entry::{Body, Entry};
+use crate::happening::{Happening, Touches};
 use crate::refusal::Refusal;
 use crate::said::marks::PaintState;
 use crate::said::{blind, repeat, settle, suspect, wrong_number};
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::{AskedReading, State, TakenReading};
 use crate::time::When;
 
@@ -83,6 +85,15 @@ pub struct TakeReading {
     /// no call follows.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub paper: Option<String>,
+}
+
+impl Saying for TakeReading {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::TakenLate;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        take(at.state, at.by, self, at.when)
+    }
 }
 
 /// Which side of a step, looking up-station.
@@ -194,6 +205,14 @@ pub struct ReadingTaken {
     pub spot: Option<SpotReason>,
 }
 
+impl Happening for ReadingTaken {
+    const TOUCHES: Touches = Touches::Marks;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_taken(state, entry, self);
+    }
+}
+
 /// A reading was asked about: not judged, not shown.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct ReadingAsked {
@@ -201,6 +220,14 @@ pub struct ReadingAsked {
     pub reading: Reading,
     /// What was asked.
     pub question: Question,
+}
+
+impl Happening for ReadingAsked {
+    const TOUCHES: Touches = Touches::All;
+
+    fn apply(&self, state: &mut State, entry: &Entry) {
+        apply_asked(state, entry, self);
+    }
 }
 
 fn coarse() -> Care {

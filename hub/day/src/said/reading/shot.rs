@@ -241,6 +241,9 @@ fn with_sideways(guard: Length, sideways: Length, factor: f64) -> Length {
 }
 
 /// The elevation to dig to at a mark; within half a foot of a step, on the side that was said.
+///
+/// # Errors
+/// A refusal when the target asks for nothing there, or it is within half a foot of a step and no side was said.
 pub fn dig_to(target: &Target, mark: &Mark, side: Option<StepSide>) -> Result<Length, Refusal> {
     surface_at(target, mark, side, None)
 }

@@ -5,8 +5,10 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use super::{Basis, Proof, SetUpProven, benchmark, rod_value, sloped, standing};
+use crate::asked::Role;
 use crate::entry::Body;
 use crate::refusal::Refusal;
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::SetUpState;
 use crate::state::State;
 
@@ -26,12 +28,30 @@ pub struct LevelAgain {
     pub point_again: String,
 }
 
+impl Saying for LevelAgain {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        level_again(at.state, self)
+    }
+}
+
 /// Work on one benchmark, each call labelled so.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct UseOneBenchmark {
     /// Which set-up.
     pub set_up: String,
+}
+
+impl Saying for UseOneBenchmark {
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
+    const CLOSED: Closed = Closed::Refused;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        use_one(at.state, self)
+    }
 }
 
 pub(crate) fn level_again(state: &State, asked: &LevelAgain) -> Result<Vec<Body>, Refusal> {

@@ -4,10 +4,11 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use super::{age_ms, entered, refused};
-use crate::asked::By;
+use crate::asked::{By, Role};
 use crate::entry::Body;
 use crate::refusal::Refusal;
 use crate::said::call::own_machine;
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 use crate::time::When;
 use crate::way_in::rules::Visiting;
@@ -21,12 +22,30 @@ pub struct BucketDown {
     pub answers: Vec<String>,
 }
 
+impl Saying for BucketDown {
+    const BY: &'static [Role] = &[Role::Operator];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        bucket_down(at.state, at.by, self, at.when)
+    }
+}
+
 /// The operator says WAIT.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct SayWait {
     /// To which visit.
     pub visit: String,
+}
+
+impl Saying for SayWait {
+    const BY: &'static [Role] = &[Role::Operator];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        wait(at.state, at.by, self)
+    }
 }
 
 /// The operator says no.
@@ -40,10 +59,28 @@ pub struct RefuseEntry {
     pub why: String,
 }
 
+impl Saying for RefuseEntry {
+    const BY: &'static [Role] = &[Role::Operator];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        refuse(at.state, at.by, self)
+    }
+}
+
 /// The operator has held RELEASE for a second.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Release {}
+
+impl Saying for Release {
+    const BY: &'static [Role] = &[Role::Operator];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        release(at.state, at.by, self, at.when)
+    }
+}
 
 pub(crate) fn bucket_down(
     state: &State,

@@ -4,10 +4,11 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use super::{concerned, entered, few, named, refused};
-use crate::asked::By;
+use crate::asked::{By, Role};
 use crate::entry::Body;
 use crate::refusal::Refusal;
 use crate::said::machine::known;
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 use crate::way_in::rules::{Going, Visiting, Who};
 
@@ -27,6 +28,15 @@ pub struct AskIn {
     pub others: Option<u32>,
 }
 
+impl Saying for AskIn {
+    const BY: &'static [Role] = &[Role::Ground, Role::Operator, Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        ask(at.state, at.by, self)
+    }
+}
+
 /// Whoever asked is not coming in on this visit.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -35,6 +45,15 @@ pub struct WithdrawAsk {
     pub machine: String,
     /// The visit.
     pub visit: String,
+}
+
+impl Saying for WithdrawAsk {
+    const BY: &'static [Role] = &[Role::Ground, Role::Operator, Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        withdraw(at.state, at.by, self)
+    }
 }
 
 pub(super) fn who(by: &By) -> Who<'_> {

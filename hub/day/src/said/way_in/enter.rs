@@ -5,11 +5,12 @@ use utoipa::ToSchema;
 
 use super::ask::who;
 use super::{LED_AT_MOST, concerned, entered, named, refused};
-use crate::asked::By;
+use crate::asked::{By, Role};
 use crate::entry::Body;
 use crate::refusal::Refusal;
 use crate::said::machine::known;
 use crate::said::person;
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 use crate::way_in::rules::{Going, Visiting, Witness};
 
@@ -29,6 +30,15 @@ pub struct GoIn {
     pub others: Option<u32>,
 }
 
+impl Saying for GoIn {
+    const BY: &'static [Role] = &[Role::Ground, Role::Operator, Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        go_in(at.state, at.by, self)
+    }
+}
+
 /// Somebody is out again.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -42,6 +52,15 @@ pub struct ComeOut {
     pub all: Option<u32>,
 }
 
+impl Saying for ComeOut {
+    const BY: &'static [Role] = &[Role::Ground, Role::Operator, Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        come_out(at.state, at.by, self)
+    }
+}
+
 /// Whoever was said to be out by another phone has seen that, and is out. Who is still in says `go_in` on the same visit.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -50,6 +69,15 @@ pub struct SeeOut {
     pub machine: String,
     /// The visit.
     pub visit: String,
+}
+
+impl Saying for SeeOut {
+    const BY: &'static [Role] = &[Role::Ground, Role::Operator, Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        see_out(at.state, at.by, self)
+    }
 }
 
 /// Somebody else has seen a person out, and has told them so.
@@ -65,6 +93,15 @@ pub struct OutByWitness {
     /// For a group: how many were seen out, the leader too.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub all: Option<u32>,
+}
+
+impl Saying for OutByWitness {
+    const BY: &'static [Role] = &[Role::Ground, Role::Operator, Role::Supervisor];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        by_witness(at.state, at.by, self)
+    }
 }
 
 pub(crate) fn go_in(state: &State, by: &By, asked: &GoIn) -> Result<Vec<Body>, Refusal> {

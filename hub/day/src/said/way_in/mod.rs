@@ -3,6 +3,7 @@
 pub mod answer;
 pub mod ask;
 pub mod enter;
+mod happened;
 pub mod notice;
 
 use crate::entry::{Body, Entry};

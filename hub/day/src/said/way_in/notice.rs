@@ -4,9 +4,12 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use super::entered;
+use crate::asked::Role;
 use crate::call::Ending;
 use crate::entry::Body;
+use crate::refusal::Refusal;
 use crate::said::{call, spotter};
+use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 use crate::time::Time;
 
@@ -20,6 +23,15 @@ pub struct NoticeLink {
     pub lost: bool,
 }
 
+impl Saying for NoticeLink {
+    const BY: &'static [Role] = &[Role::Hub];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        Ok(link(at.state, self))
+    }
+}
+
 /// The hub was started again.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
@@ -27,6 +39,15 @@ pub struct NoticeRestart {
     /// The laptop's clock is behind the log: nobody knows how long the hub was down.
     #[serde(default)]
     pub clock_behind: bool,
+}
+
+impl Saying for NoticeRestart {
+    const BY: &'static [Role] = &[Role::Hub];
+    const CLOSED: Closed = Closed::Taken;
+
+    fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
+        Ok(restart(at.state, self))
+    }
 }
 
 pub(crate) fn link(state: &State, asked: &NoticeLink) -> Vec<Body> {

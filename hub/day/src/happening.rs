@@ -1,0 +1,54 @@
+//! What makes something an entry: what it changes, and what screens show otherwise because of it. Each kind has it in the file of
+//! its saying; the list in [`crate::entry`] makes the body of it, and leaving any of it out does not compile.
+
+use crate::entry::Entry;
+use crate::state::State;
+
+/// Something that happened.
+pub(crate) trait Happening {
+    /// What of the views it touches.
+    const TOUCHES: Touches;
+
+    /// Takes it into the state. Total: no rule, no error.
+    fn apply(&self, state: &mut State, entry: &Entry);
+}
+
+/// What of the views an entry touches: parts that it does not touch are not worked out anew.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Touches {
+    /// The life of a call and of its screen: the machines' cards and the cab.
+    Call,
+    /// What is measured, too: marks, set-ups, shots.
+    Marks,
+    /// Anything.
+    All,
+}
+
+/// Makes the body of an entry, and its dispatch without a wildcard, of a list of happenings.
+macro_rules! happenings {
+    ($($(#[$doc:meta])* $name:ident($happening:ty),)*) => {
+        /// What happened, in the past tense. Old kinds are lifted, never changed.
+        #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+        #[serde(tag = "kind", rename_all = "snake_case")]
+        pub enum Body {
+            $($(#[$doc])* $name($happening),)*
+        }
+
+        impl Body {
+            /// What of the views it touches.
+            pub fn touches(&self) -> crate::happening::Touches {
+                match self {
+                    $(Self::$name(_) => <$happening as crate::happening::Happening>::TOUCHES,)*
+                }
+            }
+
+            /// Takes it into the state.
+            pub(crate) fn apply(&self, state: &mut crate::state::State, entry: &Entry) {
+                match self {
+                    $(Self::$name(happening) => crate::happening::Happening::apply(happening, state, entry),)*
+                }
+            }
+        }
+    };
+}
+pub(crate) use happenings;
