@@ -1159,7 +1159,7 @@ export interface components {
             /** @description Who shot, and with which rod: the first, then the blind one. */
             shots: components["schemas"]["ReadBy"][];
         };
-        /** @description What happened, in the past tense. What is stored is never changed; what was once written otherwise is lifted in `older.rs`. */
+        /** @description What happened, in the past tense. Old kinds are lifted, never changed. */
         Body: (components["schemas"]["DayOpened"] & {
             /** @enum {string} */
             kind: "day_opened";

@@ -25,7 +25,7 @@ use crate::store::day_file::Located;
 use crate::store::{Kept, Store, StoreError};
 
 pub use not_done::NotDone;
-use not_done::not_kept;
+use not_done::{HaltIfLost, not_kept};
 use spare::Spare;
 
 /// Requests that may wait; when more come, they are told to come again.
@@ -164,15 +164,6 @@ impl Writer {
     pub fn stop(&self) {
         // A writer that is gone need not be stopped.
         let _ = self.events.send(Event::Stop);
-    }
-}
-
-/// Says on every screen that nothing is kept any more, should the writer's thread be lost.
-struct HaltIfLost(Publish);
-
-impl Drop for HaltIfLost {
-    fn drop(&mut self) {
-        self.0.halt("the hub met an error of its own");
     }
 }
 

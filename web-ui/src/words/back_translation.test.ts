@@ -30,7 +30,7 @@ function source(file: string): string {
 /** Where the English of a Spanish text stands. */
 function english(file: string): string {
   if (file.endsWith("refusal_es.rs")) return file.replace("refusal_es", "refusal");
-  if (file.endsWith("http/problem.rs")) return "hub/server/src/writer.rs";
+  if (file.endsWith("http/problem.rs")) return "hub/server/src/writer/not_done.rs";
   return file.replace(/([_./])es\.ts$/, "$1en.ts");
 }
 

@@ -45,3 +45,12 @@ pub(super) fn not_kept(publish: &Publish, asked: &Asked) -> NotDone {
     });
     NotDone::StopNotKept
 }
+
+/// Says on every screen that nothing is kept any more, should the writer's thread be lost.
+pub(super) struct HaltIfLost(pub(super) Publish);
+
+impl Drop for HaltIfLost {
+    fn drop(&mut self) {
+        self.0.halt("the hub met an error of its own");
+    }
+}
