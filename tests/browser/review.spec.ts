@@ -112,7 +112,7 @@ test("what was out of the ordinary is counted by kind; a pressed count leaves th
   const { page } = await crew.joins("SUPERVISOR", "PN");
   await page.getByRole("button", { name: "REVIEW", exact: true }).click();
   const line = (text: RegExp) => page.getByRole("button", { name: text });
-  const [stop, laser] = [line(/^\d\d:\d\d STOP ALL STOP .*a truck in the swing/), line(/^\d\d:\d\d LASER S1 IN DOUBT/)];
+  const [stop, laser] = [line(/^\d\d:\d\d STOP ALL STOP .*a truck in the swing/), line(/^\d\d:\d\d LASER SETUP-1 IN DOUBT/)];
   await expect(stop).toBeVisible();
   await expect(laser).toBeVisible();
   const { exceptions } = await crew.hub.get("/api/review");

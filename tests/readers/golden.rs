@@ -149,7 +149,13 @@ fn every_golden_log_proves_itself_and_folds_to_what_it_did() {
         );
         let mut found = Vec::new();
         for name in golden.days() {
-            let is = facts(&golden.day(&name));
+            let day = golden.day(&name);
+            for entry in day.entries() {
+                let told = show::tell::tell(entry);
+                let wordless = told.english.is_empty() || told.spanish.is_empty();
+                assert!(!wordless, "no sentence tells of {}", kind(&entry.body));
+            }
+            let is = facts(&day);
             let was = golden.kept(&format!("{name}.json"), &format!("{is:#}\n"));
             let was: Value = serde_json::from_str(&was).expect("facts");
             differences(&name, &was, &is, &mut found);
