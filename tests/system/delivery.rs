@@ -116,6 +116,26 @@ fn a_phone_that_never_reads_delays_nobody_and_gets_the_newest_view_when_it_does(
 }
 
 #[test]
+fn a_screen_that_comes_back_when_nothing_on_it_has_changed_gets_it_whole() {
+    let yard = Yard::open();
+    let (ground, cab) = (yard.ground(), yard.cab("EX-1"));
+    let mut truck = yard.truck.socket();
+    let mut screen = cab.socket();
+    let before = screen.view("operator", |_| true);
+    drop(screen);
+    truck.view("supervisor", |view| {
+        view["machines"][0]["screen"]["kind"] == "lost"
+    });
+    // An entry that changes nothing in the cab, while nobody watches its screen.
+    ground.says(&json!({ "kind": "add_note", "words": "rain is coming" }));
+    for _ in 0..2 {
+        let mut back = cab.socket();
+        let first = back.until("the cab's view", |value| value["topic"] == "operator");
+        assert_eq!((&first["whole"], &first["view"]), (&json!(true), &before));
+    }
+}
+
+#[test]
 fn a_phone_whose_link_was_cut_comes_back_to_the_newest_view_and_a_log_without_gaps() {
     let yard = Yard::open();
     let link = Link::to(&yard.hub.base);

@@ -16,7 +16,7 @@ use day::chain::{self, Hash};
 use day::entry::{Body, Entry};
 use day::state::State;
 use day::time::Time;
-use show::views::parts::{Due, Touched};
+use show::views::parts::Due;
 use tokio::sync::oneshot;
 
 use crate::clock::Clock;
@@ -409,9 +409,7 @@ impl Desk {
         };
         let changed = !located.is_empty();
         let bodies = batch.kept.iter().map(|kept| &kept.entry.body);
-        let touched = bodies
-            .map(Touched::by)
-            .fold(Touched::default(), Touched::and);
+        let touched = bodies.map(Body::touches).max();
         if changed {
             // A phone that has just joined is known before it hears that it has; who hears of an entry can read it.
             self.publish.board(&self.state);

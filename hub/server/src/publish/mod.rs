@@ -14,7 +14,7 @@ use day::state::State;
 use day::time::Time;
 use serde::Serialize;
 use show::views;
-use show::views::parts::{Due, Takes};
+use show::views::parts::{Due, Part};
 use tokio::sync::watch;
 use utoipa::ToSchema;
 
@@ -139,55 +139,58 @@ impl Publish {
     pub fn views(&self, state: &State, due: Due) {
         // The cabs first: somebody digs by them.
         for machine in state.cabs.keys() {
-            self.view(
-                Topic::Operator(machine.clone()),
-                state,
-                due,
-                |due, takes| views::operator::parts(state, machine, due, takes),
-            );
+            self.view(Topic::Operator(machine.clone()), state.seq, due, |due| {
+                views::operator::parts(state, machine, due)
+            });
         }
-        self.view(Topic::Ground, state, due, |due, takes| {
-            views::ground::parts(state, due, takes)
+        self.view(Topic::Ground, state.seq, due, |due| {
+            views::ground::parts(state, due)
         });
-        self.view(Topic::Supervisor, state, due, |due, takes| {
-            views::supervisor::parts(state, due, takes)
+        self.view(Topic::Supervisor, state.seq, due, |due| {
+            views::supervisor::parts(state, due)
         });
-        self.view(Topic::Sheet, state, due, |due, takes| {
-            views::sheet::parts(state, due, takes)
+        self.view(Topic::Sheet, state.seq, due, |due| {
+            views::sheet::parts(state, due)
         });
         let visitors = state.devices.values();
         let visitors =
             visitors.filter(|device| !device.removed && device.roles.contains(&Role::Visitor));
         let people: BTreeSet<&String> = visitors.map(|device| &device.person).collect();
         for person in people {
-            self.view(Topic::Visitor(person.clone()), state, due, |due, takes| {
-                views::visitor::parts(state, person, due, takes)
+            self.view(Topic::Visitor(person.clone()), state.seq, due, |due| {
+                views::visitor::parts(state, person, due)
             });
         }
     }
 
+    /// Only the writer comes here. What is costly is worked out between the locks: no screen waits for another one's view.
     fn view(
         &self,
         topic: Topic,
-        state: &State,
+        seq: u64,
         due: Due,
-        parts: impl Fn(Due, &mut dyn Takes) -> bool,
+        parts: impl Fn(Due) -> Option<Vec<(&'static str, Part)>>,
     ) {
-        let mut channels = self.channels();
-        let channel = channels.entry(topic).or_default();
-        if channel.rounds.receiver_count() == 0 {
-            channel.asleep = true;
-            return;
-        }
-        let due = if channel.asleep { Due::ALL } else { due };
+        let due = {
+            let mut channels = self.channels();
+            let channel = channels.entry(topic.clone()).or_default();
+            if channel.rounds.receiver_count() == 0 {
+                channel.asleep = true;
+                return;
+            }
+            if channel.asleep { Due::ALL } else { due }
+        };
         if due == Due::NOTHING {
             return;
         }
-        if !channel.newest.take(state.seq, due, parts) {
-            return;
+        let Some(parts) = parts(due) else { return };
+        let mut channels = self.channels();
+        let channel = channels.entry(topic).or_default();
+        let changed = channel.newest.take(seq, due.spare, parts);
+        // Whoever woke it has nothing yet, also when nothing has changed since it fell asleep.
+        if std::mem::take(&mut channel.asleep) || changed {
+            channel.rounds.send_replace(channel.newest.round());
         }
-        channel.asleep = false;
-        channel.rounds.send_replace(channel.newest.round());
     }
 
     fn channels(&self) -> MutexGuard<'_, BTreeMap<Topic, Channel>> {

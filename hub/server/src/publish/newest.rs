@@ -5,7 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write as _;
 
 use bytestring::ByteString;
-use show::views::parts::{Due, Takes};
+use show::views::parts::Part;
 
 /// Text that was encoded, and the round in which it came.
 #[derive(Debug)]
@@ -45,28 +45,41 @@ impl Newest {
         self.round
     }
 
-    /// Takes what is due; false while there is no such view, or when nothing has changed.
-    pub(super) fn take(
-        &mut self,
-        seq: u64,
-        due: Due,
-        parts: impl Fn(Due, &mut dyn Takes) -> bool,
-    ) -> bool {
-        let mut taking = Taking {
-            round: self.round + 1,
-            newest: self,
-            changed: false,
-        };
-        if !parts(due, &mut taking) {
-            return false;
+    /// Takes parts as they are at an entry, `even` when none of the view waits for a moment to spare; true when any is new.
+    pub(super) fn take(&mut self, seq: u64, even: bool, parts: Vec<(&'static str, Part)>) -> bool {
+        let round = self.round + 1;
+        let mut changed = false;
+        for (field, part) in parts {
+            changed |= match part {
+                Part::Field(json) => self.field(round, field, json),
+                Part::LeftOut => self.leave_out(round, field),
+                Part::List(items) => self.lists.entry(field).or_default().take(round, items),
+                Part::Card(tables) => self.cards.entry(field).or_default().take(round, tables),
+            };
         }
-        let changed = taking.changed;
         self.seq = seq;
-        self.even = due.spare;
+        self.even = even;
         if changed {
-            self.round += 1;
+            self.round = round;
             self.made = None;
         }
+        changed
+    }
+
+    fn field(&mut self, round: u64, field: &'static str, json: String) -> bool {
+        self.left_out.remove(field);
+        let kept = self.fields.get(field);
+        let changed = kept.is_none_or(|kept| kept.json != json);
+        if changed {
+            self.fields.insert(field, Kept { round, json });
+        }
+        changed
+    }
+
+    fn leave_out(&mut self, round: u64, field: &'static str) -> bool {
+        self.fields.remove(field);
+        let changed = !self.left_out.contains_key(field);
+        self.left_out.entry(field).or_insert(round);
         changed
     }
 
@@ -156,44 +169,6 @@ impl Group {
     }
 }
 
-/// Takes parts in, and knows whether any of them is new.
-struct Taking<'a> {
-    newest: &'a mut Newest,
-    round: u64,
-    changed: bool,
-}
-
-impl Takes for Taking<'_> {
-    fn field(&mut self, field: &'static str, json: String) {
-        let round = self.round;
-        self.newest.left_out.remove(field);
-        let kept = self.newest.fields.get(field);
-        if kept.is_none_or(|kept| kept.json != json) {
-            self.newest.fields.insert(field, Kept { round, json });
-            self.changed = true;
-        }
-    }
-
-    fn left_out(&mut self, field: &'static str) {
-        self.newest.fields.remove(field);
-        let round = self.round;
-        self.newest.left_out.entry(field).or_insert_with(|| {
-            self.changed = true;
-            round
-        });
-    }
-
-    fn list(&mut self, field: &'static str, items: Vec<(String, String)>) {
-        let list = self.newest.lists.entry(field).or_default();
-        self.changed |= list.take(self.round, items);
-    }
-
-    fn card(&mut self, field: &'static str, tables: Vec<(String, String)>) {
-        let card = self.newest.cards.entry(field).or_default();
-        self.changed |= card.take(self.round, tables);
-    }
-}
-
 /// An object of values that are encoded already.
 fn object<'a>(members: impl Iterator<Item = (&'a str, String)>) -> String {
     let mut text = String::from("{");
@@ -225,23 +200,24 @@ mod tests {
 
     /// A view with one of each kind.
     fn round(newest: &mut Newest, seq: u64, site: &str, marks: &[(&str, u32)], low: bool) -> bool {
-        newest.take(seq, Due::ALL, |_, takes| {
-            takes.field("site", json!(site).to_string());
-            if low {
-                takes.field("low", "1".into());
-            } else {
-                takes.left_out("low");
-            }
-            let items = marks.iter();
-            let items = items.map(|(name, dev)| ((*name).to_owned(), dev.to_string()));
-            takes.list("marks", items.collect());
-            let tables = [("loads", marks.len().to_string()), ("rock", "0".into())];
-            takes.card(
-                "account",
-                tables.map(|(name, json)| (name.into(), json)).into(),
-            );
-            true
-        })
+        let items = marks.iter();
+        let items = items.map(|(name, dev)| ((*name).to_owned(), dev.to_string()));
+        let tables = [("loads", marks.len().to_string()), ("rock", "0".into())];
+        let tables = tables.map(|(name, json)| (name.into(), json));
+        let parts = vec![
+            ("site", Part::Field(json!(site).to_string())),
+            (
+                "low",
+                if low {
+                    Part::Field("1".into())
+                } else {
+                    Part::LeftOut
+                },
+            ),
+            ("marks", Part::List(items.collect())),
+            ("account", Part::Card(tables.into())),
+        ];
+        newest.take(seq, true, parts)
     }
 
     fn newer(newest: &mut Newest, than: u64) -> Value {

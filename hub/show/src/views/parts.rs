@@ -6,48 +6,7 @@
 
 use serde::Serialize;
 
-use day::entry::Body;
 use day::happening::Touches;
-
-/// What entries touched since parts were last worked out.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub struct Touched {
-    /// Anything at all.
-    any: bool,
-    /// More than the life of a call and of its screen.
-    marks: bool,
-    /// More than readings, too.
-    rest: bool,
-}
-
-impl Touched {
-    /// Everything: at the start, for a screen that has just come.
-    pub const ALL: Self = Self {
-        any: true,
-        marks: true,
-        rest: true,
-    };
-
-    /// What an entry touches, as its kind says.
-    pub fn by(body: &Body) -> Self {
-        let touches = body.touches();
-        Self {
-            any: true,
-            marks: touches >= Touches::Marks,
-            rest: touches == Touches::All,
-        }
-    }
-
-    /// Both together.
-    #[must_use]
-    pub fn and(self, other: Self) -> Self {
-        Self {
-            any: self.any || other.any,
-            marks: self.marks || other.marks,
-            rest: self.rest || other.rest,
-        }
-    }
-}
 
 /// What a part waits for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -65,8 +24,8 @@ pub enum When {
 /// Which parts are worked out now.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Due {
-    /// What entries touched.
-    pub touched: Touched,
+    /// The most that an entry touched; none when there was no entry.
+    pub touched: Option<Touches>,
     /// Parts that wait for a moment to spare are worked out too.
     pub spare: bool,
 }
@@ -74,27 +33,22 @@ pub struct Due {
 impl Due {
     /// Every part.
     pub const ALL: Self = Self {
-        touched: Touched::ALL,
+        touched: Some(Touches::All),
         spare: true,
     };
-
     /// None; a view that nobody has watched is worked out all the same.
     pub const NOTHING: Self = Self {
-        touched: Touched {
-            any: false,
-            marks: false,
-            rest: false,
-        },
+        touched: None,
         spare: false,
     };
     /// Those that wait for a moment to spare.
     pub const SPARE: Self = Self {
+        touched: None,
         spare: true,
-        ..Self::NOTHING
     };
 
     /// Those that entries touched.
-    pub fn by(touched: Touched) -> Self {
+    pub fn by(touched: Option<Touches>) -> Self {
         Self {
             touched,
             spare: false,
@@ -104,9 +58,9 @@ impl Due {
     /// Whether a part is worked out now.
     pub fn has(self, when: When) -> bool {
         match when {
-            When::Always => self.touched.any,
-            When::Marks => self.touched.marks,
-            When::Seldom => self.touched.rest,
+            When::Always => self.touched.is_some(),
+            When::Marks => self.touched >= Some(Touches::Marks),
+            When::Seldom => self.touched == Some(Touches::All),
             When::Spare => self.spare,
         }
     }
@@ -118,46 +72,47 @@ pub(crate) trait Named {
     fn name(&self) -> String;
 }
 
-/// Takes the parts of one view, encoded.
-pub trait Takes {
+/// A part of a view, encoded, under the name of its field.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Part {
     /// A field as it is.
-    fn field(&mut self, field: &'static str, json: String);
+    Field(String),
     /// A field that the view leaves out as it stands.
-    fn left_out(&mut self, field: &'static str);
-    /// A list: the names of its items in order, and each item.
-    fn list(&mut self, field: &'static str, items: Vec<(String, String)>);
-    /// A card of several tables.
-    fn card(&mut self, field: &'static str, tables: Vec<(String, String)>);
+    LeftOut,
+    /// A list: its items in order, each under its name.
+    List(Vec<(String, String)>),
+    /// A card of several tables, each under its name.
+    Card(Vec<(String, String)>),
 }
 
-/// Encodes parts for whoever takes them.
-pub(crate) struct Out<'a>(pub(crate) &'a mut dyn Takes);
+/// How a field becomes a part.
+pub(crate) struct Goes;
 
-impl Out<'_> {
-    pub(crate) fn field(&mut self, field: &'static str, value: &impl Serialize) {
-        self.0.field(field, json(value));
+impl Goes {
+    pub(crate) fn field(value: &impl Serialize) -> Part {
+        Part::Field(json(value))
     }
 
     /// A field that the view leaves out when it is empty.
-    pub(crate) fn maybe(&mut self, field: &'static str, value: &impl Serialize) {
-        match json(value).as_str() {
-            "null" | "[]" => self.0.left_out(field),
-            written => self.0.field(field, written.to_owned()),
+    pub(crate) fn maybe(value: &impl Serialize) -> Part {
+        match json(value) {
+            empty if empty == "null" || empty == "[]" => Part::LeftOut,
+            written => Part::Field(written),
         }
     }
 
-    pub(crate) fn list<T: Serialize + Named>(&mut self, field: &'static str, items: &[T]) {
+    pub(crate) fn list<T: Serialize + Named>(items: &[T]) -> Part {
         let items = items.iter().map(|item| (item.name(), json(item)));
-        self.0.list(field, items.collect());
+        Part::List(items.collect())
     }
 
-    pub(crate) fn card(&mut self, field: &'static str, card: &impl Serialize) {
+    pub(crate) fn card(card: &impl Serialize) -> Part {
         // What is no card of tables goes as it is.
         let Ok(serde_json::Value::Object(tables)) = serde_json::to_value(card) else {
-            return self.field(field, card);
+            return Self::field(card);
         };
         let tables = tables.into_iter().map(|(name, table)| (name, json(&table)));
-        self.0.card(field, tables.collect());
+        Part::Card(tables.collect())
     }
 }
 
@@ -183,24 +138,23 @@ macro_rules! screen {
             Some($view { $($field: $value,)* })
         }
 
-        /// The parts of that view that are due; false while there is no such view.
+        /// The parts of that view that are due, each under its field; none while there is no such view.
         pub fn parts(
             $state: &State
             $(, $given: $kind)*,
             due: crate::views::parts::Due,
-            takes: &mut dyn crate::views::parts::Takes,
-        ) -> bool {
-            let (Some($site), Some($day)) = ($state.site(), $state.day.as_ref()) else {
-                return false;
-            };
-            $(let Some($name) = $made else { return false };)*
-            let mut out = crate::views::parts::Out(takes);
+        ) -> Option<Vec<(&'static str, crate::views::parts::Part)>> {
+            let $site = $state.site()?;
+            let $day = $state.day.as_ref()?;
+            $(let $name = $made?;)*
+            let mut parts = Vec::new();
             $(
                 if due.has(crate::views::parts::When::$when) {
-                    out.$how(stringify!($field), &$value);
+                    let part = crate::views::parts::Goes::$how(&$value);
+                    parts.push((stringify!($field), part));
                 }
             )*
-            true
+            Some(parts)
         }
     };
 }

@@ -3,6 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use day::asked::Command;
+use day::entry::Body;
 use day::given::{Crew, ground, operator, reading, supervisor};
 use day::said::call::GotIt;
 use day::said::receipt::{Delivered, Shown};
@@ -10,74 +11,38 @@ use day::state::State;
 use day::time::seconds;
 use earthwork::words::{Language, ScreenUnit};
 use show::views;
-use show::views::parts::{Due, Takes, Touched};
+use show::views::parts::{Due, Part};
 
-/// Parts by view and name; items of lists and tables of cards by theirs.
-#[derive(Default)]
-struct Taken {
-    view: &'static str,
-    parts: BTreeMap<String, String>,
-}
-
-impl Taken {
-    fn put(&mut self, name: &str, json: String) {
-        let name = format!("{}: {name}", self.view);
-        assert!(
-            self.parts.insert(name.clone(), json).is_none(),
-            "{name} twice"
-        );
+/// Parts by view and field.
+fn parts(state: &State, due: Due) -> BTreeMap<String, Part> {
+    let views = [
+        ("ground", views::ground::parts(state, due)),
+        ("supervisor", views::supervisor::parts(state, due)),
+        ("sheet", views::sheet::parts(state, due)),
+        ("visitor", views::visitor::parts(state, "PN", due)),
+        ("EX-1", views::operator::parts(state, "EX-1", due)),
+        ("EX-2", views::operator::parts(state, "EX-2", due)),
+    ];
+    let mut all = BTreeMap::new();
+    for (view, parts) in views {
+        for (field, part) in parts.into_iter().flatten() {
+            if let Part::List(items) = &part {
+                let names: BTreeSet<&String> = items.iter().map(|(name, _)| name).collect();
+                assert_eq!(names.len(), items.len(), "two items of one name in {field}");
+            }
+            all.insert(format!("{view}: {field}"), part);
+        }
     }
-}
-
-impl Takes for Taken {
-    fn field(&mut self, field: &'static str, json: String) {
-        self.put(field, json);
-    }
-    fn left_out(&mut self, field: &'static str) {
-        self.put(field, String::new());
-    }
-    fn list(&mut self, field: &'static str, items: Vec<(String, String)>) {
-        let names: BTreeSet<&String> = items.iter().map(|(name, _)| name).collect();
-        assert_eq!(names.len(), items.len(), "two items of one name in {field}");
-        self.put(field, format!("{items:?}"));
-    }
-    fn card(&mut self, field: &'static str, tables: Vec<(String, String)>) {
-        self.put(field, format!("{tables:?}"));
-    }
-}
-
-fn parts(state: &State, due: Due) -> BTreeMap<String, String> {
-    let mut taken = Taken {
-        view: "ground",
-        ..Taken::default()
-    };
-    views::ground::parts(state, due, &mut taken);
-    taken.view = "supervisor";
-    views::supervisor::parts(state, due, &mut taken);
-    taken.view = "sheet";
-    views::sheet::parts(state, due, &mut taken);
-    taken.view = "visitor";
-    views::visitor::parts(state, "PN", due, &mut taken);
-    for (machine, view) in [("EX-1", "EX-1"), ("EX-2", "EX-2")] {
-        taken.view = view;
-        views::operator::parts(state, machine, due, &mut taken);
-    }
-    taken.parts
+    all
 }
 
 /// Between two moments of a day: what the entries between them are not said to touch has not changed but by the clock alone.
 pub(crate) fn nothing_untouched_changed(before: &State, crew: &Crew) -> Result<(), String> {
     let entries = crew.log.iter().filter(|entry| entry.seq > before.seq);
     let bodies = entries.map(|entry| &entry.body);
-    let touched = bodies
-        .map(Touched::by)
-        .fold(Touched::default(), Touched::and);
+    let touched = bodies.map(Body::touches).max();
     let due = parts(&crew.state, Due::by(touched));
-    let spare = Due {
-        spare: true,
-        ..Due::NOTHING
-    };
-    let spare = parts(&crew.state, spare);
+    let spare = parts(&crew.state, Due::SPARE);
     let before = State {
         at: crew.state.at,
         ..before.clone()
@@ -88,7 +53,7 @@ pub(crate) fn nothing_untouched_changed(before: &State, crew: &Crew) -> Result<(
         if !is_due && before.get(&name).is_some_and(|before| *before != now) {
             let was = &before[&name];
             return Err(format!(
-                "{name} was\n{was}\nand is\n{now}\nafter {touched:?}"
+                "{name} was\n{was:?}\nand is\n{now:?}\nafter {touched:?}"
             ));
         }
     }
