@@ -39,6 +39,8 @@ fn halts(fault: &str) {
     let shim = Shim::build();
     let yard = shim.open_yard();
     let (ground, cab) = (yard.ground(), yard.cab("EX-1"));
+    // Nobody has opened this cab's page when the disk fails.
+    let dark = yard.cab("EX-2");
     prove_laser(&ground);
     let kept = ground.say("reading-kept", &reading("P-1", "4.70")).of(200);
     let mut screens = [ground.socket(), cab.socket(), yard.truck.socket()];
@@ -82,6 +84,13 @@ fn halts(fault: &str) {
     let mut late = ground.socket();
     tells_that_nothing_is_kept(&mut late);
     assert_nothing_unkept(&late, head);
+    // A cab whose page was dark until now has its screen, and the stop on it.
+    let mut lit = dark.socket();
+    lit.view("operator", |view| view["machine"] == "EX-2");
+    lit.until("the stop in a cab that was dark", |value| {
+        value["stop"]["why"] == "test"
+    });
+    assert_nothing_unkept(&lit, head);
     let said = yard.hub.said();
     assert!(said.contains("takes no calls any more"), "{said}");
     let yard = yard.stop().start();

@@ -86,6 +86,7 @@ impl Writer {
         });
         let head = store.head().hash.clone();
         publish.board(&state);
+        publish.views(&state, Due::ALL);
         publish.head(state.seq, &head);
         publish.indexed(state.seq);
         let shows = publish.clone();

@@ -91,22 +91,12 @@ struct Shared {
 }
 
 /// One topic: its newest parts, and how often they changed.
-#[derive(Debug)]
+#[derive(Debug, Default)]
 struct Channel {
     newest: Newest,
     rounds: watch::Sender<u64>,
-    /// Nobody has watched, since ever or for a while: what is here is not what is.
+    /// Entries went by while nobody watched: what waits for a moment to spare is as it was before them.
     asleep: bool,
-}
-
-impl Default for Channel {
-    fn default() -> Self {
-        Self {
-            newest: Newest::default(),
-            rounds: watch::Sender::default(),
-            asleep: true,
-        }
-    }
 }
 
 impl Default for Publish {
@@ -135,7 +125,8 @@ impl Publish {
         });
     }
 
-    /// Works out what is due of each view that somebody watches, and says so to whoever does when it has changed.
+    /// Works out what is due of each view, and says so to whoever watches when it has changed. What waits for a moment to spare is
+    /// worked out where somebody watches; the rest always, so that a hub that can't keep its log any more has what it last kept.
     pub fn views(&self, state: &State, due: Due) {
         // The cabs first: somebody digs by them.
         for machine in state.cabs.keys() {
@@ -171,14 +162,18 @@ impl Publish {
         due: Due,
         parts: impl Fn(Due) -> Option<Vec<(&'static str, Part)>>,
     ) {
-        let due = {
+        let (watched, due) = {
             let mut channels = self.channels();
             let channel = channels.entry(topic.clone()).or_default();
-            if channel.rounds.receiver_count() == 0 {
-                channel.asleep = true;
-                return;
-            }
-            if channel.asleep { Due::ALL } else { due }
+            let watched = channel.rounds.receiver_count() > 0;
+            let spare = watched && (due.spare || channel.asleep);
+            let first = channel.newest.round() == 0;
+            let due = if first {
+                Due::ALL
+            } else {
+                Due { spare, ..due }
+            };
+            (watched, due)
         };
         if due == Due::NOTHING {
             return;
@@ -188,7 +183,9 @@ impl Publish {
         let channel = channels.entry(topic).or_default();
         let changed = channel.newest.take(seq, due.spare, parts);
         // Whoever woke it has nothing yet, also when nothing has changed since it fell asleep.
-        if std::mem::take(&mut channel.asleep) || changed {
+        let woken = due.spare && channel.asleep;
+        channel.asleep = !due.spare && (channel.asleep || !watched);
+        if woken || changed {
             channel.rounds.send_replace(channel.newest.round());
         }
     }
@@ -204,10 +201,15 @@ impl Publish {
     }
 
     /// What of a topic is newer than the round that a screen has, in one message, and the round that it brings the screen to;
-    /// none while there is nothing newer.
+    /// none while there is nothing newer, or while it wakes.
     pub fn newer(&self, topic: &Topic, than: u64) -> Option<(u64, ByteString)> {
+        // A hub that can't keep its log wakes nothing any more: what it last kept is better than an empty page.
+        let halted = self.0.pulse.borrow().halted.is_some();
         let mut channels = self.channels();
-        let channel = channels.get_mut(topic).filter(|channel| !channel.asleep)?;
+        let channel = channels.get_mut(topic)?;
+        if channel.asleep && !halted {
+            return None;
+        }
         channel.newest.newer(topic.word(), than)
     }
 

@@ -36,7 +36,7 @@ impl Due {
         touched: Some(Touches::All),
         spare: true,
     };
-    /// None; a view that nobody has watched is worked out all the same.
+    /// None.
     pub const NOTHING: Self = Self {
         touched: None,
         spare: false,
