@@ -1963,7 +1963,7 @@ export interface components {
             state: components["schemas"]["CallState"];
             /** @description The name of the target that it was judged against. */
             target?: string | null;
-            /** @description The text in each language and unit; a screen picks its own. */
+            /** @description The text in each language and unit that a screen of the day has; a screen picks its own. */
             texts: components["schemas"]["CallText"][];
             /** @description Rules of depth that are near. */
             warnings: components["schemas"]["DepthWarning"][];

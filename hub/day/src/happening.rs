@@ -9,6 +9,11 @@ pub(crate) trait Happening {
     /// What of the views it touches.
     const TOUCHES: Touches;
 
+    /// The mark that it is about, when it touches no other one's parts ([`Touches::Mark`]).
+    fn mark(&self) -> Option<&str> {
+        None
+    }
+
     /// Takes it into the state. Total: no rule, no error.
     fn apply(&self, state: &mut State, entry: &Entry);
 }
@@ -18,8 +23,8 @@ pub(crate) trait Happening {
 pub enum Touches {
     /// The life of a call and of its screen: the machines' cards and the cab.
     Call,
-    /// What is measured, too: marks, set-ups, shots.
-    Marks,
+    /// What is measured, too: set-ups, cuts, and of what goes mark by mark the one that it is about, or all when it names none.
+    Mark,
     /// Anything.
     All,
 }
@@ -28,17 +33,30 @@ pub enum Touches {
 macro_rules! happenings {
     ($($(#[$doc:meta])* $name:ident($happening:ty),)*) => {
         /// What happened, in the past tense. Old kinds are lifted, never changed.
-        #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+        #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema, strum::IntoStaticStr)]
         #[serde(tag = "kind", rename_all = "snake_case")]
+        #[strum(serialize_all = "snake_case")]
         pub enum Body {
             $($(#[$doc])* $name($happening),)*
         }
 
         impl Body {
+            /// Its kind, as its JSON names it.
+            pub fn kind(&self) -> &'static str {
+                self.into()
+            }
+
             /// What of the views it touches.
             pub fn touches(&self) -> crate::happening::Touches {
                 match self {
                     $(Self::$name(_) => <$happening as crate::happening::Happening>::TOUCHES,)*
+                }
+            }
+
+            /// The mark that it is about, when it touches no other one's parts.
+            pub fn touched_mark(&self) -> Option<&str> {
+                match self {
+                    $(Self::$name(happening) => crate::happening::Happening::mark(happening),)*
                 }
             }
 

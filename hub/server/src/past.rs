@@ -19,7 +19,7 @@ use utoipa::{IntoParams, ToSchema};
 
 use crate::days::{self, DayError, Days, KeptDay};
 use crate::publish::Publish;
-use crate::store::index::{By, Index, Linked, kind};
+use crate::store::index::{By, Index, Linked};
 use crate::store::{Head, StoreError};
 
 /// Lines in one page at most.
@@ -161,7 +161,7 @@ impl LogLine {
             made_at: entry.made_at,
             by: entry.by.person.clone(),
             device: entry.by.device.clone(),
-            kind: kind(&entry.body),
+            kind: entry.body.kind().to_owned(),
             machine: told.machine,
             mark: told.mark,
             verdict: verdict(&entry.body),

@@ -86,7 +86,7 @@ impl Writer {
         });
         let head = store.head().hash.clone();
         publish.board(&state);
-        publish.views(&state, Due::ALL);
+        publish.views(&state, &Due::ALL);
         publish.head(state.seq, &head);
         publish.indexed(state.seq);
         let shows = publish.clone();
@@ -276,7 +276,7 @@ impl Desk {
         }
         self.keep(batch);
         if wake && !self.halted {
-            self.publish.views(&self.state, Due::NOTHING);
+            self.publish.views(&self.state, &Due::NOTHING);
         }
         // A state that could not be kept is shown to nobody.
         for look in looks.into_iter().filter(|_| !self.halted) {
@@ -409,11 +409,12 @@ impl Desk {
             Err(error) => return self.halt(&error, batch),
         };
         let changed = !located.is_empty();
-        let bodies = batch.kept.iter().map(|kept| &kept.entry.body);
-        let touched = bodies.map(Body::touches).max();
+        let due = Due::by(batch.kept.iter().map(|kept| &kept.entry.body));
         if changed {
             // A phone that has just joined is known before it hears that it has; who hears of an entry can read it.
-            self.publish.board(&self.state);
+            if due.is_all() {
+                self.publish.board(&self.state);
+            }
             self.publish.head(self.state.seq, &self.head);
         }
         for (reply, answer) in batch.replies {
@@ -421,7 +422,7 @@ impl Desk {
             let _ = reply.send(answer);
         }
         if changed {
-            self.publish.views(&self.state, Due::by(touched));
+            self.publish.views(&self.state, &due);
             self.spare.since.get_or_insert_with(Instant::now);
             self.behind.kept.extend(located);
             self.behind.since.get_or_insert_with(Instant::now);
@@ -440,7 +441,7 @@ impl Desk {
     /// Works out what is costly in the views.
     fn spare_moment(&mut self) {
         if self.spare.since.take().is_some() && !self.halted {
-            self.publish.views(&self.state, Due::SPARE);
+            self.publish.views(&self.state, &Due::SPARE);
             self.spare.done = Some(Instant::now());
         }
     }

@@ -6,9 +6,11 @@
 //! | to learn | read |
 //! |---|---|
 //! | what each screen shows | [`views`], one file for each screen |
+//! | who is known, and what the day is | [`board`] |
 //! | a day afterwards: calls, marks, lanes, who told | [`review`], one file for each question |
 //! | how an entry reads as a sentence | [`tell`] |
 
+pub mod board;
 pub mod review;
 pub mod tell;
 pub mod views;

@@ -4,7 +4,6 @@ use std::collections::BTreeMap;
 use std::path::Path;
 
 use rodcall::days::KeptDay;
-use rodcall::store::index::kind;
 use serde_json::{Value, json};
 
 /// Columns with words that a program makes anew when it is asked: they may be said better one day, and are not compared.
@@ -61,7 +60,7 @@ pub(super) fn facts(day: &KeptDay) -> Value {
     });
     let mut kinds = BTreeMap::<String, u64>::new();
     for entry in day.entries() {
-        *kinds.entry(kind(&entry.body)).or_default() += 1;
+        *kinds.entry(entry.body.kind().to_owned()).or_default() += 1;
     }
     json!({
         "last": day.head().seq,

@@ -5,9 +5,10 @@ import { clock, language, linked, now, unit } from "../state";
 import type { CallText, CallView, MachineCard, Message } from "../wire";
 import { t } from "../words";
 
-/** The text in this screen's language and unit, as the hub wrote it. */
+/** The text in this screen's language and unit, as the hub wrote it; until the hub knows of a new choice, in one that it has. */
 export function textOf(call: CallView): CallText | undefined {
-  return call.texts.find((text) => text.language === language.value && text.unit === unit.value);
+  const mine = call.texts.filter((text) => text.unit === unit.value);
+  return mine.find((text) => text.language === language.value) ?? mine[0] ?? call.texts[0];
 }
 
 /** What to know about a call; the time of the last check where the laser was not checked since. */

@@ -129,7 +129,7 @@ pub(crate) fn warnings(
         let (Some(is), Some(will)) = (depth(zone, at, measured), depth(zone, at, dig_to)) else {
             continue;
         };
-        for (rule, limit) in limits(&rules, zone) {
+        for (rule, limit) in limits(rules, zone) {
             let near = if limit.owed(is) {
                 DepthState::Owed
             } else if limit.owed(will) {
@@ -188,7 +188,7 @@ pub(crate) fn planned(site: &Site, target: &str) -> Vec<(String, Length)> {
 pub(crate) fn owed(site: &Site, target: &str) -> Vec<DepthOwed> {
     let rules = site.cuts.rules();
     let owed = at_marks(site, target).filter_map(|(zone, mark, depth)| {
-        let mut limits = limits(&rules, zone).into_iter();
+        let mut limits = limits(rules, zone).into_iter();
         let (rule, _) = limits.find(|(_, limit)| limit.owed(depth))?;
         Some(DepthOwed {
             mark: mark.to_owned(),

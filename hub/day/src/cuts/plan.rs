@@ -60,11 +60,10 @@ impl Cuts {
     }
 
     /// The rules in force.
-    pub fn rules(&self) -> ExcavationRules {
+    pub fn rules(&self) -> &ExcavationRules {
         self.rules
             .as_deref()
-            .cloned()
-            .unwrap_or_else(ExcavationRules::us_federal)
+            .unwrap_or_else(|| ExcavationRules::us_federal())
     }
 
     /// The face of that name.

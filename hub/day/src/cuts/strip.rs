@@ -197,7 +197,7 @@ pub fn pieces(state: &State, site: &Site, zone: &FaceZone) -> Vec<Piece> {
         .iter()
         .rev()
         .map(|layer| {
-            let capped = now.evidence.counted(layer.class, &rules).class;
+            let capped = now.evidence.counted(layer.class, rules).class;
             if now.retyped {
                 capped.max(now.class())
             } else {
@@ -205,7 +205,7 @@ pub fn pieces(state: &State, site: &Site, zone: &FaceZone) -> Vec<Piece> {
             }
         })
         .collect();
-    let mut runs = earthwork::face::layered(&rules, &from_top);
+    let mut runs = earthwork::face::layered(rules, &from_top);
     runs.reverse();
     from_top.reverse();
     zone.layers

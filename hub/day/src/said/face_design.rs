@@ -185,7 +185,7 @@ pub(crate) fn retype(state: &State, by: &By, asked: &RetypeSoil) -> Result<Vec<B
     }
     let rules = state.site().ok_or(Refusal::NoSite)?.cuts.rules();
     let evidence = sound(asked.evidence)?;
-    let counted = evidence.counted(asked.class, &rules);
+    let counted = evidence.counted(asked.class, rules);
     let found = daylight(state, &zone.id, |face| {
         take_class(face, asked.class, &counted, evidence);
         face.retyped = true;

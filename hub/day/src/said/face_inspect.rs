@@ -124,7 +124,7 @@ pub(crate) fn inspect(
     }
     let rules = site.cuts.rules();
     let evidence = sound(asked.evidence)?;
-    let counted = evidence.counted(asked.class, &rules);
+    let counted = evidence.counted(asked.class, rules);
     let found = daylight(state, &zone.id, |face| {
         take_class(face, asked.class, &counted, evidence);
     })?;

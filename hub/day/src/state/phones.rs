@@ -2,6 +2,8 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use earthwork::words::{Language, ScreenUnit};
+
 use super::{Cab, Device, Screen, State};
 
 /// Phones that stay in over the opening of the next day, each with the machines that it stays for: its person may be within
@@ -15,6 +17,13 @@ impl State {
         let removed = self.devices.iter().filter(|(_, device)| device.removed);
         let before = self.before.iter();
         removed.chain(before.filter(|(id, _)| !self.devices.contains_key(*id)))
+    }
+
+    /// The languages and units of the screens that are in; English and tenths of a foot too, for whoever looks later.
+    pub fn screens_speak(&self) -> BTreeSet<(Language, ScreenUnit)> {
+        let known = self.devices.values().filter(|device| !device.removed);
+        let known = known.map(|device| (device.language, device.unit));
+        known.chain([<(Language, ScreenUnit)>::default()]).collect()
     }
 
     /// A day opens: phones are out, but for those whose person may be within a keep-out, and the cabs there; and those that a

@@ -1,5 +1,7 @@
 //! The rules of cuts as data, each with its section: the US federal ones, or a file of the same form.
 
+use std::sync::LazyLock;
+
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -229,11 +231,14 @@ pub struct Shield {
 
 const US_FEDERAL: &str = include_str!("us_federal.toml");
 
+#[expect(clippy::expect_used, reason = "a file of the source, held by a test")]
+static FEDERAL: LazyLock<ExcavationRules> =
+    LazyLock::new(|| ExcavationRules::parse(US_FEDERAL).expect("the embedded rules can be read"));
+
 impl ExcavationRules {
     /// The US federal rules, 29 CFR 1926 Subpart P.
-    #[expect(clippy::expect_used, reason = "a file of the source, held by a test")]
-    pub fn us_federal() -> ExcavationRules {
-        Self::parse(US_FEDERAL).expect("the embedded rules can be read")
+    pub fn us_federal() -> &'static ExcavationRules {
+        &FEDERAL
     }
 
     /// Rules from a file's text, in the form of `us_federal.toml`.
@@ -331,7 +336,7 @@ mod tests {
         let mut stored = serde_json::to_value(&federal).unwrap();
         stored.as_object_mut().unwrap().remove("also");
         let read: ExcavationRules = serde_json::from_value(stored).unwrap();
-        assert_eq!(read, federal);
+        assert_eq!(read, *federal);
     }
 
     #[test]

@@ -373,7 +373,7 @@ mod tests {
 
     #[test]
     fn nothing_found_and_nothing_known_leaves_everything_open() {
-        let bounds = Evidence::default().bounds(&ExcavationRules::us_federal());
+        let bounds = Evidence::default().bounds(ExcavationRules::us_federal());
         assert_eq!(bounds.firmest, SoilClass::Rock);
         assert_eq!(bounds.weakest, SoilClass::C);
     }
@@ -384,7 +384,7 @@ mod tests {
             strength: Some(Strength::Tsf { value: f64::NAN }),
             ..Evidence::default()
         };
-        let counted = found.counted(SoilClass::A, &ExcavationRules::us_federal());
+        let counted = found.counted(SoilClass::A, ExcavationRules::us_federal());
         assert_eq!(counted.class, SoilClass::C);
     }
 }

@@ -11,7 +11,7 @@ use crate::layout::tie::Side;
 use crate::length::Length;
 use crate::point::Point;
 
-fn rules() -> ExcavationRules {
+fn rules() -> &'static ExcavationRules {
     ExcavationRules::us_federal()
 }
 
@@ -27,7 +27,7 @@ pub(super) fn soil(inputs: &mut Inputs) -> Outputs {
     let strength = read
         .into_iter()
         .flatten()
-        .reduce(|one, other| one.weaker(other, &rules));
+        .reduce(|one, other| one.weaker(other, rules));
     let material = match inputs.text("material")?.trim() {
         "unknown" => None,
         _ => Some(inputs.name("material")?),
@@ -48,13 +48,13 @@ pub(super) fn soil(inputs: &mut Inputs) -> Outputs {
     }
     .checked()
     .map_err(refused)?;
-    let bounds = found.bounds(&rules);
+    let bounds = found.bounds(rules);
     let mut all = outputs([
         ("firmest", word(bounds.firmest)),
         ("weakest", word(bounds.weakest)),
     ]);
     if inputs.optional_text("picked").is_some() {
-        let counted = found.counted(inputs.name("picked")?, &rules);
+        let counted = found.counted(inputs.name("picked")?, rules);
         all.insert("counts".into(), word(counted.class));
     }
     Ok(all)
@@ -76,7 +76,7 @@ pub(super) fn owed_slope(inputs: &mut Inputs) -> Outputs {
     let depth = inputs.length("depth")?;
     let class: SoilClass = inputs.name("class")?;
     let (short, distress) = (inputs.yes("short_term")?, inputs.yes("distress")?);
-    let run = face::owed_slope(&rules(), class, depth, short, distress).map_err(refused)?;
+    let run = face::owed_slope(rules(), class, depth, short, distress).map_err(refused)?;
     let level = face::present_slope(depth, Length::ZERO).map_err(refused)?;
     Ok(outputs([
         ("run", Quantity::Number(run)),
@@ -116,7 +116,7 @@ pub(super) fn layered_slopes(inputs: &mut Inputs) -> Outputs {
             other => Err(bad("classes", other, "write rock, a, b or c.")),
         })
         .collect();
-    let runs: Vec<String> = face::layered(&rules(), &classes?)
+    let runs: Vec<String> = face::layered(rules(), &classes?)
         .into_iter()
         .map(|run| run.to_string())
         .collect();
@@ -129,10 +129,10 @@ pub(super) fn benches(inputs: &mut Inputs) -> Outputs {
     let cohesive = inputs.yes("cohesive")?;
     if inputs.optional_text("rises").is_some() {
         let rises = inputs.lengths("rises")?;
-        face::check_benches(&rules(), class, cohesive, &rises).map_err(refused)?;
+        face::check_benches(rules(), class, cohesive, &rises).map_err(refused)?;
         return Ok(outputs([("kept", yes(true))]));
     }
-    let found = face::benches(&rules(), class, cohesive, inputs.length("height")?);
+    let found = face::benches(rules(), class, cohesive, inputs.length("height")?);
     let found = found.map_err(refused)?;
     Ok(outputs([
         (
@@ -152,18 +152,18 @@ pub(super) fn vertical_part(inputs: &mut Inputs) -> Outputs {
     if inputs.yes("shielded")? {
         let class: SoilClass = inputs.name("class")?;
         let depth = inputs.length("depth")?;
-        let run = face::owed_slope(&rules(), class, depth, false, false).map_err(refused)?;
+        let run = face::owed_slope(rules(), class, depth, false, false).map_err(refused)?;
         let level = face::present_slope(depth - vertical, Length::ZERO).map_err(refused)?;
         return Ok(outputs([
             (
                 "shield_top",
-                Quantity::Length(face::shield_top(&rules(), vertical).map_err(refused)?),
+                Quantity::Length(face::shield_top(rules(), vertical).map_err(refused)?),
             ),
             ("set_back", Quantity::Length(face::crest_back(&level, run))),
         ]));
     }
     let class: SoilClass = inputs.name("class")?;
-    let back = face::lower_part(&rules(), class, inputs.length("depth")?, vertical);
+    let back = face::lower_part(rules(), class, inputs.length("depth")?, vertical);
     Ok(outputs([(
         "set_back",
         Quantity::Length(back.map_err(refused)?),
@@ -172,7 +172,7 @@ pub(super) fn vertical_part(inputs: &mut Inputs) -> Outputs {
 
 /// Ladders along a trench.
 pub(super) fn ladders(inputs: &mut Inputs) -> Outputs {
-    let many = face::ladders(&rules(), inputs.length("length")?).map_err(refused)?;
+    let many = face::ladders(rules(), inputs.length("length")?).map_err(refused)?;
     Ok(outputs([("ladders", Quantity::Number(f64::from(many)))]))
 }
 

@@ -2,7 +2,6 @@
 //!
 //! Each is one value in a `watch`: a slow phone jumps to the newest and nothing queues behind it.
 
-mod board;
 mod newest;
 
 use std::collections::{BTreeMap, BTreeSet};
@@ -14,12 +13,12 @@ use day::state::State;
 use day::time::Time;
 use serde::Serialize;
 use show::views;
-use show::views::parts::{Due, Part};
+use show::views::parts::{Alike, Due, Part};
 use tokio::sync::watch;
 use utoipa::ToSchema;
 
-pub use board::{Board, Gone, Phone};
 use newest::Newest;
+pub use show::board::{Board, Gone, Phone};
 
 /// A screen's subject.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -127,21 +126,22 @@ impl Publish {
 
     /// Works out what is due of each view, and says so to whoever watches when it has changed. What waits for a moment to spare is
     /// worked out where somebody watches; the rest always, so that a hub that can't keep its log any more has what it last kept.
-    pub fn views(&self, state: &State, due: Due) {
+    pub fn views(&self, state: &State, due: &Due) {
+        let alike = &Alike::default();
         // The cabs first: somebody digs by them.
         for machine in state.cabs.keys() {
             self.view(Topic::Operator(machine.clone()), state.seq, due, |due| {
-                views::operator::parts(state, machine, due)
+                views::operator::parts(state, machine, due, alike)
             });
         }
         self.view(Topic::Ground, state.seq, due, |due| {
-            views::ground::parts(state, due)
+            views::ground::parts(state, due, alike)
         });
         self.view(Topic::Supervisor, state.seq, due, |due| {
-            views::supervisor::parts(state, due)
+            views::supervisor::parts(state, due, alike)
         });
         self.view(Topic::Sheet, state.seq, due, |due| {
-            views::sheet::parts(state, due)
+            views::sheet::parts(state, due, alike)
         });
         let visitors = state.devices.values();
         let visitors =
@@ -149,7 +149,7 @@ impl Publish {
         let people: BTreeSet<&String> = visitors.map(|device| &device.person).collect();
         for person in people {
             self.view(Topic::Visitor(person.clone()), state.seq, due, |due| {
-                views::visitor::parts(state, person, due)
+                views::visitor::parts(state, person, due, alike)
             });
         }
     }
@@ -159,8 +159,8 @@ impl Publish {
         &self,
         topic: Topic,
         seq: u64,
-        due: Due,
-        parts: impl Fn(Due) -> Option<Vec<(&'static str, Part)>>,
+        due: &Due,
+        parts: impl Fn(&Due) -> Option<Vec<(&'static str, Part)>>,
     ) {
         let (watched, due) = {
             let mut channels = self.channels();
@@ -171,14 +171,14 @@ impl Publish {
             let due = if first {
                 Due::ALL
             } else {
-                Due { spare, ..due }
+                due.with_spare(spare)
             };
             (watched, due)
         };
         if due == Due::NOTHING {
             return;
         }
-        let Some(parts) = parts(due) else { return };
+        let Some(parts) = parts(&due) else { return };
         let mut channels = self.channels();
         let channel = channels.entry(topic).or_default();
         let changed = channel.newest.take(seq, due.spare, parts);

@@ -54,6 +54,10 @@ impl Newest {
                 Part::Field(json) => self.field(round, field, json),
                 Part::LeftOut => self.leave_out(round, field),
                 Part::List(items) => self.lists.entry(field).or_default().take(round, items),
+                Part::Some { order, items } => {
+                    let list = self.lists.entry(field).or_default();
+                    list.take_some(round, order, items)
+                }
                 Part::Card(tables) => self.cards.entry(field).or_default().take(round, tables),
             };
         }
@@ -143,27 +147,45 @@ impl Group {
 
     /// Takes all members anew; true when any is new, gone or elsewhere.
     fn take(&mut self, round: u64, members: Vec<(String, String)>) -> bool {
+        let order = members.iter().map(|(name, _)| name.clone()).collect();
+        let stays: BTreeSet<&String> = members.iter().map(|(name, _)| name).collect();
+        let gone = |name: &&String| !stays.contains(name);
+        let gone: Vec<String> = self.order.iter().filter(gone).cloned().collect();
+        let gone = gone.into_iter().map(|name| (name, None));
+        let there = members.into_iter().map(|(name, json)| (name, Some(json)));
+        let members = gone.collect::<Vec<_>>().into_iter().chain(there);
+        self.take_some(round, order, members.collect())
+    }
+
+    /// Takes some members anew, none for one that is not there; `order` names all that may be there. True when any is new, gone or
+    /// elsewhere.
+    fn take_some(
+        &mut self,
+        round: u64,
+        order: Vec<String>,
+        members: Vec<(String, Option<String>)>,
+    ) -> bool {
         let mut changed = false;
-        let same = members.iter().map(|(name, _)| name).eq(&self.order);
-        if !same || self.round == 0 {
-            self.round = round;
-            self.order = members.iter().map(|(name, _)| name.clone()).collect();
-            let stays: BTreeSet<&String> = self.order.iter().collect();
-            self.members.retain(|name, _| stays.contains(name));
-            changed = true;
-        }
         for (name, json) in members {
-            match self.members.get_mut(&name) {
-                Some(kept) if kept.json == json => {}
-                Some(kept) => {
+            match (self.members.get_mut(&name), json) {
+                (Some(kept), Some(json)) if kept.json == json => {}
+                (Some(kept), Some(json)) => {
                     *kept = Kept { round, json };
                     changed = true;
                 }
-                None => {
+                (None, Some(json)) => {
                     self.members.insert(name, Kept { round, json });
                     changed = true;
                 }
+                (_, None) => drop(self.members.remove(&name)),
             }
+        }
+        let there = |name: &String| self.members.contains_key(name);
+        let order: Vec<String> = order.into_iter().filter(there).collect();
+        if order != self.order || self.round == 0 {
+            self.round = round;
+            self.order = order;
+            changed = true;
         }
         changed
     }

@@ -2,7 +2,7 @@
 //!
 //! One tree, so that a batch and the head that it leads to are taken together. Keys begin with a letter for what they are:
 //! `H` head · `L` seq → where its line stands · `K` device, key → seq · `M` mark, `P` person, `E` machine, `T` kind, each → seq ·
-//! `A` moment → seq · `S` seq → the site as it was then · `O` a day's first entry → the state that it opened with.
+//! `O` a day's first entry → the state that it opened with.
 
 use std::fs::File;
 use std::io::{Read as _, Seek as _, SeekFrom};
@@ -11,7 +11,7 @@ use std::path::{Path, PathBuf};
 use std::time::Instant;
 
 use day::chain::{Hash, open};
-use day::entry::{Body, Entry};
+use day::entry::Entry;
 use show::tell::tell;
 use sled::{Batch, Db, IVec};
 
@@ -122,7 +122,7 @@ impl Index {
         };
         let mut batch = Batch::default();
         for one in located {
-            put(&mut batch, one)?;
+            put(&mut batch, one);
         }
         let mut head = last.entry.seq.to_be_bytes().to_vec();
         head.extend_from_slice(last.hash.as_bytes());
@@ -234,7 +234,7 @@ fn front_of_opening(prev: &str) -> String {
     format!("{}\n{prev}\n", known_by())
 }
 
-fn put(batch: &mut Batch, one: &Located) -> Result<(), StoreError> {
+fn put(batch: &mut Batch, one: &Located) {
     let entry = &one.entry;
     let seq = entry.seq;
     let mut by = |letter: u8, names: &[&str]| {
@@ -246,7 +246,7 @@ fn put(batch: &mut Batch, one: &Located) -> Result<(), StoreError> {
         by(b'K', &[&entry.by.device, &entry.key]);
     }
     by(b'P', &[&entry.by.person]);
-    by(b'T', &[&kind(&entry.body)]);
+    by(b'T', &[entry.body.kind()]);
     let told = tell(entry);
     if let Some(mark) = &told.mark {
         by(b'M', &[mark]);
@@ -254,29 +254,7 @@ fn put(batch: &mut Batch, one: &Located) -> Result<(), StoreError> {
     if let Some(machine) = &told.machine {
         by(b'E', &[machine]);
     }
-    let mut moment = vec![b'A'];
-    moment.extend_from_slice(&u64::try_from(entry.at.0).unwrap_or(0).to_be_bytes());
-    moment.extend_from_slice(&seq.to_be_bytes());
-    batch.insert(moment, b"");
     batch.insert(numbered(b'L', seq), write_location(&one.location));
-    let site = match &entry.body {
-        Body::SiteTaken(taken) => Some(&taken.site),
-        Body::SiteRevised(revised) => Some(&revised.site),
-        _ => None,
-    };
-    if let Some(site) = site {
-        let site = serde_json::to_vec(site).map_err(|error| bad(&error.to_string()))?;
-        batch.insert(numbered(b'S', seq), site);
-    }
-    Ok(())
-}
-
-/// The kind of an entry, as its JSON names it.
-pub fn kind(body: &Body) -> String {
-    serde_json::to_value(body)
-        .ok()
-        .and_then(|value| value.get("kind")?.as_str().map(str::to_owned))
-        .unwrap_or_default()
 }
 
 fn numbered(letter: u8, seq: u64) -> Vec<u8> {

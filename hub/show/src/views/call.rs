@@ -1,13 +1,13 @@
 //! A call as every screen shows it, with its text in each language and unit.
 
-use earthwork::words::{CallText, Language, ScreenUnit};
+use earthwork::words::CallText;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use day::call::{CallState, Label, Message, Reminder};
 use day::cuts::depth::DepthWarning;
 use day::said::call::text;
-use day::state::Call;
+use day::state::{Call, State};
 use day::time::Time;
 
 /// A call as the screens show it.
@@ -23,7 +23,7 @@ pub struct CallView {
     pub target: Option<String>,
     /// What is told.
     pub message: Message,
-    /// The text in each language and unit; a screen picks its own.
+    /// The text in each language and unit that a screen of the day has; a screen picks its own.
     pub texts: Vec<CallText>,
     /// What to know about it.
     pub labels: Vec<Label>,
@@ -55,19 +55,11 @@ pub struct CallView {
 }
 
 /// A call as the screens show it.
-pub(crate) fn view(id: u64, call: &Call) -> CallView {
+pub(crate) fn view(state: &State, id: u64, call: &Call) -> CallView {
     let sent = &call.sent;
-    let texts = [Language::English, Language::Spanish]
-        .into_iter()
-        .flat_map(|language| {
-            [
-                ScreenUnit::Tenths,
-                ScreenUnit::FeetInches,
-                ScreenUnit::Millimetres,
-            ]
-            .map(|unit| text(&sent.message, language, unit))
-        })
-        .collect();
+    let texts = state.screens_speak().into_iter();
+    let texts = texts.map(|(language, unit)| text(&sent.message, language, unit));
+    let texts = texts.collect();
     CallView {
         id,
         machine: sent.machine.clone(),

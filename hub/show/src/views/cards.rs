@@ -1,6 +1,7 @@
 //! Cards that the ground person and the supervisor share: machines, set-ups, marks.
 
 use crate::views::ground::{DueCard, MachineCard, MarkCard, ScreenCard, SetUpCard, SuspectCard};
+use crate::views::parts::Each;
 use crate::views::{call, way_in};
 use day::built;
 use day::keep_out;
@@ -9,6 +10,7 @@ use day::near;
 use day::said::check_due;
 use day::said::reading::Judged;
 use day::said::suspect::SuspectMark;
+use day::site::Site;
 use day::state::SetUpState;
 use day::state::{Cab, Screen, SetUp, State};
 use earthwork::keep_out::{PLACE_TOO_OLD_MS, keep_out_radius};
@@ -28,7 +30,7 @@ pub(crate) fn machines(state: &State) -> Vec<MachineCard> {
                 id: machine.id.clone(),
                 shape: machine.shape,
                 works_on: machine.works_on.clone(),
-                call: call.map(|(id, call)| call::view(id, call)),
+                call: call.map(|(id, call)| call::view(state, id, call)),
                 in_view: day::cab::number_in_view(state, &machine.id),
                 mute: day::cab::is_mute(state, &machine.id),
                 screen: screen(state, cab),
@@ -143,16 +145,15 @@ pub(crate) fn in_doubt(state: &State, set_up: &str) -> bool {
 
 /// The last reading on each mark, of this day or the days before, in the order of work; then of this day on places that are
 /// no mark, by name.
-pub(crate) fn marks(state: &State) -> Vec<MarkCard> {
-    let Some(site) = state.site() else {
-        return vec![];
-    };
-    let marks = site.marks.iter().map(|mark| &mark.id);
+pub(crate) fn marks<'a>(state: &'a State, site: &'a Site) -> Each<'a, &'a str, MarkCard> {
+    let marks = site.marks.iter().map(|mark| mark.id.as_str());
     let places = state.marks.keys().filter(|id| site.mark(id).is_none());
-    marks
-        .chain(places)
-        .filter_map(|mark| read_today(state, mark).or_else(|| built_before(state, mark)))
-        .collect()
+    Each {
+        keys: marks.chain(places.map(String::as_str)).collect(),
+        mark: |mark| mark,
+        name: |mark| (*mark).to_owned(),
+        one: Box::new(|mark| read_today(state, mark).or_else(|| built_before(state, mark))),
+    }
 }
 
 fn read_today(state: &State, mark: &str) -> Option<MarkCard> {

@@ -219,7 +219,7 @@ pub(crate) fn card(state: &State, whole: bool) -> CutsCard {
         };
     }
     CutsCard {
-        rules: site.cuts.rules().name,
+        rules: site.cuts.rules().name.clone(),
         competent: site.cuts.competent.clone(),
         faces: site
             .cuts
@@ -415,7 +415,7 @@ fn benches(site: &Site, now: &FaceNow, height: Length) -> Vec<BenchCard> {
     if now.counted.is_none() || !now.design.is_empty() {
         return vec![];
     }
-    face::benches(&site.cuts.rules(), now.class(), cohesive, height)
+    face::benches(site.cuts.rules(), now.class(), cohesive, height)
         .unwrap_or_default()
         .into_iter()
         .map(|bench| BenchCard {
@@ -426,7 +426,7 @@ fn benches(site: &Site, now: &FaceNow, height: Length) -> Vec<BenchCard> {
 }
 
 fn also(site: &Site, height: Length) -> Vec<RuleReminder> {
-    let mut asked = site.cuts.rules().also;
+    let mut asked = site.cuts.rules().also.clone();
     asked.retain(|one| one.applies(height));
     asked
 }
@@ -443,7 +443,7 @@ fn ladders(site: &Site, zone: &FaceZone, height: Length) -> Option<LaddersCard> 
         .map(|pair| pair[0].at.distance(pair[1].at))
         .sum();
     Some(LaddersCard {
-        many: face::ladders(&rules, length).ok()?,
+        many: face::ladders(rules, length).ok()?,
         travel: rules.egress.travel,
     })
 }

@@ -12,7 +12,7 @@ use crate::views::account::{self, GroundAccount};
 use crate::views::call::CallView;
 use crate::views::cards;
 use crate::views::cuts::{self, CutsCard};
-use crate::views::parts::{Named, screen};
+use crate::views::parts::{Each, Named, screen};
 use crate::views::start::{self, StartCard};
 use crate::views::way_in::WayInCard;
 use day::cuts::held;
@@ -28,7 +28,7 @@ use day::said::slew::SlewCard;
 use day::said::spotter::SpotterCard;
 use day::said::stop::StopCard;
 use day::said::suspect::SuspectMark;
-use day::site::{MachineShape, Site, UnsettledHigh};
+use day::site::{MachineShape, Mark, Site, UnsettledHigh};
 use day::state::{CheckCard, SetUp, SetUpState, State, TestedLaser};
 use day::time::Time;
 
@@ -278,10 +278,10 @@ screen! {
     Ground(state, site, day) {}
     field Seldom site: site.name.clone(),
     field Seldom day: day.id.clone(),
-    list Always machines: cards::machines(state),
-    list Marks set_ups: cards::set_ups(state),
-    list Marks marks: cards::marks(state),
-    list Marks shots: shots(state, site),
+    list Always machines(alike): cards::machines(state),
+    list Marks set_ups(alike): cards::set_ups(state),
+    each Marks marks(alike): cards::marks(state, site),
+    each Marks shots: shots(state, site),
     maybe Marks own_doubts: blind::own_doubts(state),
     field Seldom trims: site.rules.unsettled_high == UnsettledHigh::Trim,
     card Spare account: account::ground(state),
@@ -318,46 +318,31 @@ impl Named for SetUpCard {
     }
 }
 
-impl Named for MarkCard {
-    fn name(&self) -> String {
-        self.id.clone()
-    }
-}
-
-impl Named for Shot {
-    fn name(&self) -> String {
-        format!("{} {}", self.set_up, self.mark)
-    }
-}
-
 /// A shot at each mark from each set-up that may be used.
-fn shots(state: &State, site: &Site) -> Vec<Shot> {
-    let usable: Vec<&SetUp> = state
-        .set_ups
-        .iter()
-        .filter(|set_up| set_up.usable())
-        .collect();
-    let mut shots = Vec::new();
-    for mark in &site.marks {
-        let Some(target) = site.target_of(mark) else {
-            continue;
-        };
-        let dig_to = reading::dig_to(target, mark, None).ok();
-        let held = held::at_mark(state, &mark.id).map(|held| held.spot());
-        for set_up in &usable {
-            shots.push(Shot {
+fn shots<'a>(state: &'a State, site: &'a Site) -> Each<'a, (&'a Mark, &'a SetUp), Shot> {
+    let set_ups = state.set_ups.iter();
+    let usable: Vec<&SetUp> = set_ups.filter(|set_up| set_up.usable()).collect();
+    let marks = site.marks.iter();
+    let keys = marks.flat_map(|mark| usable.iter().map(move |set_up| (mark, *set_up)));
+    Each {
+        keys: keys.collect(),
+        mark: |(mark, _)| &mark.id,
+        name: |(mark, set_up)| format!("{} {}", set_up.id, mark.id),
+        one: Box::new(|(mark, set_up)| {
+            let target = site.target_of(mark)?;
+            let dig_to = reading::dig_to(target, mark, None).ok();
+            let height = set_up.height_at(mark.place);
+            Some(Shot {
                 mark: mark.id.clone(),
                 set_up: set_up.id.clone(),
-                height: set_up.height_at(mark.place),
-                grade_rod: dig_to
-                    .map(|dig_to| level::grade_rod(set_up.height_at(mark.place), dig_to)),
+                height,
+                grade_rod: dig_to.map(|dig_to| level::grade_rod(height, dig_to)),
                 doubt: reading::parts(site, set_up, mark),
                 guard_factor: target.guard_factor,
                 square: target.grade.square_to_face(mark.place),
                 before: reading::joinable(state, set_up, &mark.id, target),
-                held,
-            });
-        }
+                held: held::at_mark(state, &mark.id).map(|held| held.spot()),
+            })
+        }),
     }
-    shots
 }

@@ -239,7 +239,7 @@ fn screen(state: &State, machine: &str) -> CabScreen {
             }
         }
         Fills::Call(id, call) => CabScreen::Call {
-            call: Box::new(call::view(id, call)),
+            call: Box::new(call::view(state, id, call)),
         },
         Fills::Old { call, why } => CabScreen::Old {
             mark: call.sent.mark.clone(),

@@ -18,6 +18,7 @@ use day::said::codes::Lasts;
 use day::said::near_miss::NearMissCard;
 use day::said::site::SiteDifference;
 use day::said::turning::LevelsRun;
+use day::site::Site;
 use day::state::{PendingChange, State};
 use day::time::Time;
 
@@ -148,11 +149,11 @@ screen! {
     Supervisor(state, site, day) {}
     field Seldom site: site.name.clone(),
     field Seldom day: day.id.clone(),
-    list Always machines: cards::machines(state),
-    list Marks set_ups: cards::set_ups(state),
-    field Spare exceptions: needs_somebody(state),
+    list Always machines(alike): cards::machines(state),
+    list Marks set_ups(alike): cards::set_ups(state),
+    field Spare exceptions: needs_somebody(state, site),
     field Seldom people: people(state),
-    list Marks marks: cards::marks(state),
+    each Marks marks(alike): cards::marks(state, site),
     field Seldom site_change: state.site_change.as_ref().map(site_change),
     field Seldom codes_generation: state.codes_generation,
     field Seldom codes_last: state.codes.lasts,
@@ -170,9 +171,9 @@ screen! {
     card Spare record: Box::new(record::card(state)),
 }
 
-fn needs_somebody(state: &State) -> Vec<Exception> {
+fn needs_somebody(state: &State, site: &Site) -> Vec<Exception> {
     let (machines, set_ups) = (cards::machines(state), cards::set_ups(state));
-    exceptions::exceptions(state, &machines, &set_ups, &cards::marks(state))
+    exceptions::exceptions(state, &machines, &set_ups, &cards::marks(state, site).all())
 }
 
 fn site_change(change: &PendingChange) -> SiteChangeCard {

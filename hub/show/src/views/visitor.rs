@@ -130,7 +130,8 @@ fn run(state: &State, site: &Site, target: &Target) -> VisitorRun {
             .is_some_and(|mark| mark.target.as_deref() == Some(&target.id))
     };
     let marks = sheet::marks(state, site);
-    let shots: Vec<MarkCard> = cards::marks(state)
+    let shots: Vec<MarkCard> = cards::marks(state, site)
+        .all()
         .into_iter()
         .filter(|card| own(&card.id))
         .collect();

@@ -3,34 +3,54 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use day::asked::Command;
-use day::entry::Body;
 use day::given::{Crew, ground, operator, reading, supervisor};
 use day::said::call::GotIt;
 use day::said::receipt::{Delivered, Shown};
 use day::state::State;
 use day::time::seconds;
 use earthwork::words::{Language, ScreenUnit};
+use show::board::Board;
 use show::views;
-use show::views::parts::{Due, Part};
+use show::views::parts::{Alike, Due, Part};
 
-/// Parts by view and field.
-fn parts(state: &State, due: Due) -> BTreeMap<String, Part> {
+/// Parts by view and field; those of a list that goes mark by mark each under its own name too.
+fn parts(state: &State, due: &Due) -> BTreeMap<String, Part> {
+    let alike = &Alike::default();
     let views = [
-        ("ground", views::ground::parts(state, due)),
-        ("supervisor", views::supervisor::parts(state, due)),
-        ("sheet", views::sheet::parts(state, due)),
-        ("visitor", views::visitor::parts(state, "PN", due)),
-        ("EX-1", views::operator::parts(state, "EX-1", due)),
-        ("EX-2", views::operator::parts(state, "EX-2", due)),
+        ("ground", views::ground::parts(state, due, alike)),
+        ("supervisor", views::supervisor::parts(state, due, alike)),
+        ("sheet", views::sheet::parts(state, due, alike)),
+        ("visitor", views::visitor::parts(state, "PN", due, alike)),
+        ("EX-1", views::operator::parts(state, "EX-1", due, alike)),
+        ("EX-2", views::operator::parts(state, "EX-2", due, alike)),
     ];
     let mut all = BTreeMap::new();
     for (view, parts) in views {
         for (field, part) in parts.into_iter().flatten() {
-            if let Part::List(items) = &part {
-                let names: BTreeSet<&String> = items.iter().map(|(name, _)| name).collect();
-                assert_eq!(names.len(), items.len(), "two items of one name in {field}");
+            let names: Vec<&String> = match &part {
+                Part::List(items) => items.iter().map(|(name, _)| name).collect(),
+                Part::Some { order, .. } => order.iter().collect(),
+                _ => vec![],
+            };
+            let different: BTreeSet<&String> = names.iter().copied().collect();
+            assert_eq!(
+                names.len(),
+                different.len(),
+                "two items of one name in {field}"
+            );
+            match part {
+                Part::Some { items, order } => {
+                    let order = Part::Field(order.join(" "));
+                    all.insert(format!("{view}: {field}"), order);
+                    all.extend(items.into_iter().map(|(name, item)| {
+                        let item = item.map_or(Part::LeftOut, Part::Field);
+                        (format!("{view}: {field}: {name}"), item)
+                    }));
+                }
+                part => {
+                    all.insert(format!("{view}: {field}"), part);
+                }
             }
-            all.insert(format!("{view}: {field}"), part);
         }
     }
     all
@@ -39,21 +59,27 @@ fn parts(state: &State, due: Due) -> BTreeMap<String, Part> {
 /// Between two moments of a day: what the entries between them are not said to touch has not changed but by the clock alone.
 pub(crate) fn nothing_untouched_changed(before: &State, crew: &Crew) -> Result<(), String> {
     let entries = crew.log.iter().filter(|entry| entry.seq > before.seq);
-    let bodies = entries.map(|entry| &entry.body);
-    let touched = bodies.map(Body::touches).max();
-    let due = parts(&crew.state, Due::by(touched));
-    let spare = parts(&crew.state, Due::SPARE);
+    let touched = Due::by(entries.map(|entry| &entry.body));
+    let due = parts(&crew.state, &touched);
+    let spare = parts(&crew.state, &Due::SPARE);
     let before = State {
         at: crew.state.at,
         ..before.clone()
     };
-    let before = parts(&before, Due::ALL);
-    for (name, now) in parts(&crew.state, Due::ALL) {
-        let is_due = due.contains_key(&name) || spare.contains_key(&name);
-        if !is_due && before.get(&name).is_some_and(|before| *before != now) {
-            let was = &before[&name];
+    if !touched.is_all() && Board::of(&before) != Board::of(&crew.state) {
+        return Err(format!("who is known has changed after {touched:?}"));
+    }
+    let before = parts(&before, &Due::ALL);
+    let now = parts(&crew.state, &Due::ALL);
+    for name in before.keys().chain(now.keys()) {
+        // What is worked out whole also loses what is not there any more.
+        let field: String = name.split(": ").take(2).collect::<Vec<_>>().join(": ");
+        let whole = touched.is_all() && due.contains_key(&field);
+        let is_due = whole || due.contains_key(name) || spare.contains_key(name);
+        let (was, is) = (before.get(name), now.get(name));
+        if !is_due && was != is {
             return Err(format!(
-                "{name} was\n{was:?}\nand is\n{now:?}\nafter {touched:?}"
+                "{name} was\n{was:?}\nand is\n{is:?}\nafter {touched:?}"
             ));
         }
     }

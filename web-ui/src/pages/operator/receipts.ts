@@ -1,7 +1,7 @@
 /** Tells the hub what became of a call on this screen: on the phone, and its number painted and in view for a second. */
-import { useEffect } from "preact/hooks";
+import { useEffect, useRef } from "preact/hooks";
 import { have, receipt } from "../../hub";
-import { language, unit } from "../../state";
+import { textOf } from "../../parts/call";
 import type { CabScreen } from "../../wire";
 import type { Halted } from "./screen";
 
@@ -14,6 +14,8 @@ const FRAMES = 5;
 export function useReceipts(screen: CabScreen | Halted | null, inView: boolean): void {
   const call = screen?.kind === "call" ? screen.call : null;
   const id = call?.id;
+  const now = useRef(call);
+  now.current = call;
   const known = call?.state.kind;
   const delivered = known !== "sent";
   const shown = call?.shown_at != null || known === "shown" || known === "got";
@@ -26,7 +28,9 @@ export function useReceipts(screen: CabScreen | Halted | null, inView: boolean):
     let over = false;
     // One that a weak link swallowed is made anew, from the number as it stands then.
     const tell = async () => {
-      const command = { kind: "shown", call: id, language: language.value, unit: unit.value } as const;
+      const text = now.current && textOf(now.current);
+      if (!text) return;
+      const command = { kind: "shown", call: id, language: text.language, unit: text.unit } as const;
       if (!(await receipt(command)) && !over) stop = painted(() => void tell());
     };
     stop = painted(() => void tell());

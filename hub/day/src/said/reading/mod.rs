@@ -206,7 +206,13 @@ pub struct ReadingTaken {
 }
 
 impl Happening for ReadingTaken {
-    const TOUCHES: Touches = Touches::Marks;
+    const TOUCHES: Touches = Touches::Mark;
+
+    fn mark(&self) -> Option<&str> {
+        // A reading that restates one takes that back, and it may be of another mark.
+        let restates = self.reading.restates.is_some();
+        (!restates).then_some(self.reading.mark.as_str())
+    }
 
     fn apply(&self, state: &mut State, entry: &Entry) {
         apply_taken(state, entry, self);

@@ -64,5 +64,5 @@ impl RuleReminder {
 
 /// Rules that were stored or written before reminders were data have those of the US federal rules.
 pub(super) fn federal() -> Vec<RuleReminder> {
-    ExcavationRules::us_federal().also
+    ExcavationRules::us_federal().also.clone()
 }

@@ -118,7 +118,8 @@ fn boxed(places: impl Iterator<Item = Point> + Clone) -> Vec<Point> {
 }
 
 impl Board {
-    pub(super) fn of(state: &State) -> Self {
+    /// As a state has it.
+    pub fn of(state: &State) -> Self {
         let mut board = Self {
             site: state
                 .site()
