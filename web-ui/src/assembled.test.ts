@@ -36,8 +36,12 @@ describe("a view in parts", () => {
       marks: [{ dev: 5 }, { dev: 7 }],
     });
     const marks = (view: Record<string, unknown>) => view.marks as unknown[];
+    const fields = { "P-3": { dev: 8, by: "RT" } };
+    const changed = screen.take("ground", { whole: false, view: {}, changed: { marks: fields } });
+    expect(marks(changed)).toEqual([{ dev: 5 }, { dev: 8, by: "RT" }]);
+    expect(marks(changed)[0]).toBe(marks(after)[0]);
     expect(marks(after)[0]).toBe(marks(before)[1]);
-    expect(marks(screen.take("ground", { whole: false, view: { site: "Lot" } }))).toBe(marks(after));
+    expect(marks(screen.take("ground", { whole: false, view: { site: "Lot" } }))).toBe(marks(changed));
   });
 
   it("forgets what it had when all of it comes again, and keeps topics apart", () => {

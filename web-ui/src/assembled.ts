@@ -9,6 +9,7 @@ export interface Newer {
   cards?: Record<string, Record<string, unknown>>;
   order?: Record<string, string[]>;
   items?: Record<string, Record<string, unknown>>;
+  changed?: Record<string, Record<string, Record<string, unknown>>>;
 }
 
 interface Has {
@@ -35,8 +36,13 @@ export class Assembled {
     for (const [field, items] of Object.entries(newer.items ?? {})) {
       has.items[field] = { ...has.items[field], ...items };
     }
+    for (const [field, changed] of Object.entries(newer.changed ?? {})) {
+      const items = { ...has.items[field] };
+      for (const [name, fields] of Object.entries(changed)) items[name] = { ...(items[name] as object), ...fields };
+      has.items[field] = items;
+    }
     for (const [field, order] of Object.entries(has.order)) {
-      if (!newer.order?.[field] && !newer.items?.[field]) continue;
+      if (!newer.order?.[field] && !newer.items?.[field] && !newer.changed?.[field]) continue;
       const items = has.items[field] ?? {};
       has.fields[field] = order.map((name) => items[name]).filter((item) => item !== undefined);
     }

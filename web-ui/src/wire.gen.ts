@@ -4157,6 +4157,14 @@ export interface components {
                     [key: string]: unknown;
                 };
             };
+            /** @description Items that the screen has and of which some fields are new: by field of the view, then by name, then by the item's own. */
+            changed?: {
+                [key: string]: {
+                    [key: string]: {
+                        [key: string]: unknown;
+                    };
+                };
+            };
             /** @description Nothing of the view waits for a moment to spare. */
             even: boolean;
             /** @description Items of lists that are new: by field, then by name. */

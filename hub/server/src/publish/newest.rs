@@ -1,10 +1,11 @@
 //! The newest parts of one view, each encoded once, with the round in which it last changed: a screen gets what is newer than
-//! what it has, a slow one skips, a new one gets all.
+//! what it has, a slow one skips, a new one gets all. Of an item of a list that a screen has, it gets the fields that changed.
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write as _;
 
 use bytestring::ByteString;
+use serde_json::value::RawValue;
 use show::views::parts::Part;
 
 /// Text that was encoded, and the round in which it came.
@@ -14,13 +15,23 @@ struct Kept {
     json: String,
 }
 
+/// A member of a group, encoded.
+#[derive(Debug)]
+struct Member {
+    /// The round in which it came, or lost or won a field.
+    round: u64,
+    json: String,
+    /// The rounds in which fields of it changed since.
+    fields: BTreeMap<String, u64>,
+}
+
 /// A list that goes item by item, or a card that goes table by table.
 #[derive(Debug, Default)]
 struct Group {
     /// The round in which a member came, went or moved.
     round: u64,
     order: Vec<String>,
-    members: BTreeMap<String, Kept>,
+    members: BTreeMap<String, Member>,
 }
 
 /// The newest parts of one view.
@@ -128,21 +139,39 @@ impl Newest {
         let orders = orders.map(|(field, list)| (*field, quoted(&list.order)));
         add("order", object(orders));
         let items = self.lists.iter();
-        let items = items.map(|(field, list)| (*field, object(list.newer(than))));
+        let items = items.map(|(field, list)| (*field, object(list.came(than))));
         add("items", object(items.filter(|(_, items)| items != "{}")));
+        let changed = self.lists.iter();
+        let changed = changed.map(|(field, list)| (*field, object(list.changed(than))));
+        add(
+            "changed",
+            object(changed.filter(|(_, items)| items != "{}")),
+        );
         text.push('}');
         text
     }
 }
 
 impl Group {
-    /// Members that came or changed after that round, encoded.
+    /// Members that came or changed after that round, whole.
     fn newer(&self, than: u64) -> impl Iterator<Item = (&str, String)> {
-        let newer = self
-            .members
-            .iter()
-            .filter(move |(_, kept)| kept.round > than);
-        newer.map(|(name, kept)| (name.as_str(), kept.json.clone()))
+        let newer = self.members.iter();
+        let newer = newer.filter(move |(_, member)| member.last() > than);
+        newer.map(|(name, member)| (name.as_str(), member.json.clone()))
+    }
+
+    /// Members that came after that round, whole.
+    fn came(&self, than: u64) -> impl Iterator<Item = (&str, String)> {
+        let came = self.members.iter();
+        let came = came.filter(move |(_, member)| member.round > than);
+        came.map(|(name, member)| (name.as_str(), member.json.clone()))
+    }
+
+    /// Of members that were there in that round, the fields that changed after it.
+    fn changed(&self, than: u64) -> impl Iterator<Item = (&str, String)> {
+        let there = self.members.iter();
+        let there = there.filter(move |(_, member)| member.round <= than && member.last() > than);
+        there.map(move |(name, member)| (name.as_str(), member.changed(than)))
     }
 
     /// Takes all members anew; true when any is new, gone or elsewhere.
@@ -170,11 +199,11 @@ impl Group {
             match (self.members.get_mut(&name), json) {
                 (Some(kept), Some(json)) if kept.json == json => {}
                 (Some(kept), Some(json)) => {
-                    *kept = Kept { round, json };
+                    kept.take(round, json);
                     changed = true;
                 }
                 (None, Some(json)) => {
-                    self.members.insert(name, Kept { round, json });
+                    self.members.insert(name, Member::new(round, json));
                     changed = true;
                 }
                 (_, None) => drop(self.members.remove(&name)),
@@ -189,6 +218,49 @@ impl Group {
         }
         changed
     }
+}
+
+impl Member {
+    fn new(round: u64, json: String) -> Self {
+        Self {
+            round,
+            json,
+            fields: BTreeMap::new(),
+        }
+    }
+
+    /// The round in which anything of it changed last.
+    fn last(&self) -> u64 {
+        self.fields.values().copied().max().unwrap_or(self.round)
+    }
+
+    fn take(&mut self, round: u64, json: String) {
+        let (before, after) = (split(&self.json), split(&json));
+        let alike = before.keys().eq(after.keys());
+        if !alike || after.is_empty() {
+            *self = Self::new(round, json);
+            return;
+        }
+        let differ = after
+            .iter()
+            .filter(|(field, now)| before[*field].get() != now.get());
+        let differ: Vec<String> = differ.map(|(field, _)| field.clone()).collect();
+        self.fields
+            .extend(differ.into_iter().map(|field| (field, round)));
+        self.json = json;
+    }
+
+    fn changed(&self, than: u64) -> String {
+        let newer = |field: &String| self.fields.get(field).is_some_and(|round| *round > than);
+        let fields = split(&self.json);
+        let fields = fields.iter().filter(|(field, _)| newer(field));
+        object(fields.map(|(field, json)| (field.as_str(), json.get().to_owned())))
+    }
+}
+
+/// The fields of an encoded object; none of what is no object.
+fn split(json: &str) -> BTreeMap<String, &RawValue> {
+    serde_json::from_str(json).unwrap_or_default()
 }
 
 /// An object of values that are encoded already.
@@ -298,6 +370,36 @@ mod tests {
         let skipped = newer(&mut newest, 1);
         assert_eq!(skipped["items"], json!({ "marks": { "P-1": 4, "P-3": 1 } }));
         assert!(newest.newer("ground", 3).is_none(), "it has the newest");
+    }
+
+    #[test]
+    fn of_an_item_that_a_screen_has_it_gets_the_fields_that_changed() {
+        let mut newest = Newest::default();
+        let mut take = |seq, item: Value| {
+            let items = vec![("EX-1".to_owned(), item.to_string())];
+            newest.take(seq, true, vec![("machines", Part::List(items))]);
+            [1, 2, 3].map(|than| {
+                newest.newer("ground", than).map(|(_, message)| {
+                    let message: Value = serde_json::from_str(&message).unwrap();
+                    (message["items"].clone(), message["changed"].clone())
+                })
+            })
+        };
+        take(7, json!({ "call": 1, "mute": false, "place": "P-1" }));
+        let [one, ..] = take(8, json!({ "call": 2, "mute": false, "place": "P-1" }));
+        let only = |fields: Value| (Value::Null, json!({ "machines": { "EX-1": fields } }));
+        assert_eq!(one, Some(only(json!({ "call": 2 }))));
+        let [one, two, _] = take(9, json!({ "call": 2, "mute": true, "place": "P-1" }));
+        assert_eq!(
+            one,
+            Some(only(json!({ "call": 2, "mute": true }))),
+            "a slow one skips"
+        );
+        assert_eq!(two, Some(only(json!({ "mute": true }))));
+        // A field that is gone can't be told by what is there: all of it comes.
+        let whole = json!({ "machines": { "EX-1": { "call": 2, "mute": true } } });
+        let came = take(10, json!({ "call": 2, "mute": true }));
+        assert_eq!(came, [(); 3].map(|()| Some((whole.clone(), Value::Null))));
     }
 
     #[test]

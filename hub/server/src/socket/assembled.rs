@@ -47,6 +47,14 @@ impl Has {
         for (field, items) in members(&message["items"]) {
             self.items.entry(field).or_default().extend(members(&items));
         }
+        for (field, items) in members(&message["changed"]) {
+            let has = self.items.entry(field).or_default();
+            for (name, fields) in members(&items) {
+                if let Some(item) = has.get_mut(&name).and_then(Value::as_object_mut) {
+                    item.extend(members(&fields));
+                }
+            }
+        }
     }
 
     fn view(&self) -> Value {
@@ -77,16 +85,19 @@ mod tests {
             "kind": "view", "topic": "ground", "whole": true,
             "view": { "site": "Yard", "account": { "loads": 2, "rock": 0 }, "low": 1 },
             "order": { "marks": ["P-1", "P-2"] },
-            "items": { "marks": { "P-1": 3, "P-2": 5 } },
+            "items": { "marks": { "P-1": { "dev": 3 }, "P-2": { "dev": 5, "by": "RT" } } },
         });
-        let view = json!({ "site": "Yard", "account": { "loads": 2, "rock": 0 }, "low": 1, "marks": [3, 5] });
+        let two = json!({ "dev": 5, "by": "RT" });
+        let view = json!({ "site": "Yard", "account": { "loads": 2, "rock": 0 }, "low": 1, "marks": [{ "dev": 3 }, two] });
         assert_eq!(screen.take(&whole), Some(view));
         let newer = json!({
             "kind": "view", "topic": "ground", "whole": false, "view": {},
             "left_out": ["low"], "cards": { "account": { "loads": 3 } },
-            "order": { "marks": ["P-2", "P-3"] }, "items": { "marks": { "P-3": 7 } },
+            "order": { "marks": ["P-2", "P-3"] }, "items": { "marks": { "P-3": { "dev": 7 } } },
+            "changed": { "marks": { "P-2": { "dev": 6 } } },
         });
-        let view = json!({ "site": "Yard", "account": { "loads": 3, "rock": 0 }, "marks": [5, 7] });
+        let two = json!({ "dev": 6, "by": "RT" });
+        let view = json!({ "site": "Yard", "account": { "loads": 3, "rock": 0 }, "marks": [two, { "dev": 7 }] });
         assert_eq!(screen.take(&newer), Some(view.clone()));
         let same = json!({ "kind": "view", "topic": "ground", "whole": false, "view": {} });
         assert_eq!(screen.take(&same), Some(view));

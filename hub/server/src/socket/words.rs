@@ -53,6 +53,9 @@ pub enum FromHub {
         /// Items of lists that are new: by field, then by name.
         #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
         items: BTreeMap<String, BTreeMap<String, Value>>,
+        /// Items that the screen has and of which some fields are new: by field of the view, then by name, then by the item's own.
+        #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+        changed: BTreeMap<String, BTreeMap<String, Map<String, Value>>>,
     },
     /// Each second.
     Beat {
