@@ -38,7 +38,8 @@ export class Assembled {
     }
     for (const [field, changed] of Object.entries(newer.changed ?? {})) {
       const items = { ...has.items[field] };
-      for (const [name, fields] of Object.entries(changed)) items[name] = { ...(items[name] as object), ...fields };
+      for (const [name, fields] of Object.entries(changed))
+        items[name] = { ...(items[name] as object), ...fields };
       has.items[field] = items;
     }
     for (const [field, order] of Object.entries(has.order)) {

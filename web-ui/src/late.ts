@@ -27,5 +27,14 @@ export function late<Script>(fetch: () => Promise<Script>): {
   return { script, ask };
 }
 
+type Seldom = typeof import("./seldom");
+let fetchSeldom: () => Promise<Seldom> = () =>
+  Promise.reject(new Error("nobody has said where it comes from"));
+
 /** Visitors' pages, photos, control, sums: asked for once the link is up, so that it is there when the link is gone. */
-export const seldom = late(() => import("./seldom"));
+export const seldom = late(() => fetchSeldom());
+
+/** Says where it comes from: its pages name this file, so that this file can't name them. */
+export function seldomComesFrom(fetch: () => Promise<Seldom>): void {
+  fetchSeldom = fetch;
+}

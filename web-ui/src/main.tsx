@@ -4,7 +4,7 @@ import { render } from "preact";
 import { useState } from "preact/hooks";
 import { connect, whoAmI } from "./hub";
 import { keptWords } from "./kept";
-import { seldom } from "./late";
+import { seldom, seldomComesFrom } from "./late";
 import { GroundPage } from "./pages/ground/ground";
 import { codeIn, JoinPage } from "./pages/join/join";
 import { NoHubPage } from "./pages/join/no_hub";
@@ -33,6 +33,8 @@ import "./pages/supervisor/account/account.css";
 import "./pages/supervisor/record/record.css";
 import "./pages/visitor/visitor.css";
 import "./pages/supervisor/review/review.css";
+
+seldomComesFrom(() => import("./seldom"));
 
 /** Between two questions who this phone is, while the hub does not answer, ms. */
 const PAUSE = 2_000;

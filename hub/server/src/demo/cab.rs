@@ -2,14 +2,14 @@
 
 use std::time::Duration;
 
+use actix_web::http::header::{COOKIE, ORIGIN};
+use actix_web::rt;
+use awc::Client;
+use awc::ws::{Frame, Message};
 use futures_util::{SinkExt, StreamExt};
 use serde_json::{Value, json};
 use tokio::sync::watch;
 use tokio::task::JoinHandle;
-use tokio_tungstenite::tungstenite::Message;
-use tokio_tungstenite::tungstenite::client::IntoClientRequest;
-use tokio_tungstenite::tungstenite::http::HeaderValue;
-use tokio_tungstenite::tungstenite::http::header::{COOKIE, ORIGIN};
 use tracing::debug;
 
 use super::hub::Phone;
@@ -20,6 +20,9 @@ const AGAIN: Duration = Duration::from_millis(500);
 
 /// How long a picture is waited for; a stop may stand before it.
 const PATIENCE: Duration = Duration::from_secs(5);
+
+/// No message to a screen is longer than this.
+const LONGEST_FRAME: usize = 16 << 20;
 
 /// What the screen shows.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -54,7 +57,7 @@ impl Cab {
     /// Opens the screen of a phone that has joined.
     pub(super) fn open(base: &str, phone: &Phone) -> Self {
         let (sender, picture) = watch::channel(None);
-        let task = tokio::spawn(live(base.to_owned(), phone.clone(), sender));
+        let task = rt::spawn(live(base.to_owned(), phone.clone(), sender));
         Self { picture, task }
     }
 
@@ -97,26 +100,29 @@ async fn connected(
     phone: &Phone,
     picture: &watch::Sender<Option<Picture>>,
 ) -> Result<String, String> {
-    let address = base.replacen("http", "ws", 1) + "/api/live";
-    let mut request = address.into_client_request().map_err(|e| e.to_string())?;
-    for (name, value) in [(COOKIE, phone.cookie.as_str()), (ORIGIN, base)] {
-        let value = HeaderValue::from_str(value).map_err(|e| e.to_string())?;
-        request.headers_mut().insert(name, value);
-    }
-    let (mut socket, _) = tokio_tungstenite::connect_async(request)
-        .await
-        .map_err(|e| e.to_string())?;
+    let request = Client::new()
+        .ws(format!("{base}/api/live"))
+        .max_frame_size(LONGEST_FRAME)
+        .header(COOKIE, phone.cookie.as_str())
+        .header(ORIGIN, base);
+    let (_, mut socket) = request.connect().await.map_err(|e| e.to_string())?;
     let shows = json!({ "kind": "visible", "visible": true });
     socket
-        .send(Message::text(shows.to_string()))
+        .send(Message::Text(shows.to_string().into()))
         .await
         .map_err(|e| e.to_string())?;
     let mut screen = Assembled::default();
-    while let Some(message) = socket.next().await {
-        let Message::Text(text) = message.map_err(|e| e.to_string())? else {
-            continue;
+    while let Some(frame) = socket.next().await {
+        let text = match frame.map_err(|e| e.to_string())? {
+            Frame::Text(text) => text,
+            Frame::Ping(what) => {
+                let pong = socket.send(Message::Pong(what)).await;
+                pong.map_err(|e| e.to_string())?;
+                continue;
+            }
+            _ => continue,
         };
-        let told: Value = serde_json::from_str(&text).map_err(|e| e.to_string())?;
+        let told: Value = serde_json::from_slice(&text).map_err(|e| e.to_string())?;
         let answer = match told["kind"].as_str() {
             Some("beat") => Some(json!({ "kind": "alive" })),
             Some("view") => {
@@ -129,7 +135,7 @@ async fn connected(
         };
         if let Some(answer) = answer {
             socket
-                .send(Message::text(answer.to_string()))
+                .send(Message::Text(answer.to_string().into()))
                 .await
                 .map_err(|e| e.to_string())?;
         }

@@ -1,13 +1,15 @@
 //! A phone's way to the hub: the public HTTP interface, nothing else.
 
+use std::error::Error;
 use std::time::Duration;
 
+use actix_web::http::StatusCode;
+use actix_web::http::header::{CONTENT_TYPE, COOKIE, HeaderMap, ORIGIN, SET_COOKIE};
+use awc::{Client, ClientRequest, ClientResponse, SendClientRequest};
 use day::answer::{Answer, Outcome};
 use day::asked::{Command, Role};
 use day::time::Time;
 use earthwork::words::{Language, ScreenUnit};
-use reqwest::header::{CONTENT_TYPE, COOKIE, ORIGIN, SET_COOKIE};
-use reqwest::{Client, Response, StatusCode, redirect};
 use serde::Deserialize;
 use serde_json::{Value, json};
 
@@ -17,12 +19,21 @@ use super::DemoError;
 const TRIES: u32 = 480;
 /// The pause between two tries.
 const PAUSE: Duration = Duration::from_millis(250);
+/// No answer to the demo is longer than this, its day's log included.
+const LONGEST_ANSWER: usize = 64 << 20;
 
 /// The hub, as a phone reaches it.
-#[derive(Clone, Debug)]
+#[derive(Clone)]
 pub(super) struct Hub {
     base: String,
     http: Client,
+}
+
+/// What came back.
+struct Came {
+    status: StatusCode,
+    headers: HeaderMap,
+    text: String,
 }
 
 /// A phone that is let in, known to the hub by its cookie.
@@ -91,20 +102,15 @@ struct Refused {
 
 impl Hub {
     /// The hub at an address such as `http://127.0.0.1:4100`.
-    pub(super) fn at(base: &str) -> Result<Self, DemoError> {
-        let base = base.trim_end_matches('/').to_owned();
+    pub(super) fn at(base: &str) -> Self {
         let http = Client::builder()
-            .no_proxy()
-            // The hub closes a line that is idle: a new one for each request never meets that.
-            .pool_max_idle_per_host(0)
-            .redirect(redirect::Policy::none())
+            .disable_redirects()
             .timeout(Duration::from_secs(30))
-            .build()
-            .map_err(|source| DemoError::Unreachable {
-                what: base.clone(),
-                source,
-            })?;
-        Ok(Self { base, http })
+            .finish();
+        Self {
+            base: base.trim_end_matches('/').to_owned(),
+            http,
+        }
     }
 
     /// Its address.
@@ -116,8 +122,8 @@ impl Hub {
     pub(super) async fn own(&self, secret: &str) -> Result<Phone, DemoError> {
         let what = format!("{}/own/…", self.base);
         let link = format!("{}/own/{secret}", self.base);
-        let answer = self.http.get(link).send().await;
-        cookie(&what, &answer.map_err(unreachable(&what))?)
+        let came = came(&what, fresh(self.http.get(link)).send()).await?;
+        cookie(&what, &came)
     }
 
     /// Today's join codes.
@@ -147,10 +153,9 @@ impl Hub {
 
     async fn get(&self, path: &str, by: &Phone) -> Result<(String, String), DemoError> {
         let what = format!("{}{path}", self.base);
-        let request = self.http.get(&what).header(COOKIE, &by.cookie);
-        let answer = request.send().await.map_err(unreachable(&what))?;
-        let status = answer.status();
-        let text = answer.text().await.map_err(unreachable(&what))?;
+        let request = fresh(self.http.get(&what));
+        let request = request.insert_header((COOKIE, by.cookie.as_str()));
+        let Came { status, text, .. } = came(&what, request.send()).await?;
         if status.is_success() {
             return Ok((what, text));
         }
@@ -179,9 +184,9 @@ impl Hub {
             "same_person": true,
         });
         for _ in 0..TRIES {
-            let answer = self.post(&what, None, &body).await?;
-            if !asks_to_wait(answer.status()) {
-                return cookie(&what, &answer);
+            let came = self.post(&what, None, &body).await?;
+            if !asks_to_wait(came.status) {
+                return cookie(&what, &came);
             }
             tokio::time::sleep(PAUSE).await;
         }
@@ -200,9 +205,7 @@ impl Hub {
         let body = json!({ "key": key, "made_at": made_at, "command": command });
         let mut last = String::new();
         for _ in 0..TRIES {
-            let answer = self.post(&what, Some(by), &body).await?;
-            let status = answer.status();
-            let text = answer.text().await.map_err(unreachable(&what))?;
+            let Came { status, text, .. } = self.post(&what, Some(by), &body).await?;
             if asks_to_wait(status) {
                 last = text;
                 tokio::time::sleep(PAUSE).await;
@@ -226,12 +229,11 @@ impl Hub {
         let what = format!("{}/api/photos/{photo}", self.base);
         let mut last = String::new();
         for _ in 0..TRIES {
-            let request = self.http.put(&what).header(ORIGIN, &self.base);
-            let request = request.header(COOKIE, &by.cookie);
-            let request = request.header(CONTENT_TYPE, "image/jpeg").body(bytes);
-            let answer = request.send().await.map_err(unreachable(&what))?;
-            let status = answer.status();
-            let text = answer.text().await.map_err(unreachable(&what))?;
+            let request = fresh(self.http.put(&what))
+                .insert_header((ORIGIN, self.base.as_str()))
+                .insert_header((COOKIE, by.cookie.as_str()))
+                .insert_header((CONTENT_TYPE, "image/jpeg"));
+            let Came { status, text, .. } = came(&what, request.send_body(bytes)).await?;
             if status.is_success() {
                 return Ok(());
             }
@@ -245,23 +247,38 @@ impl Hub {
         Err(DemoError::Halted { answer: last })
     }
 
-    async fn post(
-        &self,
-        what: &str,
-        by: Option<&Phone>,
-        body: &Value,
-    ) -> Result<Response, DemoError> {
-        let mut request = self.http.post(what).header(ORIGIN, &self.base).json(body);
+    async fn post(&self, what: &str, by: Option<&Phone>, body: &Value) -> Result<Came, DemoError> {
+        let mut request = fresh(self.http.post(what));
+        request = request.insert_header((ORIGIN, self.base.as_str()));
         if let Some(phone) = by {
-            request = request.header(COOKIE, &phone.cookie);
+            request = request.insert_header((COOKIE, phone.cookie.as_str()));
         }
-        request.send().await.map_err(unreachable(what))
+        came(what, request.send_json(body)).await
     }
 }
 
-fn unreachable(what: &str) -> impl FnOnce(reqwest::Error) -> DemoError {
-    let what = what.to_owned();
-    move |source| DemoError::Unreachable { what, source }
+/// The hub closes a line that is idle: a new one for each request never meets that.
+fn fresh(request: ClientRequest) -> ClientRequest {
+    request.force_close()
+}
+
+/// The whole answer to a request.
+async fn came(what: &str, sent: SendClientRequest) -> Result<Came, DemoError> {
+    let mut answer: ClientResponse = sent.await.map_err(|error| unreachable(what, error))?;
+    let body = answer.body().limit(LONGEST_ANSWER).await;
+    let body = body.map_err(|error| unreachable(what, error))?;
+    Ok(Came {
+        status: answer.status(),
+        headers: answer.headers().clone(),
+        text: String::from_utf8_lossy(&body).into_owned(),
+    })
+}
+
+fn unreachable(what: &str, source: impl Error + 'static) -> DemoError {
+    DemoError::Unreachable {
+        what: what.to_owned(),
+        source: Box::new(source),
+    }
 }
 
 /// Too many at once, or busy: kept, and sent again.
@@ -285,10 +302,9 @@ fn said(status: StatusCode, text: &str) -> Option<Said> {
 }
 
 /// The device's cookie out of an answer that lets it in.
-fn cookie(what: &str, answer: &Response) -> Result<Phone, DemoError> {
-    let cookies = answer.headers().get_all(SET_COOKIE);
+fn cookie(what: &str, came: &Came) -> Result<Phone, DemoError> {
+    let cookies = came.headers.get_all(SET_COOKIE);
     let found = cookies
-        .iter()
         .filter_map(|value| value.to_str().ok()?.split(';').next())
         .find(|pair| pair.starts_with("rodcall="));
     found
@@ -297,6 +313,6 @@ fn cookie(what: &str, answer: &Response) -> Result<Phone, DemoError> {
         })
         .ok_or_else(|| DemoError::Answer {
             what: what.to_owned(),
-            answer: format!("{} without a cookie", answer.status()),
+            answer: format!("{} without a cookie", came.status),
         })
 }

@@ -106,7 +106,7 @@ pub enum DemoError {
         /// What was asked for.
         what: String,
         /// Why.
-        source: reqwest::Error,
+        source: Box<dyn std::error::Error>,
     },
     /// The hub's answer is not what the interface promises.
     #[error(

@@ -56,7 +56,7 @@ impl Player {
         clock: Clock,
     ) -> Result<Self, DemoError> {
         let rows = story::rows()?;
-        let hub = Hub::at(base)?;
+        let hub = Hub::at(base);
         let laptop = hub.own(own_secret).await?;
         let codes = hub.codes(&laptop).await?;
         let kept = Kept::read(&hub.export(&laptop).await?);

@@ -3,7 +3,9 @@
 use earthwork::length::Length;
 
 use crate::views::exception::{Exception, ExceptionKind};
-use crate::views::ground::{MachineCard, MarkCard, ScreenCard, SetUpCard};
+use crate::views::laser_cards::SetUpCard;
+use crate::views::machine_card::{MachineCard, ScreenCard};
+use crate::views::mark_card::MarkCard;
 use crate::views::{cuts_owed, record};
 use day::account::soil::{self, TestStanding};
 use day::going::{self, Back};

@@ -1,35 +1,24 @@
 //! The ground person's screen: the machines, the laser, the last reading on each mark, what the rod must read.
 
-use earthwork::laser::check_due::Due;
 use earthwork::length::Length;
 use earthwork::level;
-use earthwork::tolerance::Verdict;
 use earthwork::uncertainty::DoubtParts;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::views::account::{self, GroundAccount};
-use crate::views::call::CallView;
-use crate::views::cards;
 use crate::views::cuts::{self, CutsCard};
+use crate::views::laser_cards::{self, SetUpCard, SuspectCard};
+use crate::views::machine_card::{self, MachineCard};
+use crate::views::mark_card::{self, MarkCard};
 use crate::views::parts::{Each, Named, screen};
 use crate::views::start::{self, StartCard};
-use crate::views::way_in::WayInCard;
 use day::cuts::held;
 use day::going::{self, GoingMark};
-use day::last::StillCounts;
-use day::near::Near;
 use day::said::blind::{self, OwnDoubt};
-use day::said::call::CantCard;
-use day::said::machine::PlaceCard;
 use day::said::reading::{self, Joinable};
-use day::said::set_up::LaserSlope;
-use day::said::slew::SlewCard;
-use day::said::spotter::SpotterCard;
-use day::said::stop::StopCard;
-use day::said::suspect::SuspectMark;
-use day::site::{MachineShape, Mark, Site, UnsettledHigh};
-use day::state::{CheckCard, SetUp, SetUpState, State, TestedLaser};
+use day::site::{Mark, Site, UnsettledHigh};
+use day::state::{SetUp, State};
 use day::time::Time;
 
 /// What the ground phones show; the same for all of them.
@@ -67,187 +56,6 @@ pub struct Ground {
     pub closed: Option<Time>,
 }
 
-/// A machine as the ground person and the supervisor see it.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
-pub struct MachineCard {
-    /// The machine.
-    pub id: String,
-    /// Its shape.
-    pub shape: MachineShape,
-    /// The targets that it works on.
-    pub works_on: Vec<String>,
-    /// The last call, live or ended.
-    pub call: Option<CallView>,
-    /// Its screen.
-    pub screen: ScreenCard,
-    /// The number of its live call stands there, with nothing graver in its place and no panel over it.
-    pub in_view: bool,
-    /// Nobody has tapped its page since it was loaded: it can make no sound.
-    pub mute: bool,
-    /// Stopped: by whom, why, since when.
-    pub stop: Option<StopCard>,
-    /// The set-up in doubt that has paused it.
-    pub paused_by: Option<String>,
-    /// The target that its operator has yet to see.
-    pub must_see: Option<String>,
-    /// Since when its operator has been asking for a look.
-    pub look_asked_at: Option<Time>,
-    /// What the operator last said that they can't do, while it stands.
-    pub cant: Option<CantCard>,
-    /// Where it was last declared to stand.
-    pub place: Option<PlaceCard>,
-    /// Its keep-out radius.
-    pub keep_out: Length,
-    /// The marks within it, from where the machine was last said to stand.
-    pub marks_within: Vec<String>,
-    /// How far the mark of its live call lies beyond its reach, from where it was last said to stand.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub beyond_reach: Option<Length>,
-    /// From when on the declared place is too old to judge by: then its own marks count as within, and all of them when it is about.
-    pub place_old_at: Option<Time>,
-    /// It is at work today, as far as anybody has said: while its place is old or unknown, every mark counts as within.
-    pub is_about: bool,
-    /// Who asks to come in and who is in.
-    pub way_in: WayInCard,
-    /// What is near it, from where it was last said to stand.
-    pub near: Vec<Near>,
-    /// What was proposed or agreed with other machines.
-    pub slews: Vec<SlewCard>,
-    /// Who spots for it.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub spotter: Option<SpotterCard>,
-    /// Since when the battery of its phone is low: soon it is hands.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub battery_low: Option<Time>,
-}
-
-/// Whether anyone can see what is called.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
-#[serde(tag = "kind", rename_all = "snake_case")]
-pub enum ScreenCard {
-    /// No phone has joined for this machine.
-    None,
-    /// Its page is visible and its link alive.
-    Showing {
-        /// Who sits there.
-        person: String,
-    },
-    /// Its page is hidden or locked.
-    Hidden {
-        /// Who sits there.
-        person: String,
-        /// Since when.
-        since: Time,
-    },
-    /// Its link is gone: hand signals.
-    Lost {
-        /// Who sits there.
-        person: String,
-        /// Since when.
-        since: Time,
-    },
-}
-
-/// A laser set-up.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
-pub struct SetUpCard {
-    /// Its name, such as `S1`.
-    pub id: String,
-    /// The laser.
-    pub laser: String,
-    /// Height of instrument.
-    pub height: Length,
-    /// How its plane is sloped; level without.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub slope: Option<LaserSlope>,
-    /// Benchmarks that agreed before it was proven, when it is sloped.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    pub good_on: Vec<String>,
-    /// The benchmark of the backsight.
-    pub benchmark: String,
-    /// Where it stands, when told.
-    pub place: Option<earthwork::point::Point>,
-    /// Whether it may be used, and what is owed when it may not.
-    pub state: SetUpState,
-    /// The last check shot.
-    pub last_check: Option<CheckCard>,
-    /// Readings since the last good check.
-    pub readings_since_check: u32,
-    /// The last shot that proved it.
-    pub good_at: Option<Time>,
-    /// When the next check falls due by the clock, while it may be used.
-    pub check_by: Option<Time>,
-    /// A check is due: why, and since when.
-    pub due: Option<DueCard>,
-    /// What the newest test of its laser found.
-    pub tested: Option<TestedLaser>,
-}
-
-/// A check of the laser that is due. The cab is never told.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
-pub struct DueCard {
-    /// Why.
-    pub why: Due,
-    /// Since when.
-    pub since: Time,
-}
-
-/// What a failed check or a bump put in doubt.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
-pub struct SuspectCard {
-    /// Which set-up.
-    pub set_up: String,
-    /// The last good check.
-    pub from: Time,
-    /// The benchmark shot that ends it; none while there was none.
-    pub to: Option<Time>,
-    /// What that shot missed by.
-    pub residual: Option<Length>,
-    /// How many readings it holds.
-    pub readings: u32,
-    /// The last repeat that fits a laser not yet moved.
-    pub held_at: Option<Time>,
-    /// The first repeat that fits a laser already moved.
-    pub moved_by: Option<Time>,
-    /// Marks to shoot again, in walking order; one that was shot again has left.
-    pub shoot_again: Vec<SuspectMark>,
-    /// Marks that stand either way, and earlier acceptances that stand.
-    pub stand: Vec<SuspectMark>,
-}
-
-/// The last reading on a mark.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
-pub struct MarkCard {
-    /// The mark.
-    pub id: String,
-    /// The entry of the reading.
-    pub reading: u64,
-    /// Measured elevation.
-    pub elevation: Length,
-    /// Measured − target; none for a spot elevation, and none when it does not count any more.
-    pub dev: Option<Length>,
-    /// The verdict; none for a spot elevation, and none when it does not count any more.
-    pub verdict: Option<Verdict>,
-    /// What a supervisor ruled on it, while it stands.
-    pub ruling: Option<day::said::rule::Ruling>,
-    /// Two shots were too close on the low side: the supervisor rules.
-    pub needs_ruling: bool,
-    /// When it was made.
-    pub at: Time,
-    /// Who took it.
-    pub by: String,
-    /// On which set-up.
-    pub set_up: String,
-    /// The day on which it was made, when that is not this day.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub day: Option<String>,
-    /// Whether it still speaks for the mark, and why not.
-    pub counts: StillCounts,
-    /// Measured − target as it was booked, when it does not count any more.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub was: Option<Length>,
-}
-
 /// What a shot at a mark would take: enough for the page to say the call before it is sent.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct Shot {
@@ -278,9 +86,9 @@ screen! {
     Ground(state, site, day) {}
     field Seldom site: site.name.clone(),
     field Seldom day: day.id.clone(),
-    list Always machines(alike): cards::machines(state),
-    list Marks set_ups(alike): cards::set_ups(state),
-    each Marks marks(alike): cards::marks(state, site),
+    list Always machines(alike): machine_card::cards(state),
+    list Marks set_ups(alike): laser_cards::set_ups(state),
+    each Marks marks(alike): mark_card::cards(state, site),
     each Marks shots: shots(state, site),
     maybe Marks own_doubts: blind::own_doubts(state),
     field Seldom trims: site.rules.unsettled_high == UnsettledHigh::Trim,
@@ -294,27 +102,15 @@ screen! {
 
 /// Those that somebody still has to do something about.
 fn suspects(state: &State) -> Vec<SuspectCard> {
-    cards::suspects(state)
+    laser_cards::suspects(state)
         .into_iter()
-        .filter(|card| !card.shoot_again.is_empty() || cards::in_doubt(state, &card.set_up))
+        .filter(|card| !card.shoot_again.is_empty() || laser_cards::in_doubt(state, &card.set_up))
         .collect()
-}
-
-impl Named for MachineCard {
-    fn name(&self) -> String {
-        self.id.clone()
-    }
 }
 
 impl Named for GoingMark {
     fn name(&self) -> String {
         format!("{} {}", self.machine, self.mark)
-    }
-}
-
-impl Named for SetUpCard {
-    fn name(&self) -> String {
-        self.id.clone()
     }
 }
 

@@ -5,13 +5,15 @@
 
 pub mod account;
 pub mod call;
-mod cards;
 pub mod contour;
 pub mod cuts;
 mod cuts_owed;
 pub mod exception;
 mod exceptions;
 pub mod ground;
+pub mod laser_cards;
+pub mod machine_card;
+pub mod mark_card;
 pub mod operator;
 pub mod papers;
 pub mod parts;

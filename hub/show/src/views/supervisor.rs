@@ -7,11 +7,13 @@ use utoipa::ToSchema;
 use crate::views::account::{self, Account};
 use crate::views::exception::Exception;
 use crate::views::exceptions;
-use crate::views::ground::{MachineCard, MarkCard, SetUpCard, SuspectCard};
+use crate::views::laser_cards::{self, SetUpCard, SuspectCard};
+use crate::views::machine_card::{self, MachineCard};
+use crate::views::mark_card::{self, MarkCard};
 use crate::views::parts::screen;
 use crate::views::start::{self, StartCard};
 use crate::views::way_in::InsideCard;
-use crate::views::{cards, contour, cuts, record, way_in};
+use crate::views::{contour, cuts, record, way_in};
 use day::asked::Role;
 use day::coverage::{self, RunCoverage};
 use day::said::codes::Lasts;
@@ -149,17 +151,17 @@ screen! {
     Supervisor(state, site, day) {}
     field Seldom site: site.name.clone(),
     field Seldom day: day.id.clone(),
-    list Always machines(alike): cards::machines(state),
-    list Marks set_ups(alike): cards::set_ups(state),
+    list Always machines(alike): machine_card::cards(state),
+    list Marks set_ups(alike): laser_cards::set_ups(state),
     field Spare exceptions: needs_somebody(state, site),
     field Seldom people: people(state),
-    each Marks marks(alike): cards::marks(state, site),
+    each Marks marks(alike): mark_card::cards(state, site),
     field Seldom site_change: state.site_change.as_ref().map(site_change),
     field Seldom codes_generation: state.codes_generation,
     field Seldom codes_last: state.codes.lasts,
     field Seldom aims: aims(state),
     field Spare contours: contour::contours(state),
-    field Marks suspects: cards::suspects(state),
+    field Marks suspects: laser_cards::suspects(state),
     field Marks questions: questions(state),
     field Spare coverage: coverage::coverage(state),
     card Spare account: Box::new(account::account(state)),
@@ -172,8 +174,13 @@ screen! {
 }
 
 fn needs_somebody(state: &State, site: &Site) -> Vec<Exception> {
-    let (machines, set_ups) = (cards::machines(state), cards::set_ups(state));
-    exceptions::exceptions(state, &machines, &set_ups, &cards::marks(state, site).all())
+    let (machines, set_ups) = (machine_card::cards(state), laser_cards::set_ups(state));
+    exceptions::exceptions(
+        state,
+        &machines,
+        &set_ups,
+        &mark_card::cards(state, site).all(),
+    )
 }
 
 fn site_change(change: &PendingChange) -> SiteChangeCard {

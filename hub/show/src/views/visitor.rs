@@ -3,8 +3,7 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use crate::views::cards;
-use crate::views::ground::MarkCard;
+use crate::views::mark_card::{self, MarkCard};
 use crate::views::operator::{self, FaceStrip};
 use crate::views::papers::{self, InspectedCard, PhotoCard};
 use crate::views::parts::screen;
@@ -130,7 +129,7 @@ fn run(state: &State, site: &Site, target: &Target) -> VisitorRun {
             .is_some_and(|mark| mark.target.as_deref() == Some(&target.id))
     };
     let marks = sheet::marks(state, site);
-    let shots: Vec<MarkCard> = cards::marks(state, site)
+    let shots: Vec<MarkCard> = mark_card::cards(state, site)
         .all()
         .into_iter()
         .filter(|card| own(&card.id))

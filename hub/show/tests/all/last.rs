@@ -11,7 +11,8 @@ use day::said::reading::TakeReading;
 use day::said::revise::ReviseTarget;
 use day::said::site::{ConfirmSite, ReadSite};
 use earthwork::tolerance::Verdict;
-use show::views::ground::{self as view, MarkCard};
+use show::views::ground as view;
+use show::views::mark_card::MarkCard;
 
 fn card(crew: &Crew, mark: &str) -> MarkCard {
     let marks = view::view(&crew.state).unwrap().marks;

@@ -11,7 +11,7 @@ use earthwork::length::Length;
 use show::views::{ground as ground_view, supervisor};
 
 /// The card of the only window, as the ground phones show it.
-fn card(crew: &Crew) -> Option<ground_view::SuspectCard> {
+fn card(crew: &Crew) -> Option<show::views::laser_cards::SuspectCard> {
     let cards = ground_view::view(&crew.state).unwrap().suspects;
     assert!(cards.len() <= 1);
     cards.into_iter().next()
