@@ -40,6 +40,33 @@
 //! Signs: a difference is measured − target, positive is HIGH (cut), negative is LOW (fill). Offsets are
 //! positive to the right looking up-station. East and north are positive.
 //!
+//! A rod reading, from the benchmark to what the cab is told (invented figures):
+//!
+//! ```
+//! use earthwork::correction::{Ground, correction};
+//! use earthwork::length::{Length, parse};
+//! use earthwork::level::{elevation, grade_rod, height_of_instrument};
+//! use earthwork::tolerance::{Tolerance, verdict};
+//! use earthwork::words::{Language, ScreenUnit, call_text};
+//!
+//! # fn main() -> Result<(), Box<dyn std::error::Error>> {
+//! let hi = height_of_instrument(parse("106.35 ft")?, parse("4.65 ft")?);
+//! let target = parse("106.00 ft")?;
+//! assert_eq!(grade_rod(hi, target), parse("5.00 ft")?);
+//!
+//! let dev = elevation(hi, parse("4.70 ft")?) - target;
+//! assert_eq!(dev, parse("0.30 ft")?, "measured − target: HIGH");
+//!
+//! let tolerance = Tolerance::new(parse("0.10 ft")?, parse("0.20 ft")?)?;
+//! let found = verdict(&[dev], tolerance, Length::ZERO);
+//! let ground = Ground { dev, aim: Length::ZERO, tolerance: Some(tolerance) };
+//! let told = correction(&ground, found, false);
+//! let text = call_text(&told, &ground, Language::English, ScreenUnit::Tenths);
+//! assert_eq!(text.line, "DOWN 3");
+//! # Ok(())
+//! # }
+//! ```
+//!
 //! Units: every length and elevation is a [`length::Length`], a whole number of tenth-micrometres; the foot is
 //! the international foot. Uncertainties are one standard deviation, in feet, as `f64`.
 

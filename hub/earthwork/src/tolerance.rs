@@ -73,6 +73,20 @@ pub enum Verdict {
 ///
 /// When the tolerance can't be proven the two doubtful bands meet: the nearer limit names the side, and the
 /// middle goes to the high side, which is the one the crew can trim. No readings prove nothing: too close.
+///
+/// ```
+/// use earthwork::length::{Length, parse};
+/// use earthwork::tolerance::{Tolerance, Verdict, verdict};
+///
+/// # fn main() -> Result<(), Box<dyn std::error::Error>> {
+/// let tolerance = Tolerance::new(parse("0.10 ft")?, parse("0.10 ft")?)?;
+/// let at_the_limit = [parse("0.10 ft")?];
+/// assert_eq!(verdict(&at_the_limit, tolerance, Length::ZERO), Verdict::On);
+/// let guard = parse("0.02 ft")?;
+/// assert_eq!(verdict(&at_the_limit, tolerance, guard), Verdict::TooCloseHigh);
+/// # Ok(())
+/// # }
+/// ```
 pub fn verdict(devs: &[Length], tolerance: Tolerance, guard: Length) -> Verdict {
     let n = i128::try_from(devs.len()).unwrap_or(i128::MAX);
     let counts = |length: Length| i128::from(length.tenth_micrometres());

@@ -84,6 +84,23 @@ const LEAST_PART: i64 = 5;
 
 /// The slant from a true difference (read from the middle) and the one seen with unlike sights.
 ///
+/// ```
+/// use earthwork::length::parse;
+/// use earthwork::two_peg::{Pegs, corrected, slant};
+///
+/// # fn main() -> Result<(), Box<dyn std::error::Error>> {
+/// // From the middle both sights are off by as much, so the difference is true; then from near A (invented figures).
+/// let middle = Pegs { a: parse("4.62 ft")?, b: parse("5.13 ft")? };
+/// let near_a = Pegs { a: parse("4.50 ft")?, b: parse("5.05 ft")? };
+/// let (a, b) = (parse("10 ft")?, parse("210 ft")?);
+/// let slant = slant(middle.difference(), near_a.difference(), a, b)?;
+/// let true_b = corrected(near_a.b, slant, b);
+/// let true_a = corrected(near_a.a, slant, a);
+/// assert_eq!(true_a - true_b, middle.difference());
+/// # Ok(())
+/// # }
+/// ```
+///
 /// # Errors
 /// When a sight is below zero, or both pegs are equally or nearly equally far.
 pub fn slant(

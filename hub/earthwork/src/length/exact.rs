@@ -110,6 +110,18 @@ impl Length {
     }
 
     /// As a person reads it: rounded once, half away from zero, a sign only when what is shown is negative.
+    ///
+    /// ```
+    /// use earthwork::length::{Form, parse};
+    ///
+    /// # fn main() -> Result<(), Box<dyn std::error::Error>> {
+    /// let found = parse("0.30 ft")?;
+    /// assert_eq!(found.show(Form::DecimalFeet { places: 2 }), "0.30 ft");
+    /// assert_eq!(found.show(Form::Inches { parts: 8 }), "3 5/8 in");
+    /// assert_eq!(found.show(Form::Millimetres), "91 mm");
+    /// # Ok(())
+    /// # }
+    /// ```
     pub fn show(self, form: Form) -> String {
         match form {
             Form::DecimalFeet { places } => self.decimal(FOOT, places, "ft"),

@@ -20,6 +20,17 @@ pub(crate) fn short(text: &str) -> String {
 /// `3 1/2 in`, `12 mm`, `1.2 m`, `-0.04 ft`. Decimals and fractions are taken exactly; what falls between
 /// two counts goes to the nearest.
 ///
+/// ```
+/// use earthwork::length::parse;
+///
+/// # fn main() -> Result<(), Box<dyn std::error::Error>> {
+/// assert_eq!(parse("5'-4 3/8\"")?, parse("64.375 in")?);
+/// assert_eq!(parse("1 ft")?, parse("304.8 mm")?);
+/// assert!(parse("98.50").is_err(), "no unit, no length");
+/// # Ok(())
+/// # }
+/// ```
+///
 /// # Errors
 /// When the unit is missing, the text is not a length, or could be two.
 pub fn parse(text: &str) -> Result<Length, LengthError> {
