@@ -20,11 +20,15 @@ use crate::site;
 
 /// Ground phones that post in turn: the hub lets each one post so often and no more.
 const POSTERS: usize = 8;
+/// Of a crew's screens so many are supervisors', when there are more than that.
+const SUPERVISORS: usize = 2;
+
 /// A hub whose laser is proven, with its crew. Opened and closed outside of the measurement's runtime: phones have their own.
 pub(crate) struct Crew {
     yard: Yard,
     ground: Vec<Phone>,
     cab: Phone,
+    supervisor: Phone,
     /// Marks that are read in turn, all by the machine whose cab has a screen.
     marks: Vec<String>,
 }
@@ -43,11 +47,13 @@ impl Crew {
         for (turn, mark) in marks.iter().enumerate() {
             ground[turn % POSTERS].says(&reading(mark, "4.70"));
         }
+        let supervisor = yard.truck.lets_in("PN", &["supervisor"], None);
         marks.truncate(site::PAD_MARKS);
         Self {
             yard,
             ground,
             cab,
+            supervisor,
             marks,
         }
     }
@@ -63,26 +69,30 @@ pub(crate) struct Line<'a> {
     sent: (usize, usize),
     /// Bytes of views that came to the screens of the ground.
     bytes: Arc<AtomicUsize>,
-    count: usize,
+    /// How many screens are of the ground.
+    of_ground: usize,
 }
 
 impl<'a> Line<'a> {
-    /// So many screens: one in the cab, the others on the ground.
+    /// So many screens: one in the cab, two supervisors', the others on the ground.
     pub(crate) async fn open(crew: &'a Crew, count: usize) -> Self {
         let screens = Screens::new(count);
         let bytes = Arc::new(AtomicUsize::new(0));
         let of_cab = Arc::new(AtomicUsize::new(0));
         watch(&crew.cab, 0, "operator", screens.tell.clone(), of_cab).await;
+        let supervisors = if count > SUPERVISORS + 1 {
+            SUPERVISORS
+        } else {
+            0
+        };
         for screen in 1..count {
-            let phone = &crew.ground[screen % POSTERS];
-            watch(
-                phone,
-                screen,
-                "ground",
-                screens.tell.clone(),
-                Arc::clone(&bytes),
-            )
-            .await;
+            let (phone, topic, bytes) = if screen <= supervisors {
+                let not_counted = Arc::new(AtomicUsize::new(0));
+                (&crew.supervisor, "supervisor", not_counted)
+            } else {
+                (&crew.ground[screen % POSTERS], "ground", Arc::clone(&bytes))
+            };
+            watch(phone, screen, topic, screens.tell.clone(), bytes).await;
         }
         let mut posters = Vec::new();
         for phone in &crew.ground {
@@ -96,7 +106,7 @@ impl<'a> Line<'a> {
             last: 0,
             sent: (0, 0),
             bytes,
-            count,
+            of_ground: (count - 1).saturating_sub(supervisors),
         }
     }
 
@@ -139,7 +149,7 @@ impl<'a> Line<'a> {
 
     /// Bytes of views that each screen of the ground has been sent so far; zero without one.
     pub(crate) fn ground_bytes(&self) -> usize {
-        self.bytes.load(Ordering::Relaxed) / (self.count - 1).max(1)
+        self.bytes.load(Ordering::Relaxed) / self.of_ground.max(1)
     }
 
     /// Processor time of the hub so far, by the kernel's account: in hundredths of a second.

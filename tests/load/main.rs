@@ -28,7 +28,7 @@ use screens::Turn;
 /// One of the moments of a turn.
 type Moment = fn(&Turn) -> Duration;
 
-/// Screens of a measurement: one is in the cab, the others on the ground.
+/// Screens of a measurement: one is in the cab, of many two are supervisors', the others on the ground.
 const SCREENS: [usize; 3] = [1, 20, 200];
 /// Entries of the day at which turns are measured.
 const DAY: [u64; 3] = [500, 2_000, 10_000];

@@ -17,11 +17,13 @@
 mod harness;
 
 mod floor;
+#[expect(dead_code, reason = "the measurement uses a part of it")]
 mod hub;
 #[path = "peers/postgres.rs"]
 mod postgres;
 #[path = "peers/redis_server.rs"]
 mod redis_server;
+#[expect(dead_code, reason = "the measurement uses a part of it")]
 mod screens;
 #[path = "peers/servers.rs"]
 mod servers;
