@@ -38,6 +38,7 @@ function SettingsPanel({ onClose }: { onClose: () => void }) {
   const units = t().unitNames;
   return (
     <Panel title={t().screen} onClose={onClose}>
+      {me.value?.machine && <OfTheCab machine={me.value.machine} onDone={onClose} />}
       {/* In the cab nothing else stands over the number. */}
       <LeftWords />
       <LanguageChoice />
@@ -73,7 +74,6 @@ function SettingsPanel({ onClose }: { onClose: () => void }) {
           spoken.value = id === "on";
         }}
       />
-      {me.value?.machine && <OfTheCab machine={me.value.machine} onDone={onClose} />}
     </Panel>
   );
 }
@@ -90,14 +90,14 @@ function OfTheCab({ machine, onDone }: { machine: string; onDone: () => void }) 
   };
   return (
     <>
-      <Key kind="wide" onPress={give}>
-        {t().giveCab(machine)}
-      </Key>
-      <p class="quiet">{t().giveCabNote}</p>
       <HoldKey kind="down" onPress={getOut}>
         {t().wayIn.bucketDown}
       </HoldKey>
       <p class="quiet">{t().getOut}</p>
+      <Key kind="wide" onPress={give}>
+        {t().giveCab(machine)}
+      </Key>
+      <p class="quiet">{t().giveCabNote}</p>
     </>
   );
 }

@@ -1,7 +1,5 @@
 /** What of the ground stands on the cab's screen: a face that is left, a stretch that is dug by hand, a rule of depth. */
-import { say } from "../../hub";
 import { alarmWhy } from "../../parts/face_facts";
-import { Key } from "../../parts/keys";
 import { ago, feet } from "../../show";
 import { now } from "../../state";
 import type { CabScreen, Crossing, DepthWarning, Operator, SpotterCard } from "../../wire";
@@ -20,12 +18,6 @@ export function LeaveFace({ screen }: { screen: Extract<CabScreen, { kind: "leav
           {alarmWhy(screen.why)} <span class="age">· {ago(now.value - screen.since)}</span>
         </p>
         <p>{words.leaveDo}</p>
-        <Key
-          kind="large"
-          onPress={() => void say({ kind: "leave_face", zone: screen.zone, alarm: screen.alarm })}
-        >
-          {words.away}
-        </Key>
       </div>
     </div>
   );
@@ -83,7 +75,7 @@ export function Shovel() {
   );
 }
 
-/** Lies over the ground of a call beside a buried line: dots, the shovel, the word. */
+/** Before the number of a call beside a buried line: dots, the shovel, the word. */
 export function HandDigPlate() {
   return (
     <div class="hand-dig" role="note">
