@@ -42,6 +42,8 @@ export class Altered {
   async show(view: View): Promise<void> {
     this.shown = view;
     this.say();
+    // A link that a slow machine has let go comes back by itself.
+    await this.page.locator(`.cab.shows-${view.screen.kind}`).waitFor();
     // Painted once more than it takes to lay it out.
     await this.page.evaluate(
       () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done(null)))),

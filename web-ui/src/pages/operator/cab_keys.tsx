@@ -8,11 +8,11 @@ import { keepAwake, keptBy } from "../../awake";
 import { say } from "../../hub";
 import { waiting } from "../../outbox";
 import { HoldKey, Key, StopKey } from "../../parts/keys";
+import { LatePanel } from "../../parts/late_panel";
 import { allowSound, audible } from "../../sound";
 import { replays } from "../../state";
 import type { CabScreen, CallView, Operator } from "../../wire";
 import { t } from "../../words";
-import { CantPanel } from "./cant";
 import { coversNumber, hasLooked } from "./look";
 import type { Halted } from "./screen";
 import { StandKey, standKeys } from "./stand";
@@ -104,7 +104,6 @@ export function CabKeys({ answers, armed, look, start }: CabKeysProps) {
       <Awake />
       {start}
       {answers.map((one, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: rows are places, not things.
         <div class={`answer fades ${armed}`} key={i}>
           {one}
         </div>
@@ -114,7 +113,11 @@ export function CabKeys({ answers, armed, look, start }: CabKeysProps) {
       </Key>
       <Key onPress={() => setCant(true)}>{t().cantKey}</Key>
       <StopKey />
-      {cant && <CantPanel onClose={() => setCant(false)} />}
+      {cant && (
+        <LatePanel title={t().cantKey} onClose={() => setCant(false)}>
+          {(late) => <late.CantPanel onClose={() => setCant(false)} />}
+        </LatePanel>
+      )}
     </nav>
   );
 }

@@ -5,6 +5,7 @@ import { now } from "../../state";
 import type { CabScreen, Crossing, DepthWarning, Operator, SpotterCard } from "../../wire";
 import { t } from "../../words";
 import { NearStrips } from "./near";
+import { ems } from "./section";
 
 /** Whole screen: the machine may be under a face that is left. */
 export function LeaveFace({ screen }: { screen: Extract<CabScreen, { kind: "leave_face" }> }) {
@@ -80,7 +81,7 @@ export function HandDigPlate() {
   return (
     <div class="hand-dig" role="note">
       <Shovel />
-      <strong>{t().cuts.handDig}</strong>
+      <strong style={{ "--ems": ems(t().cuts.handDig) }}>{t().cuts.handDig}</strong>
       <Shovel />
     </div>
   );

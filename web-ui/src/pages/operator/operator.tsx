@@ -17,7 +17,7 @@ import { coversNumber, useLook } from "./look";
 import { CabPlan } from "./plan";
 import { useReceipts } from "./receipts";
 import { type Halted, Screen } from "./screen";
-import { crowds, Side } from "./side";
+import { many, Side } from "./side";
 import { useTunes } from "./tunes";
 import { namesIn } from "./way_in";
 
@@ -60,11 +60,12 @@ export function OperatorPage() {
   const armed = beats.value % 2 === 0 ? "armed-a" : "armed-b";
   const answers = view && screen ? answersOf(view, screen, { inView, covered }) : [];
   const start = startOwed();
-  const crowded = view !== null && crowds(view, call);
+  const strips = view !== null && many(view, screen);
+  const crowded = strips && call !== null;
   const rows = 1 + (crowded ? 0 : answers.length) + (start ? 1 : 0);
   return (
     <div
-      class={`frame cab shows-${screen?.kind ?? "nothing"} ${crowded ? "crowded" : ""}`}
+      class={`frame cab shows-${screen?.kind ?? "nothing"} ${strips ? "many" : ""} ${crowded ? "crowded" : ""}`}
       style={{ "--rows": rows }}
       onPointerDown={() => audible.value || replays || void allowSound()}
     >
@@ -81,7 +82,9 @@ export function OperatorPage() {
         {view && screen && (
           <div class={`living ${armed}`}>
             <Side view={view} screen={screen} />
-            <div class="filling">{plan ? <CabPlan view={view} /> : <Screen view={view} screen={screen} />}</div>
+            <div class="filling">
+              {plan ? <CabPlan view={view} /> : <Screen view={view} screen={screen} />}
+            </div>
           </div>
         )}
       </main>

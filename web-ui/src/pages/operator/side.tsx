@@ -16,18 +16,21 @@ const NOT_HERE: readonly string[] = ["hand_dig", "not_proved"];
 /** What fills the screen says all there is; strips would take its room. */
 const ALONE: readonly string[] = ["leave_face", "stop"];
 
-/** So many lines stand over the number that GOT IT gives its row to them. */
-export function crowds(view: Operator, call: CallView | null): boolean {
-  if (!call) return false;
+/** Several lines stand over what fills the screen: they are set smaller, and under a number GOT IT gives them its row. */
+export function many(view: Operator, screen: CabScreen | Halted | null): boolean {
+  if (!screen || ALONE.includes(screen.kind)) return false;
   const { faces_left, near, slews, spotter, hand_dig, struck } = view;
   const lines = faces_left.length + near.length + slews.length + hand_dig.length + struck.length;
-  return lines + (spotter ? 1 : 0) + (call.reminder ? 1 : 0) + call.warnings.length > 1;
+  const call = screen.kind === "call" ? screen.call : null;
+  return lines + (spotter ? 1 : 0) + (call?.reminder ? 1 : 0) + (call?.warnings.length ?? 0) > 1;
 }
 
 export function Side({ view, screen }: { view: Operator; screen: CabScreen | Halted }) {
   const call = screen.kind === "call" ? screen.call : null;
   const byHand = call?.labels.includes("hand_dig") ?? false;
-  const labels = call ? labelWords({ ...call, labels: call.labels.filter((one) => !NOT_HERE.includes(one)) }) : [];
+  const labels = call
+    ? labelWords({ ...call, labels: call.labels.filter((one) => !NOT_HERE.includes(one)) })
+    : [];
   const alone = ALONE.includes(screen.kind);
   return (
     <div class="side">
