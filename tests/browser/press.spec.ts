@@ -1,5 +1,5 @@
 /** A press that slides: glove and vibration move a finger by 10 mm, and the key that took it keeps it. */
-import type { Locator, Page } from "@playwright/test";
+import type { CDPSession, Locator, Page } from "@playwright/test";
 import { call, expect, sendsReading, test } from "./crew.ts";
 
 /** Such a phone: 0.185 mm to the CSS pixel, so that 50 px are 9.3 mm and 70 px are 13 mm. */
@@ -12,23 +12,27 @@ interface Finger {
   lift(): Promise<void>;
 }
 
+const inputs = new WeakMap<Page, Promise<CDPSession>>();
+
 /** A finger as the browser's own input has it: it makes gestures of it, pans and cancels. */
 async function lays(page: Page, on: Locator): Promise<Finger> {
+  await expect(on).toBeVisible();
   const box = await on.boundingBox();
   if (!box) throw new Error("The key stands nowhere");
   const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-  const input = await page.context().newCDPSession(page);
+  const known = inputs.get(page) ?? page.context().newCDPSession(page);
+  inputs.set(page, known);
+  const input = await known;
   const touch = (type: "touchStart" | "touchMove" | "touchEnd", points: { x: number; y: number }[]) =>
     input.send("Input.dispatchTouchEvent", { type, touchPoints: points });
   await touch("touchStart", [at]);
   return {
     async slide(px) {
       // Little by little, as a hand that shakes: the browser looks at each step.
-      for (let step = 1; step <= 10; step++) await touch("touchMove", [{ x: at.x, y: at.y - (px * step) / 10 }]);
+      for (let step = 1; step <= 4; step++) await touch("touchMove", [{ x: at.x, y: at.y - (px * step) / 4 }]);
     },
     async lift() {
       await touch("touchEnd", []);
-      await input.detach();
     },
   };
 }

@@ -8,7 +8,7 @@ export function headline(screen: CabScreen | Halted | null): string {
   const words = t();
   switch (screen?.kind) {
     case undefined:
-      return `${words.noLink}. ${words.noLinkDo}`;
+      return words.linkLost;
     case "stop":
     case "way_in":
       return words.stop;

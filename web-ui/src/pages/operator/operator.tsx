@@ -53,7 +53,7 @@ export function OperatorPage() {
     cabPage.value = away ? null : { covered, mute: !audible.value };
   }, [covered, audible.value, !!away]);
   useTunes(screen, view?.way_in);
-  const stands = away ? t().bye[away] : headline(screen);
+  const stands = away ? "" : headline(screen);
   // Its kind alone: a number that a dead page leaves in its title would look alive.
   useTitle(call ? t().callStands : stands, me.value?.machine ?? view?.machine, t().roles.operator);
   // The two names are the same rule; changing from one to the other starts its four seconds anew.
@@ -98,7 +98,7 @@ export function OperatorPage() {
 function Heard({ text }: { text: string }) {
   return (
     <p class="unseen" role="status" aria-live="assertive" aria-atomic="true">
-      {text}
+      {text && `${text}.`}
     </p>
   );
 }
