@@ -61,7 +61,8 @@ test("in the cab whatever panel is open goes when one of it comes, and it fills 
       ["leave-face", "GET AWAY FROM THE FACE"],
     ] as const) {
       await cab.show(quiet);
-      await key(cab.page, opens).click();
+      // The plan comes back by itself with what it was opened over.
+      if ((await key(cab.page, "SECTION").count()) === 0) await key(cab.page, opens).click();
       await cab.show(STATES[comes]?.view() ?? {});
       await expect(cab.page.getByRole("dialog")).toHaveCount(0);
       for (const size of SIZES) {

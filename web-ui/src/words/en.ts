@@ -173,6 +173,7 @@ export const en = {
   endedDo: "The number is removed. Ask the ground person.",
   callStands: "CALL",
   northLetter: "N",
+  toThe: (side: string) => `TO THE ${side}`,
   labels: {
     one_benchmark: "ONE BENCHMARK",
     not_checked: "LASER NOT CHECKED",

@@ -157,6 +157,7 @@ export const es: typeof en = {
   endedDo: "El número se quitó. Pregunte a quien está en el piso.",
   callStands: "ORDEN",
   northLetter: "N",
+  toThe: (side) => `AL ${side}`,
   labels: {
     one_benchmark: "UN SOLO BANCO",
     not_checked: "LÁSER SIN REVISAR",

@@ -6,15 +6,18 @@ import type { CallView } from "../../wire";
 import { t } from "../../words";
 import type { Compass } from "../../words/kinds";
 
+/** Which line an edge was taped from; calls of older days do not have it. */
+type Lined = CallView & { line?: { name: string; lies?: Compass | null } | null };
+
 /** Before the number: which line, and to which side of the mark it lies. */
-export function LineSide({ call }: { call: CallView }) {
+export function LineSide({ call }: { call: Lined }) {
   const side = call.line;
   if (!side) return null;
   return (
     <p class="line-side">
       {side.lies && <Plan to={side.lies} />}
       <span>
-        {side.name} {side.lies && <strong>{t().crew.compass[side.lies]}</strong>}
+        {side.name} {side.lies && <strong>{t().toThe(t().crew.compass[side.lies])}</strong>}
       </span>
     </p>
   );
