@@ -348,7 +348,7 @@ mod tests {
         // It runs north along x = 0 and what lies to its right is kept: what may not be dug lies to the west.
         let mut crew = lined();
         tapes(&mut crew, "0.30", false).unwrap();
-        let (_, call) = crew.state.live_call("EX-1").unwrap();
+        let call = crew.state.calls.values().next_back().unwrap();
         let side = LineSide {
             name: "BUFFER".into(),
             lies: Some(Compass::West),
