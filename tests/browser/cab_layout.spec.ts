@@ -326,3 +326,29 @@ test("one place tells a reader each call, and the title says what stands without
   await expect(heard).toContainText("STOP");
   await expect(cab.page).toHaveTitle("STOP · EX-1 · OPERATOR · Rodcall");
 });
+
+test("all of CAN'T, and BUCKET DOWN before anybody gets out, is in reach without scrolling, in both holds", async ({
+  crew,
+}) => {
+  const cab = await Altered.cab(crew, { width: 360, height: 740 });
+  await cab.show(STATES["down-3"]?.view() ?? {});
+  const dialog = cab.page.getByRole("dialog");
+  for (const size of SIZES.filter((one) => one.width === 360 || one.height === 360)) {
+    await cab.page.setViewportSize(size);
+    await cab.page.getByRole("button", { name: "CAN'T", exact: true }).click();
+    await expect(dialog.getByRole("button", { name: "PIPE", exact: true })).toBeVisible();
+    const keys = await dialog.getByRole("button").all();
+    expect(keys.length).toBeGreaterThan(12);
+    for (const one of keys) await expect(one).toBeInViewport({ ratio: 1 });
+    const { keys: seen } = await look(cab.page);
+    const stop = await dialog.locator(".key.stop").boundingBox();
+    if (!stop) throw new Error("STOP stands nowhere");
+    const box = { left: stop.x, top: stop.y, right: stop.x + stop.width, bottom: stop.y + stop.height };
+    const inside = seen.filter((one) => !one.covered);
+    for (const one of inside) expect(apart(one.box, box) * size.mm, one.name).toBeGreaterThan(5.9);
+    await dialog.getByRole("button", { name: "CANCEL" }).click();
+    await cab.page.getByRole("button", { name: "SCREEN", exact: true }).click();
+    await expect(dialog.getByRole("button", { name: /^BUCKET DOWN/ })).toBeInViewport({ ratio: 1 });
+    await cab.page.keyboard.press("Escape");
+  }
+});

@@ -19,7 +19,7 @@ export const es: typeof en = {
   skip: "SALTAR",
   none: "ninguno",
   hold: "mantenga",
-  heldShort: "SOLTÓ ANTES: MANTENGA HASTA QUE SE LLENE",
+  heldShort: "QUITÓ EL DEDO ANTES: MANTENGA HASTA QUE SE LLENE",
   loading: "Preguntando al servidor…",
   noHub: "El servidor no contesta. Siga en el Wi-Fi de la cuadrilla y pruebe otra vez.",
   linkLost: "SIN ENLACE",
