@@ -39,7 +39,7 @@ interface Seen {
   tickCovered: boolean;
   /** How far the page runs past its edge. */
   over: number;
-  keys: { name: string; box: Box; covered: boolean }[];
+  keys: { name: string; box: Box; covered: boolean; cut: boolean }[];
   /** What stands over the number or beside it, whole and in view or not. */
   strips: { text: string; whole: boolean }[];
   /** Height of its drawn figures and how much of its room's width it fills, of a number in view. */
@@ -119,6 +119,7 @@ async function look(page: Page): Promise<Seen> {
         name: key.getAttribute("aria-label") ?? key.textContent ?? "",
         box: box(key),
         covered: covered(key),
+        cut: key.scrollWidth > key.clientWidth + 1,
       })),
       strips: strips.map((strip) => {
         const fixed = getComputedStyle(strip).position === "fixed";
@@ -148,6 +149,7 @@ function faults(state: CabState, seen: Seen, size: Size): string[] {
   if (seen.tickCovered) found.push("the sign of life is covered");
   const stop = seen.stop;
   for (const key of seen.keys) {
+    if (key.cut) found.push(`${key.name} runs over its key`);
     const gap = apart(key.box, stop) * size.mm;
     if (gap < 5.9) found.push(`${key.name} is ${gap.toFixed(1)} mm from STOP`);
     const over = key.box.right > stop.left && key.box.left < stop.right && key.box.bottom <= stop.top;
@@ -340,6 +342,7 @@ test("all of CAN'T, and BUCKET DOWN before anybody gets out, is in reach without
     const keys = await dialog.getByRole("button").all();
     expect(keys.length).toBeGreaterThan(12);
     for (const one of keys) await expect(one).toBeInViewport({ ratio: 1 });
+    expect((await look(cab.page)).keys.filter((one) => one.cut).map((one) => one.name)).toEqual([]);
     const { keys: seen } = await look(cab.page);
     const stop = await dialog.locator(".key.stop").boundingBox();
     if (!stop) throw new Error("STOP stands nowhere");

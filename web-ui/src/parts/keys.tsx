@@ -17,6 +17,13 @@ interface KeyProps {
   submit?: boolean;
 }
 
+/** How long the longest word of a key is, for a key that is no wider than it: its figures and its own text come first. */
+function longest(of: ComponentChildren): { "--longest": number } | undefined {
+  const text = Array.isArray(of) ? of.find((one) => typeof one === "string") : of;
+  if (typeof text !== "string") return undefined;
+  return { "--longest": Math.max(4, ...text.split(" ").map((word) => word.length)) };
+}
+
 /** A finger may slide so far and its press still counts: 10 mm on a phone of 0.166 mm to the CSS pixel. */
 const SLIDES = 60;
 
@@ -64,6 +71,7 @@ export function Key({ children, onPress, kind = "", label, pressed, disabled, wh
     <button
       type={submit ? "submit" : "button"}
       class={`key ${kind}`}
+      style={longest(children)}
       onClick={disabled ? () => setTried(true) : onPress}
       {...finger}
       aria-label={label}
@@ -141,6 +149,7 @@ export function HoldKey({ children, onPress, kind = "" }: KeyProps) {
     <button
       type="button"
       class={`key hold ${holding ? "holding" : ""} ${kind}`}
+      style={longest(children)}
       onPointerDown={take}
       onPointerMove={slid}
       onPointerUp={letGo}

@@ -61,7 +61,7 @@ export function OperatorPage() {
   const answers = view && screen ? answersOf(view, screen, { inView, covered }) : [];
   const start = startOwed();
   const strips = view !== null && many(view, screen);
-  const crowded = strips && call !== null;
+  const crowded = call !== null && (strips || short());
   const rows = 1 + (crowded ? 0 : answers.length) + (start ? 1 : 0);
   return (
     <div
@@ -102,6 +102,9 @@ function Heard({ text }: { text: string }) {
     </p>
   );
 }
+
+/** An upright phone with no height for a row of GOT IT. */
+const short = () => innerHeight <= 680 && innerHeight > innerWidth;
 
 /** What the plan may take the place of; a stop, a pause and a new target are never covered. */
 const PLAN_OVER = ["call", "no_call", "old"];
