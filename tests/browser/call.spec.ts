@@ -141,7 +141,7 @@ test("a call that is taken back is removed from the cab", async ({ crew }) => {
   await sendsReading(ground.page, "4.70");
   await expect(call(cab.page, "DOWN 3")).toBeVisible();
   await ground.page.getByRole("button", { name: "WITHDRAW" }).click();
-  await expect(cab.page.getByText("WITHDRAWN")).toBeVisible();
+  await expect(cab.page.getByText("WITHDRAWN", { exact: true })).toBeVisible();
   await expect(call(cab.page, "DOWN 3")).toHaveCount(0);
 });
 

@@ -105,9 +105,9 @@ export async function sendsReading(page: Page, reading: string): Promise<void> {
   await page.getByRole("button", { name: "SEND", exact: true }).click();
 }
 
-/** The call on a cab's screen, by the words that a reader of the screen hears: "DOWN 3". */
+/** The call on a cab's screen, by the name that its drawing has for a reader of the screen: "DOWN 3". */
 export function call(page: Page, line: string) {
-  return page.getByRole("status", { name: new RegExp(`^${line}\\.`) });
+  return page.getByRole("group", { name: new RegExp(`^${line}\\.`) });
 }
 
 /** Keeps a key pressed until what it does has happened. */

@@ -38,7 +38,7 @@ test("a replay shows what the cab's page showed, and says nothing to the hub", a
   // At the end of the day the cab had no link: the number had hidden itself, and so it does here.
   await slider.fill(at(to));
   await expect(page.getByText(/^EX-1 OW · HAD NO LINK$/)).toBeVisible();
-  await expect(painted.getByText("NO LINK")).toBeVisible();
+  await expect(painted.getByText("NO LINK", { exact: true })).toBeVisible();
   await expect(painted.getByRole("status", { name: /^DOWN 3\./ })).toBeHidden();
   expect((await crew.hub.get("/healthz")).head, "a replay adds nothing to the log").toBe(before);
 });

@@ -2,6 +2,8 @@
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import type { BrowserContextOptions, Page } from "@playwright/test";
+import { Altered } from "./altered.ts";
+import { STATES } from "./cab_states.ts";
 import { call, comeIn, expect, FOOT, sendsReading, test, typeRod } from "./crew.ts";
 
 const SHOTS = join(import.meta.dirname, "shots");
@@ -129,7 +131,7 @@ test("cab in English", async ({ crew }) => {
   await shoot(cab.page, "cab-en-cant");
   await press(cab.page, "CANCEL");
   await crew.hub.say({ kind: "say_bumped", set_up: "S1" });
-  await expect(cab.page.getByText("PAUSE – LASER CHECK")).toBeVisible();
+  await expect(cab.page.locator(".plate-title", { hasText: "PAUSE" })).toBeVisible();
   await shoot(cab.page, "cab-en-pause");
   await crew.hub.say({ kind: "stop_all", why: "somebody in the cut" });
   await expect(cab.page.getByRole("alert")).toBeVisible();
@@ -137,6 +139,24 @@ test("cab in English", async ({ crew }) => {
   cab.link.cut();
   await expect(cab.page.getByRole("alert")).toBeHidden();
   await shoot(cab.page, "cab-en-no-link");
+});
+
+/** The table of states that the layout is measured in, upright and on its side. */
+test("cab, each state in each hold", async ({ crew }) => {
+  mkdirSync(SHOTS, { recursive: true });
+  const holds = [
+    { width: 360, height: 740 },
+    { width: 740, height: 360 },
+    { width: 1180, height: 820 },
+  ];
+  const cab = await Altered.cab(crew, { width: 360, height: 740 });
+  for (const size of holds) {
+    await cab.page.setViewportSize(size);
+    for (const [name, state] of Object.entries(STATES)) {
+      await cab.show(state.view());
+      await cab.page.screenshot({ path: join(SHOTS, `state-${name}-${size.width}.png`) });
+    }
+  }
 });
 
 test("cab in Spanish, in inches", async ({ crew }) => {
@@ -149,7 +169,7 @@ test("cab in Spanish, in inches", async ({ crew }) => {
     ["5.02", "grade"],
   ] as const) {
     await sendsReading(ground.page, reading);
-    await expect(cab.page.getByRole("main").getByRole("status")).toBeVisible();
+    await expect(cab.page.locator("[data-number]")).toBeVisible();
     await shoot(cab.page, `cab-es-${name}`);
     await press(ground.page, /^NEXT MARK/);
   }

@@ -4,14 +4,16 @@ import { useEffect, useRef } from "preact/hooks";
 import { FOOT } from "../grade";
 import { notSent, onlyInMemory } from "../outbox";
 import { play } from "../sound";
-import { ground, halted, linked, notice, photosWaiting, supervisor, visitor } from "../state";
+import { ground, halted, linked, me, notice, photosWaiting, supervisor, visitor } from "../state";
 import { t } from "../words";
+import type { Role } from "../words/kinds";
 import { HeldWords, LeftWords } from "./kept";
 import { Key, StopKey } from "./keys";
 import { Settings } from "./settings";
 import { Struck } from "./struck";
 import { TakenPhoto } from "./taken_photo";
 import { Tick } from "./tick";
+import { useTitle } from "./title";
 import { StopBand, standing } from "./urgent";
 
 /** Lines that stand above a page while something is wrong. */
@@ -106,9 +108,15 @@ interface FrameProps {
   lead?: ComponentChildren;
 }
 
+const roleWords = (roles: readonly Role[] | undefined) =>
+  (roles ?? []).map((one) => t().roles[one]).join(" + ");
+
 /** A page of the ground person, the supervisor or a visitor. */
 export function Frame({ title, tabs, tab, onTab, children, kind = "", lead }: FrameProps) {
   const row = useRef<HTMLDivElement>(null);
+  const open = tabs.find((one) => one.id === tab)?.name;
+  const stops = !linked.value ? t().noLink : standing() && t().stop;
+  useTitle(stops, open, me.value?.person, roleWords(me.value?.roles));
   // Where the names go in one row that is pushed along, the open page's name is in sight.
   useEffect(() => {
     const open = row.current?.querySelector("[aria-pressed=true]");

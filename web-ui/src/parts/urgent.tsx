@@ -4,10 +4,12 @@
  */
 import { signal } from "@preact/signals";
 import type { ComponentChildren } from "preact";
+import { FOOT } from "../grade";
 import { ago } from "../show";
 import { bye, ground, linked, me, now, operator, supervisor, unkept, visitor } from "../state";
 import type { EntryCard, StopCard } from "../wire";
 import { t } from "../words";
+import { Struck } from "./struck";
 
 /** Panels that are open now: under one no number is in view. */
 export const openPanels = signal(0);
@@ -37,13 +39,16 @@ export function Urgent() {
   const screen = cab ? operator.value?.screen : null;
   const stop = screen?.kind === "stop" ? screen : standing();
   const people = cab ? (operator.value?.way_in.people ?? []) : entries();
-  const faces = (ground.value?.cuts.faces ?? []).filter((card) => card.alarm);
+  const cuts = (ground.value ?? supervisor.value)?.cuts;
+  const faces = (cuts?.faces ?? []).filter((card) => card.alarm);
+  const left = [...(cab ? (operator.value?.faces_left ?? []) : []), ...(visitor.value?.faces_left ?? [])];
   return (
     <div class="urgent">
       {!linked.value && (
         <p class="warning">{cab ? `${words.noLink} · ${words.noLinkDo}` : words.linkLostDo}</p>
       )}
       {stop && <StopBand stop={stop} all={stop.all} />}
+      <Struck cards={cab ? operator.value?.struck : (cuts?.struck ?? visitor.value?.struck)} />
       {(cab || supervisor.value ? people.filter(owed) : []).map((one) => (
         <p class="warning" role="alert" key={one.visit}>
           {one.stage === "unconfirmed"
@@ -55,8 +60,12 @@ export function Urgent() {
       ))}
       {faces.map((card) => (
         <p class="warning" role="alert" key={card.id}>
-          {words.cuts.leave} ·{" "}
-          {words.cuts.leaveStrip(card.name, Math.ceil(card.strip / 3_048_000).toString())}
+          {words.cuts.leave} · {words.cuts.leaveStrip(card.name, Math.ceil(card.strip / FOOT).toString())}
+        </p>
+      ))}
+      {left.map((face) => (
+        <p class="warning" role="alert" key={face.zone}>
+          {words.cuts.leave} · {words.cuts.leaveStrip(face.name, Math.ceil(face.strip / FOOT).toString())}
         </p>
       ))}
     </div>

@@ -86,7 +86,7 @@ describe("the safety texts read back from the Spanish", () => {
         es.high,
         es.low,
       ],
-      [struck.asks, cant, es.cantStops, ways, quick, states, endings],
+      [struck.asks, cant, es.cantStops, ways, quick, states, endings, es.ended, es.endedDo, es.heldShort],
       [
         cuts.also,
         cuts.leave,

@@ -16,6 +16,7 @@ use crate::entry::{Body, Entry};
 use crate::happening::{Happening, Touches};
 use crate::keep_out;
 use crate::refusal::Refusal;
+use crate::said::edge::LineSide;
 use crate::saying::{Asking, Closed, Saying};
 use crate::state::{Call, State};
 use crate::time::{Time, When};
@@ -61,6 +62,9 @@ pub struct CallSent {
     /// Rules of depth that are near.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub warnings: Vec<DepthWarning>,
+    /// Of an edge: which line, and on which side it lies; not kept by old days.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub line: Option<LineSide>,
     /// When it will be too old.
     pub stale_at: Time,
     /// Its line in English.
@@ -134,6 +138,7 @@ pub(crate) struct Draft {
     pub(crate) labels: Vec<Label>,
     pub(crate) checked_at: Option<Time>,
     pub(crate) warnings: Vec<DepthWarning>,
+    pub(crate) line: Option<LineSide>,
 }
 
 /// The entry that sends a call.
@@ -165,6 +170,7 @@ pub(crate) fn send(state: &State, by: &By, when: When, draft: Draft) -> Body {
         checked_at: draft.checked_at,
         reminder,
         warnings: draft.warnings,
+        line: draft.line,
     })
 }
 

@@ -16,6 +16,7 @@ use crate::overtaken;
 use crate::refusal::{Refusal, Thing};
 use crate::said::call::{self, Draft};
 use crate::said::marks::PaintState;
+use crate::said::slew::Compass;
 use crate::said::stop::Stopped;
 use crate::saying::{Asking, Closed, Saying};
 use crate::site::{Line, Side, Site};
@@ -56,6 +57,16 @@ impl Saying for ReadEdge {
     fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
         read(at.state, at.by, self, at.when)
     }
+}
+
+/// Which line an edge was taped from, and on which side it lies: what the cab reads before the number.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub struct LineSide {
+    /// The line.
+    pub name: String,
+    /// The side of the compass on which the ground lies that may not be dug, where one can be told.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub lies: Option<Compass>,
 }
 
 /// An edge was taped.
@@ -141,7 +152,7 @@ pub(crate) fn read(
         by,
         asked,
         when,
-        (&line.id, mark_doubt, calls),
+        (line, mark_doubt, calls),
         shot,
     ))
 }
@@ -179,12 +190,13 @@ fn bodies(
     by: &By,
     asked: &ReadEdge,
     when: When,
-    (line, mark_doubt, calls): (&str, Option<Length>, bool),
+    (on, mark_doubt, calls): (&Line, Option<Length>, bool),
     shot: LineShot,
 ) -> Vec<Body> {
+    let line = &on.id;
     let mut bodies = vec![Body::EdgeRead(EdgeRead {
         machine: asked.machine.clone(),
-        line: line.to_owned(),
+        line: line.clone(),
         mark: asked.mark.clone(),
         text: asked.text.clone(),
         mark_doubt,
@@ -198,6 +210,7 @@ fn bodies(
             target: None,
             set_up: None,
             message: Message::Edge { shot },
+            line: Some(side_of(state, on, asked.mark.as_deref())),
             aim: Length::ZERO,
             readings: vec![state.seq + 1],
             labels: vec![],
@@ -214,6 +227,17 @@ fn bodies(
         }));
     }
     bodies
+}
+
+/// On which side the line lies, from the mark at which it was taped.
+fn side_of(state: &State, line: &Line, mark: Option<&str>) -> LineSide {
+    let at = mark
+        .and_then(|mark| state.site()?.mark(mark))
+        .map(|mark| mark.place);
+    LineSide {
+        name: line.id.clone(),
+        lies: kept(line).beyond(at).map(Compass::toward),
+    }
 }
 
 pub(crate) fn apply_read(state: &mut State, body: &EdgeRead) {
@@ -317,6 +341,19 @@ mod tests {
             Outcome::Called { english, .. } => Ok(english),
             other => panic!("no call: {other:?}"),
         }
+    }
+
+    #[test]
+    fn the_call_says_which_line_and_on_which_side_of_the_compass_it_lies() {
+        // It runs north along x = 0 and what lies to its right is kept: what may not be dug lies to the west.
+        let mut crew = lined();
+        tapes(&mut crew, "0.30", false).unwrap();
+        let call = crew.state.calls.values().next_back().unwrap();
+        let side = LineSide {
+            name: "BUFFER".into(),
+            lies: Some(Compass::West),
+        };
+        assert_eq!(call.sent.line, Some(side));
     }
 
     #[test]

@@ -83,6 +83,7 @@ pub(crate) fn say(
             labels: vec![],
             checked_at: None,
             warnings: vec![],
+            line: None,
         },
     ));
     Ok(bodies)

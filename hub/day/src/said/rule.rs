@@ -157,6 +157,7 @@ pub(crate) fn rule(state: &State, by: &By, asked: &Rule, when: When) -> Result<V
             labels: vec![Label::ByRuling],
             checked_at: None,
             warnings: vec![],
+            line: None,
         },
     ));
     Ok(bodies)

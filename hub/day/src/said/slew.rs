@@ -1,6 +1,8 @@
 //! Two machines whose booms can meet: a supervisor proposes which side each keeps out of, both operators press AGREED.
 //! The agreement is void as soon as either machine moves.
 
+use std::f64::consts::{FRAC_PI_4, TAU};
+
 use earthwork::length::Length;
 use earthwork::point::Point;
 use earthwork::words::Language;
@@ -36,6 +38,29 @@ pub enum Compass {
 }
 
 impl Compass {
+    /// The side that lies nearest to a way, given to east and to north.
+    pub fn toward((east, north): (f64, f64)) -> Self {
+        const ROUND: [Compass; 8] = [
+            Compass::North,
+            Compass::NorthEast,
+            Compass::East,
+            Compass::SouthEast,
+            Compass::South,
+            Compass::SouthWest,
+            Compass::West,
+            Compass::NorthWest,
+        ];
+        let turn = east.atan2(north);
+        let off = |eighths: u8| {
+            let away = (turn - f64::from(eighths) * FRAC_PI_4).rem_euclid(TAU);
+            away.min(TAU - away)
+        };
+        (0_u8..)
+            .zip(ROUND)
+            .min_by(|(one, _), (other, _)| off(*one).total_cmp(&off(*other)))
+            .map_or(Self::North, |(_, side)| side)
+    }
+
     /// Its word.
     pub fn word(self, language: Language) -> &'static str {
         let (english, spanish) = match self {
@@ -300,6 +325,21 @@ pub(crate) fn apply_voided(state: &mut State, body: &SlewVoided) {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_way_has_the_side_that_it_lies_nearest_to() {
+        // From memory: east is to the right where north is up.
+        for (way, side) in [
+            ((0.0, 1.0), Compass::North),
+            ((1.0, 1.0), Compass::NorthEast),
+            ((1.0, 0.0), Compass::East),
+            ((0.2, -1.0), Compass::South),
+            ((-1.0, 0.3), Compass::West),
+            ((-1.0, 0.9), Compass::NorthWest),
+        ] {
+            assert_eq!(Compass::toward(way), side, "{way:?}");
+        }
+    }
     use crate::asked::Command;
     use crate::given::{Crew, ground, operator, supervisor};
     use crate::near::{Near, unsettled};

@@ -167,6 +167,28 @@ impl NoCrossLine {
         Ok(Length::from_tenth_micrometres(whole(signed.floor())))
     }
 
+    /// Which way the ground that may not be dug lies: square off the piece of the line that is nearest to a place, to east and
+    /// to north, of length 1. A line of one piece has one such way, wherever one stands; of one with corners no place names none.
+    pub fn beyond(&self, at: Option<Point>) -> Option<(f64, f64)> {
+        let pairs = || self.corners.windows(2).filter(|pair| pair[0] != pair[1]);
+        let nearest = match at {
+            Some(at) => pairs().min_by(|one, other| {
+                let away =
+                    |pair: &[Point]| Piece::seen_from(pair[0], pair[1], [false; 2], at).away;
+                away(one).total_cmp(&away(other))
+            }),
+            None => pairs().next().filter(|_| pairs().count() == 1),
+        }?;
+        let (east, north) = nearest[0].to(nearest[1]);
+        let length = east.hypot(north);
+        // The left hand of one who goes along it lies a quarter turn against the clock.
+        let left = (-north / length, east / length);
+        Some(match self.keep {
+            Side::Right => left,
+            Side::Left => (-left.0, -left.1),
+        })
+    }
+
     /// The distance to the nearest piece, in counts, positive to the left. The side is that of the nearest piece when
     /// both ends go on straight. Where two pieces are equally near their common corner is the nearest place; there a
     /// bend to the left has the place on its left only if it lies to the left of both pieces, and a bend to the right

@@ -7,6 +7,7 @@ use utoipa::ToSchema;
 use day::call::{CallState, Label, Message, Reminder};
 use day::cuts::depth::DepthWarning;
 use day::said::call::text;
+use day::said::edge::LineSide;
 use day::state::{Call, State};
 use day::time::Time;
 
@@ -52,6 +53,9 @@ pub struct CallView {
     pub reminder: Option<Reminder>,
     /// Rules of depth that are near.
     pub warnings: Vec<DepthWarning>,
+    /// Of an edge: which line, and on which side it lies.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub line: Option<LineSide>,
 }
 
 /// A call as the screens show it.
@@ -80,5 +84,6 @@ pub(crate) fn view(state: &State, id: u64, call: &Call) -> CallView {
         witness: call.witness.clone(),
         reminder: sent.reminder.clone(),
         warnings: sent.warnings.clone(),
+        line: sent.line.clone(),
     }
 }

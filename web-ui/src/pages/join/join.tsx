@@ -4,6 +4,7 @@ import { offer } from "../../hub";
 import { lastSeen, rememberMe } from "../../last_seen";
 import { Key, StopKey } from "../../parts/keys";
 import { LanguageChoice } from "../../parts/settings";
+import { useTitle } from "../../parts/title";
 import { timeOfDay } from "../../show";
 import { allowSound } from "../../sound";
 import { bye, language, me, remember, remembered } from "../../state";
@@ -30,6 +31,7 @@ export function JoinPage({ code }: { code: string | null }) {
     });
   }, [code]);
   const words = t();
+  useTitle(words.joinTitle, offered?.site);
   return (
     <div class="frame join">
       <main class="body">

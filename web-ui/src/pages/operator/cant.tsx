@@ -19,39 +19,45 @@ export function CantPanel({ onClose }: { onClose: () => void }) {
   };
   return (
     <Panel title={t().cantKey} onClose={onClose} closeWord={t().cancel}>
-      <Choice
-        title={t().cantWhy}
-        kind="large"
-        options={REASONS.map((id) => ({ id, name: t().cant[id] }))}
-        onChoose={choose}
-      />
-      <p>{t().cantStops}</p>
-      <Choice
-        title={t().account.waitTitle}
-        options={WAITS.map((id) => ({ id, name: t().account.wait[id] }))}
-        onChoose={(cause) => {
-          void say({ kind: "say_waiting", cause });
-          onClose();
-        }}
-      />
-      <div class="row">
-        <Key
-          onPress={() => {
-            void say({ kind: "work_again" });
-            onClose();
-          }}
-        >
-          {t().account.again}
-        </Key>
-        <Key
-          pressed={low}
-          onPress={() => {
-            void say({ kind: "low_battery", charging: low });
-            onClose();
-          }}
-        >
-          {low ? t().crew.batteryCharges : t().crew.batteryLow}
-        </Key>
+      <div class="cant">
+        <div>
+          <Choice
+            title={t().cantWhy}
+            kind="large"
+            options={REASONS.map((id) => ({ id, name: t().cant[id] }))}
+            onChoose={choose}
+          />
+          <p>{t().cantStops}</p>
+        </div>
+        <div>
+          <Choice
+            title={t().account.waitTitle}
+            options={WAITS.map((id) => ({ id, name: t().account.wait[id] }))}
+            onChoose={(cause) => {
+              void say({ kind: "say_waiting", cause });
+              onClose();
+            }}
+          />
+          <div class="row">
+            <Key
+              onPress={() => {
+                void say({ kind: "work_again" });
+                onClose();
+              }}
+            >
+              {t().account.again}
+            </Key>
+            <Key
+              pressed={low}
+              onPress={() => {
+                void say({ kind: "low_battery", charging: low });
+                onClose();
+              }}
+            >
+              {low ? t().crew.batteryCharges : t().crew.batteryLow}
+            </Key>
+          </div>
+        </div>
       </div>
     </Panel>
   );

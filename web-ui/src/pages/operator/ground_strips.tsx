@@ -1,12 +1,11 @@
 /** What of the ground stands on the cab's screen: a face that is left, a stretch that is dug by hand, a rule of depth. */
-import { say } from "../../hub";
 import { alarmWhy } from "../../parts/face_facts";
-import { Key } from "../../parts/keys";
 import { ago, feet } from "../../show";
 import { now } from "../../state";
 import type { CabScreen, Crossing, DepthWarning, Operator, SpotterCard } from "../../wire";
 import { t } from "../../words";
 import { NearStrips } from "./near";
+import { ems } from "./section";
 
 /** Whole screen: the machine may be under a face that is left. */
 export function LeaveFace({ screen }: { screen: Extract<CabScreen, { kind: "leave_face" }> }) {
@@ -20,12 +19,6 @@ export function LeaveFace({ screen }: { screen: Extract<CabScreen, { kind: "leav
           {alarmWhy(screen.why)} <span class="age">· {ago(now.value - screen.since)}</span>
         </p>
         <p>{words.leaveDo}</p>
-        <Key
-          kind="large"
-          onPress={() => void say({ kind: "leave_face", zone: screen.zone, alarm: screen.alarm })}
-        >
-          {words.away}
-        </Key>
       </div>
     </div>
   );
@@ -83,12 +76,12 @@ export function Shovel() {
   );
 }
 
-/** Lies over the ground of a call beside a buried line: dots, the shovel, the word. */
+/** Before the number of a call beside a buried line: dots, the shovel, the word. */
 export function HandDigPlate() {
   return (
     <div class="hand-dig" role="note">
       <Shovel />
-      <strong>{t().cuts.handDig}</strong>
+      <strong style={{ "--ems": ems(t().cuts.handDig) }}>{t().cuts.handDig}</strong>
       <Shovel />
     </div>
   );

@@ -230,8 +230,10 @@ describe("a number in feet and inches", () => {
     const page = document.createElement("div");
     me.value = { unit: "feet_inches", language: "english" } as Me;
     act(() => render(<Section call={{ ...call, texts: [told] }} />, page));
-    expect(page.querySelector(".number")?.textContent).toBe("1 FT 13/4");
-    expect(page.querySelector(".number .part")?.textContent).toBe("3/4");
+    const [feet, word, inches, fraction] = [...(page.querySelector(".number")?.children ?? [])];
+    expect([feet?.textContent, word?.textContent, inches?.textContent]).toEqual(["1", "FT", "1"]);
+    // Stacked: one figure over the other, a bar between them.
+    expect([...(fraction?.children ?? [])].map((one) => one.textContent)).toEqual(["3", "", "4"]);
     render(null, page);
   });
 });

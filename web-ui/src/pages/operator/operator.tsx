@@ -1,26 +1,23 @@
 /** The cab's page: one call as a cut through the ground, or why there is none. */
-import { useEffect, useRef, useState } from "preact/hooks";
-import { keepAwake, keptBy } from "../../awake";
-import { say } from "../../hub";
-import { waiting } from "../../outbox";
+import { useEffect, useState } from "preact/hooks";
 import { Notice } from "../../parts/frame";
-import { Key, StopKey } from "../../parts/keys";
+import { Key } from "../../parts/keys";
 import { Settings } from "../../parts/settings";
 import { Shape } from "../../parts/shape";
-import { Struck } from "../../parts/struck";
 import { Tick } from "../../parts/tick";
+import { useTitle } from "../../parts/title";
 import { openPanels } from "../../parts/urgent";
 import { allowSound, audible } from "../../sound";
 import { beats, bye, cabPage, halted, linked, me, now, operator, replays, unkept } from "../../state";
-import type { CabScreen, CallView, Operator } from "../../wire";
+import type { CabScreen, Operator } from "../../wire";
 import { t } from "../../words";
-import { CantPanel } from "./cant";
-import { GroundStrips } from "./ground_strips";
+import { answersOf, CabKeys, startOwed } from "./cab_keys";
+import { headline } from "./headline";
 import { coversNumber, useLook } from "./look";
 import { CabPlan } from "./plan";
 import { useReceipts } from "./receipts";
 import { type Halted, Screen } from "./screen";
-import { StandKey } from "./stand";
+import { many, Side } from "./side";
 import { useTunes } from "./tunes";
 import { namesIn } from "./way_in";
 
@@ -56,13 +53,26 @@ export function OperatorPage() {
     cabPage.value = away ? null : { covered, mute: !audible.value };
   }, [covered, audible.value, !!away]);
   useTunes(screen, view?.way_in);
+  const stands = away ? "" : headline(screen);
+  // Its kind alone: a number that a dead page leaves in its title would look alive.
+  useTitle(call ? t().callStands : stands, me.value?.machine ?? view?.machine, t().roles.operator);
   // The two names are the same rule; changing from one to the other starts its four seconds anew.
   const armed = beats.value % 2 === 0 ? "armed-a" : "armed-b";
+  const answers = view && screen ? answersOf(view, screen, { inView, covered }) : [];
+  const start = startOwed();
+  const strips = view !== null && many(view, screen);
+  const crowded = call !== null && (strips || short());
+  const rows = 1 + (crowded ? 0 : answers.length) + (start ? 1 : 0);
   return (
-    <div class="frame cab" onPointerDown={() => audible.value || replays || void allowSound()}>
+    <div
+      class={`frame cab shows-${screen?.kind ?? "nothing"} ${strips ? "many" : ""} ${crowded ? "crowded" : ""}`}
+      style={{ "--rows": rows }}
+      onPointerDown={() => audible.value || replays || void allowSound()}
+    >
       <header>
         <CabTop view={view} plan={plan} onPlan={() => setPlanAt(plan ? null : shown)} />
       </header>
+      <Heard text={stands} />
       <main class="cab-main">
         <NoLink
           armed={linked.value ? armed : ""}
@@ -71,31 +81,30 @@ export function OperatorPage() {
         />
         {view && screen && (
           <div class={`living ${armed}`}>
-            <Struck cards={view.struck} />
-            {screen.kind !== "leave_face" && screen.kind !== "stop" && (
-              <GroundStrips
-                view={view}
-                byHand={screen.kind !== "call" || !screen.call.labels.includes("hand_dig")}
-              />
-            )}
+            <Side view={view} screen={screen} />
             <div class="filling">
-              {plan && view ? <CabPlan view={view} /> : <Screen view={view} screen={screen} />}
+              {plan ? <CabPlan view={view} /> : <Screen view={view} screen={screen} />}
             </div>
           </div>
         )}
       </main>
       <Notice />
-      <Start />
-      <CabKeys
-        call={inView ? call : null}
-        room={!screen || !STANDS_STILL.includes(screen.kind)}
-        armed={armed}
-        look={!!view?.look_asked_at}
-        view={view}
-      />
+      <CabKeys answers={answers} armed={armed} look={!!view?.look_asked_at} start={start} />
     </div>
   );
 }
+
+/** One place that a screen reader listens to: it stays, and its words change with each call and each state. */
+function Heard({ text }: { text: string }) {
+  return (
+    <p class="unseen" role="status" aria-live="assertive" aria-atomic="true">
+      {text && `${text}.`}
+    </p>
+  );
+}
+
+/** An upright phone with no height for a row of GOT IT. */
+const short = () => innerHeight <= 680 && innerHeight > innerWidth;
 
 /** What the plan may take the place of; a stop, a pause and a new target are never covered. */
 const PLAN_OVER = ["call", "no_call", "old"];
@@ -135,73 +144,5 @@ function NoLink({ armed, away, inside }: { armed: string; away: string | null; i
         <span>{away ?? t().noLinkDo}</span>
       </p>
     </div>
-  );
-}
-
-/** Sound and a screen that stays on need one press after each load. */
-function Start() {
-  const place = useRef<HTMLDivElement>(null);
-  const wake = () => {
-    if (place.current && !replays) void keepAwake(place.current);
-  };
-  // The press that joined may still count; if not, the key below asks for another.
-  useEffect(wake, []);
-  const start = () => {
-    void allowSound();
-    wake();
-  };
-  return (
-    <div class="start">
-      <div class="awake" ref={place} />
-      {!audible.value && (
-        <Key kind="wide" onPress={start}>
-          {t().tapOnce}
-        </Key>
-      )}
-      {audible.value && keptBy.value === "phone" && <p>{t().lockPhone}</p>}
-    </div>
-  );
-}
-
-/** Where there is nothing to get, GOT IT leaves its room to who is in and to BUCKET DOWN. */
-const STANDS_STILL = ["stop", "way_in", "leave_face"];
-
-interface CabKeysProps {
-  /** The call whose number is in view. */
-  call: CallView | null;
-  /** GOT IT has its room, so that nothing moves when it comes and goes. */
-  room: boolean;
-  armed: string;
-  look: boolean;
-  view: Operator | null;
-}
-
-/** GOT IT is the large one, there only while the number is in view; no press is ever needed to go on digging. */
-function CabKeys({ call, room, armed, look, view }: CabKeysProps) {
-  const [cant, setCant] = useState(false);
-  const got = call?.state.kind === "got";
-  const sending = waiting.value.some((item) => item.command.kind === "got_it");
-  return (
-    <nav class="cab-keys" aria-label={t().title}>
-      {room && !call && <div class="got" />}
-      {call && (
-        <div class="got-row">
-          <Key
-            kind={`got fades ${armed} ${got ? "done" : ""}`}
-            disabled={got}
-            onPress={() => void say({ kind: "got_it", call: call.id })}
-          >
-            {got ? t().gotPressed : sending ? t().states.waiting : t().gotIt}
-          </Key>
-          <StandKey view={view} />
-        </div>
-      )}
-      <Key onPress={() => void say({ kind: "check_me" })} pressed={look}>
-        {look ? t().checkAsked : t().checkMe}
-      </Key>
-      <Key onPress={() => setCant(true)}>{t().cantKey}</Key>
-      <StopKey />
-      {cant && <CantPanel onClose={() => setCant(false)} />}
-    </nav>
   );
 }

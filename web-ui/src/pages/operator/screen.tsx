@@ -1,15 +1,13 @@
 /** What fills the cab's screen. Anything but a live call shows no number. */
-import { say } from "../../hub";
-import { labelWords } from "../../parts/call";
-import { HoldKey, Key } from "../../parts/keys";
 import { ago } from "../../show";
 import { language, now, unkept } from "../../state";
-import type { CabScreen, CallView, Operator, Reminder } from "../../wire";
+import type { CabScreen, Operator, Reminder } from "../../wire";
 import { t } from "../../words";
-import { DepthWarnings, HandDigPlate, LeaveFace } from "./ground_strips";
-import { coversNumber, hasLooked } from "./look";
+import { LeaveFace } from "./ground_strips";
+import { coversNumber } from "./look";
 import { Section } from "./section";
-import { Stand, standWords } from "./stand";
+import { zone } from "./side";
+import { Stand } from "./stand";
 import { WayInStop, WhoIsIn } from "./way_in";
 
 /** The hub can't keep its log: what it shows could not be proven, so it shows none. */
@@ -33,22 +31,20 @@ export function Screen({ view, screen }: { view: Operator; screen: CabScreen | H
         <Plate
           title={words.newTarget}
           lines={[`${screen.name} ${words.revision(screen.revision)}`, words.newTargetOld]}
-        >
-          <Key
-            kind="large"
-            onPress={() => void say({ kind: "see_target", target: screen.target, revision: screen.revision })}
-          >
-            {words.seen}
-          </Key>
-        </Plate>
+        />
       );
     case "call":
-      return <Call call={screen.call} view={view} key={screen.call.id} />;
+      return (
+        <div class="call" key={screen.call.id}>
+          <Section call={screen.call} />
+          {screen.call.reminder && coversNumber(screen.call) && <Loud reminder={screen.call.reminder} />}
+        </div>
+      );
     case "old":
       return (
         <Plate
-          title={words.old}
-          lines={[screen.mark ?? "", words.endings[screen.why], here(screen.english, screen.spanish)]}
+          title={words.ended[screen.why]}
+          lines={[screen.mark ?? "", here(screen.english, screen.spanish), words.endedDo]}
         >
           <Stand view={view} />
         </Plate>
@@ -79,7 +75,7 @@ interface PlateProps {
 
 function Plate({ title, lines, children }: PlateProps) {
   return (
-    <div class="plate-screen" role="status">
+    <div class="plate-screen">
       <p class="plate-title" style={{ "--longest": longest(title) }}>
         <Together text={title} />
       </p>
@@ -87,7 +83,6 @@ function Plate({ title, lines, children }: PlateProps) {
         <p key={line}>{line}</p>
       ))}
       {children}
-      <p class="nobody">{t().wayIn.nobody}</p>
     </div>
   );
 }
@@ -129,11 +124,6 @@ function Stop({ screen, view }: { screen: StopScreen; view: Operator }) {
         {screen.why && <p>{screen.why}</p>}
         {unkept.value && <p>{words.notInTheLog}</p>}
         <WhoIsIn card={view.way_in} />
-        {!view.way_in.down && (
-          <HoldKey kind="down" onPress={() => void say({ kind: "bucket_down", answers: [] })}>
-            {words.wayIn.bucketDown}
-          </HoldKey>
-        )}
         <p>{words.bucketDown}</p>
         <p>{words.lookAlways}</p>
         <p>{words.stopLift}</p>
@@ -142,61 +132,14 @@ function Stop({ screen, view }: { screen: StopScreen; view: Operator }) {
   );
 }
 
-/** HAND DIG has a plate of its own; whose elevations nobody typed twice is seen to by the ground and at the desk. */
-const NOT_HERE: readonly string[] = ["hand_dig", "not_proved"];
-
-function Call({ call, view }: { call: CallView; view: Operator }) {
-  const labels = labelWords({ ...call, labels: call.labels.filter((one) => !NOT_HERE.includes(one)) });
-  return (
-    <div class="call">
-      <div class="call-top">
-        <strong>{call.mark ?? ""}</strong>
-        <span>{call.target ?? ""}</span>
-        <span class="age">{ago(now.value - call.made_at)}</span>
-      </div>
-      {labels.length > 0 && <p class="labels">{labels.join(" · ")}</p>}
-      <DepthWarnings warnings={call.warnings} />
-      {call.reminder ? (
-        <Strip reminder={call.reminder} place={standWords(view)} />
-      ) : (
-        <p class="nobody">{t().wayIn.nobody}</p>
-      )}
-      <Section call={call} />
-      {call.labels.includes("hand_dig") && <HandDigPlate />}
-      {call.reminder && coversNumber(call) && <Loud reminder={call.reminder} call={call.id} />}
-    </div>
-  );
-}
-
-/** Stands on every call inside the keep-out, and is silent. */
-function Strip({ reminder, place }: { reminder: Reminder; place: string }) {
-  return (
-    <div class={`strip ${reminder.loud && reminder.beside ? "beside" : ""}`} role="note">
-      <strong>{t().look}</strong>
-      <span>{t().inKeepOut(reminder.who, reminder.mark)}</span>
-      <small>
-        {zone(reminder)} {place} {t().cautionShort}
-      </small>
-    </div>
-  );
-}
-
-/** In which part of the keep-out: the tail's swing is hot also with the bucket down. */
-function zone(reminder: Reminder): string {
-  return reminder.zone ? t().crew.zones[reminder.zone] : "";
-}
-
 /** In the place of the number, and gone by itself: no press is needed to go on. */
-function Loud({ reminder, call }: { reminder: Reminder; call: number }) {
+function Loud({ reminder }: { reminder: Reminder }) {
   return (
     <div class="loud" role="alert">
       <p class="stop-word">{t().look}</p>
       <p class="loud-who">{t().inKeepOut(reminder.who, reminder.mark)}</p>
       <p>{zone(reminder)}</p>
       <p>{t().caution}</p>
-      <Key kind="large" onPress={() => hasLooked(call)}>
-        {t().seenIt}
-      </Key>
     </div>
   );
 }

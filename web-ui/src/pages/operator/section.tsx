@@ -4,6 +4,7 @@
  */
 import { FOOT } from "../../grade";
 import { half, saidInFeet, textOf } from "../../parts/call";
+import { Figures, runsEms } from "../../parts/figures";
 import { unit } from "../../state";
 import type { CallText, CallView } from "../../wire";
 import { t } from "../../words";
@@ -38,21 +39,20 @@ export function Section({ call }: { call: CallView }) {
   const edge = call.message.kind === "edge";
   const dev = call.message.kind === "measured" ? call.message.dev : 0;
   const boxed = unit.value === "tenths" && saidInFeet(call.message);
+  const told = <Told text={text} boxed={boxed} byEye={byEye} wait={which === "none" && !byEye && !edge} />;
+  if (edge) return <div class="section strip-of-line">{told}</div>;
+  // From the sky down: what is drawn first stands higher. The ground's last edge is solid, also with the phone upside down.
   return (
-    <div class={`section ${byEye ? "eye" : edge ? "none strip-of-line" : which}`}>
-      {edge && <Beyond />}
+    <div class={`section ${byEye ? "eye" : which}`}>
       {which === "down" && <Body share={thickness(dev)} />}
+      {(which === "up" || which === "grade") && told}
+      {!byEye && <i class="target-line" />}
       {which === "up" && <Hollow share={thickness(dev)} />}
       {which === "grade" && <Flush />}
-      {!byEye && !edge && <i class="target-line" />}
-      <Told text={text} boxed={boxed} byEye={byEye} wait={which === "none" && !byEye && !edge} />
+      {(which === "down" || which === "none") && told}
+      {which !== "none" && <i class="deep" />}
     </div>
   );
-}
-
-/** The line seen from above: a double rule, and beyond it the ground that is not ours. */
-function Beyond() {
-  return <div class="beyond" aria-hidden="true" />;
 }
 
 /** Soil above the line: one hatched body with a ragged top. */
@@ -109,55 +109,37 @@ interface ToldProps {
 function Told({ text, boxed, byEye, wait }: ToldProps) {
   const beside = text.unit_word && !byEye ? 2.6 : 0;
   const wide = byEye ? ems(longestWord(text.word)) : ems(text.word) + beside;
+  const name = [`${text.line}.`, text.warning, text.exact].filter(Boolean).join(" ");
   return (
-    <div class="told" role="status" data-number aria-label={`${text.line}. ${text.warning} ${text.exact}`}>
-      <div class="word-row" style={{ "--ems": text.warning ? ems(text.warning) / 2 : wide }}>
-        <span class="word">{text.word}</span>
-        {beside > 0 && <span class="unit-word">{text.unit_word}</span>}
-      </div>
-      {text.warning && (
-        <div class="word-row warn" style={{ "--ems": ems(text.warning) / 2 }}>
-          {text.warning}
+    // biome-ignore lint/a11y/useSemanticElements: a drawing with words in it, told as one.
+    <div
+      class={`told ${text.amount ? "" : "words-alone"}`}
+      role="group"
+      data-number
+      aria-label={name}
+      style={{ "--ems": text.amount ? numberEms(text.amount, boxed) : 1 }}
+    >
+      <div class="word-room">
+        <div class="word-row" style={{ "--ems": wide }}>
+          <span class="word">{text.word}</span>
+          {beside > 0 && <span class="unit-word">{text.unit_word}</span>}
         </div>
-      )}
+      </div>
       {text.amount && (
-        <div class="number-room">
-          <span class={`number ${boxed ? "boxed" : ""}`} style={{ "--ems": numberEms(text.amount, boxed) }}>
+        <div class={`number-room ${boxed ? "for-box" : ""}`}>
+          <span class={`number ${boxed ? "boxed" : ""}`}>
             <Figures of={text.amount} />
           </span>
         </div>
       )}
+      {text.warning && <p class="warn">{text.warning}</p>}
       {byEye && <p class="by-eye">{t().byEye}</p>}
       {wait && <p class="by-eye">{t().shootAgain}</p>}
-      <p class="exact">{text.exact}</p>
+      <p class="exact">
+        <span>{text.exact}</span>
+      </p>
     </div>
   );
-}
-
-/** A half or an eighth stands smaller beside its whole number, as on a drawing. */
-function Figures({ of: amount }: { of: string }) {
-  const half = amount.endsWith("½") ? amount.slice(0, -1) : null;
-  if (half !== null) {
-    return (
-      <>
-        {half}
-        <span class={half ? "part" : ""}>½</span>
-      </>
-    );
-  }
-  const [whole, part] = fraction(amount);
-  return (
-    <>
-      {whole}
-      {part && <span class="part">{part}</span>}
-    </>
-  );
-}
-
-/** What stands before a fraction of an inch, and the fraction: 1 FT 1 and 3/4. */
-function fraction(amount: string): [whole: string, part: string] {
-  const at = amount.lastIndexOf(" ");
-  return at > 0 && amount.includes("/", at) ? [amount.slice(0, at), amount.slice(at + 1)] : [amount, ""];
 }
 
 function longestWord(text: string): string {
@@ -169,20 +151,7 @@ export function ems(text: string): number {
   return Math.max(2.4, [...text].length * 0.74);
 }
 
-/**
- * How wide a number runs in the widest face that phones set it in: a number that is cut off is another number.
- * A fraction beside a whole stands half as large; the boxed face is narrower.
- */
+/** How wide a number runs, in ems; the boxed face is narrower, its box stands round it. */
 export function numberEms(amount: string, boxed: boolean): number {
-  const [whole, part] = fraction(amount);
-  const half = whole.length > 1 && whole.endsWith("½");
-  const digits = half ? whole.slice(0, -1) : whole;
-  const beside = half ? run("½") : run(part);
-  return run(digits) * (boxed ? 0.86 : 1) + beside / 2 + (boxed ? 0.4 : 0.05);
-}
-
-/** Digits all alike, a point and a stroke narrow. */
-function run(text: string): number {
-  const wide: Record<string, number> = { ".": 0.38, "/": 0.38, "½": 1.05 };
-  return [...text].reduce((sum, c) => sum + (wide[c] ?? 0.7), 0);
+  return runsEms(amount) * (boxed ? 0.86 : 1) + (boxed ? 0.4 : 0.05);
 }

@@ -27,7 +27,7 @@ beforeEach(() => {
 
 describe("what is seen in the cab", () => {
   it("offers GOT IT while the number is in view, and not under LOOK, PLAN, a panel or a stop", () => {
-    const got = () => root.querySelector(".key.got.fades") !== null;
+    const got = () => root.querySelector(".fades .key.got") !== null;
     expect(got()).toBe(true);
     const loud = {
       who: "RT",
@@ -73,7 +73,7 @@ describe("what is seen in the cab", () => {
     act(() => {
       operator.value = loud;
     });
-    act(() => root.querySelector<HTMLElement>(".loud .key")?.click());
+    act(() => [...root.querySelectorAll("button")].find((one) => one.textContent === "EYE CONTACT")?.click());
     expect(root.querySelector(".loud")).toBeNull();
     act(() => {
       operator.value = { ...view, screen: stop };

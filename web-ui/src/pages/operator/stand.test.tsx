@@ -64,7 +64,7 @@ const known = { since: 1_000, old_at: 5_000, near: "N-01", called: "N-04" };
 describe("where the machine stands, said in its own cab", () => {
   it("offers the mark that was called while nobody has said, held and not tapped", () => {
     shows(nobody);
-    expect(root.querySelector(".got-row")?.textContent).toContain("I STAND AT N-04");
+    expect(root.querySelector(".answer")?.textContent).toContain("I STAND AT N-04");
     holds("I STAND AT N-04", 100);
     expect(said).toEqual([]);
     holds("I STAND AT N-04", 1_000);

@@ -2,6 +2,7 @@
  * Where this machine stands, said in its own cab while that is old or unknown. Held: from it follows who is near and which
  * faces are. Whoever presses amiss says it anew.
  */
+import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
 import { say } from "../../hub";
 import { waiting } from "../../outbox";
@@ -24,21 +25,21 @@ export function standWords(view: Operator): string {
   return card.since == null ? t().placeUnknown : t().placeOld;
 }
 
-/** Where there is no call. */
+/** Where there is no call: what is not known; its keys stand in the place of GOT IT. */
 export function Stand({ view }: { view: Operator }) {
-  const words = t();
+  const words = standWords(view);
+  return words ? <p class="stand">{words}</p> : null;
+}
+
+/** In the place of GOT IT where there is no call, a row each. */
+export function standKeys(view: Operator): ComponentChildren[] {
+  const words = t().crew;
   const card = view.stand;
-  if (!card || !owed(card)) return null;
+  if (!card || !owed(card)) return [];
   const likely = card.since != null || card.called != null;
-  return (
-    <div class="stand">
-      <p>{standWords(view)}</p>
-      <p class="row">
-        <Likely card={card} />
-        <Elsewhere view={view} card={card} name={likely ? words.crew.standElse : words.crew.standTitle} />
-      </p>
-    </div>
-  );
+  const name = likely ? words.standElse : words.standTitle;
+  const elsewhere = <Elsewhere key="else" view={view} card={card} name={name} />;
+  return likely ? [<Likely key="likely" card={card} />, elsewhere] : [elsewhere];
 }
 
 /** Beside GOT IT under a call: it takes no room from the number. Another place is said on the plan. */

@@ -1,4 +1,5 @@
 /** STOP in the cab while somebody asks to come in or is in: who, where, and what the operator answers. */
+import type { ComponentChildren } from "preact";
 import { say } from "../../hub";
 import { newKey } from "../../outbox";
 import { HoldKey, Key } from "../../parts/keys";
@@ -27,7 +28,7 @@ export function WayInStop({ view }: { view: Operator }) {
         <p class="stop-word">{words.stop}</p>
         <WhoIsIn card={card} answers />
         {!inside && !card.people.some(open) && <p class="who">{words.wayIn.empty}</p>}
-        <Holds card={card} />
+        <HoldsDown card={card} />
         {card.down && <OnFoot view={view} />}
         <p class="quiet">
           {words.bucketDown} {words.caution} {words.lookAlways}
@@ -143,8 +144,11 @@ function line(one: EntryCard): string {
   return words.asks(named(one), one.mark ?? "");
 }
 
-/** BUCKET DOWN answers exactly those that this screen names; RELEASE is an outline while somebody may be in. */
-function Holds({ card }: { card: WayInCard }) {
+/**
+ * BUCKET DOWN answers exactly those that this screen names; RELEASE is an outline while somebody may be in. A row each, in the
+ * place of GOT IT.
+ */
+export function holds(card: WayInCard): ComponentChildren[] {
   const words = t().wayIn;
   const owed = card.people.filter((one) => open(one) || one.stage === "unconfirmed");
   const inside = namesIn(card);
@@ -156,19 +160,26 @@ function Holds({ card }: { card: WayInCard }) {
     }
   };
   const held = card.phase === "stopped" || card.phase === "occupied" || card.phase === "unconfirmed";
-  return (
-    <>
-      {(owed.length > 0 || (!card.down && held)) && (
-        <HoldKey kind="down" onPress={down}>
-          {words.bucketDown}
-        </HoldKey>
-      )}
-      {card.down && owed.length === 0 && <p class="held">{words.holdsDown}</p>}
-      {held && owed.every((one) => !open(one)) && (
-        <HoldKey kind={inside ? "release outline" : "release"} onPress={() => void release()}>
-          {words.release}
-        </HoldKey>
-      )}
-    </>
-  );
+  const rows: ComponentChildren[] = [];
+  if (owed.length > 0 || (!card.down && held)) {
+    rows.push(
+      <HoldKey key="down" kind="down" onPress={down}>
+        {words.bucketDown}
+      </HoldKey>,
+    );
+  }
+  if (held && owed.every((one) => !open(one))) {
+    rows.push(
+      <HoldKey key="release" kind={inside ? "release outline" : "release"} onPress={() => void release()}>
+        {words.release}
+      </HoldKey>,
+    );
+  }
+  return rows;
+}
+
+/** The bucket is down and nobody waits for it: said where the names are. */
+function HoldsDown({ card }: { card: WayInCard }) {
+  const owed = card.people.some((one) => open(one) || one.stage === "unconfirmed");
+  return card.down && !owed ? <p class="held">{t().wayIn.holdsDown}</p> : null;
 }

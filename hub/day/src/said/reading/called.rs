@@ -98,6 +98,7 @@ pub(super) fn bodies(
             labels,
             checked_at,
             warnings,
+            line: None,
         },
     ));
     Ok(bodies)

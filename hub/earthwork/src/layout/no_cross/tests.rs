@@ -57,6 +57,27 @@ fn every_doubt_counts_against_the_crew() {
 }
 
 #[test]
+fn what_may_not_be_dug_lies_square_off_the_nearest_piece() {
+    // Along x = 90 and kept to the west: beyond is east, with a mark or without.
+    let close = |way: Option<(f64, f64)>, east: f64, north: f64| {
+        let (x, y) = way.unwrap();
+        assert!((x - east).abs() < 1e-9 && (y - north).abs() < 1e-9, "{x} {y}");
+    };
+    close(buffer().beyond(Some(at(8970, 5500))), 1.0, 0.0);
+    // Over the line already: the ground that may not be dug is on the same side.
+    close(buffer().beyond(Some(at(9050, 5500))), 1.0, 0.0);
+    close(buffer().beyond(None), 1.0, 0.0);
+    // North, then east; kept on the right hand.
+    let bent = NoCrossLine {
+        corners: vec![at(0, 0), at(0, 1000), at(1000, 1000)],
+        keep: Side::Right,
+    };
+    close(bent.beyond(Some(at(100, 500))), -1.0, 0.0);
+    close(bent.beyond(Some(at(500, 900))), 0.0, 1.0);
+    assert_eq!(bent.beyond(None), None);
+}
+
+#[test]
 fn the_edges_of_the_bands_belong_to_the_worse_side() {
     assert_eq!(judge(th(35), th(35)).standing, Standing::Touch);
     assert_eq!(judge(th(-35), th(35)).standing, Standing::Touch);
