@@ -39,14 +39,15 @@ export function FacePanel({ onClose }: { onClose: () => void }) {
         <>
           {cards.length > 1 && (
             <Choice
+              kind="chips"
               title={words.faces}
               options={cards.map((one) => ({ id: one.id, name: one.id, note: one.name }))}
               chosen={id}
               onChoose={setId}
             />
           )}
-          <FaceFacts card={card} />
           <Menu card={card} onStep={setStep} onClose={onClose} competent={competent ?? false} />
+          <FaceFacts card={card} />
           <p class="quiet">{words.caution}</p>
         </>
       ) : step === "load" ? (
@@ -80,7 +81,7 @@ function Menu({ card, competent, onStep, onClose }: MenuProps) {
     onStep("slough");
   };
   return (
-    <div class="tiles">
+    <div class="tiles close">
       <Key kind="tile" onPress={cameDown}>
         {words.cameDown}
       </Key>
@@ -205,21 +206,6 @@ function Pins({ card, onClose }: { card: FaceCard; onClose: () => void }) {
       <Key kind="send" disabled={text === ""} why={t().kept.owed.number} onPress={send}>
         {words.send}
       </Key>
-    </>
-  );
-}
-
-/** Stands above every page of the ground person while a face is left. */
-export function FaceLeftStrip() {
-  const words = t().cuts;
-  const left = (ground.value?.cuts.faces ?? []).filter((card) => card.alarm);
-  return (
-    <>
-      {left.map((card) => (
-        <p class="warning" role="alert" key={card.id}>
-          {words.leave} · {words.leaveStrip(card.name, Math.ceil(card.strip / 3_048_000).toString())}
-        </p>
-      ))}
     </>
   );
 }

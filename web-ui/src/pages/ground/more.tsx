@@ -115,6 +115,7 @@ export function MorePanel({ onSend, onClose }: MorePanelProps) {
   return (
     <Panel title={t().more} onClose={onClose}>
       <Choice
+        kind="names"
         title={words.where}
         options={PLACES.map((id) => ({
           id,
@@ -127,13 +128,15 @@ export function MorePanel({ onSend, onClose }: MorePanelProps) {
         <Placing place={place} typed={typed} onTyped={setTyped} side={side} onSide={setSide} />
       )}
       {stack && <Pick name={words.stands} value={surface} options={surfaces(stack)} onPick={setSurface} />}
-      <Field
-        name={words.rod(rod.value?.id ?? "–", setUp.value ? t().setUpName(setUp.value.id) : "–")}
-        value={text}
-        onValue={setText}
-        text
-      />
-      <Field name={words.rocked} value={rocked} onValue={setRocked} text />
+      <div class="asks-two fields">
+        <Field
+          name={words.rod(rod.value?.id ?? "–", setUp.value ? t().setUpName(setUp.value.id) : "–")}
+          value={text}
+          onValue={setText}
+          text
+        />
+        <Field name={words.rocked} value={rocked} onValue={setRocked} text />
+      </div>
       {place === "mark" && (
         <Choice
           kind="chips"
@@ -146,10 +149,12 @@ export function MorePanel({ onSend, onClose }: MorePanelProps) {
           onChoose={setBlind}
         />
       )}
-      <Key kind="send" disabled={missing !== null} why={missing} onPress={send}>
-        {t().send}
-      </Key>
-      <Key onPress={() => setPaper(true)}>{c().paper.title}</Key>
+      <div class="send-row panel-send">
+        <Key onPress={() => setPaper(true)}>{c().paper.title}</Key>
+        <Key kind="send" disabled={missing !== null} why={missing} onPress={send}>
+          {t().send}
+        </Key>
+      </div>
     </Panel>
   );
 }

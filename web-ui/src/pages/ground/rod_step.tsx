@@ -42,9 +42,11 @@ export function RodStep({ title, onSend, children }: RodStepProps) {
       )}
       <Keypad pad={on.unit} typed={typed} label={words.ready} onTyped={setTyped} onSend={send} />
       {typed !== "" && !read.ok && <p class="trouble">{words.rodProblem[read.why]}</p>}
-      <Key kind="send" disabled={!read.ok} why={read.ok ? null : words.rodProblem[read.why]} onPress={send}>
-        {words.send}
-      </Key>
+      <div class="send-row panel-send">
+        <Key kind="send" disabled={!read.ok} why={read.ok ? null : words.rodProblem[read.why]} onPress={send}>
+          {words.send}
+        </Key>
+      </div>
     </div>
   );
 }
