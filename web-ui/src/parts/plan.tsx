@@ -47,14 +47,17 @@ export function Plan({ sheet, ground, chosen = null, fresh = null, onChoose, not
   const size = box.width / 34;
   const leftward = (mark: SheetMark) => mark.place.x / FOOT > box.left + box.width * 0.6;
   const first = (mark: SheetMark) => mark.id === chosen || (notes?.has(mark.id) ?? false);
+  // By keyboard the marks are one stop, and arrows go from mark to mark in the order of work.
+  const reached = sheet.marks.find((mark) => mark.id === chosen) ?? sheet.marks[0];
   // A note is longer than a verdict.
   const named = roomFor(sheet.marks, { wide: size * (notes ? 8 : 6), tall: size * 1.2, leftward, first });
   return (
     <figure class="plan">
       <svg
         viewBox={`${box.left} ${-box.top} ${box.width} ${box.height}`}
-        role="img"
+        role={onChoose ? "group" : "img"}
         aria-label={words.planOf(sheet.site)}
+        onKeyDown={onChoose && walks}
       >
         {sheet.targets.map((target) => (
           <Outline
@@ -87,6 +90,7 @@ export function Plan({ sheet, ground, chosen = null, fresh = null, onChoose, not
             named={named.has(mark.id)}
             chosen={mark.id === chosen}
             leftward={leftward(mark)}
+            reached={mark === reached}
             onChoose={onChoose}
           />
         ))}
@@ -116,6 +120,18 @@ export function Plan({ sheet, ground, chosen = null, fresh = null, onChoose, not
       <figcaption>{words.planNote}</figcaption>
     </figure>
   );
+}
+
+/** From the mark that has the focus to the one before or after it. */
+function walks(event: KeyboardEvent): void {
+  const by = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 }[event.key];
+  const plan = event.currentTarget;
+  if (!by || !(plan instanceof Element)) return;
+  const all = [...plan.querySelectorAll<SVGGElement>(".plan-mark")];
+  const at = all.findIndex((one) => one === document.activeElement);
+  const next = all[(at + by + all.length) % all.length];
+  event.preventDefault();
+  next?.focus();
 }
 
 /** The box round everything that has a place, machines too. */
@@ -249,15 +265,31 @@ interface MarkProps {
   chosen: boolean;
   /** Its name stands to the left, so that it is not cut off at the plan's right edge. */
   leftward: boolean;
+  /** The keyboard's first stop among the marks. */
+  reached: boolean;
   onChoose: ((mark: string) => void) | undefined;
 }
 
-function MarkSign({ mark, size, state, named, chosen, leftward, onChoose }: MarkProps) {
+function MarkSign({ mark, size, state, named, chosen, leftward, reached, onChoose }: MarkProps) {
+  const pressed = (event: KeyboardEvent) => {
+    if (event.key !== "Enter" && event.key !== " ") return;
+    event.preventDefault();
+    onChoose?.(mark.id);
+  };
   return (
     <g
       transform={`translate(${mark.place.x / FOOT} ${-mark.place.y / FOOT})`}
       class={`plan-mark ${chosen ? "chosen" : ""}`}
-      {...(onChoose ? { onClick: () => onChoose(mark.id) } : {})}
+      {...(onChoose
+        ? {
+            role: "button",
+            tabIndex: reached ? 0 : -1,
+            "aria-label": `${mark.id} ${state}`.trim(),
+            "aria-pressed": chosen,
+            onClick: () => onChoose(mark.id),
+            onKeyDown: pressed,
+          }
+        : {})}
     >
       <circle class="plan-hit" r={size * 1.3} />
       <path d={`M${-size * 0.5} 0H${size * 0.5}M0 ${-size * 0.5}V${size * 0.5}`} />

@@ -240,8 +240,8 @@ export const en = {
   keepKey: "KEEP IT",
   hubTells: "The hub works the call out.",
   byHand: {
-    show: (mark: string, call: string) => `${mark}: show ${call}`,
-    nothing: (mark: string, text: string) => `${mark} ${text}: nothing to show`,
+    show: (mark: string) => `${mark}: show`,
+    nothing: "nothing to show",
     noLink: "by hand:",
     agreed: (signals: string, whom: string) => `Signal ${signals}${whom ? `, agreed: ${whom}` : ""}`,
     notAgreed: "No hand signal for it was agreed today: eye contact first.",

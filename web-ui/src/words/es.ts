@@ -223,8 +223,8 @@ export const es: typeof en = {
   keepKey: "GUARDARLA",
   hubTells: "El servidor saca la orden.",
   byHand: {
-    show: (mark, call) => `${mark}: muestre ${call}`,
-    nothing: (mark, text) => `${mark} ${text}: nada que mostrar`,
+    show: (mark) => `${mark}: muestre`,
+    nothing: "nada que mostrar",
     noLink: "con la mano:",
     agreed: (signals, whom) => `Seña ${signals}${whom ? `, acordada: ${whom}` : ""}`,
     notAgreed: "Hoy no se acordó seña para eso: primero contacto visual.",

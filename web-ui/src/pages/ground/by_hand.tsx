@@ -20,6 +20,11 @@ const SIGNALS: Record<Way, readonly HandSignal[]> = {
   ruling: [],
 };
 
+/** What the small letters before the call take of its own. */
+const SMALL = 0.6;
+/** So many large letters go on the smallest phone's line. */
+const ONE_LINE = 10;
+
 /** What each reading of this phone would have told the cab, as it stood when SEND was pressed. */
 const echoes = new WeakMap<object, Echo>();
 
@@ -39,12 +44,12 @@ export function ByHand({ command }: { command: TakeReading }) {
   const kept = said?.kept ?? (mark.value?.id === at ? keptWhy() : null);
   const stopped = standing() ?? machine.value?.stop;
   const shows = said?.call && said.way && said.way !== "ruling" && !kept ? said.way : null;
-  const line = shows ? words.show(at, said?.call ?? "") : words.nothing(at, command.text);
   return (
     <div class="by-hand" role="alert">
-      <Line kind="hand-line" letters={line.length}>
-        <Unbroken of={line} />
-      </Line>
+      <HandLine
+        at={shows ? words.show(at) : `${at} ${command.text}`}
+        call={shows ? said?.call : words.nothing}
+      />
       {stopped ? (
         <p class="trouble">{words.stopped}</p>
       ) : (
@@ -53,6 +58,19 @@ export function ByHand({ command }: { command: TakeReading }) {
       {kept && <p>{kept}</p>}
       <p class="sent-line">{t().states.not_sent}</p>
     </div>
+  );
+}
+
+function HandLine({ at, call = "" }: { at: string; call: string | undefined }) {
+  return (
+    <Line kind="hand-line" letters={call.length + Math.ceil(at.length * SMALL)}>
+      <small>
+        <Unbroken of={at} />
+      </small>{" "}
+      <span class={call.length > ONE_LINE ? "" : "unbroken"}>
+        <Unbroken of={call} />
+      </span>
+    </Line>
   );
 }
 
@@ -71,7 +89,7 @@ export function NotSentBefore() {
   const lines = notSent.value.flatMap(({ command }) => {
     const said = echoes.get(command);
     if (command.kind !== "take_reading" || !said?.call) return [];
-    return [words.show(command.mark ?? "", said.call)];
+    return [`${words.show(command.mark ?? "")} ${said.call}`];
   });
   return (
     <>

@@ -31,7 +31,17 @@ function Before({ said }: { said: Echo }) {
   const last = ground.value?.marks.find((one) => one.id === mark.value?.id);
   return (
     <div class="echo" role="status">
-      {said.kept ? <p class="echo-why trouble">{said.kept}</p> : <p class="echo-why">{lastWords(last)}</p>}
+      {said.kept ? (
+        <>
+          {/* Where the elevation will stand. */}
+          <p class="fits echo-ground" style="--letters:8">
+            {"\u00a0"}
+          </p>
+          <p class="echo-why trouble">{said.kept}</p>
+        </>
+      ) : (
+        <p class="echo-why">{lastWords(last)}</p>
+      )}
     </div>
   );
 }

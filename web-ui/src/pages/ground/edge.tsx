@@ -41,54 +41,58 @@ export function EdgePanel({ onClose }: { onClose: () => void }) {
   const named = (id: string) => ({ id, name: id });
   return (
     <Panel title={words.edgeAt(mark.value?.id ?? "")} onClose={onClose} closeWord={words.cancel}>
-      <div class="asks-two">
-        {lines.length > 1 && (
+      <div class="beside">
+        <div class="beside-left">
+          <div class="asks-two">
+            {lines.length > 1 && (
+              <Choice
+                title={words.line}
+                kind="chips"
+                options={lines.map((one) => named(one.id))}
+                chosen={line}
+                onChoose={setLine}
+              />
+            )}
+            {machines.length > 1 && (
+              <Choice
+                title={words.machine}
+                kind="chips"
+                options={machines.map((one) => named(one.id))}
+                chosen={to}
+                onChoose={setTo}
+              />
+            )}
+          </div>
+          {mark.value?.paint && mark.value.paint.state !== "scraped" && (
+            <Choice
+              title={words.tapedFrom}
+              kind="chips"
+              options={[
+                { id: "line", name: words.parents.string, note: words.stringOn(line) },
+                { id: "mark", name: mark.value.id, note: paintWords(mark.value.paint) },
+              ]}
+              chosen={from}
+              onChoose={(id: "line" | "mark") => setFrom(id)}
+            />
+          )}
           <Choice
-            title={words.line}
             kind="chips"
-            options={lines.map((one) => named(one.id))}
-            chosen={line}
-            onChoose={setLine}
+            title={from === "mark" ? words.edgeOfMark(mark.value?.id ?? "", line) : words.edgeLies(line)}
+            options={[
+              { id: "inside", name: from === "mark" ? words.shortOfMark : words.insideLine },
+              { id: "over", name: from === "mark" ? words.pastMark : words.overLine },
+            ]}
+            chosen={over}
+            onChoose={(id: "inside" | "over") => setOver(id)}
           />
-        )}
-        {machines.length > 1 && (
-          <Choice
-            title={words.machine}
-            kind="chips"
-            options={machines.map((one) => named(one.id))}
-            chosen={to}
-            onChoose={setTo}
-          />
-        )}
-      </div>
-      {mark.value?.paint && mark.value.paint.state !== "scraped" && (
-        <Choice
-          title={words.tapedFrom}
-          kind="chips"
-          options={[
-            { id: "line", name: words.parents.string, note: words.stringOn(line) },
-            { id: "mark", name: mark.value.id, note: paintWords(mark.value.paint) },
-          ]}
-          chosen={from}
-          onChoose={(id: "line" | "mark") => setFrom(id)}
-        />
-      )}
-      <Choice
-        kind="chips"
-        title={from === "mark" ? words.edgeOfMark(mark.value?.id ?? "", line) : words.edgeLies(line)}
-        options={[
-          { id: "inside", name: from === "mark" ? words.shortOfMark : words.insideLine },
-          { id: "over", name: from === "mark" ? words.pastMark : words.overLine },
-        ]}
-        chosen={over}
-        onChoose={(id: "inside" | "over") => setOver(id)}
-      />
-      <Keypad pad="feet_hundredths" typed={typed} label={words.tapeFeet} onTyped={setTyped} onSend={send} />
-      <div class="send-row panel-send">
-        <PhotoKey kind="" about={mark.value ? { mark: mark.value.id } : {}} />
-        <Key kind="send" disabled={!ready} why={missing} onPress={send}>
-          {words.send}
-        </Key>
+        </div>
+        <Keypad pad="feet_hundredths" typed={typed} label={words.tapeFeet} onTyped={setTyped} onSend={send} />
+        <div class="send-row panel-send">
+          <PhotoKey kind="" about={mark.value ? { mark: mark.value.id } : {}} />
+          <Key kind="send" disabled={!ready} why={missing} onPress={send}>
+            {words.send}
+          </Key>
+        </div>
       </div>
     </Panel>
   );

@@ -121,7 +121,7 @@ function Load({ card, onClose }: { card: FaceCard; onClose: () => void }) {
     onClose();
   };
   return (
-    <>
+    <div class="beside">
       <Keypad
         pad="feet_hundredths"
         typed={typed}
@@ -129,10 +129,12 @@ function Load({ card, onClose }: { card: FaceCard; onClose: () => void }) {
         onTyped={setTyped}
         onSend={send}
       />
-      <Key kind="send" disabled={text === ""} why={t().kept.owed.number} onPress={send}>
-        {words.send}
-      </Key>
-    </>
+      <div class="send-row panel-send">
+        <Key kind="send" disabled={text === ""} why={t().kept.owed.number} onPress={send}>
+          {words.send}
+        </Key>
+      </div>
+    </div>
   );
 }
 
@@ -189,7 +191,7 @@ function Pins({ card, onClose }: { card: FaceCard; onClose: () => void }) {
     onClose();
   };
   return (
-    <>
+    <div class="beside">
       <Choice
         title={words.cuts.pins}
         options={card.pins.map((one) => ({ id: one.pins, name: one.pins }))}
@@ -203,9 +205,11 @@ function Pins({ card, onClose }: { card: FaceCard; onClose: () => void }) {
         onTyped={setTyped}
         onSend={send}
       />
-      <Key kind="send" disabled={text === ""} why={t().kept.owed.number} onPress={send}>
-        {words.send}
-      </Key>
-    </>
+      <div class="send-row panel-send">
+        <Key kind="send" disabled={text === ""} why={t().kept.owed.number} onPress={send}>
+          {words.send}
+        </Key>
+      </div>
+    </div>
   );
 }

@@ -1,7 +1,7 @@
 /** MARKS: marks in sight, ten at a time by number, near the last one, or by how they stand; the plan; and the way to what is seldom done. */
 import { useState } from "preact/hooks";
 import { Key } from "../../parts/keys";
-import { lastFigure, lastShort } from "../../parts/last";
+import { gone, lastFigure, lastShort } from "../../parts/last";
 import { Plan } from "../../parts/plan";
 import { Profile } from "../../parts/profile";
 import { feet } from "../../show";
@@ -191,7 +191,11 @@ function MarkRow({ mark: one }: { mark: SheetMark }) {
           {lastShort(last)} {lastFigure(last)}
         </span>
       )}{" "}
-      <small>{[one.machine, target, paintWords(one.paint), one.note].filter(Boolean).join(" · ")}</small>
+      <small>
+        {[one.machine, target, paintWords(one.paint), one.note, last && gone(last)]
+          .filter(Boolean)
+          .join(" · ")}
+      </small>
     </>
   );
 }

@@ -115,7 +115,7 @@ export function MorePanel({ onSend, onClose }: MorePanelProps) {
   return (
     <Panel title={t().more} onClose={onClose}>
       <Choice
-        kind="names"
+        kind="names pairs"
         title={words.where}
         options={PLACES.map((id) => ({
           id,
@@ -127,8 +127,8 @@ export function MorePanel({ onSend, onClose }: MorePanelProps) {
       {place !== "mark" && (
         <Placing place={place} typed={typed} onTyped={setTyped} side={side} onSide={setSide} />
       )}
-      {stack && <Pick name={words.stands} value={surface} options={surfaces(stack)} onPick={setSurface} />}
       <div class="asks-two fields">
+        {stack && <Pick name={words.stands} value={surface} options={surfaces(stack)} onPick={setSurface} />}
         <Field
           name={words.rod(rod.value?.id ?? "–", setUp.value ? t().setUpName(setUp.value.id) : "–")}
           value={text}
@@ -136,19 +136,19 @@ export function MorePanel({ onSend, onClose }: MorePanelProps) {
           text
         />
         <Field name={words.rocked} value={rocked} onValue={setRocked} text />
+        {place === "mark" && (
+          <Choice
+            kind="chips"
+            title={words.blind}
+            options={[
+              { id: "no", name: words.no },
+              { id: "yes", name: words.yes },
+            ]}
+            chosen={blind}
+            onChoose={setBlind}
+          />
+        )}
       </div>
-      {place === "mark" && (
-        <Choice
-          kind="chips"
-          title={words.blind}
-          options={[
-            { id: "no", name: words.no },
-            { id: "yes", name: words.yes },
-          ]}
-          chosen={blind}
-          onChoose={setBlind}
-        />
-      )}
       <div class="send-row panel-send">
         <Key onPress={() => setPaper(true)}>{c().paper.title}</Key>
         <Key kind="send" disabled={missing !== null} why={missing} onPress={send}>

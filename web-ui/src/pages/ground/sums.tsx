@@ -75,9 +75,11 @@ export function SumsPanel({ onClose }: { onClose: () => void }) {
           </label>
         ))}
       </div>
-      <Key kind="send" disabled={!ready} why={t().kept.owed.number} onPress={() => void work()}>
-        {own.workOut}
-      </Key>
+      <div class="send-row panel-send">
+        <Key kind="send" disabled={!ready} why={t().kept.owed.number} onPress={() => void work()}>
+          {own.workOut}
+        </Key>
+      </div>
       {sum === "diagonals" && came.length > 0 && (
         <Key
           kind="wide"

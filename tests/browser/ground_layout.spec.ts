@@ -1,0 +1,143 @@
+/** The ground person's page, measured: each state at each size, keys that are reached without pushing, words that are whole. */
+import type { Page } from "@playwright/test";
+import { type Crew, expect, test } from "./crew.ts";
+import { DOUBT, FULL_YARD, KEEP_OUT, PANELS, READING, type State } from "./ground_states.ts";
+
+test.use({ more: FULL_YARD });
+
+/** Phones upright, a small one or one with large letters, and two on their side. */
+const SIZES = [
+  { width: 320, height: 640 },
+  { width: 360, height: 740 },
+  { width: 390, height: 844 },
+  { width: 740, height: 360 },
+  { width: 844, height: 390 },
+] as const;
+
+/** What may be pushed along: lists and forms that are longer than any screen. Their own SEND is not among it. */
+const PUSHED: Record<string, RegExp> = {
+  more: /./,
+  sums: /./,
+  laser: /./,
+  start: /./,
+  marks: /./,
+  plan: /./,
+  work: /./,
+  face: /./,
+  ask: /./,
+};
+
+/** A key out of sight, or with something over it; words cut off, or over others. */
+interface Faults {
+  keys: string[];
+  words: string[];
+  over: string[];
+}
+
+/** Looks at the page as it stands: nothing is pushed. `all` is whether each key has to be in sight. */
+async function faults(page: Page): Promise<Faults> {
+  return page.evaluate(() => {
+    const found = { keys: [] as string[], words: [] as string[], over: [] as string[] };
+    const [wide, high] = [window.innerWidth, window.innerHeight];
+    const panel = [...document.querySelectorAll(".panel")].at(-1);
+    const root = panel ?? document.body;
+    const seen = (el: Element) => {
+      const box = el.getBoundingClientRect();
+      return box.width > 2 && box.height > 2 && getComputedStyle(el).visibility !== "hidden";
+    };
+    const name = (el: Element) => (el.getAttribute("aria-label") ?? el.textContent ?? "").trim().slice(0, 40);
+    for (const key of root.querySelectorAll("button, input:not([type=file]), label.photo")) {
+      if (!seen(key)) continue;
+      const box = key.getBoundingClientRect();
+      const points = [
+        [box.left + box.width / 2, box.top + box.height / 2],
+        [box.left + box.width / 2, box.top + 4],
+        [box.left + box.width / 2, box.bottom - 4],
+        [box.left + 4, box.top + box.height / 2],
+        [box.right - 4, box.top + box.height / 2],
+      ];
+      // STOP is eight-sided: its middle and the middles of its sides are pressed.
+      const out = points.filter(([x = 0, y = 0]) => {
+        if (x < 0 || y < 0 || x > wide || y > high) return true;
+        const there = document.elementFromPoint(x, y);
+        return !there || !(key.contains(there) || there.contains(key));
+      });
+      const hit = points.filter(([x = 0, y = 0]) => key.contains(document.elementFromPoint(x, y)));
+      if (out.length > 0 || hit.length === 0) found.keys.push(name(key));
+    }
+    // Words: within every box that cuts, and none over another.
+    const texts: { text: string; box: DOMRect; of: Element }[] = [];
+    const walker = document.createTreeWalker(root, NodeFilter.SHOW_TEXT);
+    for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+      const of = node.parentElement;
+      if (!node.textContent?.trim() || !of || of.closest(".unseen, [hidden], option, svg")) continue;
+      const range = document.createRange();
+      range.selectNodeContents(node);
+      const text = node.textContent.trim();
+      for (const box of range.getClientRects()) {
+        if (box.width < 1) continue;
+        texts.push({ text, box, of });
+        for (let at: Element | null = of; at && at !== document.documentElement; at = at.parentElement) {
+          const style = getComputedStyle(at);
+          const key = at.tagName === "BUTTON" || at.matches(".panel, .frame");
+          if ((style.overflowX === "visible" && !key) || style.textOverflow === "ellipsis") continue;
+          const room = at.getBoundingClientRect();
+          if (box.left < room.left - 1 || box.right > room.right + 1) found.words.push(text);
+          // A key's words stand within its height too.
+          if (at.tagName === "BUTTON" && (box.top < room.top - 3 || box.bottom > room.bottom + 3)) found.words.push(text);
+          if (style.position === "fixed") break;
+        }
+      }
+    }
+    for (const [i, one] of texts.entries()) {
+      for (const other of texts.slice(i + 1)) {
+        if (one.of.contains(other.of) || other.of.contains(one.of)) continue;
+        const across = Math.min(one.box.right, other.box.right) - Math.max(one.box.left, other.box.left);
+        const down = Math.min(one.box.bottom, other.box.bottom) - Math.max(one.box.top, other.box.top);
+        if (across > 2 && down > 5 && on(one) && on(other)) found.over.push(`${one.text} / ${other.text}`);
+      }
+    }
+    /** Whether these words are what one sees there. */
+    function on({ of, box }: { of: Element; box: DOMRect }): boolean {
+      const there = document.elementFromPoint(box.left + box.width / 2, box.top + box.height / 2);
+      return !!there && (of.contains(there) || there.contains(of));
+    }
+    return { ...found, words: [...new Set(found.words)] };
+  });
+}
+
+/** Walks through the states one after the other, and looks at each at every size. */
+async function walk(crew: Crew, states: State[], look: (page: Page, state: string, size: string) => Promise<void>) {
+  const [, , usual] = SIZES;
+  const yard = { crew, ...(await crew.digs({ viewport: usual })) };
+  const { page } = yard.ground;
+  for (const state of states) {
+    await page.setViewportSize(usual);
+    await state.reach(yard);
+    if (!state.name) continue;
+    for (const size of SIZES) {
+      await page.setViewportSize(size);
+      await look(page, state.name, `${size.width}×${size.height}`);
+    }
+  }
+}
+
+for (const [name, states] of Object.entries({ READING, DOUBT, KEEP_OUT, PANELS })) {
+  test(`${name}: keys in sight, words whole, at every size`, async ({ crew }, info) => {
+    // Many looks, one after the other, on a slow machine.
+    test.setTimeout(900_000);
+    const wrong: string[] = [];
+    await walk(crew, states, async (page, state, size) => {
+      const { keys, words, over } = await faults(page);
+      const small = size.startsWith("320");
+      const pushed = PUSHED[state] ?? (small ? /./ : null);
+      for (const key of keys) if (!pushed?.test(key)) wrong.push(`${state} ${size}: out of reach: ${key}`);
+      for (const text of words) wrong.push(`${state} ${size}: cut: ${text}`);
+      for (const text of over) wrong.push(`${state} ${size}: over one another: ${text}`);
+      if (wrong.some((line) => line.startsWith(`${state} ${size}:`))) {
+        await page.screenshot({ path: info.outputPath(`${state}-${size}.png`) });
+      }
+    });
+    expect(wrong).toEqual([]);
+  });
+}
