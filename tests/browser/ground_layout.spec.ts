@@ -14,18 +14,11 @@ const SIZES = [
   { width: 844, height: 390 },
 ] as const;
 
-/** What may be pushed along: lists and forms that are longer than any screen. Their own SEND is not among it. */
-const PUSHED: Record<string, RegExp> = {
-  more: /./,
-  sums: /./,
-  laser: /./,
-  start: /./,
-  marks: /./,
-  plan: /./,
-  work: /./,
-  face: /./,
-  ask: /./,
-};
+/** What may be pushed along, and where: a list, a plan and long forms. Whatever sends them stays in sight. */
+const PUSHED: readonly { state: RegExp; size: RegExp; keys: RegExp }[] = [
+  { state: /^(marks|plan|work|start)$/, size: /./, keys: /^(?!READ|LASER|MARKS|STOP|CLOSE)/ },
+  { state: /^(more|sums|tools|with|laser|edge|face)$/, size: /^320/, keys: /^(?!SEND|CLOSE|CANCEL|STOP|WORK OUT)/ },
+];
 
 /** A key out of sight, or with something over it; words cut off, or over others. */
 interface Faults {
@@ -106,6 +99,79 @@ async function faults(page: Page): Promise<Faults> {
   });
 }
 
+/** Millimetres to the CSS pixel, of a phone 6.0 in across: 360 px are 66.6 mm. */
+const MM = 0.185;
+/** Between STOP and any other key of the page, mm. */
+const APART = 6;
+/** The echo's two rows, px, where a phone is not the smallest. */
+const ECHO = 28;
+
+/** What a state must show beside its keys. */
+async function missing(page: Page, state: string, size: string): Promise<string[]> {
+  const upright = !/^(740|844)/.test(size);
+  const seen = await page.evaluate(() => {
+    const look = (selector: string) => {
+      const found = [...document.querySelectorAll(selector)].at(-1);
+      const box = found?.getBoundingClientRect();
+      if (!found || !box || box.width === 0) return null;
+      const there = document.elementFromPoint(box.left + box.width / 2, box.top + box.height / 2);
+      const inside = box.top >= 0 && box.bottom <= window.innerHeight && box.right <= window.innerWidth;
+      return {
+        inView: inside && !!there && (found.contains(there) || there.contains(found)),
+        letters: Number.parseFloat(getComputedStyle(found).fontSize),
+        text: found.textContent ?? "",
+      };
+    };
+    const stop = document.querySelector("nav .stop")?.getBoundingClientRect();
+    const near = [...document.querySelectorAll("main .key:not(.stop)")].flatMap((key) => {
+      const box = key.getBoundingClientRect();
+      if (!stop || document.querySelector(".panel") || box.width === 0 || box.bottom < 0) return [];
+      const across = Math.max(stop.left - box.right, box.left - stop.right, 0);
+      const down = Math.max(stop.top - box.bottom, box.top - stop.bottom, 0);
+      return [{ name: key.textContent ?? "", apart: Math.hypot(across, down) }];
+    });
+    return {
+      near,
+      mark: look(".key.mark.here .mark-name"),
+      must: look(".key.mark.here .rod-must strong"),
+      figure: look(".read .window"),
+      ground: look(".echo-ground"),
+      call: look(".echo-call strong"),
+      why: look(".echo-why"),
+      hand: look(".hand-line"),
+      send: look("main .key.send"),
+      keep: look("main .key.keep"),
+      tick: look(".tick"),
+      loud: look(".loud-words"),
+    };
+  });
+  const wrong = seen.near
+    .filter((one) => one.apart * MM < APART)
+    .map((one) => `${one.name} is ${(one.apart * MM).toFixed(1)} mm from STOP`);
+  const must = (what: string, is: boolean | undefined) => is || wrong.push(what);
+  must("no sign of life in sight", seen.tick?.inView);
+  const pad = /^(empty|typed|in|outside|no-target|in-doubt|inches)/.test(state);
+  if (pad) must("the mark is not in sight", seen.mark?.inView);
+  if (pad && !/^(no-target|in-doubt)/.test(state)) must("what the rod must read is not in sight", seen.must?.inView);
+  if (/^(typed|in-typed|in-stop|outside)/.test(state)) {
+    must("the ground's row is not in sight", seen.ground?.inView);
+    must("the call's row is not in sight", seen.call?.inView && /DOWN 3/.test(seen.call.text));
+    const crowded = /stop/.test(state) || size.startsWith("320");
+    must(`the call is set in ${seen.call?.letters} px`, (seen.call?.letters ?? 0) >= (crowded ? 22 : ECHO));
+    if (upright && !crowded) must("HIGH is set too small", (seen.ground?.letters ?? 0) >= ECHO);
+    must("the figure is not the largest", (seen.figure?.letters ?? 0) + 12 >= (seen.call?.letters ?? 99));
+  }
+  if (/^(no-target|in-doubt)$/.test(state)) {
+    must("something looks like SEND", !seen.send);
+    must("what becomes of it is not in sight", seen.keep?.inView && seen.why?.inView && /Kept as a spot/.test(seen.why.text));
+  }
+  if (state === "not-sent") {
+    must("what to show by hand is not in sight", seen.hand?.inView && /P-1: show DOWN 3/.test(seen.hand.text));
+  }
+  if (state === "stay-out") must("STAY OUT is too small", (seen.loud?.letters ?? 0) * MM >= 15);
+  return wrong;
+}
+
 /** Walks through the states one after the other, and looks at each at every size. */
 async function walk(crew: Crew, states: State[], look: (page: Page, state: string, size: string) => Promise<void>) {
   const [, , usual] = SIZES;
@@ -129,9 +195,11 @@ for (const [name, states] of Object.entries({ READING, DOUBT, KEEP_OUT, PANELS }
     const wrong: string[] = [];
     await walk(crew, states, async (page, state, size) => {
       const { keys, words, over } = await faults(page);
-      const small = size.startsWith("320");
-      const pushed = PUSHED[state] ?? (small ? /./ : null);
-      for (const key of keys) if (!pushed?.test(key)) wrong.push(`${state} ${size}: out of reach: ${key}`);
+      const may = PUSHED.filter((one) => one.state.test(state) && one.size.test(size));
+      for (const key of keys) {
+        if (!may.some((one) => one.keys.test(key))) wrong.push(`${state} ${size}: out of reach: ${key}`);
+      }
+      for (const what of await missing(page, state, size)) wrong.push(`${state} ${size}: ${what}`);
       for (const text of words) wrong.push(`${state} ${size}: cut: ${text}`);
       for (const text of over) wrong.push(`${state} ${size}: over one another: ${text}`);
       if (wrong.some((line) => line.startsWith(`${state} ${size}:`))) {

@@ -3,6 +3,7 @@ export { ControlPanel } from "./pages/control/control";
 export { CheckPanel } from "./pages/ground/check";
 export { EdgePanel } from "./pages/ground/edge";
 export { FacePanel } from "./pages/ground/face";
+export { LaserPage } from "./pages/ground/laser";
 export { LevelPanel } from "./pages/ground/level_again";
 export { MarksPage } from "./pages/ground/marks";
 export { MorePanel } from "./pages/ground/more";

@@ -14,7 +14,6 @@ import { t } from "../../words";
 import { InBar, SpotBar, takesThePage } from "./ask_in";
 import { machine } from "./at";
 import { FaceLeftStrip } from "./face_left";
-import { LaserPage } from "./laser";
 import { begin, unsettled } from "./open";
 import { ReadPage } from "./read";
 
@@ -62,7 +61,7 @@ export function GroundPage({ onBoard }: { onBoard?: (() => void) | undefined }) 
       ) : tab === "read" ? (
         <ReadPage onMarks={() => turn("marks")} onWith={() => setWith(true)} />
       ) : tab === "laser" ? (
-        <LaserPage />
+        <LatePage>{(late) => <late.LaserPage />}</LatePage>
       ) : tab === "work" ? (
         <Work view={ground.value} />
       ) : (
