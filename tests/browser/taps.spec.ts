@@ -117,15 +117,18 @@ test("the start of a day, and of the next", async ({ crew }) => {
 });
 
 test("what is not sent is shown by hand, with the signal that was agreed", async ({ crew }) => {
-  const { page, ground } = { ...(await digs(crew)) };
+  const { page, ground } = await digs(crew);
   await crew.hub.say({
     kind: "say_start_check",
     check: "hand_signals",
     value: "OW and RT, at the truck",
     signals: ["stop", "lower", "so_much"],
   });
-  ground.link.cut();
   const thumb = new Thumb(page);
+  await thumb.tap("LASER");
+  await expect(page.getByText("START CHECKS 1 OF 7", { exact: false })).toBeVisible();
+  await thumb.tap("READ");
+  ground.link.cut();
   await thumb.tap("4", "7", "0", "SEND");
   const hand = page.locator(".by-hand");
   await expect(hand).toContainText("P-1: show DOWN 3");

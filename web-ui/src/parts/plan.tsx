@@ -283,7 +283,7 @@ function MarkSign({ mark, size, state, named, chosen, leftward, reached, onChoos
       {...(onChoose
         ? {
             role: "button",
-            tabIndex: reached ? 0 : -1,
+            tabindex: reached ? 0 : -1,
             "aria-label": `${mark.id} ${state}`.trim(),
             "aria-pressed": chosen,
             onClick: () => onChoose(mark.id),

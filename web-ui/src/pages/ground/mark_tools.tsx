@@ -50,7 +50,6 @@ export function MarkTools({ tool, onTool, onWork }: MarkToolsProps) {
   if (tool === "menu") {
     return (
       <Panel title={words.tools} onClose={close}>
-        <TiesFirst onTies={(ties) => onTool({ ties })} />
         <div class="tiles">
           {mark.value && (
             <Key kind="tile" onPress={() => onTool("paint")}>
@@ -64,6 +63,7 @@ export function MarkTools({ tool, onTool, onWork }: MarkToolsProps) {
             {words.account.work}
           </Key>
         </div>
+        <TiesFirst onTies={(ties) => onTool({ ties })} />
       </Panel>
     );
   }

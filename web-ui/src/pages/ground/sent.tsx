@@ -53,13 +53,11 @@ export function SentCard({ sent, onSend, onAgain, onRestate }: SentProps) {
       <div class="sent-keys">
         <div class="sent-less">
           <Key onPress={onAgain}>{words.readAgain}</Key>
-          <Key
-            disabled={!reading}
-            why={t().kept.owed.noReading}
-            onPress={() => reading && onRestate(reading, sent.command.mark || mark.value?.id || "")}
-          >
-            {words.restate}
-          </Key>
+          {reading && (
+            <Key onPress={() => onRestate(reading, sent.command.mark || mark.value?.id || "")}>
+              {words.restate}
+            </Key>
+          )}
           <PhotoKey
             kind=""
             about={{ ...(mark.value ? { mark: mark.value.id } : {}), ...(reading ? { entry: reading } : {}) }}
