@@ -17,6 +17,7 @@ const SIZES = [
 /** What may be pushed along, and where: a list, a plan and long forms. Whatever sends them stays in sight. */
 const PUSHED: readonly { state: RegExp; size: RegExp; keys: RegExp }[] = [
   { state: /^(marks|plan|work|start)$/, size: /./, keys: /^(?!READ|LASER|MARKS|STOP|CLOSE)/ },
+  { state: /^tools$/, size: /./, keys: /TIES FIRST/ },
   { state: /^(more|sums|tools|with|laser|edge|face)$/, size: /^320/, keys: /^(?!SEND|CLOSE|CANCEL|STOP|WORK OUT)/ },
 ];
 

@@ -1,3 +1,4 @@
+/** Groups of marks, and how each mark stands. */
 import { beforeEach, describe, expect, test } from "vitest";
 import { ground } from "../../state";
 import type { Ground, MarkCard, SheetMark } from "../../wire";
