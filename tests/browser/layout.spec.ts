@@ -105,7 +105,7 @@ test("a mark that the machine is about to take is named with the tapes to take f
   await panel.getByLabel("Tape from BM-1").fill("44.72");
   await panel.getByLabel("Tape from BM-2").fill("44.73");
   await panel.getByRole("button", { name: "SEND", exact: true }).click();
-  await expect(tools).not.toContainText("TIES FIRST");
+  await expect(tools).not.toContainText("takes P-2 next");
   await expect(board.page.getByText("EX-1 is about to take P-2")).toHaveCount(0);
   await page.getByRole("button", { name: /^P-2/ }).click();
   await page.getByRole("button", { name: "MARKS", exact: true }).click();

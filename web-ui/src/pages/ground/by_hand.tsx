@@ -10,7 +10,7 @@ import { machine, mark } from "./at";
 import { type Echo, echo, keptWhy } from "./echo";
 import { Line, Unbroken } from "./large";
 
-/** The signals of each way to go; what the supervisor rules on has none. */
+/** The signals of each way to go, the way itself first; what the supervisor rules on has none. */
 const SIGNALS: Record<Way, readonly HandSignal[]> = {
   down: ["lower", "so_much"],
   shave: ["lower", "so_much"],
@@ -77,8 +77,10 @@ function HandLine({ at, call = "" }: { at: string; call: string | undefined }) {
 function signalWords(way: Way): string {
   const words = t();
   const agreed = ground.value?.start.checks.find((one) => one.check === "hand_signals")?.said;
-  const of = SIGNALS[way].filter((one) => agreed?.signals.includes(one));
-  if (!agreed || of.length === 0) return words.byHand.notAgreed;
+  const [which, ...more] = SIGNALS[way].map((one) => (agreed?.signals.includes(one) ? one : null));
+  // How much, without which way, is worse than nothing.
+  if (!agreed || !which) return words.byHand.notAgreed;
+  const of = [which, ...more].filter((one) => one != null);
   const named = of.map((one) => words.crew.start.signals[one]).join(" + ");
   return words.byHand.agreed(named, agreed.value);
 }
