@@ -237,6 +237,7 @@ export const en = {
   wasVoid: (was: string, why: string) => `was ${was}, but ${why}: shoot again`,
   shootAgainShort: "AGAIN",
   keptSpot: (why: string) => `Kept as a spot elevation, no call goes out. ${why}`,
+  keptPaper: "From paper: kept, no call goes out.",
   keepKey: "KEEP IT",
   hubTells: "The hub works the call out.",
   byHand: {

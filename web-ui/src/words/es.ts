@@ -220,6 +220,7 @@ export const es: typeof en = {
   wasVoid: (was, why) => `estaba ${was}, pero ${why}: lea otra vez`,
   shootAgainShort: "OTRA VEZ",
   keptSpot: (why) => `Queda como elevación suelta, no sale orden. ${why}`,
+  keptPaper: "Del papel: se guarda, no sale orden.",
   keepKey: "GUARDARLA",
   hubTells: "El servidor saca la orden.",
   byHand: {

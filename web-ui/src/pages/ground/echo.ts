@@ -36,7 +36,7 @@ export function keptWhy(): string | null {
   const words = t();
   const here = mark.value;
   if (!here || !setUp.value) return null;
-  if (chosen.value.paper) return words.outcome.paper;
+  if (chosen.value.paper) return words.keptPaper;
   if (setUp.value.state.kind !== "proven") return words.keptSpot(words.spot.set_up_in_doubt);
   if (!here.dig_to) return words.keptSpot(noGrade(here) ?? words.spot.no_target);
   if (!machine.value) return words.keptSpot(words.spot.no_machine);

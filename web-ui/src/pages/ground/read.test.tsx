@@ -95,7 +95,7 @@ describe("the echo", () => {
     expect(echo("4.70", null)).toMatchObject({
       ground: "HIGH 0.30 ft",
       call: "",
-      kept: "Kept from paper. No call was sent.",
+      kept: "From paper: kept, no call goes out.",
     });
   });
 });
