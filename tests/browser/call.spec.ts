@@ -26,7 +26,8 @@ test("what will be said stands in words before it is sent", async ({ crew }) => 
   // The rod at grade: 105.00 − 100.00.
   await expect(ground.page.getByText("ROD MUST READ").locator("..")).toContainText("5.00");
   await typeRod(ground.page, "4.70");
-  await expect(ground.page.getByText("Ground is HIGH 0.30 ft → EX-1: DOWN 3")).toBeVisible();
+  const said = ground.page.locator(".echo p");
+  await expect(said).toHaveText(["HIGH 0.30 ft", "→ EX-1: DOWN 3"]);
 });
 
 test("a high spot says DOWN below the line, and GOT IT comes back to the ground", async ({ crew }) => {

@@ -140,11 +140,13 @@ test("the ground person's pages in Spanish, with a mark to tie first", async ({ 
   await press(page, "LÁSER");
   await passes(page, "LÁSER");
   await press(page, "MARCAS");
-  await expect(page.getByRole("button", { name: /AMARRE ANTES/ })).toHaveCount(2);
   await passes(page, "MARCAS");
+  await press(page, /^PINTURA · AMARRES/);
+  await expect(page.getByRole("dialog").getByRole("button", { name: /AMARRE ANTES/ })).toHaveCount(2);
+  await passes(page, "what is done at marks");
   await press(page, /^EX-1 toma P-1/);
   await passes(page, "AMARRES");
-  await press(page, "CANCELAR", "PINTURA");
+  await press(page, "CANCELAR", /^PINTURA · AMARRES/, "PINTURA");
   await passes(page, "PINTURA");
 });
 

@@ -16,9 +16,11 @@ test("the start checks take values from the ground and READY from the supervisor
   await page.getByRole("button", { name: "SEND", exact: true }).click();
   await expect(page.getByText("a tick alone says nothing tomorrow")).toBeVisible();
   await page.getByRole("alertdialog").getByRole("button", { name: "CLOSE" }).click();
-  await page.getByRole("button", { name: "SAY FIRST AID" }).click();
+  // What was typed is still there to be bettered; then the next check that nobody has said stands open.
+  await expect(page.getByLabel("Where is it, and which is the way to it?")).toHaveValue("ok");
   await page.getByLabel("Where is it, and which is the way to it?").fill("box in the truck, street gate");
   await page.getByRole("button", { name: "SEND", exact: true }).click();
+  await page.getByRole("dialog", { name: "HAT AND VEST" }).getByRole("button", { name: "CANCEL" }).click();
   await page.getByRole("button", { name: "SAY HAND SIGNALS" }).click();
   const signals = page.getByRole("dialog", { name: "HAND SIGNALS" });
   await expect(signals.getByRole("button", { name: "SEND", exact: true })).toBeDisabled();
@@ -26,6 +28,7 @@ test("the start checks take values from the ground and READY from the supervisor
     await signals.getByRole("button", { name, exact: true }).first().click();
   }
   await signals.getByRole("button", { name: "SEND", exact: true }).click();
+  await page.getByRole("dialog", { name: "HAT AND VEST" }).getByRole("button", { name: "CANCEL" }).click();
   const start = board.page.getByRole("region", { name: "START CHECKS" });
   await expect(start).toContainText("box in the truck, street gate · RT");
   await expect(start).toContainText("STOP, LOWER, GRADE");

@@ -114,6 +114,7 @@ test("a photo on a cut phone waits, outlives a reload, and comes once", async ({
   const board = await crew.joins("SUPERVISOR", "PN");
   await board.page.getByRole("button", { name: "DAY", exact: true }).click();
   await ground.page.getByRole("button", { name: "MARKS", exact: true }).click();
+  await ground.page.getByRole("button", { name: /^PAINT · TIES/ }).click();
   await ground.page.getByRole("button", { name: "WORK", exact: true }).click();
   const file = await fromCamera(ground.page);
   ground.link.cut();
@@ -146,6 +147,7 @@ test("a photo that was promised and has not come is shown as owed, and is open u
 test("a file that is no picture is said to be none, and nothing is kept", async ({ crew }) => {
   const { ground } = await crew.digs();
   await ground.page.getByRole("button", { name: "MARKS", exact: true }).click();
+  await ground.page.getByRole("button", { name: /^PAINT · TIES/ }).click();
   await ground.page.getByRole("button", { name: "WORK", exact: true }).click();
   const buffer = Buffer.from("no picture");
   await ground.page.getByLabel(/^PHOTO/).setInputFiles({ name: "notes.jpg", mimeType: "image/jpeg", buffer });

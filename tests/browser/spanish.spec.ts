@@ -48,8 +48,7 @@ test("join, a reading, the cab, GOT IT and STOP in Spanish", async ({ crew }, in
   for (const digit of "4.70") await ground.page.getByRole("button", { name: digit, exact: true }).click();
   await expect(ground.page.getByRole("textbox", { name: "Escriba el estadal" })).toHaveValue("4.70");
   // 105.00 − 4.70 = 100.30, 0.30 over 100.00 (derived by hand).
-  await expect(ground.page.getByRole("status")).toContainText("El suelo está ALTO 0.30");
-  await expect(ground.page.getByRole("status")).toContainText("EX-1: BAJE 3");
+  await expect(ground.page.locator(".echo p")).toHaveText(["ALTO 0.30 ft", "→ EX-1: BAJE 3"]);
   await ground.page.getByRole("button", { name: "ENVIAR", exact: true }).click();
 
   await expect(call(cab.page, "BAJE 3")).toBeVisible();

@@ -1,13 +1,18 @@
 /** What a phone in the cut shows seldom or never, in one script that comes after its first page. */
 export { ControlPanel } from "./pages/control/control";
 export { CheckPanel } from "./pages/ground/check";
+export { EdgePanel } from "./pages/ground/edge";
+export { FacePanel } from "./pages/ground/face";
+export { LaserPage } from "./pages/ground/laser";
 export { LevelPanel } from "./pages/ground/level_again";
+export { MarksPage } from "./pages/ground/marks";
 export { MorePanel } from "./pages/ground/more";
 export { PaintPanel } from "./pages/ground/paint";
 export { PipesPanel } from "./pages/ground/pipes";
 export { SetUpPanel } from "./pages/ground/set_up";
 export { SumsPanel } from "./pages/ground/sums";
 export { TiesPanel } from "./pages/ground/ties";
+export { WithPanel } from "./pages/ground/with";
 export { WorkPage } from "./pages/ground/work/work";
 export { WhoPage } from "./pages/join/who";
 export { LeftPanel } from "./pages/left/left";

@@ -37,6 +37,7 @@ describe("the moment to load it", () => {
     ["a panel", `<div class="panel"></div>`],
     ["a word that nobody has read", `<div class="notice"></div>`],
     ["somebody who is in", `<div class="in-bar"></div>`],
+    ["somebody who is in, on READ", `<div class="facts in"></div>`],
     ["a question", `<div role="alertdialog"></div>`],
     ["a reading that is half typed", `<input class="window" value="4.7">`],
     ["words", `<textarea>seen, all out</textarea>`],

@@ -12,7 +12,8 @@ const IDLE = 20_000;
 const LOOK = 2_000;
 
 /** What stands in the way while it stands on the page: something open, asked, typed, or somebody who is in. */
-const BUSY = ".panel, .notice, .whole, .in-bar, .sent, .stop-screen, .held-words, [role=alertdialog]";
+const BUSY =
+  ".panel, .notice, .whole, .in-bar, .facts.in, .sent, .stop-screen, .held-words, [role=alertdialog]";
 
 /** Where something may have been typed. */
 const TYPED = "input:not([type=search], [type=file], [type=checkbox], [type=radio]), textarea";

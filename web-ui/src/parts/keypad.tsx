@@ -69,9 +69,11 @@ interface KeypadProps {
   onSend: () => void;
   /** Stands beside the window. */
   children?: ComponentChildren;
+  /** Stands between the window and the keys. */
+  between?: ComponentChildren;
 }
 
-export function Keypad({ pad, typed, label, onTyped, onSend, children }: KeypadProps) {
+export function Keypad({ pad, typed, label, onTyped, onSend, children, between }: KeypadProps) {
   const press = (key: string) => onTyped(pressed(pad, typed, key));
   const face: Record<string, string> = { ft: t().feetKey, in: t().inchKey };
   const onKey = (event: KeyboardEvent) => {
@@ -97,6 +99,7 @@ export function Keypad({ pad, typed, label, onTyped, onSend, children }: KeypadP
           onKeyDown={onKey}
         />
       </div>
+      {between}
       <div class="pad">
         {keysOf(pad, typed).map((key) => (
           <Key

@@ -6,6 +6,7 @@ import { t } from "../words";
 import { Key } from "./keys";
 import { lastShort } from "./last";
 import { CutLines } from "./plan_cuts";
+import { MarkSign, walks } from "./plan_mark";
 
 /** A box of the ground in feet, north up: `top` is its northern edge. */
 interface Box {
@@ -47,14 +48,17 @@ export function Plan({ sheet, ground, chosen = null, fresh = null, onChoose, not
   const size = box.width / 34;
   const leftward = (mark: SheetMark) => mark.place.x / FOOT > box.left + box.width * 0.6;
   const first = (mark: SheetMark) => mark.id === chosen || (notes?.has(mark.id) ?? false);
+  // By keyboard the marks are one stop, and arrows go from mark to mark in the order of work.
+  const reached = sheet.marks.find((mark) => mark.id === chosen) ?? sheet.marks[0];
   // A note is longer than a verdict.
   const named = roomFor(sheet.marks, { wide: size * (notes ? 8 : 6), tall: size * 1.2, leftward, first });
   return (
     <figure class="plan">
       <svg
         viewBox={`${box.left} ${-box.top} ${box.width} ${box.height}`}
-        role="img"
+        role={onChoose ? "group" : "img"}
         aria-label={words.planOf(sheet.site)}
+        onKeyDown={onChoose && walks}
       >
         {sheet.targets.map((target) => (
           <Outline
@@ -87,6 +91,7 @@ export function Plan({ sheet, ground, chosen = null, fresh = null, onChoose, not
             named={named.has(mark.id)}
             chosen={mark.id === chosen}
             leftward={leftward(mark)}
+            reached={mark === reached}
             onChoose={onChoose}
           />
         ))}
@@ -237,41 +242,6 @@ function Machine({ machine, reach, size }: MachineProps) {
       <text class="plan-on" text-anchor="middle" dy={size * 0.3} font-size={size * 0.8}>
         {machine.id}
       </text>
-    </g>
-  );
-}
-
-interface MarkProps {
-  mark: SheetMark;
-  size: number;
-  state: string;
-  named: boolean;
-  chosen: boolean;
-  /** Its name stands to the left, so that it is not cut off at the plan's right edge. */
-  leftward: boolean;
-  onChoose: ((mark: string) => void) | undefined;
-}
-
-function MarkSign({ mark, size, state, named, chosen, leftward, onChoose }: MarkProps) {
-  return (
-    <g
-      transform={`translate(${mark.place.x / FOOT} ${-mark.place.y / FOOT})`}
-      class={`plan-mark ${chosen ? "chosen" : ""}`}
-      {...(onChoose ? { onClick: () => onChoose(mark.id) } : {})}
-    >
-      <circle class="plan-hit" r={size * 1.3} />
-      <path d={`M${-size * 0.5} 0H${size * 0.5}M0 ${-size * 0.5}V${size * 0.5}`} />
-      {chosen && <circle class="plan-chosen" r={size} />}
-      {named && (
-        <text
-          x={size * (leftward ? -0.6 : 0.6)}
-          y={-size * 0.3}
-          text-anchor={leftward ? "end" : "start"}
-          font-size={size}
-        >
-          {mark.id} {state}
-        </text>
-      )}
     </g>
   );
 }

@@ -35,7 +35,15 @@ export function StartChecks({ start }: { start: StartCard }) {
           </li>
         ))}
       </ul>
-      {open && <SayPanel one={open} onClose={() => setOpen(null)} />}
+      {open && (
+        <SayPanel
+          key={open.check}
+          one={open}
+          onClose={() => setOpen(null)}
+          // What was typed leads to the next that nobody has said; "the same" leads back, or two presses would say two.
+          onSent={() => setOpen(start.checks.find((one) => !one.said && one.check !== open.check) ?? null)}
+        />
+      )}
     </>
   );
 }
@@ -55,14 +63,25 @@ function wordsOf(said: NonNullable<StartCheckCard["said"]>): string {
   return [signals, said.value].filter(Boolean).join(" · ");
 }
 
-function SayPanel({ one, onClose }: { one: StartCheckCard; onClose: () => void }) {
+interface SayProps {
+  one: StartCheckCard;
+  onClose: () => void;
+  onSent: () => void;
+}
+
+function SayPanel({ one, onClose, onSent }: SayProps) {
   const words = t().crew.start;
   const [value, setValue] = useState(one.said?.value ?? "");
   const [signals, setSignals] = useState<readonly HandSignal[]>(one.said?.signals ?? []);
   const bySign = one.check === "hand_signals";
-  const send = () => {
-    void say({ kind: "say_start_check", check: one.check, value: value.trim(), signals: [...signals] });
-    onClose();
+  const [busy, setBusy] = useState(false);
+  // What the hub refuses stays as it was typed.
+  const send = async () => {
+    setBusy(true);
+    const what = { value: value.trim(), signals: [...signals] };
+    const reply = await say({ kind: "say_start_check", check: one.check, ...what });
+    setBusy(false);
+    if (reply.kind === "answer") onSent();
   };
   const before = one.before;
   const again = () => {
@@ -89,9 +108,9 @@ function SayPanel({ one, onClose }: { one: StartCheckCard; onClose: () => void }
       <PhotoKey kind="" about={{}} />
       <Key
         kind="send"
-        disabled={bySign ? !signals.includes("stop") : value.trim() === ""}
-        why={bySign ? t().kept.owed.stop : t().kept.owed.words}
-        onPress={send}
+        disabled={busy || (bySign ? !signals.includes("stop") : value.trim() === "")}
+        why={busy ? t().kept.owed.wait : bySign ? t().kept.owed.stop : t().kept.owed.words}
+        onPress={() => void send()}
       >
         {t().send}
       </Key>

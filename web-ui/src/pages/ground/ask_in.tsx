@@ -8,6 +8,7 @@ import { allowSound, play } from "../../sound";
 import { ground, me, now } from "../../state";
 import type { MachineCard, SheetMark, ToldOutCard } from "../../wire";
 import { t } from "../../words";
+import { Loud, Unbroken } from "./large";
 import { type Mine, mayAsk, mine, newVisit, pressed, staysOutside, toldOut, within } from "./way_in";
 
 /** In the place of the keypad: the mark lies within these machines' keep-outs. */
@@ -19,12 +20,19 @@ export function AskToComeIn({ cards, mark }: { cards: MachineCard[]; mark: Sheet
       {cards.map((card) => (
         <div key={card.id} class="ask-one">
           <p>
-            {card.marks_within.includes(mark.id) && within(card, mark)
-              ? words.within(mark.id, card.id)
-              : words.placeOld(card.id)}
+            <Unbroken
+              of={
+                card.marks_within.includes(mark.id) && within(card, mark)
+                  ? words.within(mark.id, card.id)
+                  : words.placeOld(card.id)
+              }
+            />
           </p>
           <Key kind="send" onPress={() => ask(card, mark, others)}>
-            <Shape of={card.shape} /> {words.ask(card.id)}
+            <Shape of={card.shape} />
+            <span>
+              <Unbroken of={words.ask(card.id)} />
+            </span>
           </Key>
           <Key kind="wide" onPress={() => staysOutside(card)}>
             {words.outside}
@@ -57,15 +65,18 @@ function ask(card: MachineCard, mark: SheetMark, others = 0): void {
   void say({ kind: "ask_in", machine: card.id, visit: newVisit(), mark: mark.id, ...along });
 }
 
-/** Under the keypad of whoever said NOT ENTERING: to step in after all is one press, never a reload. */
+/** For whoever said NOT ENTERING: to step in after all is one press, never a reload. */
 export function AskAfterAll({ mark }: { mark: SheetMark | null }) {
   const words = t().wayIn;
   if (!mark) return null;
   return (
     <>
       {mayAsk(mark).map((card) => (
-        <Key key={card.id} kind="wide" onPress={() => ask(card, mark)}>
-          <Shape of={card.shape} /> {words.ask(card.id)}
+        <Key key={card.id} kind="chip ask-after" onPress={() => ask(card, mark)}>
+          <Shape of={card.shape} />
+          <span>
+            <Unbroken of={words.ask(card.id)} />
+          </span>
         </Key>
       ))}
     </>
@@ -117,7 +128,7 @@ function ToldOut({ card, told }: { card: MachineCard; told: ToldOutCard }) {
       <p class="whole-head">
         <Shape of={card.shape} /> {card.id} · {ago(now.value - told.at)}
       </p>
-      <p class="state">{words.toldOut(told.witness ?? "", card.id)}</p>
+      <Loud text={words.toldOut(told.witness ?? "", card.id)} />
       {told.why && <p>“{told.why}”</p>}
       <Key kind="send" onPress={() => void say({ kind: "go_in", ...to })}>
         {words.stillIn}
@@ -146,7 +157,7 @@ function OneVisit({ one }: { one: Mine }) {
       <p class="whole-head">
         <Shape of={card.shape} /> {words.asked(card.id, ago(now.value - visit.since))}
       </p>
-      <p class="state">{told}</p>
+      <Loud text={told} />
       {visit.stage === "answered" && (
         <Key kind="send go-in" onPress={() => void say({ kind: "go_in", ...to })}>
           {words.inKey}
@@ -192,7 +203,7 @@ function stage({ card, visit }: Mine): string {
 function Whole({ text, visit, out = false }: { text: string; visit?: Mine | undefined; out?: boolean }) {
   return (
     <div class="whole" role="alert">
-      <p class="state">{text}</p>
+      <Loud text={text} />
       {out && visit && <OutKey one={visit} />}
       <p class="keep-out">{t().caution}</p>
     </div>
@@ -200,7 +211,7 @@ function Whole({ text, visit, out = false }: { text: string; visit?: Mine | unde
 }
 
 /** OUT is held: a slip of a glove must not take anybody off the operator's list. */
-function OutKey({ one }: { one: Mine }) {
+export function OutKey({ one }: { one: Mine }) {
   const all = (one.visit.others ?? 0) + 1;
   const group = all > 1 ? { all } : {};
   const to = { machine: one.card.id, visit: one.visit.visit, ...group };
@@ -211,23 +222,35 @@ function OutKey({ one }: { one: Mine }) {
   );
 }
 
-/** Stands over the page while its person is in, or spots for a machine. */
+/** Where this phone's person is in, each visit once; the machines that one visit covers are named together. */
+export function stays(): Mine[] {
+  const all = mine.value.filter((one) => one.visit.stage === "in");
+  return all.filter((one) => all.find((other) => other.visit.visit === one.visit.visit) === one);
+}
+
+export const where = ({ card, visit }: Mine) => [card.id, ...(visit.also ?? [])].join(" + ");
+
+/** Stands over the page while its person is in; READ has it in the place of its own keys. */
 export function InBar() {
   const words = t().wayIn;
-  const stays = mine.value.filter((one) => one.visit.stage === "in");
-  const first = (one: Mine) => stays.find((other) => other.visit.visit === one.visit.visit) === one;
-  const inside = stays.filter(first);
-  const where = ({ card, visit }: Mine) => [card.id, ...(visit.also ?? [])].join(" + ");
-  const cards = ground.value?.machines ?? [];
-  const spotted = cards.filter((card) => card.spotter && card.spotter.device === me.value?.device);
   return (
     <>
-      {inside.map((one) => (
+      {stays().map((one) => (
         <div class="in-bar" key={one.visit.visit} role="status">
           <strong>{words.youAreIn(where(one), ago(now.value - one.visit.since))}</strong>
           <OutKey one={one} />
         </div>
       ))}
+    </>
+  );
+}
+
+/** Stands over the page while its person spots for a machine. */
+export function SpotBar() {
+  const cards = ground.value?.machines ?? [];
+  const spotted = cards.filter((card) => card.spotter && card.spotter.device === me.value?.device);
+  return (
+    <>
       {spotted.map((card) => (
         <p class="in-bar spots" key={card.id} role="status">
           <strong>{t().crew.youSpot(card.id)}</strong>

@@ -1,7 +1,7 @@
 /** Where the ground person stands and with what: the mark, the rod, the set-up. Kept over a reload. */
 import { computed, effect, signal } from "@preact/signals";
 import { ground, remember, remembered, sheet } from "../../state";
-import type { Care, MachineCard, Rod, SetUpCard, SheetMark, StepSide } from "../../wire";
+import type { Care, Line, MachineCard, Rod, SetUpCard, SheetMark, StepSide } from "../../wire";
 
 interface Chosen {
   mark: string | null;
@@ -113,4 +113,9 @@ export function gradeRod(): number | null {
   if (to === null || !setUp.value || setUp.value.state.kind !== "proven") return null;
   const height = heightHere();
   return height === null ? null : height - to;
+}
+
+/** The lines of this site that must not be crossed. */
+export function keptLines(): Line[] {
+  return (sheet.value?.lines ?? []).filter((line) => line.no_cross);
 }

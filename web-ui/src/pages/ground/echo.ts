@@ -1,18 +1,55 @@
-/** What a reading would say, in words, before it is sent. */
-import { amountText, deviation, elevation, guardOf, joined, preview, readRod } from "../../grade";
-import { length, signed } from "../../show";
-import { ground, me, now, unit } from "../../state";
+/** What a reading would say, in words, before it is sent; and what becomes of one that no call can follow. */
+import {
+  amountText,
+  deviation,
+  elevation,
+  guardOf,
+  joined,
+  type Preview,
+  preview,
+  readRod,
+  type Way,
+} from "../../grade";
+import { feet, length, signed } from "../../show";
+import { ground, language, me, now, unit } from "../../state";
+import type { SheetMark, Shot } from "../../wire";
 import { t } from "../../words";
-import { chosen, digTo, heightHere, machine, mark, rod, setUp } from "./at";
+import { chosen, digTo, heightHere, machine, mark, nearStep, rod, setUp } from "./at";
 
-/** `ground` says how it stands, `call` what the operator would be told; `problem` why it can't be sent. */
+/** What stands in two rows under the figure. */
 export interface Echo {
+  /** How the ground stands: HIGH 0.30 ft; of a reading without a call its elevation. */
   ground: string;
+  /** What the cab would be told: DOWN 3. */
   call: string;
+  way: Way | null;
+  /** Why no call can follow: it is kept, and this is said. */
+  kept: string | null;
+  /** Why it can't be sent. */
   problem: string | null;
 }
 
-const NOTHING: Echo = { ground: "", call: "", problem: null };
+const NOTHING: Echo = { ground: "", call: "", way: null, kept: null, problem: null };
+
+/** Why a reading here is only kept, in the order in which the hub looks; null when a call may follow. */
+export function keptWhy(): string | null {
+  const words = t();
+  const here = mark.value;
+  if (!here || !setUp.value) return null;
+  if (chosen.value.paper) return words.keptPaper;
+  if (setUp.value.state.kind !== "proven") return words.keptSpot(words.spot.set_up_in_doubt);
+  if (!here.dig_to) return words.keptSpot(noGrade(here) ?? words.spot.no_target);
+  if (!machine.value) return words.keptSpot(words.spot.no_machine);
+  const held = shotHere()?.held;
+  return held ? words.keptSpot(words.spot[held]) : null;
+}
+
+/** Why a mark that names a target has no grade, in this screen's language. */
+const noGrade = (of: SheetMark & { no_grade_spanish?: string | null }) =>
+  (language.value === "spanish" ? of.no_grade_spanish : null) ?? of.no_grade;
+
+const shotHere = (): Shot | undefined =>
+  ground.value?.shots.find((one) => one.mark === mark.value?.id && one.set_up === setUp.value?.id);
 
 /**
  * The echo of a rod reading, or of tenths on a receiver with the ground high (`over` +1) or low (−1); `restates` is the reading
@@ -20,18 +57,24 @@ const NOTHING: Echo = { ground: "", call: "", problem: null };
  */
 export function echo(text: string, over: 1 | -1 | 0 | null, restates: number | null = null): Echo {
   const words = t();
-  if (text === "") return { ...NOTHING, problem: words.rodProblem.empty };
+  const kept = keptWhy();
+  if (text === "") return { ...NOTHING, kept, problem: words.rodProblem.empty };
   const target = digTo(mark.value, chosen.value.side);
   if (over !== null) {
-    if (over === 0) return { ...NOTHING, problem: words.receiverAsk };
-    const tenths = Number(text);
-    return target === null ? NOTHING : judged(Math.round(tenths * 304_800) * over, false, null);
+    if (over === 0) return { ...NOTHING, kept, problem: words.receiverAsk };
+    const up = Math.round(Number(text) * 304_800) * over;
+    return target === null || kept ? { ...NOTHING, kept } : judged(up, false, null);
   }
   if (!rod.value || !setUp.value) return { ...NOTHING, problem: words.noSetUp };
   const read = readRod(rod.value, text);
-  if (!read.ok) return { ...NOTHING, problem: words.rodProblem[read.why] };
+  if (!read.ok) return { ...NOTHING, kept, problem: words.rodProblem[read.why] };
   const height = heightHere();
-  if (target === null || height === null) return NOTHING;
+  if (kept && !chosen.value.paper) {
+    return { ...NOTHING, kept, ground: height === null ? "" : `${feet(elevation(height, read.value))} ft` };
+  }
+  // On either side of a step another call would follow.
+  if (target === null || height === null)
+    return { ...NOTHING, kept, call: nearStep(mark.value) ? "" : words.hubTells };
   return judged(elevation(height, read.value) - target, read.coarse, { restates });
 }
 
@@ -39,8 +82,9 @@ export function echo(text: string, over: 1 | -1 | 0 | null, restates: number | n
 function judged(up: number, coarse: boolean, joins: { restates: number | null } | null): Echo {
   const words = t();
   const here = mark.value;
-  const shot = ground.value?.shots.find((one) => one.mark === here?.id && one.set_up === setUp.value?.id);
-  if (!here?.tolerance || !shot) return NOTHING;
+  const shot = shotHere();
+  const kept = keptWhy();
+  if (!here?.tolerance || !shot) return { ...NOTHING, kept, call: kept ? "" : words.hubTells };
   const dev = deviation(up, shot.square);
   const { side, care, paper } = chosen.value;
   const at = paper?.at ?? now.value;
@@ -49,17 +93,20 @@ function judged(up: number, coarse: boolean, joins: { restates: number | null } 
   const read = { care, coarse, ownDoubt: ownDoubt(paper?.by ?? me.value?.person) };
   const guard = guardOf(shot, read, devs.length);
   const said = preview(devs, here.aim, here.tolerance, guard, ground.value?.trims);
-  const stands = said.dev;
-  if (said.way === "ruling") {
-    return { ground: groundLine(stands, said.verdict), call: words.ways.ruling, problem: null };
-  }
-  const much = amountText(said, unit.value, words);
-  const call = [words.ways[said.way], much].filter(Boolean).join(" ");
-  return {
-    ground: groundLine(stands, said.verdict),
-    call: shot.held ? words.cuts.held(words.spot[shot.held]) : words.told(machine.value?.id ?? "?", call),
-    problem: null,
-  };
+  return { ground: standing(said), call: paper ? "" : callOf(said), way: said.way, kept, problem: null };
+}
+
+/** In as few letters as a glance takes: HIGH 0.30 ft, ON GRADE −0.02, TOO CLOSE +0.08. */
+function standing({ dev, verdict }: Preview): string {
+  const words = t();
+  if (verdict === "on") return words.onGrade(signed(dev));
+  if (verdict.startsWith("too_close")) return words.tooClose(signed(dev));
+  return `${dev > 0 ? words.high : words.low} ${length(dev, unit.value)}`;
+}
+
+function callOf(said: Preview): string {
+  const words = t();
+  return [words.ways[said.way], amountText(said, unit.value, words)].filter(Boolean).join(" ");
 }
 
 /** What this person's own blind pairs show with the rod in hand. */
@@ -68,7 +115,7 @@ function ownDoubt(person: string | undefined): number | null {
   return own?.doubt ?? null;
 }
 
-/** How the ground stands, in the screen's unit. */
+/** How the ground stands, in the screen's unit, as a sentence. */
 export function groundLine(dev: number, verdict: string): string {
   const words = t();
   if (verdict === "on") return words.groundOn(signed(dev));

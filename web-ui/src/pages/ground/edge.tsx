@@ -6,16 +6,10 @@ import { Keypad, textOf } from "../../parts/keypad";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
 import { PhotoKey } from "../../parts/photo_key";
-import { ground, sheet } from "../../state";
-import type { Line } from "../../wire";
+import { ground } from "../../state";
 import { t } from "../../words";
-import { machine, mark } from "./at";
+import { keptLines, machine, mark } from "./at";
 import { paintWords } from "./ties_first";
-
-/** The lines of this site that must not be crossed. */
-export function keptLines(): Line[] {
-  return (sheet.value?.lines ?? []).filter((line) => line.no_cross);
-}
 
 export function EdgePanel({ onClose }: { onClose: () => void }) {
   const words = t();
@@ -47,48 +41,58 @@ export function EdgePanel({ onClose }: { onClose: () => void }) {
   const named = (id: string) => ({ id, name: id });
   return (
     <Panel title={words.edgeAt(mark.value?.id ?? "")} onClose={onClose} closeWord={words.cancel}>
-      {lines.length > 1 && (
-        <Choice
-          title={words.line}
-          options={lines.map((one) => named(one.id))}
-          chosen={line}
-          onChoose={setLine}
-        />
-      )}
-      {machines.length > 1 && (
-        <Choice
-          title={words.machine}
-          options={machines.map((one) => named(one.id))}
-          chosen={to}
-          onChoose={setTo}
-        />
-      )}
-      {mark.value?.paint && mark.value.paint.state !== "scraped" && (
-        <Choice
-          title={words.tapedFrom}
-          options={[
-            { id: "line", name: words.parents.string, note: words.stringOn(line) },
-            { id: "mark", name: mark.value.id, note: paintWords(mark.value.paint) },
-          ]}
-          chosen={from}
-          onChoose={(id: "line" | "mark") => setFrom(id)}
-        />
-      )}
-      <Choice
-        title={from === "mark" ? words.edgeOfMark(mark.value?.id ?? "", line) : words.edgeLies(line)}
-        options={[
-          { id: "inside", name: from === "mark" ? words.shortOfMark : words.insideLine },
-          { id: "over", name: from === "mark" ? words.pastMark : words.overLine },
-        ]}
-        chosen={over}
-        onChoose={(id: "inside" | "over") => setOver(id)}
-      />
-      <Keypad pad="feet_hundredths" typed={typed} label={words.tapeFeet} onTyped={setTyped} onSend={send} />
-      <div class="send-row">
-        <PhotoKey kind="" about={mark.value ? { mark: mark.value.id } : {}} />
-        <Key kind="send" disabled={!ready} why={missing} onPress={send}>
-          {words.send}
-        </Key>
+      <div class="beside">
+        <div class="beside-left">
+          <div class="asks-two">
+            {lines.length > 1 && (
+              <Choice
+                title={words.line}
+                kind="chips"
+                options={lines.map((one) => named(one.id))}
+                chosen={line}
+                onChoose={setLine}
+              />
+            )}
+            {machines.length > 1 && (
+              <Choice
+                title={words.machine}
+                kind="chips"
+                options={machines.map((one) => named(one.id))}
+                chosen={to}
+                onChoose={setTo}
+              />
+            )}
+          </div>
+          {mark.value?.paint && mark.value.paint.state !== "scraped" && (
+            <Choice
+              title={words.tapedFrom}
+              kind="chips"
+              options={[
+                { id: "line", name: words.parents.string, note: words.stringOn(line) },
+                { id: "mark", name: mark.value.id, note: paintWords(mark.value.paint) },
+              ]}
+              chosen={from}
+              onChoose={(id: "line" | "mark") => setFrom(id)}
+            />
+          )}
+          <Choice
+            kind="chips"
+            title={from === "mark" ? words.edgeOfMark(mark.value?.id ?? "", line) : words.edgeLies(line)}
+            options={[
+              { id: "inside", name: from === "mark" ? words.shortOfMark : words.insideLine },
+              { id: "over", name: from === "mark" ? words.pastMark : words.overLine },
+            ]}
+            chosen={over}
+            onChoose={(id: "inside" | "over") => setOver(id)}
+          />
+        </div>
+        <Keypad pad="feet_hundredths" typed={typed} label={words.tapeFeet} onTyped={setTyped} onSend={send} />
+        <div class="send-row panel-send">
+          <PhotoKey kind="" about={mark.value ? { mark: mark.value.id } : {}} />
+          <Key kind="send" disabled={!ready} why={missing} onPress={send}>
+            {words.send}
+          </Key>
+        </div>
       </div>
     </Panel>
   );

@@ -39,14 +39,15 @@ export function FacePanel({ onClose }: { onClose: () => void }) {
         <>
           {cards.length > 1 && (
             <Choice
+              kind="chips"
               title={words.faces}
               options={cards.map((one) => ({ id: one.id, name: one.id, note: one.name }))}
               chosen={id}
               onChoose={setId}
             />
           )}
-          <FaceFacts card={card} />
           <Menu card={card} onStep={setStep} onClose={onClose} competent={competent ?? false} />
+          <FaceFacts card={card} />
           <p class="quiet">{words.caution}</p>
         </>
       ) : step === "load" ? (
@@ -80,7 +81,7 @@ function Menu({ card, competent, onStep, onClose }: MenuProps) {
     onStep("slough");
   };
   return (
-    <div class="tiles">
+    <div class="tiles close">
       <Key kind="tile" onPress={cameDown}>
         {words.cameDown}
       </Key>
@@ -120,7 +121,7 @@ function Load({ card, onClose }: { card: FaceCard; onClose: () => void }) {
     onClose();
   };
   return (
-    <>
+    <div class="beside">
       <Keypad
         pad="feet_hundredths"
         typed={typed}
@@ -128,10 +129,12 @@ function Load({ card, onClose }: { card: FaceCard; onClose: () => void }) {
         onTyped={setTyped}
         onSend={send}
       />
-      <Key kind="send" disabled={text === ""} why={t().kept.owed.number} onPress={send}>
-        {words.send}
-      </Key>
-    </>
+      <div class="send-row panel-send">
+        <Key kind="send" disabled={text === ""} why={t().kept.owed.number} onPress={send}>
+          {words.send}
+        </Key>
+      </div>
+    </div>
   );
 }
 
@@ -188,7 +191,7 @@ function Pins({ card, onClose }: { card: FaceCard; onClose: () => void }) {
     onClose();
   };
   return (
-    <>
+    <div class="beside">
       <Choice
         title={words.cuts.pins}
         options={card.pins.map((one) => ({ id: one.pins, name: one.pins }))}
@@ -202,24 +205,11 @@ function Pins({ card, onClose }: { card: FaceCard; onClose: () => void }) {
         onTyped={setTyped}
         onSend={send}
       />
-      <Key kind="send" disabled={text === ""} why={t().kept.owed.number} onPress={send}>
-        {words.send}
-      </Key>
-    </>
-  );
-}
-
-/** Stands above every page of the ground person while a face is left. */
-export function FaceLeftStrip() {
-  const words = t().cuts;
-  const left = (ground.value?.cuts.faces ?? []).filter((card) => card.alarm);
-  return (
-    <>
-      {left.map((card) => (
-        <p class="warning" role="alert" key={card.id}>
-          {words.leave} · {words.leaveStrip(card.name, Math.ceil(card.strip / 3_048_000).toString())}
-        </p>
-      ))}
-    </>
+      <div class="send-row panel-send">
+        <Key kind="send" disabled={text === ""} why={t().kept.owed.number} onPress={send}>
+          {words.send}
+        </Key>
+      </div>
+    </div>
   );
 }

@@ -2,6 +2,7 @@
 import { useEffect, useState } from "preact/hooks";
 import { Frame } from "../../parts/frame";
 import { LatePage } from "../../parts/late_page";
+import { LatePanel } from "../../parts/late_panel";
 import { MachineLine } from "../../parts/machine";
 import { Shape } from "../../parts/shape";
 import { takesAll } from "../../parts/urgent";
@@ -10,14 +11,11 @@ import { play } from "../../sound";
 import { ground, me, now, sheet } from "../../state";
 import type { Ground, MachineCard } from "../../wire";
 import { t } from "../../words";
-import { InBar, takesThePage } from "./ask_in";
+import { InBar, SpotBar, takesThePage } from "./ask_in";
 import { machine } from "./at";
-import { FaceLeftStrip } from "./face";
-import { LaserPage } from "./laser";
-import { MarksPage } from "./marks";
+import { FaceLeftStrip } from "./face_left";
 import { begin, unsettled } from "./open";
 import { ReadPage } from "./read";
-import { WithPanel } from "./with";
 
 takesAll.value = takesThePage;
 
@@ -54,21 +52,28 @@ export function GroundPage({ onBoard }: { onBoard?: (() => void) | undefined }) 
     >
       <FaceLeftStrip />
       <LookStrips />
-      <InBar />
+      <SpotBar />
+      {(whole || tab !== "read") && <InBar />}
       {whole ? (
         whole
       ) : !ground.value || !sheet.value ? (
         <p class="empty">{words.loading}</p>
       ) : tab === "read" ? (
-        <ReadPage onLaser={() => turn("laser")} onMarks={() => turn("marks")} onWith={() => setWith(true)} />
+        <ReadPage onMarks={() => turn("marks")} onWith={() => setWith(true)} />
       ) : tab === "laser" ? (
-        <LaserPage />
+        <LatePage>{(late) => <late.LaserPage />}</LatePage>
       ) : tab === "work" ? (
         <Work view={ground.value} />
       ) : (
-        <MarksPage onChosen={() => setTab("read")} onWork={() => setTab("work")} />
+        <LatePage>
+          {(late) => <late.MarksPage onChosen={() => setTab("read")} onWork={() => setTab("work")} />}
+        </LatePage>
       )}
-      {withWhat && <WithPanel onClose={() => setWith(false)} />}
+      {withWhat && (
+        <LatePanel title={words.options} onClose={() => setWith(false)}>
+          {(late) => <late.WithPanel onClose={() => setWith(false)} />}
+        </LatePanel>
+      )}
     </Frame>
   );
 }

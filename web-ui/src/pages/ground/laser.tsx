@@ -12,6 +12,7 @@ import { ground, sheet } from "../../state";
 import type { SetUpCard } from "../../wire";
 import { t } from "../../words";
 import { choose, gradeRod, mark, rod } from "./at";
+import { Unbroken } from "./large";
 
 type Open =
   | { what: "start" }
@@ -27,7 +28,7 @@ export function LaserPage() {
   const close = () => setOpen(null);
   const standing = ground.value?.set_ups ?? [];
   return (
-    <div class="laser">
+    <div class={`laser ${standing.length > 1 ? "several" : ""}`}>
       {ground.value && (
         <Key kind="wide start-line" onPress={() => setOpen({ what: "start" })}>
           {startLine(ground.value.start)}
@@ -41,13 +42,13 @@ export function LaserPage() {
         </section>
       ))}
       <Suspects cards={ground.value?.suspects ?? []} />
-      <GradeRod />
-      <Key kind="wide" onPress={() => setOpen({ what: "set_up" })}>
-        {words.setUpNew}
-      </Key>
-      <Key kind="wide" onPress={() => setOpen({ what: "control" })}>
-        {words.control}
-      </Key>
+      <div class="laser-foot">
+        <GradeRod />
+        <div class="pair">
+          <Key onPress={() => setOpen({ what: "set_up" })}>{words.setUpNew}</Key>
+          <Key onPress={() => setOpen({ what: "control" })}>{words.control}</Key>
+        </div>
+      </div>
       {open?.what === "control" && (
         <LatePanel title={words.control} onClose={close}>
           {(late) => <late.ControlPanel onClose={close} />}
@@ -97,7 +98,10 @@ function GradeRod() {
   if (must === null || !rod.value) return null;
   return (
     <p class="grade-rod">
-      {mark.value?.id}: {t().rodMustRead} <strong>{rodText(rod.value, must)}</strong>
+      {mark.value?.id}: {t().rodMustRead}{" "}
+      <strong>
+        <Unbroken of={rodText(rod.value, must)} />
+      </strong>
     </p>
   );
 }
@@ -107,7 +111,7 @@ function SetUpKeys({ card, onOpen }: { card: SetUpCard; onOpen: (open: Open) => 
   const one = (sheet.value?.benchmarks.length ?? 0) < 2;
   const unproven = card.state.kind === "unproven";
   return (
-    <div class="tiles">
+    <div class="tiles close">
       {!(unproven && one) && (
         <Key kind="tile" onPress={() => onOpen({ what: "check", card })}>
           {unproven ? words.secondBenchmark : words.checkShot}

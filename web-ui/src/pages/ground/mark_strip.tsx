@@ -1,103 +1,72 @@
-/** The mark under the rod: its dig-to, its last reading, what the rod must read, and the laser behind it. */
-
+/** The mark under the rod, in one key that never scrolls away: its name, what the rod must read, its dig-to. */
+import type { ComponentChildren } from "preact";
 import { rodText } from "../../grade";
 import { Key } from "../../parts/keys";
-import { lastWords } from "../../parts/last";
-import { ago, feet, timeOfDay } from "../../show";
-import { ground, now } from "../../state";
+import { feet } from "../../show";
 import { t } from "../../words";
-import { chosen, digTo, gradeRod, machine, mark, rod, setUp, step } from "./at";
-import { keptLines } from "./edge";
+import { stays } from "./ask_in";
+import { chosen, digTo, gradeRod, machine, mark, rod, step } from "./at";
+import { Unbroken } from "./large";
 import { leave } from "./open";
 import { within } from "./way_in";
 
-interface StripProps {
-  onMarks: () => void;
-  onLaser: () => void;
-  onWith: () => void;
-  onEdge: () => void;
-  onMore: () => void;
-}
+/** A name longer than this is set smaller. */
+const LONG = 7;
 
-export function MarkStrip({ onMarks, onLaser, onWith, onEdge, onMore }: StripProps) {
+/** Pressed, it leads to the other marks. */
+export function MarkKey({ onMarks }: { onMarks: () => void }) {
   const words = t();
   const here = mark.value;
-  const { paper } = chosen.value;
   const to = digTo(here, chosen.value.side);
-  const last = ground.value?.marks.find((one) => one.id === here?.id);
+  const must = gradeRod();
+  const id = here?.id ?? words.none;
+  const reads = must !== null && rod.value ? rodText(rod.value, must) : "";
+  return (
+    <Key kind="mark here" onPress={onMarks}>
+      <span class="mark-name">
+        <strong class={id.length > LONG ? "long" : ""}>{id}</strong>
+        {to !== null && (
+          <small>
+            {words.digTo} {feet(to)}
+          </small>
+        )}
+      </span>{" "}
+      {reads && (
+        <span class="rod-must">
+          <small>{words.rodMustRead}</small>{" "}
+          <strong class={reads.length > LONG ? "long" : ""}>
+            <Unbroken of={reads} />
+          </strong>
+        </span>
+      )}
+    </Key>
+  );
+}
+
+/** The mark before and the next, on either side. */
+export function MarkSteps({ children }: { children: ComponentChildren }) {
+  const words = t();
   return (
     <>
-      <KeepOutLine />
-      <div class="mark-strip">
-        <Key kind="step" label={words.previous} onPress={() => leave(() => step(-1))}>
-          ◂
-        </Key>
-        <Key kind="mark" onPress={onMarks}>
-          <strong>{here?.id ?? words.none}</strong>
-          <small>
-            {to === null ? "" : `${words.digTo} ${feet(to)} · `}
-            {lastWords(last)}
-          </small>
-        </Key>
-        <Key kind="step" label={words.next} onPress={() => leave(() => step(1))}>
-          ▸
-        </Key>
-      </div>
-      <div class="facts">
-        <button type="button" class={`key chip ${setUpKind()}`} onClick={onLaser}>
-          {setUpWords()}
-        </button>
-        <button type="button" class="key chip" onClick={onWith}>
-          {words.rod} {rod.value?.id ?? words.none}
-          {chosen.value.receiver ? ` · ${words.receiver}` : ""}
-        </button>
-        {keptLines().length > 0 && !paper && (
-          <button type="button" class="key chip" onClick={onEdge}>
-            {words.edge}
-          </button>
-        )}
-        <button type="button" class={`key chip ${paper ? "trouble" : ""}`} onClick={onMore}>
-          {paper ? words.fromPaper(timeOfDay(paper.at), paper.by) : words.more}
-        </button>
-      </div>
+      <Key kind="step" label={words.previous} onPress={() => leave(() => step(-1))}>
+        ◂
+      </Key>
+      {children}
+      <Key kind="step" label={words.next} onPress={() => leave(() => step(1))}>
+        ▸
+      </Key>
     </>
   );
 }
 
-/** What the rod must read at grade, bracket and all. */
-export function RodMust() {
-  const must = gradeRod();
-  if (must === null || !rod.value) return null;
-  return (
-    <p class="rod-must">
-      <small>{t().rodMustRead}</small> <strong>{rodText(rod.value, must)}</strong>
-    </p>
-  );
-}
-
-function setUpKind(): string {
-  const state = setUp.value?.state.kind;
-  return state === "proven" ? "" : "trouble";
-}
-
-function setUpWords(): string {
-  const words = t();
-  const card = setUp.value;
-  if (!card) return words.noSetUp;
-  if (card.state.kind === "unproven") return words.setUpUnproven(card.id);
-  if (card.state.kind === "in_doubt") return words.setUpDoubt(card.id);
-  if (!card.last_check) return words.setUpNoCheck(card.id);
-  return words.setUpChecked(card.id, ago(now.value - card.last_check.at));
-}
-
-/** Said before the reading goes out: the strip will stand with the call. */
-function KeepOutLine() {
+/** Said before the reading goes out: the strip will stand with the call. Whoever is in reads that they are. */
+export function KeepOutLine() {
   const card = machine.value;
   const here = mark.value;
-  if (!card || !here || !within(card, here)) return null;
+  if (!card || !here || !within(card, here) || stays().length > 0) return null;
   return (
     <p class="keep-out">
-      {t().insideKeepOut(card.id)} {t().cautionShort}
+      <Unbroken of={`${t().insideKeepOut(card.id)} ${t().cautionShort}`} />
     </p>
   );
 }

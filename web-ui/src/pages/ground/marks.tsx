@@ -1,8 +1,7 @@
-/** MARKS: in the order of work or by nearness, with dig-to and last reading; a press goes there. */
+/** MARKS: marks in sight, ten at a time by number, near the last one, or by how they stand; the plan; and the way to what is seldom done. */
 import { useState } from "preact/hooks";
 import { Key } from "../../parts/keys";
-import { lastWords } from "../../parts/last";
-import { LatePanel } from "../../parts/late_panel";
+import { gone, lastFigure, lastShort } from "../../parts/last";
 import { Plan } from "../../parts/plan";
 import { Profile } from "../../parts/profile";
 import { feet } from "../../show";
@@ -10,30 +9,31 @@ import { ground, sheet } from "../../state";
 import type { Sheet, SheetMark } from "../../wire";
 import { t } from "../../words";
 import { chooseMark, digTo, mark } from "./at";
-import { FacePanel } from "./face";
+import { cardOf, type Group, groupName, groupsOf, type Standing, standingOf } from "./groups";
+import { MarkTools, type Tool } from "./mark_tools";
 import { nearest } from "./near";
 import { leave, leaving } from "./open";
 import { Leaving } from "./read";
-import { paintWords, TiesFirst } from "./ties_first";
+import { paintWords, tiesOwed } from "./ties_first";
 
 interface MarksProps {
   onChosen: () => void;
   onWork: () => void;
 }
 
+/** Marks that are looked through at one glance; more of them are parted into groups. */
+const AT_ONCE = 12;
+
 export function MarksPage({ onChosen, onWork }: MarksProps) {
   const words = t();
   const [near, setNear] = useState(false);
   const [search, setSearch] = useState("");
-  const [paint, setPaint] = useState(false);
   const [plan, setPlan] = useState(false);
-  const [sums, setSums] = useState(false);
-  const [ties, setTies] = useState<string | null>(null);
-  const [open, setOpen] = useState<"face" | "pipes" | null>(null);
-  const cuts = ground.value?.cuts;
+  const [stands, setStands] = useState<Standing | null>(null);
+  const [opened, setOpened] = useState<Group | null>(null);
+  const [tool, setTool] = useState<Tool | null>(null);
   const all = sheet.value?.marks ?? [];
   const here = mark.value;
-  const tied = all.find((one) => one.id === ties);
   // The mark that is chosen already is no other one: what is open there stays.
   const go = (id: string, then: () => void = () => undefined) => {
     if (id === here?.id) return then();
@@ -42,75 +42,52 @@ export function MarksPage({ onChosen, onWork }: MarksProps) {
       then();
     });
   };
+  const looked = search.trim().toLowerCase();
   const ordered = near && here ? nearest(all, here.place) : all;
-  const found = ordered.filter((one) => one.id.toLowerCase().includes(search.trim().toLowerCase()));
+  const found = ordered.filter(
+    (one) => one.id.toLowerCase().includes(looked) && (stands === null || standingOf(one) === stands),
+  );
+  const parted = !near && stands === null && !looked && all.length > AT_ONCE;
+  const groups = parted ? groupsOf(all) : [];
+  const group =
+    groups.find((one) => one.name === opened?.name) ??
+    groups.find((one) => one.marks.some((each) => each.id === here?.id)) ??
+    groups[0];
+  const shown = parted ? (group?.marks ?? []) : near ? found.slice(0, AT_ONCE) : found;
   return (
     <div class="marks">
       <div class="marks-top">
         <label>
-          <span>{words.search}</span>
+          <span class="unseen">{words.search}</span>
           <input
             type="search"
             autocomplete="off"
+            placeholder={words.search}
             value={search}
             onInput={(event) => setSearch(event.currentTarget.value)}
           />
         </label>
-        <Key kind="chip" pressed={!near} onPress={() => setNear(false)}>
-          {words.inOrder}
-        </Key>
-        <Key kind="chip" pressed={near} onPress={() => setNear(true)}>
+        <Key kind="chip" pressed={near} onPress={() => setNear(!near)}>
           {words.near}
         </Key>
         <Key kind="chip" onPress={() => setPlan(!plan)}>
           {plan ? words.list : words.plan}
         </Key>
-        <Key kind="chip" onPress={() => setSums(true)}>
-          {words.sumsKey}
-        </Key>
-        <Key kind="chip" onPress={onWork}>
-          {words.account.work}
-        </Key>
-        {cuts && cuts.faces.length > 0 && (
-          <Key kind="chip" onPress={() => setOpen("face")}>
-            {words.cuts.face}
-          </Key>
-        )}
-        {cuts && cuts.utilities.length > 0 && (
-          <Key kind="chip" onPress={() => setOpen("pipes")}>
-            {words.cuts.pipes}
-          </Key>
-        )}
-        {here && (
-          <Key kind="chip" onPress={() => setPaint(true)}>
-            {words.paint}
-          </Key>
-        )}
       </div>
-      <TiesFirst onTies={setTies} />
-      {tied && (
-        <LatePanel title={words.tiesOf(tied.id)} onClose={() => setTies(null)}>
-          {(late) => <late.TiesPanel of={tied} onClose={() => setTies(null)} />}
-        </LatePanel>
+      <StandingKeys marks={all} chosen={stands} onChoose={setStands} />
+      {!plan && groups.length > 0 && (
+        <div class="mark-groups">
+          {groups.map((one) => (
+            <Key kind="chip" key={one.name} pressed={one === group} onPress={() => setOpened(one)}>
+              {groupName(one)}
+            </Key>
+          ))}
+        </div>
       )}
-      {open === "face" && <FacePanel onClose={() => setOpen(null)} />}
-      {open === "pipes" && (
-        <LatePanel title={words.cuts.pipes} onClose={() => setOpen(null)}>
-          {(late) => <late.PipesPanel onClose={() => setOpen(null)} />}
-        </LatePanel>
-      )}
+      <ToolRow onTool={setTool} />
       {leaving.value && <Leaving />}
-      {sums && (
-        <LatePanel title={words.sums} onClose={() => setSums(false)}>
-          {(late) => <late.SumsPanel onClose={() => setSums(false)} />}
-        </LatePanel>
-      )}
-      {paint && (
-        <LatePanel title={words.paint} onClose={() => setPaint(false)}>
-          {(late) => <late.PaintPanel onClose={() => setPaint(false)} />}
-        </LatePanel>
-      )}
-      {plan && sheet.value && (
+      {tool && <MarkTools tool={tool} onTool={setTool} onWork={onWork} />}
+      {plan && sheet.value ? (
         <>
           <Plan
             sheet={sheet.value}
@@ -122,17 +99,81 @@ export function MarksPage({ onChosen, onWork }: MarksProps) {
             <Profile key={target.id} target={target} sheet={sheet.value as Sheet} ground={ground.value} />
           ))}
         </>
+      ) : (
+        <>
+          {shown.length === 0 && <p>{words.noMarkFound}</p>}
+          <ul class="mark-list">
+            {shown.map((one) => (
+              <li key={one.id}>
+                <Key kind="mark" pressed={one.id === here?.id} onPress={() => go(one.id, onChosen)}>
+                  <MarkRow mark={one} />
+                </Key>
+              </li>
+            ))}
+          </ul>
+        </>
       )}
-      {!plan && found.length === 0 && <p>{words.noMarkFound}</p>}
-      <ul class="mark-list" hidden={plan}>
-        {found.map((one) => (
-          <li key={one.id}>
-            <Key kind="mark" pressed={one.id === here?.id} onPress={() => go(one.id, onChosen)}>
-              <MarkRow mark={one} />
-            </Key>
-          </li>
-        ))}
-      </ul>
+    </div>
+  );
+}
+
+const STANDINGS: readonly Standing[] = ["high", "low", "again", "on"];
+
+interface StandingKeysProps {
+  marks: readonly SheetMark[];
+  chosen: Standing | null;
+  onChoose: (standing: Standing | null) => void;
+}
+
+/** How many stand how; pressed, those alone are listed. What no mark is has no key. */
+function StandingKeys({ marks, chosen, onChoose }: StandingKeysProps) {
+  const words = t();
+  const names: Record<Standing, string> = {
+    high: words.verdictShort.high,
+    low: words.verdictShort.low,
+    on: words.verdictShort.on,
+    again: words.shootAgainFilter,
+  };
+  const many = (standing: Standing) => marks.filter((one) => standingOf(one) === standing).length;
+  const there = STANDINGS.filter((one) => one === chosen || many(one) > 0);
+  if (there.length === 0) return null;
+  return (
+    <div class="mark-groups">
+      {there.map((one) => (
+        <Key
+          kind="chip"
+          key={one}
+          pressed={one === chosen}
+          onPress={() => onChoose(one === chosen ? null : one)}
+        >
+          {names[one]} {many(one)}
+        </Key>
+      ))}
+    </div>
+  );
+}
+
+/** Faces and buried lines are one press away; what is done seldom shares a key. */
+function ToolRow({ onTool }: { onTool: (tool: Tool) => void }) {
+  const words = t();
+  const cuts = ground.value?.cuts;
+  const [owed] = tiesOwed();
+  return (
+    <div class="mark-groups tools">
+      {cuts && cuts.faces.length > 0 && (
+        <Key kind="chip" onPress={() => onTool("face")}>
+          {words.cuts.face}
+        </Key>
+      )}
+      {cuts && cuts.utilities.length > 0 && (
+        <Key kind="chip" onPress={() => onTool("pipes")}>
+          {words.cuts.pipes}
+        </Key>
+      )}
+      <Key kind="chip tools-key" onPress={() => onTool("menu")}>
+        {words.tools}
+        {owed && <small>{words.tiesFirst(owed.machine, owed.mark)}</small>}
+      </Key>
     </div>
   );
 }
@@ -140,15 +181,20 @@ export function MarksPage({ onChosen, onWork }: MarksProps) {
 function MarkRow({ mark: one }: { mark: SheetMark }) {
   const words = t();
   const to = digTo(one, null);
-  const last = ground.value?.marks.find((each) => each.id === one.id);
+  const last = cardOf(one);
   const target = to === null ? (one.dig_to ? "…" : "") : `${words.digTo} ${feet(to)}`;
   return (
     <>
-      <strong>{one.id}</strong>
+      <strong>{one.id}</strong>{" "}
+      {last && (
+        <span class="mark-stands">
+          {lastShort(last)} {lastFigure(last)}
+        </span>
+      )}{" "}
       <small>
-        {[one.machine, target, paintWords(one.paint), one.note].filter(Boolean).join(" · ")}
-        <br />
-        {lastWords(last)}
+        {[one.machine, target, paintWords(one.paint), one.note, last && gone(last)]
+          .filter(Boolean)
+          .join(" · ")}
       </small>
     </>
   );

@@ -115,6 +115,7 @@ export function MorePanel({ onSend, onClose }: MorePanelProps) {
   return (
     <Panel title={t().more} onClose={onClose}>
       <Choice
+        kind="names pairs"
         title={words.where}
         options={PLACES.map((id) => ({
           id,
@@ -126,30 +127,34 @@ export function MorePanel({ onSend, onClose }: MorePanelProps) {
       {place !== "mark" && (
         <Placing place={place} typed={typed} onTyped={setTyped} side={side} onSide={setSide} />
       )}
-      {stack && <Pick name={words.stands} value={surface} options={surfaces(stack)} onPick={setSurface} />}
-      <Field
-        name={words.rod(rod.value?.id ?? "–", setUp.value ? t().setUpName(setUp.value.id) : "–")}
-        value={text}
-        onValue={setText}
-        text
-      />
-      <Field name={words.rocked} value={rocked} onValue={setRocked} text />
-      {place === "mark" && (
-        <Choice
-          kind="chips"
-          title={words.blind}
-          options={[
-            { id: "no", name: words.no },
-            { id: "yes", name: words.yes },
-          ]}
-          chosen={blind}
-          onChoose={setBlind}
+      <div class="asks-two fields">
+        {stack && <Pick name={words.stands} value={surface} options={surfaces(stack)} onPick={setSurface} />}
+        <Field
+          name={words.rod(rod.value?.id ?? "–", setUp.value ? t().setUpName(setUp.value.id) : "–")}
+          value={text}
+          onValue={setText}
+          text
         />
-      )}
-      <Key kind="send" disabled={missing !== null} why={missing} onPress={send}>
-        {t().send}
-      </Key>
-      <Key onPress={() => setPaper(true)}>{c().paper.title}</Key>
+        <Field name={words.rocked} value={rocked} onValue={setRocked} text />
+        {place === "mark" && (
+          <Choice
+            kind="chips"
+            title={words.blind}
+            options={[
+              { id: "no", name: words.no },
+              { id: "yes", name: words.yes },
+            ]}
+            chosen={blind}
+            onChoose={setBlind}
+          />
+        )}
+      </div>
+      <div class="send-row panel-send">
+        <Key onPress={() => setPaper(true)}>{c().paper.title}</Key>
+        <Key kind="send" disabled={missing !== null} why={missing} onPress={send}>
+          {t().send}
+        </Key>
+      </div>
     </Panel>
   );
 }

@@ -6,6 +6,7 @@ import { sheet, unit } from "../../state";
 import type { Outcome, Perhaps, Question, TakeReading } from "../../wire";
 import { t } from "../../words";
 import { chooseMark, rod } from "./at";
+import { SendRow } from "./send_row";
 
 type Asked = Extract<Outcome, { kind: "asked" }>;
 
@@ -46,9 +47,11 @@ export function QuestionCard({ command, asked, onSend, onAgain }: QuestionProps)
         </div>
       </div>
       <div class="sent-keys">
-        <Key kind="send" onPress={onAgain}>
-          {words.readIt}
-        </Key>
+        <SendRow>
+          <Key kind="send" onPress={onAgain}>
+            {words.readIt}
+          </Key>
+        </SendRow>
       </div>
     </div>
   );

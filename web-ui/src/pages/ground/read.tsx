@@ -8,21 +8,22 @@ import { Key } from "../../parts/keys";
 import { LatePanel } from "../../parts/late_panel";
 import { Panel } from "../../parts/panel";
 import { feet } from "../../show";
-import { language } from "../../state";
-import type { SheetMark, StepSide, TakeReading } from "../../wire";
+import type { StepSide, TakeReading } from "../../wire";
 import { t } from "../../words";
-import { AskAfterAll, AskToComeIn } from "./ask_in";
-import { choose, chosen, digTo, mark, nearStep, rod, setUp } from "./at";
+import { AskToComeIn, InBar } from "./ask_in";
+import { choose, chosen, digTo, keptLines, mark, nearStep, rod, setUp } from "./at";
+import { NotSentBefore, remembersEcho } from "./by_hand";
 import { echo } from "./echo";
-import { EdgePanel } from "./edge";
+import { EchoRows } from "./echo_rows";
 import { EyePanel } from "./eye";
-import { MarkStrip, RodMust } from "./mark_strip";
+import { KeepOutLine, MarkKey, MarkSteps } from "./mark_strip";
 import { begin, leaving, type Sent, sent, unsettled, wrong } from "./open";
+import { ReadKeys } from "./read_keys";
+import { SendRow } from "./send_row";
 import { SentCard } from "./sent";
 import { toAsk } from "./way_in";
 
 interface ReadProps {
-  onLaser: () => void;
   onMarks: () => void;
   onWith: () => void;
 }
@@ -30,6 +31,7 @@ interface ReadProps {
 export function ReadPage(props: ReadProps) {
   const send = (command: TakeReading) => {
     const mine: Sent = { command, reply: null };
+    remembersEcho(command);
     sent.value = mine;
     wrong.value = null;
     void say(command, false, chosen.value.paper?.at).then((reply: Settled) => {
@@ -45,7 +47,10 @@ export function ReadPage(props: ReadProps) {
   return (
     <>
       {sent.value ? (
-        <SentCard sent={sent.value} onSend={send} onAgain={() => begin()} onRestate={callWrong} />
+        <>
+          <InBar />
+          <SentCard sent={sent.value} onSend={send} onAgain={() => begin()} onRestate={callWrong} />
+        </>
       ) : (
         <Reading {...props} restates={wrong.value?.reading ?? null} onSend={send} />
       )}
@@ -78,13 +83,11 @@ interface ReadingProps extends ReadProps {
   onSend: (command: TakeReading) => void;
 }
 
-function Reading({ restates, onSend, onLaser, onMarks, onWith }: ReadingProps) {
+function Reading({ restates, onSend, onMarks, onWith }: ReadingProps) {
   const [typed, setTyped] = useState("");
   const [over, setOver] = useState<1 | -1 | 0>(0);
-  const [eye, setEye] = useState(false);
-  const [edge, setEdge] = useState(false);
+  const [open, setOpen] = useState<"eye" | "edge" | "more" | null>(null);
   const [refused, setRefused] = useState(false);
-  const [more, setMore] = useState(false);
   const words = t();
   const { receiver, care, side, paper } = chosen.value;
   const pad = receiver ? "receiver" : (rod.value?.unit ?? "feet_hundredths");
@@ -93,9 +96,9 @@ function Reading({ restates, onSend, onLaser, onMarks, onWith }: ReadingProps) {
   const here = mark.value;
   // What was read long ago needs nobody in the keep-out now.
   const asked = paper ? [] : toAsk(here);
-  const sideOwed = nearStep(here) && side === null;
-  const owed = owes(said.problem, sideOwed);
+  const owed = owes(said.problem, nearStep(here) && side === null);
   const ready = owed === null && !!here && !!setUp.value && !!rod.value;
+  const close = () => setOpen(null);
   const send = () => {
     if (!ready || !here || !setUp.value || !rod.value) return;
     onSend({
@@ -112,50 +115,71 @@ function Reading({ restates, onSend, onLaser, onMarks, onWith }: ReadingProps) {
       ...(paper ? { paper: paper.by } : {}),
     });
   };
+  const name = <MarkKey onMarks={onMarks} />;
+  if (asked.length > 0 && here) {
+    return (
+      <div class="read asking">
+        <InBar />
+        <div class="window-row">
+          <MarkSteps>{name}</MarkSteps>
+          {keptLines().length > 0 && (
+            <Key kind="chip" onPress={() => setRefused(true)}>
+              {words.edge}
+            </Key>
+          )}
+        </div>
+        {refused && (
+          <p class="warning" role="alert">
+            {words.wayIn.edgeFirst(here.id)}
+          </p>
+        )}
+        <AskToComeIn cards={asked} mark={here} />
+      </div>
+    );
+  }
   return (
     <div class="read">
       <div class="read-top">
-        <MarkStrip
-          onMarks={onMarks}
-          onLaser={onLaser}
-          onWith={onWith}
-          onEdge={() => (asked.length > 0 ? setRefused(true) : setEdge(true))}
-          onMore={() => setMore(true)}
-        />
-        {refused && asked.length > 0 && (
-          <p class="warning" role="alert">
-            {words.wayIn.edgeFirst(here?.id ?? "")}
-          </p>
-        )}
+        <KeepOutLine />
+        <NotSentBefore />
         {restates !== null && <p class="warning">{words.restating}</p>}
-        {sideOwed || nearStep(here) ? <SideChoice /> : null}
+        {nearStep(here) && <SideChoice />}
+        {receiver && <OverChoice over={over} onOver={setOver} />}
       </div>
-      {asked.length > 0 && here ? (
-        <AskToComeIn cards={asked} mark={here} />
-      ) : (
-        <div class="read-pad">
-          {receiver && <OverChoice over={over} onOver={setOver} />}
-          <Keypad pad={pad} typed={typed} label={words.ready} onTyped={setTyped} onSend={send}>
-            <EchoLine said={said} typed={typed !== ""} />
-          </Keypad>
-          <div class="send-row">
-            <Key kind="eye" onPress={() => setEye(true)}>
-              {words.eyeKey}
-            </Key>
-            <Key kind="send" disabled={!ready} why={owed} onPress={send}>
-              {words.send}
-            </Key>
+      <Keypad
+        pad={pad}
+        typed={typed}
+        label={words.ready}
+        onTyped={setTyped}
+        onSend={send}
+        between={
+          <div class="between">
+            <ReadKeys onWith={onWith} onEdge={() => setOpen("edge")} onMore={() => setOpen("more")} />
+            <EchoRows said={said} typed={typed !== ""} />
           </div>
-          <AskAfterAll mark={paper ? null : here} />
-        </div>
-      )}
-      {eye && <EyePanel onClose={() => setEye(false)} />}
-      {more && asked.length === 0 && (
-        <LatePanel title={words.more} onClose={() => setMore(false)}>
-          {(late) => <late.MorePanel onSend={onSend} onClose={() => setMore(false)} />}
+        }
+      >
+        {name}
+      </Keypad>
+      <SendRow>
+        <Key kind="eye" onPress={() => setOpen("eye")}>
+          {words.eyeKey}
+        </Key>
+        <Key kind={said.kept ? "keep" : "send"} disabled={!ready} why={owed} onPress={send}>
+          {said.kept ? words.keepKey : words.send}
+        </Key>
+      </SendRow>
+      {open === "eye" && <EyePanel onClose={close} />}
+      {open === "more" && (
+        <LatePanel title={words.more} onClose={close}>
+          {(late) => <late.MorePanel onSend={onSend} onClose={close} />}
         </LatePanel>
       )}
-      {edge && asked.length === 0 && <EdgePanel onClose={() => setEdge(false)} />}
+      {open === "edge" && (
+        <LatePanel title={words.edgeAt(here?.id ?? "")} onClose={close}>
+          {(late) => <late.EdgePanel onClose={close} />}
+        </LatePanel>
+      )}
     </div>
   );
 }
@@ -167,28 +191,6 @@ function owes(problem: string | null, side: boolean): string | null {
   if (!setUp.value) return owed.setUp;
   if (side) return owed.side;
   return problem;
-}
-
-interface EchoLineProps {
-  said: ReturnType<typeof echo>;
-  typed: boolean;
-}
-
-/** Why a mark that names a target has no grade, in this screen's language. */
-const noGrade = (mark: SheetMark & { no_grade_spanish?: string | null }) =>
-  (language.value === "spanish" ? mark.no_grade_spanish : null) ?? mark.no_grade;
-
-/** What it will say; before a key is pressed, what the rod must read. */
-function EchoLine({ said, typed }: EchoLineProps) {
-  const here = mark.value;
-  const nothing = here && !here.dig_to ? (noGrade(here) ?? t().noTarget) : "";
-  return (
-    <div class="echo" role="status">
-      {!typed && !chosen.value.receiver && <RodMust />}
-      {typed && said.problem ? said.problem : (typed && said.ground) || nothing}
-      {typed && said.call && <strong> → {chosen.value.paper ? t().noCall : said.call}</strong>}
-    </div>
-  );
 }
 
 function SideChoice() {

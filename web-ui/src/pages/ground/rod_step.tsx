@@ -25,26 +25,30 @@ export function RodStep({ title, onSend, children }: RodStepProps) {
   const send = () => read.ok && onSend(text, on.id);
   const rods = sheet.value?.rods ?? [];
   return (
-    <div class="rod-step">
-      <p class="sent-line">{title}</p>
-      {children}
-      {rods.length > 1 && (
-        <Choice
-          title={words.whichRod}
-          kind="chips"
-          options={rods.map((one) => ({ id: one.id, name: one.id }))}
-          chosen={on.id}
-          onChoose={(id) => {
-            choose({ rod: id });
-            setTyped("");
-          }}
-        />
-      )}
+    <div class="rod-step beside">
+      <div class="beside-left">
+        <p class="sent-line">{title}</p>
+        {children}
+        {rods.length > 1 && (
+          <Choice
+            title={words.whichRod}
+            kind="chips"
+            options={rods.map((one) => ({ id: one.id, name: one.id }))}
+            chosen={on.id}
+            onChoose={(id) => {
+              choose({ rod: id });
+              setTyped("");
+            }}
+          />
+        )}
+        {typed !== "" && !read.ok && <p class="trouble">{words.rodProblem[read.why]}</p>}
+      </div>
       <Keypad pad={on.unit} typed={typed} label={words.ready} onTyped={setTyped} onSend={send} />
-      {typed !== "" && !read.ok && <p class="trouble">{words.rodProblem[read.why]}</p>}
-      <Key kind="send" disabled={!read.ok} why={read.ok ? null : words.rodProblem[read.why]} onPress={send}>
-        {words.send}
-      </Key>
+      <div class="send-row panel-send">
+        <Key kind="send" disabled={!read.ok} why={read.ok ? null : words.rodProblem[read.why]} onPress={send}>
+          {words.send}
+        </Key>
+      </div>
     </div>
   );
 }

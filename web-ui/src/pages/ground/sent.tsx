@@ -10,9 +10,12 @@ import { ground, language, unit } from "../../state";
 import type { CallView, MachineCard, Outcome, TakeReading } from "../../wire";
 import { t } from "../../words";
 import { machine, mark, step } from "./at";
+import { ByHand } from "./by_hand";
 import { groundLine } from "./echo";
+import { Unbroken } from "./large";
 import type { Sent } from "./open";
 import { QuestionCard } from "./question";
+import { SendRow } from "./send_row";
 
 interface SentProps {
   sent: Sent;
@@ -35,50 +38,48 @@ export function SentCard({ sent, onSend, onAgain, onRestate }: SentProps) {
       <div class="sent-what">
         {reply?.kind === "answer" ? (
           <Came outcome={reply.answer.outcome} />
+        ) : !reply && isNotSent(sent) ? (
+          <ByHand command={sent.command} />
         ) : (
           <p class="state" role="status">
             {reply?.kind === "dropped"
               ? words.kept.dropped
               : reply
                 ? words.outcome.noChange
-                : pendingWords(sent)}
+                : words.states.waiting}
           </p>
         )}
       </div>
       <div class="sent-keys">
-        <Key
-          kind="send"
-          onPress={() => {
-            step(1);
-            onAgain();
-          }}
-        >
-          {words.nextMark} ▸
-        </Key>
-        <Key onPress={onAgain}>{words.readAgain}</Key>
-        <div class="pair">
-          <Key
-            disabled={!reading}
-            why={t().kept.owed.noReading}
-            onPress={() => reading && onRestate(reading, sent.command.mark || mark.value?.id || "")}
-          >
-            {words.restate}
-          </Key>
+        <div class="sent-less">
+          <Key onPress={onAgain}>{words.readAgain}</Key>
+          {reading && (
+            <Key onPress={() => onRestate(reading, sent.command.mark || mark.value?.id || "")}>
+              {words.restate}
+            </Key>
+          )}
           <PhotoKey
             kind=""
             about={{ ...(mark.value ? { mark: mark.value.id } : {}), ...(reading ? { entry: reading } : {}) }}
           />
         </div>
+        <SendRow>
+          <Key
+            kind="send"
+            onPress={() => {
+              step(1);
+              onAgain();
+            }}
+          >
+            {words.nextMark} ▸
+          </Key>
+        </SendRow>
       </div>
     </div>
   );
 }
 
-/** Sent and on its way, or not sent: use hands. */
-function pendingWords(sent: Sent): string {
-  const failed = notSent.value.some((item) => item.command === sent.command);
-  return failed ? t().states.not_sent : t().states.waiting;
-}
+const isNotSent = (sent: Sent) => notSent.value.some((item) => item.command === sent.command);
 
 function Came({ outcome }: { outcome: Outcome }) {
   const words = t();
@@ -142,7 +143,11 @@ function Called({ outcome }: { outcome: CalledOutcome }) {
     <>
       <p class="sent-line">
         {card && <Shape of={card.shape} />}
-        {outcome.machine}: {language.value === "spanish" ? outcome.spanish : outcome.english}
+        <span>
+          <Unbroken
+            of={`${outcome.machine}: ${language.value === "spanish" ? outcome.spanish : outcome.english}`}
+          />
+        </span>
       </p>
       <p class="state" role="status">
         {state}

@@ -52,6 +52,7 @@ export function SumsPanel({ onClose }: { onClose: () => void }) {
   return (
     <Panel title={words.sums} onClose={onClose}>
       <Choice
+        kind="names"
         title={own.whichSum}
         options={NAMES.map((id) => ({ id, name: own.sumNames[id] }))}
         chosen={sum}
@@ -61,20 +62,24 @@ export function SumsPanel({ onClose }: { onClose: () => void }) {
           setTrouble("");
         }}
       />
-      {names.map((name) => (
-        <label class="field" key={name}>
-          <span>{own.sumInputs[name]}</span>
-          <input
-            inputMode="decimal"
-            autocomplete="off"
-            value={typed[name] ?? ""}
-            onInput={(event) => setTyped({ ...typed, [name]: event.currentTarget.value })}
-          />
-        </label>
-      ))}
-      <Key kind="send" disabled={!ready} why={t().kept.owed.number} onPress={() => void work()}>
-        {own.workOut}
-      </Key>
+      <div class="asks-two fields">
+        {names.map((name) => (
+          <label class="field" key={name}>
+            <span>{own.sumInputs[name]}</span>
+            <input
+              inputMode="decimal"
+              autocomplete="off"
+              value={typed[name] ?? ""}
+              onInput={(event) => setTyped({ ...typed, [name]: event.currentTarget.value })}
+            />
+          </label>
+        ))}
+      </div>
+      <div class="send-row panel-send">
+        <Key kind="send" disabled={!ready} why={t().kept.owed.number} onPress={() => void work()}>
+          {own.workOut}
+        </Key>
+      </div>
       {sum === "diagonals" && came.length > 0 && (
         <Key
           kind="wide"

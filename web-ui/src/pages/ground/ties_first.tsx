@@ -5,9 +5,6 @@ import { ground } from "../../state";
 import type { GoingMark, Paint } from "../../wire";
 import { t } from "../../words";
 
-/** More than this at once would hide the list of marks. */
-const MOST = 2;
-
 /** How a mark stands on the ground, in a word: `laid 2`. */
 export function paintWords(paint: Paint | null | undefined): string {
   if (!paint) return "";
@@ -15,12 +12,15 @@ export function paintWords(paint: Paint | null | undefined): string {
   return t().paintState(t().paintStates[paint.state], paint.generation) + doubt;
 }
 
-/** What goes next: only what nothing would bring back is worth a line. */
+/** What goes next, where nothing would bring it back. */
+export function tiesOwed(): GoingMark[] {
+  return (ground.value?.going ?? []).filter((one) => one.back === "nothing" || one.back === "not_said");
+}
+
 export function TiesFirst({ onTies }: { onTies: (mark: string) => void }) {
-  const bare = (ground.value?.going ?? []).filter((one) => one.back === "nothing" || one.back === "not_said");
   return (
     <>
-      {bare.slice(0, MOST).map((one) => (
+      {tiesOwed().map((one) => (
         <Key kind="wide" key={one.mark} onPress={() => onTies(one.mark)}>
           {t().tiesFirst(one.machine, one.mark)}
           <small>{toTake(one)}</small>

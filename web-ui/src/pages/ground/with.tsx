@@ -19,34 +19,44 @@ export function WithPanel({ onClose }: { onClose: () => void }) {
   return (
     <Panel title={words.options} onClose={onClose}>
       {machine.value && <MachineFacts card={machine.value} />}
+      <div class="asks-two">
+        <Choice
+          kind="chips"
+          title={words.machine}
+          options={(ground.value?.machines ?? []).map((one) => named(one.id))}
+          chosen={machine.value?.id ?? null}
+          onChoose={(id) => choose({ machine: id === mark.value?.machine ? null : id })}
+        />
+        <Choice
+          kind="chips"
+          title={words.mode}
+          options={[
+            { id: "rod", name: words.rodWord },
+            { id: "receiver", name: words.receiver },
+          ]}
+          chosen={chosen.value.receiver ? "receiver" : "rod"}
+          onChoose={(id: "rod" | "receiver") => choose({ receiver: id === "receiver" })}
+        />
+        <Choice
+          kind="chips"
+          title={words.rod}
+          options={(sheet.value?.rods ?? []).map((one) => named(one.id))}
+          chosen={rod.value?.id ?? null}
+          onChoose={(id) => choose({ rod: id })}
+        />
+        <Choice
+          kind="chips"
+          title={words.setUp}
+          options={(ground.value?.set_ups ?? []).map((one) => ({
+            id: one.id,
+            name: words.setUpName(one.id),
+          }))}
+          chosen={setUp.value?.id ?? null}
+          onChoose={(id) => choose({ setUp: id })}
+        />
+      </div>
       <Choice
-        title={words.machine}
-        options={(ground.value?.machines ?? []).map((one) => named(one.id))}
-        chosen={machine.value?.id ?? null}
-        onChoose={(id) => choose({ machine: id === mark.value?.machine ? null : id })}
-      />
-      <Choice
-        title={words.mode}
-        options={[
-          { id: "rod", name: words.rodWord },
-          { id: "receiver", name: words.receiver },
-        ]}
-        chosen={chosen.value.receiver ? "receiver" : "rod"}
-        onChoose={(id: "rod" | "receiver") => choose({ receiver: id === "receiver" })}
-      />
-      <Choice
-        title={words.rod}
-        options={(sheet.value?.rods ?? []).map((one) => named(one.id))}
-        chosen={rod.value?.id ?? null}
-        onChoose={(id) => choose({ rod: id })}
-      />
-      <Choice
-        title={words.setUp}
-        options={(ground.value?.set_ups ?? []).map((one) => ({ id: one.id, name: words.setUpName(one.id) }))}
-        chosen={setUp.value?.id ?? null}
-        onChoose={(id) => choose({ setUp: id })}
-      />
-      <Choice
+        kind="chips"
         title={words.careTitle}
         options={CARES.map((id) => ({ id, name: words.care[id] }))}
         chosen={chosen.value.care}
@@ -77,7 +87,7 @@ function MachineFacts({ card }: { card: MachineCard }) {
         {". "}
         {words.caution}
       </p>
-      <div class="tiles">
+      <div class="tiles close">
         {here && (
           <Key
             kind="tile"

@@ -1,0 +1,29 @@
+/** The lowest row of READ: what is pressed most, and over STOP nothing that can be pressed: how the laser stands. */
+import type { ComponentChildren } from "preact";
+import { ago } from "../../show";
+import { now } from "../../state";
+import { t } from "../../words";
+import { setUp } from "./at";
+import { Unbroken } from "./large";
+
+export function SendRow({ children }: { children: ComponentChildren }) {
+  const proven = setUp.value?.state.kind === "proven";
+  return (
+    <div class="send-row">
+      {children}
+      <p class={`laser-state ${proven ? "" : "trouble"}`}>
+        <Unbroken of={setUpWords()} />
+      </p>
+    </div>
+  );
+}
+
+function setUpWords(): string {
+  const words = t();
+  const card = setUp.value;
+  if (!card) return words.noSetUp;
+  if (card.state.kind === "unproven") return words.setUpUnproven(card.id);
+  if (card.state.kind === "in_doubt") return words.setUpDoubt(card.id);
+  if (!card.last_check) return words.setUpNoCheck(card.id);
+  return words.setUpChecked(card.id, ago(now.value - card.last_check.at));
+}
