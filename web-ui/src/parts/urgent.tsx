@@ -2,12 +2,14 @@
  * What must be seen lies over everything, an open panel too: a stop, an ask to come in, an entry that nobody agreed to, a face
  * to leave, a lost link. In the cab the panel goes when such a thing comes; elsewhere it stays under it, with what was typed.
  */
+
 import { signal } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import { ago } from "../show";
 import { bye, ground, linked, me, now, operator, supervisor, unkept, visitor } from "../state";
 import type { EntryCard, StopCard } from "../wire";
 import { t } from "../words";
+import { asks } from "./way_in_words";
 
 /** Panels that are open now: under one no number is in view. */
 export const openPanels = signal(0);
@@ -50,7 +52,7 @@ export function Urgent() {
             ? cab
               ? words.wayIn.isInUnasked(one.person)
               : `${one.person}: ${words.wayIn.stages.unconfirmed}`
-            : words.wayIn.asks(one.person, one.mark ?? "")}
+            : asks(one.person, one.mark)}
         </p>
       ))}
       {faces.map((card) => (

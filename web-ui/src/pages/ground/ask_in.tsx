@@ -1,8 +1,10 @@
 /** Coming in: ask, wait outside, go in on the operator's word, come out. Every other state says STAY OUT or GET OUT. */
+
 import { useEffect, useState } from "preact/hooks";
 import { say } from "../../hub";
 import { HoldKey, Key } from "../../parts/keys";
 import { Shape } from "../../parts/shape";
+import { toldOutWords } from "../../parts/way_in_words";
 import { ago } from "../../show";
 import { allowSound, play } from "../../sound";
 import { ground, me, now } from "../../state";
@@ -117,7 +119,7 @@ function ToldOut({ card, told }: { card: MachineCard; told: ToldOutCard }) {
       <p class="whole-head">
         <Shape of={card.shape} /> {card.id} · {ago(now.value - told.at)}
       </p>
-      <p class="state">{words.toldOut(told.witness ?? "", card.id)}</p>
+      <p class="state">{toldOutWords(told.witness, card.id)}</p>
       {told.why && <p>“{told.why}”</p>}
       <Key kind="send" onPress={() => void say({ kind: "go_in", ...to })}>
         {words.stillIn}

@@ -1,5 +1,7 @@
 /** One benchmark on site: a point, the laser at another height, the benchmark, the point again. */
+
 import { useState } from "preact/hooks";
+import { setUpName } from "../../given_names";
 import { say } from "../../hub";
 import { Panel } from "../../parts/panel";
 import type { Outcome, SetUpCard } from "../../wire";
@@ -30,7 +32,7 @@ export function LevelPanel({ card, onClose }: { card: SetUpCard; onClose: () => 
     <Panel title={`${card.id}: ${words.levelAgain}`} onClose={onClose}>
       {came ? (
         <p class="sent-line" role="status">
-          {words.proven(card.id)}
+          {words.proven(setUpName(card.id))}
         </p>
       ) : (
         <RodStep

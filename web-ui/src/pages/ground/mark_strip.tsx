@@ -1,5 +1,6 @@
 /** The mark under the rod: its dig-to, its last reading, what the rod must read, and the laser behind it. */
 
+import { setUpName } from "../../given_names";
 import { rodText } from "../../grade";
 import { Key } from "../../parts/keys";
 import { lastWords } from "../../parts/last";
@@ -84,10 +85,11 @@ function setUpWords(): string {
   const words = t();
   const card = setUp.value;
   if (!card) return words.noSetUp;
-  if (card.state.kind === "unproven") return words.setUpUnproven(card.id);
-  if (card.state.kind === "in_doubt") return words.setUpDoubt(card.id);
-  if (!card.last_check) return words.setUpNoCheck(card.id);
-  return words.setUpChecked(card.id, ago(now.value - card.last_check.at));
+  const name = setUpName(card.id);
+  if (card.state.kind === "unproven") return words.setUpUnproven(name);
+  if (card.state.kind === "in_doubt") return words.setUpDoubt(name);
+  if (!card.last_check) return words.setUpNoCheck(name);
+  return words.setUpChecked(name, ago(now.value - card.last_check.at));
 }
 
 /** Said before the reading goes out: the strip will stand with the call. */

@@ -1,4 +1,5 @@
 /** What fills the cab's screen. Anything but a live call shows no number. */
+import { setUpName } from "../../given_names";
 import { say } from "../../hub";
 import { labelWords } from "../../parts/call";
 import { HoldKey, Key } from "../../parts/keys";
@@ -27,7 +28,7 @@ export function Screen({ view, screen }: { view: Operator; screen: CabScreen | H
     case "leave_face":
       return <LeaveFace screen={screen} />;
     case "pause":
-      return <Plate title={words.pause} lines={[words.pauseWhy(screen.set_up)]} />;
+      return <Plate title={words.pause} lines={[words.pauseWhy(setUpName(screen.set_up))]} />;
     case "new_target":
       return (
         <Plate

@@ -6,6 +6,7 @@ import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
 import { supervisor } from "../../state";
 import type { Codes, Lasts } from "../../wire";
+import { snake } from "../../words/covers";
 import { PocketPage } from "./pocket";
 import { sheet } from "./review/ask";
 import { t } from "./words";
@@ -58,7 +59,7 @@ export function CodesPage() {
         {CAB_PAPERS.flatMap((kind) =>
           LANGUAGES.map(({ id, name }) => (
             <a key={`${kind} ${id}`} class="key" href={sheet(kind, "", id)} target="_blank" rel="noreferrer">
-              {words.review.sheetNames[kind]} · {name}
+              {words.review.sheetNames[snake(kind)]} · {name}
             </a>
           )),
         )}

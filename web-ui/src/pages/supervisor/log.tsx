@@ -84,7 +84,9 @@ function TryRestore() {
   const press = async () => {
     setSaid(words.tries);
     const got = await tryRestore();
-    setSaid(got.ok ? words.back(got.value) : got.text);
+    setSaid(
+      got.ok ? words.back(got.value.head, got.value.photos, got.value.days, got.value.sheets) : got.text,
+    );
   };
   return (
     <>

@@ -1,5 +1,7 @@
 /** Soil tests, undercuts that wait, patches with their lifts, rock above the dig. */
+
 import { useState } from "preact/hooks";
+import { patchName, setUpName } from "../../../given_names";
 import { Key } from "../../../parts/keys";
 import { feet, signed, timeOfDay } from "../../../show";
 import { language } from "../../../state";
@@ -13,7 +15,7 @@ function voidWords(why: VoidCause): string {
   if (why.kind === "revised") return words.voidRevised(why.target);
   if (why.kind === "rain") return words.voidRain;
   if (why.kind === "slough") return words.voidSlough(why.zone);
-  return why.kind === "laser" ? words.voidLaser(why.set_up) : why.why;
+  return why.kind === "laser" ? words.voidLaser(setUpName(why.set_up)) : why.why;
 }
 
 export function Tests({ account }: { account: AccountView }) {
@@ -93,7 +95,7 @@ export function Patches({ account }: { account: AccountView }) {
           <li key={one.patch}>
             <span>
               <strong>
-                {t().patchName(one.patch)} {one.mark} {words.step[one.step]}
+                {patchName(one.patch)} {one.mark} {words.step[one.step]}
               </strong>{" "}
               {words.patchLine(
                 `${feet(one.length)} × ${feet(one.width)} × ${feet(one.depth)}`,

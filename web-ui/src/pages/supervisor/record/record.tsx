@@ -1,5 +1,7 @@
 /** DAY: close, sign, amend, open the next; what is open; visitors, inspections, queries, notes and photos. */
+
 import { useState } from "preact/hooks";
+import { setUpName } from "../../../given_names";
 import { Key } from "../../../parts/keys";
 import { Drawn } from "../../../parts/signature_pad";
 import { timeOfDay, unbroken } from "../../../show";
@@ -116,7 +118,7 @@ function Standing({ record }: { record: RecordCard }) {
       {closed.how.empty && <p class="warning">{words.emptyDay}</p>}
       {closed.how.unproven.map((one) => (
         <p class="warning" key={one.set_up}>
-          {words.closedUnproven(one.set_up, one.since ? timeOfDay(one.since) : words.never)}
+          {words.closedUnproven(setUpName(one.set_up), one.since ? timeOfDay(one.since) : words.never)}
         </p>
       ))}
       {closed.how.overrides.map((one) => (
@@ -175,7 +177,7 @@ function Papers({ record }: { record: RecordCard }) {
           <ul class="lines">
             {record.days.map((one) => (
               <li key={one.first}>
-                {words.dayLine(unbroken(one.day), one.closed != null, one.signed?.name ?? "")}
+                {dayLine(one)}
                 {one.signed && ` · ${words.headCode(headCode(one.signed.hash), one.signed.seq)}`}
               </li>
             ))}
@@ -184,4 +186,11 @@ function Papers({ record }: { record: RecordCard }) {
       )}
     </>
   );
+}
+
+function dayLine(one: RecordCard["days"][number]): string {
+  const words = t().record;
+  const day = unbroken(one.day);
+  const closed = one.closed != null;
+  return one.signed ? words.dayLineSigned(day, closed, one.signed.name) : words.dayLine(day, closed);
 }

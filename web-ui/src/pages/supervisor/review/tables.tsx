@@ -1,5 +1,7 @@
 /** Each call, mark and set-up with its whole history. */
+
 import { useState } from "preact/hooks";
+import { setUpName } from "../../../given_names";
 import { Choice } from "../../../parts/choice";
 import { feet, signed, timeOfDay } from "../../../show";
 import { language } from "../../../state";
@@ -128,7 +130,7 @@ function OneSetUp({ setUp }: { setUp: SetUpHistory }) {
   return (
     <section>
       <h3>
-        {t().setUpName(setUp.set_up)} · {setUp.laser}
+        {setUpName(setUp.set_up)} · {setUp.laser}
       </h3>
       <p>
         {setUp.basis.map((one) => `${one.benchmark} ${one.text}, HI ${feet(one.height)} ft`).join("; ")}.{" "}

@@ -142,6 +142,7 @@ function Answers({ told, sheet }: { told: ToldDays; sheet: string }) {
 
 function Answer({ page, several }: { page: ToldPage; several: boolean }) {
   const words = t().review;
+  const there = page.marks.map((one) => `${one.mark} (${feet(one.away)} ft)`);
   const own = (one: { english: string; spanish: string }) =>
     language.value === "spanish" ? one.spanish : one.english;
   return (
@@ -158,7 +159,7 @@ function Answer({ page, several }: { page: ToldPage; several: boolean }) {
           </li>
         ))}
       </ul>
-      <p>{words.marksThere(page.marks.map((one) => `${one.mark} (${feet(one.away)} ft)`).join(", "))}</p>
+      <p>{page.marks.length > 0 ? words.marksThere(there.join(", ")) : words.noMarksThere}</p>
       <Figures photos={page.photos} />
     </>
   );
