@@ -1,6 +1,7 @@
 /** Language, units, light and voice of this screen. */
 import { useState } from "preact/hooks";
 import { say } from "../hub";
+import { languageOptions } from "../languages";
 import { chosenLanguage, language, me, spoken, theme, unit } from "../state";
 import type { Language, ScreenUnit } from "../wire";
 import { t } from "../words";
@@ -106,10 +107,7 @@ export function LanguageChoice() {
   return (
     <Choice
       title={t().language}
-      options={[
-        { id: "english", name: "English" },
-        { id: "spanish", name: "Español" },
-      ]}
+      options={languageOptions}
       chosen={language.value}
       onChoose={(id: Language) => changeScreen({ language: id })}
     />

@@ -1,5 +1,4 @@
 /** Two lasers that stand: one point shot from both says whether they agree. */
-
 import { useState } from "preact/hooks";
 import { setUpName } from "../../given_names";
 import { Field } from "../../parts/field";

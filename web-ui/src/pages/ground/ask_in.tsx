@@ -1,5 +1,4 @@
 /** Coming in: ask, wait outside, go in on the operator's word, come out. Every other state says STAY OUT or GET OUT. */
-
 import { useEffect, useState } from "preact/hooks";
 import { say } from "../../hub";
 import { HoldKey, Key } from "../../parts/keys";

@@ -1,5 +1,4 @@
 /** A check shot: the rod on a benchmark proves that the set-up holds, or puts it in doubt. */
-
 import { useState } from "preact/hooks";
 import { setUpName } from "../../given_names";
 import { rodText } from "../../grade";

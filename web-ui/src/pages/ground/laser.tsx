@@ -1,5 +1,4 @@
 /** LASER: the set-ups of the day, whether they may be used, and what is owed when they may not. */
-
 import { useState } from "preact/hooks";
 import { setUpName } from "../../given_names";
 import { rodText } from "../../grade";

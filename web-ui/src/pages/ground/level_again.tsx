@@ -1,5 +1,4 @@
 /** One benchmark on site: a point, the laser at another height, the benchmark, the point again. */
-
 import { useState } from "preact/hooks";
 import { setUpName } from "../../given_names";
 import { say } from "../../hub";

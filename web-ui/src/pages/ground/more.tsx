@@ -1,5 +1,4 @@
 /** MORE: a reading beside every mark, on a named surface, of a rocked rod, blind, or booked on paper. */
-
 import { useState } from "preact/hooks";
 import { setUpName } from "../../given_names";
 import { Choice } from "../../parts/choice";

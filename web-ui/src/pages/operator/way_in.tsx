@@ -1,5 +1,4 @@
 /** STOP in the cab while somebody asks to come in or is in: who, where, and what the operator answers. */
-
 import { say } from "../../hub";
 import { newKey } from "../../outbox";
 import { HoldKey, Key } from "../../parts/keys";

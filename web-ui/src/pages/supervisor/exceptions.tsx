@@ -1,10 +1,10 @@
 /** What needs somebody, oldest first, each with the one thing that can be done about it from here. */
-
 import { useState } from "preact/hooks";
 import { setUpName } from "../../given_names";
 import { Key } from "../../parts/keys";
+import { said } from "../../said";
 import { ago, apart, feet, signed } from "../../show";
-import { language, now } from "../../state";
+import { now } from "../../state";
 import type { ExceptionKind, Supervisor } from "../../wire";
 import { UndercutPanel } from "./account/soil";
 import { cutsWords } from "./cuts_exceptions";
@@ -93,11 +93,9 @@ function Act({ what, onOpen }: { what: ExceptionKind; onOpen: (what: ExceptionKi
 
 /** Each value that two people typed differently, both beside each other. */
 function bothTyped(differs: Extract<ExceptionKind, { kind: "target_typed_apart" }>["differs"]): string {
-  const spanish = language.value === "spanish";
   return differs
     .map(({ what, first, second }) => {
-      const name = spanish ? what.spanish : what.english;
-      return `${name} ${apart(first, second)}`;
+      return `${said(what)} ${apart(first, second)}`;
     })
     .join("; ");
 }

@@ -1,5 +1,4 @@
 /** The pocket sheet, printed: what the rod must read at every mark, for when everything electric dies. */
-
 import { useEffect, useState } from "preact/hooks";
 import { setUpName } from "../../given_names";
 import { FOOT } from "../../grade";

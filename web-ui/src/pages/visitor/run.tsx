@@ -2,8 +2,8 @@
 import { setUpName } from "../../given_names";
 import { gone } from "../../parts/last";
 import { Profile } from "../../parts/profile";
+import { said } from "../../said";
 import { feet, signed, timeOfDay } from "../../show";
-import { language } from "../../state";
 import type { VisitorRun } from "../../wire";
 import { v } from "./words";
 
@@ -105,8 +105,7 @@ function Tests({ run }: { run: VisitorRun }) {
         {run.tests.map((test) => (
           <li key={test.test}>
             <span>
-              {words.byTester(test.mark, test.tester, timeOfDay(test.made_at))}{" "}
-              {language.value === "spanish" ? test.spanish : test.english}
+              {words.byTester(test.mark, test.tester, timeOfDay(test.made_at))} {said(test)}
             </span>
             <strong>{words.standing[test.standing]}</strong>
           </li>

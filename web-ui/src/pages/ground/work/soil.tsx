@@ -1,5 +1,4 @@
 /** A low spot that gets gravel, a lift that is rammed, a point on rock. */
-
 import { useState } from "preact/hooks";
 import { numberTyped } from "../../../amounts";
 import { patchName } from "../../../given_names";

@@ -1,5 +1,4 @@
 /** WORK: who is needed next; loads, patches, rammed lifts, soil tests, rock, and what a machine waits for. */
-
 import { useState } from "preact/hooks";
 import { patchName } from "../../../given_names";
 import { say } from "../../../hub";

@@ -1,8 +1,8 @@
 /** Soil tests, undercuts that wait, patches with their lifts, rock above the dig. */
-
 import { useState } from "preact/hooks";
 import { patchName, setUpName } from "../../../given_names";
 import { Key } from "../../../parts/keys";
+import { said } from "../../../said";
 import { feet, signed, timeOfDay } from "../../../show";
 import { language } from "../../../state";
 import type { AccountView, TestCard, VoidCause } from "../../../wire";
@@ -32,8 +32,7 @@ export function Tests({ account }: { account: AccountView }) {
               <strong>
                 {one.mark} {words.standing[one.standing]}
               </strong>{" "}
-              {language.value === "spanish" ? one.spanish : one.english} · {feet(one.elevation)} ft ·{" "}
-              {one.tester} · {timeOfDay(one.made_at)}
+              {said(one)} · {feet(one.elevation)} ft · {one.tester} · {timeOfDay(one.made_at)}
               {one.void && ` · ${voidWords(one.void)}`}
               {one.replaced && ` · ${words.replaced}`}
             </span>

@@ -1,11 +1,10 @@
 /** DAY: close, sign, amend, open the next; what is open; visitors, inspections, queries, notes and photos. */
-
 import { useState } from "preact/hooks";
 import { setUpName } from "../../../given_names";
 import { Key } from "../../../parts/keys";
 import { Drawn } from "../../../parts/signature_pad";
+import { said } from "../../../said";
 import { timeOfDay, unbroken } from "../../../show";
-import { language } from "../../../state";
 import type { RecordCard, Supervisor } from "../../../wire";
 import { WhyPanel } from "../panels";
 import { t } from "../words";
@@ -25,8 +24,6 @@ export function RecordPage({ view }: { view: Supervisor }) {
   const [open, setOpen] = useState<Open | null>(null);
   const close = () => setOpen(null);
   const { record } = view;
-  const own = (one: { english: string; spanish: string }) =>
-    language.value === "spanish" ? one.spanish : one.english;
   return (
     <div class="columns record">
       <section aria-label={words.today(view.day)}>
@@ -63,7 +60,7 @@ export function RecordPage({ view }: { view: Supervisor }) {
         {record.open.length === 0 && <p>{words.nothingOpen}</p>}
         <ul class="lines">
           {record.open.map((item) => (
-            <li key={item.english}>{own(item)}</li>
+            <li key={item.english}>{said(item)}</li>
           ))}
         </ul>
       </section>
