@@ -104,7 +104,7 @@ export function checkOther(english, message, tag, faults) {
       if (keys.includes(key)) continue;
       // Each language counts in its own way, as far as it makes a difference.
       const counts = isNumber(english, model.select) && !numeric;
-      if (counts && (own.length > 0 || categories(tag).length === 1)) continue;
+      if (counts && (key === "other" || own.length > 0 || categories(tag).length === 1)) continue;
       // With another branch there, sameKeys has said it already.
       if (own.length > 0 && !isNumber(english, model.select)) continue;
       faults.push({ line, what: `${id} has no branch [${key}] for $${model.select}, which the English has` });
@@ -178,13 +178,13 @@ function sameKeys(id, model, choice, faults) {
 }
 
 /**
- * The categories in which a language counts whole numbers.
+ * The categories in which a language counts whole numbers; what is left is always `other`.
  * @param {string} tag
  */
 export function categories(tag) {
   const rules = new Intl.PluralRules(tag);
   const found = new Set(Array.from({ length: COUNTED }, (_, n) => /** @type {string} */ (rules.select(n))));
-  return CATEGORIES.filter((one) => found.has(one));
+  return CATEGORIES.filter((one) => one === "other" || found.has(one));
 }
 
 /**

@@ -26,11 +26,12 @@ export function parse(source) {
   const reading = new Reading(source);
   let head = "";
   for (const entry of tree.body) {
-    const line = reading.line(entry);
     if (entry.type === "ResourceComment") head ||= entry.content ?? "";
     else if (entry.type === "Junk") reading.junk(entry);
     else if (entry.type === "Message" || entry.type === "Term") {
       const id = (entry.type === "Term" ? "-" : "") + entry.id.name;
+      // The entry begins with its comment, its text with its name.
+      const line = reading.line(entry.id);
       for (const attribute of entry.attributes)
         reading.fault(
           reading.line(attribute),
