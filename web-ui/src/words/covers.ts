@@ -6,7 +6,7 @@ import type { OfficeWords, VisitWords, Words, WorkWords } from "../words.gen/sha
 type Schemas = components["schemas"];
 
 /** The words of a group, which must have each of these names and no other. */
-type Covers<
+export type Covers<
   Kind extends string,
   Group extends { [Key in Kind | keyof Group]: Key extends Kind ? unknown : never },
 > = Group;
