@@ -33,7 +33,10 @@ photosWait =
 notSentCount = { $n } NOT SENT – USE HANDS
 
 # $n (number) how many
-dropped = { $n } not sent under the name before. Take them again.
+dropped = { $n } not sent under the name before. { $n ->
+        [one] Take it again.
+       *[other] Take them again.
+    }
 
 # $time (text) how long ago, such as 4 min
 ago = { $time } ago

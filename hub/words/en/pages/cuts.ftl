@@ -111,7 +111,10 @@ benches = or benches from the bottom: { $rises } ft up, treads of at least { $tr
 
 # $n (number) how many
 # $travel (text) feet that nobody goes farther than
-ladders = { $n } ladders, so that nobody goes farther than { $travel } ft
+ladders = { $n } { $n ->
+        [one] ladder
+       *[other] ladders
+    }, so that nobody goes farther than { $travel } ft
 crestFlat = as flat as its class asks
 daylight = DAYLIGHT
 
@@ -129,7 +132,10 @@ overAt = toe station { $from } to { $to }
 highEngineer = Higher than the tables go: an engineer designs it
 
 # $n (number) how many
-missing = { $n } places have no daylight or no known ground
+missing = { $n } { $n ->
+        [one] place has
+       *[other] places have
+    } no daylight or no known ground
 
 # $name (text) the name of the face, trench, structure or line
 # $feet (text) feet
@@ -248,7 +254,10 @@ handDigAt = { $kind }: station { $from } to { $to }
 # $id (text) the ticket's number
 # $to (text) its last day
 # $days (number) how many days
-ticketHolds = { $id } holds to { $to }, { $days } days more
+ticketHolds = { $id } holds to { $to }, { $days } { $days ->
+        [one] day more
+       *[other] days more
+    }
 
 # $id (text) the ticket's number
 # $to (text) its last day

@@ -81,12 +81,18 @@ due-restart = Check due: work starts again
 # $to (text) until which time of day
 # $by (text) by how much, with its unit
 # $n (number) how many
-suspectHead = { $setUp } { $from }–{ $to }: off by { $by }, { $n } readings in doubt
+suspectHead = { $setUp } { $from }–{ $to }: off by { $by }, { $n } { $n ->
+        [one] reading
+       *[other] readings
+    } in doubt
 
 # $setUp (text) the set-up's name as people read it, such as SETUP-1
 # $from (text) from which time of day
 # $n (number) how many
-suspectOpen = { $setUp } since { $from }: { $n } readings UNPROVEN, no benchmark shot since
+suspectOpen = { $setUp } since { $from }: { $n } { $n ->
+        [one] reading
+       *[other] readings
+    } UNPROVEN, no benchmark shot since
 reshoot = RE-SHOOT
 standEither = Stand either way
 

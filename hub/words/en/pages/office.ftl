@@ -58,7 +58,10 @@ showAll = SHOW ALL { $n }
 retireNote = What was said about it stays in the log.
 
 # $n (number) how many
-withItsMarks = LOOK: WITH ITS { $n } MARKS
+withItsMarks = LOOK: WITH { $n ->
+        [one] ITS ONE MARK
+       *[other] ITS { $n } MARKS
+    }
 nothingDiffers = Nothing differs from what is in force.
 
 # $ft (text) feet
@@ -88,7 +91,10 @@ targetOfMarks = Target of these marks
 onlyFirst = The file has { $all } points; the first { $n } can be taken at once. Divide the file for the rest, or name it in the site file.
 
 # $n (number) how many
-leftOut = { $n } points are left out: no name, or no elevation.
+leftOut = { $n } { $n ->
+        [one] point is left out
+       *[other] points are left out
+    }: no name, or no elevation.
 exportSite = Export: three files that belong in one folder. Where the site has excavation rules of its own, put that file beside them as excavation-rules.toml.
 siteChanged = The change is in force and in the log.
 exceptions = Needs somebody
@@ -361,7 +367,10 @@ cuts-designWhy = Whose design, where is it written?
 cuts-allowAt = For which mark? The leave is for that place alone.
 
 # $n (number) how many
-cuts-notLocated = NO TICKET: { $n } marks
+cuts-notLocated = NO TICKET: { $n } { $n ->
+        [one] mark
+       *[other] marks
+    }
 cuts-allow = LET GO ON
 cuts-allowAsk = Why does it go on, on whose word?
 cuts-ticket = Locate ticket

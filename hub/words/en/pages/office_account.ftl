@@ -134,7 +134,10 @@ enough = Enough 9 times in 10
 # $tons (text) tons
 # $loads (number) how many loads
 # $cost (text) a sum of money with its sign
-gravelLine = { $tons } t · { $loads } loads · { $cost }
+gravelLine = { $tons } t · { $loads } { $loads ->
+        [one] load
+       *[other] loads
+    } · { $cost }
 
 # $ordered (text) tons ordered
 # $came (text) tons that came
@@ -151,7 +154,10 @@ noLandings = No finish pass yet: it is the first reading after a call of 3½ ten
 # $mean (text) feet, signed
 # $sd (text) the standard deviation, feet
 # $n (number) how many
-landsAt = { $mean } ft on average, ± { $sd } ft, { $n } passes
+landsAt = { $mean } ft on average, ± { $sd } ft, { $n } { $n ->
+        [one] pass
+       *[other] passes
+    }
 
 # $aim (text) the aim in feet, signed
 aimAt = Aim { $aim } ft
@@ -204,7 +210,10 @@ noPatches = No patch is needed.
 # $lift (number) the lift's number, 1 at the bottom
 # $thick (text) feet thick
 # $passes (number) how many passes
-liftLine = { $on }, lift { $lift }: { $thick } ft, { $passes } passes
+liftLine = { $on }, lift { $lift }: { $thick } ft, { $passes } { $passes ->
+        [one] pass
+       *[other] passes
+    }
 thick = THICKER THAN A LIFT MAY BE
 rock = Rock above the dig
 noRock = No rock point.

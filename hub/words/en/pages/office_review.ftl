@@ -134,7 +134,10 @@ callColumns-8 = GOT IT, s
 callColumns-9 = Ended
 
 # $n (number) how many
-readingsOn = { $n } readings
+readingsOn = { $n } { $n ->
+        [one] reading
+       *[other] readings
+    }
 atMark = Near the mark
 atPlace = a place
 fromDay = From day

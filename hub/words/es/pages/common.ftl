@@ -26,7 +26,10 @@ photosWait =
        *[other] { $n } fotos esperan en este teléfono.
     }
 notSentCount = { $n } SIN ENVIAR – USE LAS MANOS
-dropped = { $n } sin enviar con el nombre de antes. Tómelas otra vez.
+dropped = { $n } sin enviar con el nombre de antes. { $n ->
+        [one] Tómela otra vez.
+       *[other] Tómelas otra vez.
+    }
 ago = hace { $time }
 caution = Es un recordatorio, no un guardia: no detecta a nadie. Lo que vale es el contacto visual.
 lookAlways = Que no haya nadie en la lista no quiere decir que no haya nadie: MIRE.

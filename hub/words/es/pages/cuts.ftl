@@ -58,14 +58,20 @@ pinStates-leave = ALÉJENSE
 crest = En { $mark }: { $run } a 1, { $degrees }°
 crestBack = corona atrás { $back } ft; cuelgan { $yards } yd³ por pie
 benches = o bancos desde abajo: { $rises } ft de alto, huellas de { $treads } ft o más
-ladders = { $n } escaleras, para que nadie camine más de { $travel } ft
+ladders = { $n } { $n ->
+        [one] escalera
+       *[other] escaleras
+    }, para que nadie camine más de { $travel } ft
 crestFlat = tan tendido como pide su clase
 daylight = LÍNEA DE CEROS
 lineOver = sobre { $line } por { $feet } ft
 lineIn = { $line }: { $feet } ft adentro
 overAt = pie del talud, estación { $from } a { $to }
 highEngineer = Más alto que las tablas: lo diseña un ingeniero
-missing = { $n } lugares sin línea de ceros o sin terreno conocido
+missing = { $n } { $n ->
+        [one] lugar
+       *[other] lugares
+    } sin línea de ceros o sin terreno conocido
 structure = { $name }: { $feet } ft de espacio
 influence = pie del talud { $feet } ft bajo su línea de 1 a 1: pregunte al ingeniero
 
@@ -142,7 +148,10 @@ sizeInches = Diámetro exterior, in
 callOwner = Llame: { $who }
 handDig = CAVE A MANO
 handDigAt = { $kind }: estación { $from } a { $to }
-ticketHolds = { $id } vale hasta { $to }, { $days } días más
+ticketHolds = { $id } vale hasta { $to }, { $days } { $days ->
+        [one] día
+       *[other] días
+    } más
 ticketLapsed = { $id } NO VALE HOY (hasta { $to }): pida otro
 ticketChecked = lo vio { $who }, { $at }
 ticketNotChecked = HOY NADIE LO HA VISTO

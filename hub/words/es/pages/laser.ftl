@@ -54,8 +54,14 @@ due-time = Toca revisar: pasó el plazo
 due-readings = Toca revisar: 25 lecturas
 due-temperature = Toca revisar: cambió la temperatura
 due-restart = Toca revisar: se reanuda el trabajo
-suspectHead = { $setUp } { $from }–{ $to }: difiere { $by }, { $n } lecturas en duda
-suspectOpen = { $setUp } desde { $from }: { $n } lecturas SIN COMPROBAR, no se leyó ningún banco
+suspectHead = { $setUp } { $from }–{ $to }: difiere { $by }, { $n } { $n ->
+        [one] lectura
+       *[other] lecturas
+    } en duda
+suspectOpen = { $setUp } desde { $from }: { $n } { $n ->
+        [one] lectura
+       *[other] lecturas
+    } SIN COMPROBAR, no se leyó ningún banco
 reshoot = LEER OTRA VEZ
 standEither = Quedan de las dos maneras
 

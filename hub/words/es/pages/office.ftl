@@ -40,7 +40,10 @@ lessOfIt = SACAR
 lookAtIt = VERLO PRIMERO
 showAll = VER LOS { $n }
 retireNote = Lo que se dijo de ella sigue en el registro.
-withItsMarks = VER: CON SUS { $n } MARCAS
+withItsMarks = VER: CON { $n ->
+        [one] SU ÚNICA MARCA
+       *[other] SUS { $n } MARCAS
+    }
 nothingDiffers = Nada difiere de lo que vale.
 touchesMost = Una cota de excavación cambia hasta { $ft } ft.
 importKey = IMPORTAR
@@ -60,7 +63,11 @@ lineNo = Línea { $n }:
 becomes = Los puntos son
 targetOfMarks = Rasante de estas marcas
 onlyFirst = El archivo tiene { $all } puntos; de una vez se toman los primeros { $n }. Divida el archivo para el resto, o nómbrelo en el archivo de obra.
-leftOut = Quedan fuera { $n } puntos: sin nombre o sin cota.
+leftOut =
+    { $n ->
+        [one] Queda fuera { $n } punto
+       *[other] Quedan fuera { $n } puntos
+    }: sin nombre o sin cota.
 exportSite = Exportar: tres archivos que van en una carpeta. Si la obra tiene reglas de excavación propias, ponga ese archivo junto a ellos como excavation-rules.toml.
 siteChanged = El cambio ya vale y está en el registro.
 exceptions = Necesita a alguien
@@ -203,7 +210,10 @@ cuts-designTop = Hasta la cota, ft; vacío hasta el terreno
 cuts-designAbove = Ancho a 1 arriba de eso
 cuts-designWhy = ¿De quién es el diseño, dónde está escrito?
 cuts-allowAt = ¿Para cuál marca? El permiso es solo para ese lugar.
-cuts-notLocated = SIN BOLETO: { $n } marcas
+cuts-notLocated = SIN BOLETO: { $n } { $n ->
+        [one] marca
+       *[other] marcas
+    }
 cuts-allow = DEJAR SEGUIR
 cuts-allowAsk = ¿Por qué sigue, por palabra de quién?
 cuts-ticket = Boleto de localización

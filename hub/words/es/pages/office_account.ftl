@@ -80,7 +80,10 @@ noGravel = La lista de precios no tiene grava.
 gravelParts = del plano { $nominal } + puntos bajos { $low } + parches { $patches } yd³
 mean = Esperado
 enough = Alcanza 9 de 10 veces
-gravelLine = { $tons } t · { $loads } cargas · { $cost }
+gravelLine = { $tons } t · { $loads } { $loads ->
+        [one] carga
+       *[other] cargas
+    } · { $cost }
 ordered = Pedidas { $ordered } t, llegaron { $came } t
 short = FALTAN { $tons } t: pida más antes de que cierre la planta
 orderTitle = Pedir grava
@@ -88,7 +91,10 @@ orderTons = Toneladas
 orderNote = De dónde, con quién se acordó
 landings = Dónde quedan las pasadas de acabado
 noLandings = Aún no hay pasada de acabado: es la primera lectura tras una orden de 3½ décimas o menos.
-landsAt = { $mean } ft en promedio, ± { $sd } ft, { $n } pasadas
+landsAt = { $mean } ft en promedio, ± { $sd } ft, { $n } { $n ->
+        [one] pasada
+       *[other] pasadas
+    }
 aimAt = Apunte a { $aim } ft
 aimRock = en roca { $aim } ft
 aimSure = con tan pocas pasadas queda entre { $from } y { $to } ft
@@ -112,7 +118,10 @@ undercutOf = { $mark }: excave { $depth } ft más hondo, { $cy } yd³ de { $mate
 confirmUndercut = PONER EN VIGOR
 undercutWhy = ¿Por orden de quién?
 noPatches = No hace falta ningún parche.
-liftLine = { $on }, capa { $lift }: { $thick } ft, { $passes } pasadas
+liftLine = { $on }, capa { $lift }: { $thick } ft, { $passes } { $passes ->
+        [one] pasada
+       *[other] pasadas
+    }
 thick = MÁS GRUESA DE LO QUE DEBE
 rock = Roca sobre la excavación
 noRock = Ningún punto de roca.

@@ -114,7 +114,10 @@ callColumns-6 = Teléfono, s
 callColumns-7 = Mostrada, s
 callColumns-8 = ENTENDIDO, s
 callColumns-9 = Terminó
-readingsOn = { $n } lecturas
+readingsOn = { $n } { $n ->
+        [one] lectura
+       *[other] lecturas
+    }
 atMark = Cerca de la marca
 atPlace = un lugar
 fromDay = Desde el día

@@ -28,7 +28,7 @@ export function LevelPanel({ card, onClose }: { card: SetUpCard; onClose: () => 
     else setRead([]);
   };
   return (
-    <Panel title={`${card.id}: ${words.levelAgain}`} onClose={onClose}>
+    <Panel title={`${setUpName(card.id)}: ${words.levelAgain}`} onClose={onClose}>
       {came ? (
         <p class="sent-line" role="status">
           {words.proven(setUpName(card.id))}
