@@ -286,7 +286,9 @@ fn quoted<'a>(path: &Path, line: &'a str) -> Vec<&'a str> {
         return vec![];
     }
     if is_fluent(path) {
-        return line.split_once(['=', ']']).map_or(vec![line], |(_, said)| vec![said]);
+        return line
+            .split_once(['=', ']'])
+            .map_or(vec![line], |(_, said)| vec![said]);
     }
     line.split('"').skip(1).step_by(2).collect()
 }
