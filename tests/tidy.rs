@@ -186,7 +186,7 @@ fn every_file_begins_by_saying_what_it_is_for() {
             }
         }
     }
-    for path in files("web-ui/src", &[".ts", ".tsx"]) {
+    for path in scripts() {
         let begins = text(&path);
         if !(begins.starts_with("/**") || begins.starts_with("// ")) {
             faults.push(format!(
@@ -198,10 +198,18 @@ fn every_file_begins_by_saying_what_it_is_for() {
     none(&faults);
 }
 
-/// Generated types and the two dictionaries are lists, not code.
+/// Generated types and the words that are made of the dictionaries are lists, not code.
 fn listed(path: &Path) -> bool {
     let name = short(path);
-    name.ends_with("wire.gen.ts") || name.starts_with("web-ui/src/words/")
+    name.ends_with("wire.gen.ts") || name.starts_with("web-ui/src/words.gen/")
+}
+
+/// The pages, and what makes their words.
+fn scripts() -> Vec<PathBuf> {
+    ["web-ui/src", "web-ui/fluent"]
+        .iter()
+        .flat_map(|folder| files(folder, &[".ts", ".tsx", ".mjs"]))
+        .collect()
 }
 
 #[test]
@@ -225,7 +233,7 @@ fn no_file_needs_a_table_of_contents() {
             ));
         }
     }
-    for path in files("web-ui/src", &[".ts", ".tsx"]) {
+    for path in scripts() {
         let lines = code(&text(&path));
         if lines > LONGEST_SCRIPT && !listed(&path) {
             faults.push(format!(
@@ -240,7 +248,7 @@ fn no_file_needs_a_table_of_contents() {
 /// Every file whose sentences stand on a screen or on a sheet.
 fn what_a_person_reads() -> Vec<PathBuf> {
     [
-        files("web-ui/src/words", &[".ts"]),
+        files("hub/words", &[".ftl"]),
         files("hub/earthwork/src/words", &[".rs"]),
         files("hub/show/src", &[".rs"]),
         files("hub/day/src/said", &[".rs"]),
@@ -259,13 +267,30 @@ fn what_a_person_reads() -> Vec<PathBuf> {
     .collect()
 }
 
-/// What is written between quotes on a line that is no comment.
-fn quoted(line: &str) -> Vec<&str> {
-    let code = line.trim_start();
-    if code.starts_with("//") || code.starts_with('*') || code.starts_with("/*") {
+/// A line that nobody reads on a screen or on a sheet.
+fn comment(path: &Path, line: &str) -> bool {
+    let begins = line.trim_start();
+    if is_fluent(path) {
+        return begins.starts_with('#');
+    }
+    begins.starts_with("//") || begins.starts_with('*') || begins.starts_with("/*")
+}
+
+fn is_fluent(path: &Path) -> bool {
+    path.extension().is_some_and(|ending| ending == "ftl")
+}
+
+/// What a line says: between quotes in a program, behind the name in a file of words.
+fn quoted<'a>(path: &Path, line: &'a str) -> Vec<&'a str> {
+    if comment(path, line) {
         return vec![];
     }
-    code.split('"').skip(1).step_by(2).collect()
+    if is_fluent(path) {
+        return line
+            .split_once(['=', ']'])
+            .map_or(vec![line], |(_, said)| vec![said]);
+    }
+    line.split('"').skip(1).step_by(2).collect()
 }
 
 /// What a sentence may not hold: spaces stand for the ends of words. It names the cab he or him, or is Spanish that a crew
@@ -298,7 +323,7 @@ fn nothing_that_a_person_reads_names_the_cab_him_or_reads_otherwise_than_meant()
         // Tests at a file's end quote what people type.
         let spoken = body.split("#[cfg(test)]").next().unwrap_or_default();
         for (number, line) in spoken.lines().enumerate() {
-            for said in quoted(line) {
+            for said in quoted(&path, line) {
                 let padded = format!(" {} ", said.to_lowercase());
                 let word = MISLEADS.iter().find(|word| padded.contains(**word));
                 if let Some(word) = word {
@@ -327,9 +352,10 @@ fn nothing_that_a_person_reads_promises_that_there_is_no_danger() {
     let mut faults = Vec::new();
     for path in what_a_person_reads() {
         let body = text(&path);
-        let lines = body.lines().enumerate().filter(|(_, line)| {
-            !line.trim_start().starts_with("//") && !line.trim_start().starts_with('*')
-        });
+        let lines = body
+            .lines()
+            .enumerate()
+            .filter(|(_, line)| !comment(&path, line));
         for (number, line) in lines {
             let lower = format!(
                 " {} ",

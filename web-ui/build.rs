@@ -1,6 +1,7 @@
 //! Builds the phone pages with npm and Vite into `$OUT_DIR/web`, where `lib.rs` embeds them.
 //!
-//! The sources are copied out of the tree first, so that a build never writes beside what a developer edits.
+//! The sources, and the pages' words of every language, are copied out of the tree first, so that a build never writes
+//! beside what a developer edits.
 //! The packages are installed once for each lock file and kept under the target folder.
 
 use std::collections::hash_map::DefaultHasher;
@@ -11,8 +12,9 @@ use std::process::{Command, ExitCode};
 use std::{env, fs, io};
 
 /// What the pages are made of.
-const SOURCES: [&str; 8] = [
+const SOURCES: [&str; 9] = [
     "src",
+    "fluent",
     "public",
     "index.html",
     "package.json",
@@ -21,6 +23,9 @@ const SOURCES: [&str; 8] = [
     "tsconfig.json",
     "vite.config.ts",
 ];
+
+/// Where the words lie, seen from the pages and from their copies alike: a folder for each language.
+const WORDS: &str = "../hub/words";
 
 /// What to install when the pages can't be built.
 const REMEDY: &str = "Node 20.19 or newer with npm is needed to build the phone pages: install it, \
@@ -42,6 +47,10 @@ fn build() -> Result<(), String> {
         println!("cargo::rerun-if-changed={source}");
     }
     let here = PathBuf::from(var("CARGO_MANIFEST_DIR")?);
+    let words = words(&here)?;
+    for folder in &words {
+        println!("cargo::rerun-if-changed={}", here.join(folder).display());
+    }
     let out = PathBuf::from(var("OUT_DIR")?);
     let web = out.join("web");
     clear(&web)?;
@@ -58,7 +67,7 @@ fn build() -> Result<(), String> {
     } else {
         needs_node()?;
         let packages = install(&here, &out)?;
-        pages(&here, &out, &packages, &web)?;
+        pages(&here, &out, &packages, &words, &web)?;
     }
     println!("cargo::rustc-env=RODCALL_WEB_BUILD={}", digest(&web)?);
     Ok(())
@@ -119,12 +128,36 @@ fn install(here: &Path, out: &Path) -> Result<PathBuf, String> {
     }
 }
 
+/// The folders of the pages' words, seen from the pages. What else the hub says is no source of theirs.
+fn words(here: &Path) -> Result<Vec<PathBuf>, String> {
+    let failed = |error: io::Error| format!("{WORDS}: {error}");
+    let mut found = Vec::new();
+    for language in fs::read_dir(here.join(WORDS)).map_err(failed)? {
+        let folder = Path::new(WORDS)
+            .join(language.map_err(failed)?.file_name())
+            .join("pages");
+        if here.join(&folder).is_dir() {
+            found.push(folder);
+        }
+    }
+    Ok(found)
+}
+
 /// Copies the sources beside their packages and lets Vite build them.
-fn pages(here: &Path, out: &Path, packages: &Path, web: &Path) -> Result<(), String> {
-    let room = out.join("sources");
-    clear(&room)?;
+fn pages(
+    here: &Path,
+    out: &Path,
+    packages: &Path,
+    words: &[PathBuf],
+    web: &Path,
+) -> Result<(), String> {
+    let room = out.join("copy/web-ui");
+    clear(&out.join("copy"))?;
     for source in SOURCES {
         copy(&here.join(source), &room.join(source))?;
+    }
+    for folder in words {
+        copy(&here.join(folder), &room.join(folder))?;
     }
     let modules = packages.join("node_modules");
     link(&modules, &room.join("node_modules"))

@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import type { Plugin } from "vite";
 import { defineConfig } from "vitest/config";
+import { fluentWords } from "./fluent/make.mjs";
 
 /** The hub compresses nothing while a crew waits: every text file gets its `.gz` here. */
 function gzipBeside(): Plugin {
@@ -25,7 +26,7 @@ function gzipBeside(): Plugin {
 }
 
 export default defineConfig({
-  plugins: [gzipBeside()],
+  plugins: [fluentWords(), gzipBeside()],
   build: {
     target: ["chrome87", "safari14", "firefox78"],
     assetsInlineLimit: 0,
@@ -33,6 +34,10 @@ export default defineConfig({
     cssCodeSplit: false,
     reportCompressedSize: false,
   },
-  test: { environment: "happy-dom", include: ["src/**/*.test.{ts,tsx}"], setupFiles: ["src/words.setup.ts"] },
+  test: {
+    environment: "happy-dom",
+    include: ["{src,fluent}/**/*.test.{ts,tsx}"],
+    setupFiles: ["src/words.setup.ts"],
+  },
   server: { proxy: { "/api": { target: "http://127.0.0.1:7654", ws: true } } },
 });

@@ -3,8 +3,8 @@ import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { amountText, deviation, FOOT, guardOf, joined, preview, readRod, rodText, verdict } from "./grade";
 import type { Care, Rod, Shot, StepSide } from "./wire";
-import { en } from "./words/en";
-import { es } from "./words/es";
+import { words as en } from "./words.gen/en";
+import { words as es } from "./words.gen/es";
 
 const VECTORS = "../fixtures/wire/preview.json";
 const READ_AGAIN = "../fixtures/wire/read_again.json";

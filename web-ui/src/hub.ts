@@ -75,8 +75,7 @@ export async function reason(response: Response): Promise<string> {
 }
 
 export function own(refused: Partial<Refused>): string {
-  const spanish = state.language.value === "spanish";
-  return (spanish ? refused.spanish : refused.english) ?? refused.english ?? t().noHub;
+  return refused[state.language.value] ?? refused.english ?? t().noHub;
 }
 
 export const offer = (code: string) => get<JoinOffer>(`/api/join/${encodeURIComponent(code)}`);

@@ -2,5 +2,5 @@
 import { language } from "./state";
 
 export function said(both: { english: string; spanish: string }): string {
-  return language.value === "spanish" ? both.spanish : both.english;
+  return both[language.value] ?? both.english;
 }

@@ -1,5 +1,6 @@
 /** Tones that say which way without a look, and the voice on request. Nothing sounds before the first press. */
 import { signal } from "@preact/signals";
+import { languages } from "./languages";
 import type { Language } from "./wire";
 
 /** True once a press has let the phone make sound. */
@@ -99,7 +100,7 @@ export function speak(text: string, language: Language, afterSeconds: number): v
   voices.cancel();
   setTimeout(() => {
     const said = new SpeechSynthesisUtterance(text);
-    said.lang = language === "spanish" ? "es-MX" : "en-US";
+    said.lang = languages[language].voice;
     voices.speak(said);
   }, afterSeconds * 1_000);
 }

@@ -1,6 +1,7 @@
 /** What the pages know, as signals; nothing else is global. */
 import { computed, effect, signal } from "@preact/signals";
 import { HubClock } from "./clock";
+import { languageOf, languages } from "./languages";
 import type {
   ByeReason,
   CabPage,
@@ -76,16 +77,14 @@ export const theme = signal<Theme>(remembered("rodcall.theme") === "dusk" ? "dus
 /** Spoken calls, on request. */
 export const spoken = signal(remembered("rodcall.spoken") === "yes");
 /** Before joining, the phone's own language. */
-export const chosenLanguage = signal<"english" | "spanish">(
-  navigator.language?.startsWith("es") ? "spanish" : "english",
-);
+export const chosenLanguage = signal(languageOf(navigator.language));
 
 export const language = computed(() => me.value?.language ?? chosenLanguage.value);
 export const unit = computed(() => me.value?.unit ?? "tenths");
 
 effect(() => {
   document.documentElement.dataset.theme = theme.value;
-  document.documentElement.lang = language.value === "spanish" ? "es" : "en";
+  document.documentElement.lang = languages[language.value].folder;
   remember("rodcall.theme", theme.value);
   remember("rodcall.spoken", spoken.value ? "yes" : "no");
 });

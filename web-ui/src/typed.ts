@@ -1,6 +1,6 @@
 /** What the phone itself knows of a command: whether it may go out unasked after it has waited, and what was typed in it. */
+import { setUpName } from "./given_names";
 import type { Command } from "./wire";
-import { t } from "./words";
 
 /**
  * Words that become a call in a cab. Whoever said one may have used hands meanwhile: once it has waited it is asked about first.
@@ -55,6 +55,6 @@ function values(of: unknown): string[] {
   if (typeof of !== "object" || of === null) return [];
   return Object.entries(of).flatMap(([name, value]) => {
     if (UNREAD.includes(name)) return [];
-    return name === "set_up" && typeof value === "string" ? [t().setUpName(value)] : values(value);
+    return name === "set_up" && typeof value === "string" ? [setUpName(value)] : values(value);
   });
 }

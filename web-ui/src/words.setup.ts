@@ -1,7 +1,7 @@
 /** For tests: the words of both languages are here before the first of them. */
 import { chosenLanguage } from "./state";
 import { t, wordsHere } from "./words";
-import { es } from "./words/es";
+import { words as es } from "./words.gen/es";
 
 chosenLanguage.value = "spanish";
 await wordsHere;

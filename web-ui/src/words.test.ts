@@ -1,34 +1,25 @@
 /** What the pages may say, and may never say. */
 import { describe, expect, it } from "vitest";
-import { en } from "./words/en";
-import { es } from "./words/es";
-import { leftEn } from "./words/left/en";
-import { leftEs } from "./words/left/es";
-import { officeEn } from "./words/office/en";
-import { officeEs } from "./words/office/es";
-import { sumsEn } from "./words/sums/en";
-import { sumsEs } from "./words/sums/es";
-import { visitEn } from "./words/visit/en";
-import { visitEs } from "./words/visit/es";
-import { workEn } from "./words/work/en";
-import { workEs } from "./words/work/es";
+import type { Language } from "./wire";
+import { control } from "./words.gen/control";
+import { words as en } from "./words.gen/en";
+import { words as es } from "./words.gen/es";
+import { left } from "./words.gen/left";
+import { office } from "./words.gen/office";
+import { photo } from "./words.gen/photo";
+import { sums } from "./words.gen/sums";
+import { visit } from "./words.gen/visit";
+import { work } from "./words.gen/work";
 
-const english = [
-  ...sentences(en),
-  ...sentences(officeEn, "office"),
-  ...sentences(visitEn, "visit"),
-  ...sentences(sumsEn, "sums"),
-  ...sentences(leftEn, "left"),
-  ...sentences(workEn, "work"),
+const LATE = { control, left, office, photo, sums, visit, work };
+
+/** Every sentence of a language, whichever script it comes with. */
+const all = (language: Language, first: typeof en) => [
+  ...sentences(first),
+  ...Object.entries(LATE).flatMap(([script, words]) => sentences(words[language], script)),
 ];
-const spanish = [
-  ...sentences(es),
-  ...sentences(officeEs, "office"),
-  ...sentences(visitEs, "visit"),
-  ...sentences(sumsEs, "sums"),
-  ...sentences(leftEs, "left"),
-  ...sentences(workEs, "work"),
-];
+const english = all("english", en);
+const spanish = all("spanish", es);
 
 /** What a crew reads otherwise than it is meant, and how. */
 const MISREAD: [RegExp, string][] = [

@@ -2,27 +2,29 @@
 import { effect } from "@preact/signals";
 import { late } from "./late";
 import { language } from "./state";
-import type { en } from "./words/en";
+import type { Language } from "./wire";
+import { scripts } from "./words.gen/scripts";
+import type { Words } from "./words.gen/shape";
 
-export type Words = typeof en;
+export type { Words };
 
-/** One script for each language; another language is another line here. */
-const scripts = {
-  english: late(async () => (await import("./words/en")).en),
-  spanish: late(async (): Promise<Words> => (await import("./words/es")).es),
-};
+/** One script for each language of languages.json. */
+const fetched = Object.fromEntries(
+  Object.entries(scripts).map(([language, fetch]) => [language, late(fetch)]),
+) as Record<Language, ReturnType<typeof late<Words>>>;
 
-effect(() => scripts[language.value].ask());
+effect(() => fetched[language.value].ask());
 
 /** The words of this screen's language; until they are here, those that it had before. */
 export function t(): Words {
-  const words = scripts[language.value].script.value ?? anyWords();
+  const words = fetched[language.value].script.value ?? anyWords();
   if (!words) throw new Error("asked for words before any were here");
   return words;
 }
 
 function anyWords(): Words | null {
-  return scripts.english.script.value ?? scripts.spanish.script.value;
+  for (const { script } of Object.values(fetched)) if (script.value) return script.value;
+  return null;
 }
 
 /** Done once there are words in some language. */

@@ -1,6 +1,6 @@
 //! What people read for the names that the hub gives: a set-up S1 and a mark S1 in one sentence are two things, and so are a
 //! patch G1 and a mark G1. Logs, files and tables for machines keep the stored names; the pages read them alike
-//! (`web-ui/src/words/names_en.ts`, `names_es.ts`).
+//! (`hub/words/en/pages/names.ftl`, `hub/words/es/pages/names.ftl`).
 
 use earthwork::words::Language;
 
@@ -59,16 +59,21 @@ mod tests {
 
     #[test]
     fn the_pages_read_them_alike() {
-        let english = include_str!("../../../web-ui/src/words/names_en.ts");
-        let spanish = include_str!("../../../web-ui/src/words/names_es.ts");
-        for (page, word, letter) in [
-            (english, "SETUP-", 'S'),
-            (english, "PATCH-", 'G'),
-            (spanish, "PUESTA-", 'S'),
-            (spanish, "PARCHE-", 'G'),
-        ] {
-            let rule = format!("id.replace(/^{letter}(?=\\d+$)/, \"{word}\")");
-            assert!(page.contains(&rule), "{rule}");
+        let english = include_str!("../../words/en/pages/names.ftl");
+        let spanish = include_str!("../../words/es/pages/names.ftl");
+        for (words, language) in [(english, Language::English), (spanish, Language::Spanish)] {
+            for (name, read) in [
+                ("setUp", set_up("S1", language)),
+                ("patch", patch("G1", language)),
+            ] {
+                let said = format!("\n{name} = {}\n", read.replace('1', "{ $number }"));
+                assert!(words.contains(&said), "{said}");
+            }
+        }
+        let rule = include_str!("../../../web-ui/src/given_names.ts");
+        for (letter, name) in [('S', "setUp"), ('G', "patch")] {
+            let rule_of = format!("read(id, /^{letter}(\\d+)$/, t().names.{name})");
+            assert!(rule.contains(&rule_of), "{rule_of}");
         }
     }
 }

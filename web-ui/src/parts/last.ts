@@ -1,6 +1,7 @@
 /** A mark's last reading in words: what counts now, or what it was and why it counts no more. The hub judges which. */
+import { setUpName } from "../given_names";
+import { said } from "../said";
 import { feet, signed, timeOfDay } from "../show";
-import { language } from "../state";
 import type { MarkCard } from "../wire";
 import { t } from "../words";
 
@@ -26,9 +27,9 @@ export function gone(card: MarkCard): string {
     case "before_change":
       return words.wasBefore(was);
     case "laser_in_doubt":
-      return words.wasDoubted(was, card.counts.set_up);
+      return words.wasDoubted(was, setUpName(card.counts.set_up));
     case "void":
-      return words.wasVoid(was, language.value === "spanish" ? card.counts.spanish : card.counts.english);
+      return words.wasVoid(was, said(card.counts));
     case "counts":
       return "";
   }

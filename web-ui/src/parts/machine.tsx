@@ -1,4 +1,5 @@
 /** A machine in one line: its shape, its last call and where that stands, and what is wrong. */
+import { setUpName } from "../given_names";
 import { ago } from "../show";
 import { now } from "../state";
 import type { MachineCard } from "../wire";
@@ -17,7 +18,7 @@ export function troubles(card: MachineCard): string[] {
     const link = one.lost == null ? "" : ` · ${words.wayIn.lostLink}`;
     found.push(`${card.id}: ${one.person} ${words.wayIn.stages[one.stage]}${link}`);
   }
-  if (card.paused_by) found.push(words.paused(card.id, card.paused_by));
+  if (card.paused_by) found.push(words.paused(card.id, setUpName(card.paused_by)));
   if (card.must_see) found.push(words.mustSee(card.id, card.must_see));
   if (card.cant) found.push(words.cantSaid(card.id, words.cant[card.cant.why]));
   if (card.cant?.why === "water") found.push(words.cuts.also.water);

@@ -1,4 +1,5 @@
 /** A laser set-up: whether it may be used, and why not. */
+import { setUpName } from "../given_names";
 import { ago, feet, length, signed, timeOfDay } from "../show";
 import { now, unit } from "../state";
 import type { SetUpCard } from "../wire";
@@ -10,7 +11,7 @@ export function SetUpFacts({ card }: { card: SetUpCard }) {
   return (
     <>
       <h2>
-        {t().setUpName(card.id)} <small>{card.laser}</small>
+        {setUpName(card.id)} <small>{card.laser}</small>
       </h2>
       <p class={card.state.kind === "proven" ? "" : "trouble"}>{proofWords(card)}</p>
       {card.state.kind === "in_doubt" && (
@@ -39,11 +40,15 @@ function percent(rise: number): string {
   return `${rise < 0 ? "−" : "+"}${Math.abs(rise * 100).toFixed(2)} %`;
 }
 
+function slopeWords(agreed: readonly string[]): string {
+  const { proofs } = t();
+  return agreed.length > 0 ? proofs.unproven_slope_so_far(agreed.join(", ")) : proofs.unproven_slope;
+}
+
 function proofWords(card: SetUpCard): string {
   const words = t();
   const state = card.state;
-  if (state.kind === "unproven")
-    return card.slope ? words.proofs.unproven_slope((card.good_on ?? []).join(", ")) : words.proofs.unproven;
+  if (state.kind === "unproven") return card.slope ? slopeWords(card.good_on ?? []) : words.proofs.unproven;
   if (state.kind === "proven") return words.proofs[state.proof.kind];
   if (state.why.kind === "bumped") return words.doubtBumped(state.why.by);
   if (state.why.kind === "benchmark_changed")

@@ -1,6 +1,7 @@
 /** SCREEN: the key to this screen's settings, and its language. */
 import { useState } from "preact/hooks";
 import { say } from "../hub";
+import { languageOptions } from "../languages";
 import { chosenLanguage, language, me } from "../state";
 import type { Language, ScreenUnit } from "../wire";
 import { t } from "../words";
@@ -41,10 +42,7 @@ export function LanguageChoice() {
   return (
     <Choice
       title={t().language}
-      options={[
-        { id: "english", name: "English" },
-        { id: "spanish", name: "Español" },
-      ]}
+      options={languageOptions}
       chosen={language.value}
       onChoose={(id: Language) => changeScreen({ language: id })}
     />

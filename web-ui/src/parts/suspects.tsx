@@ -1,4 +1,5 @@
 /** What a failed check or a bump put in doubt: the marks to shoot again in walking order, and those that stand. */
+import { setUpName } from "../given_names";
 import { length, signed, timeOfDay } from "../show";
 import { unit } from "../state";
 import type { SuspectCard } from "../wire";
@@ -11,7 +12,7 @@ export function Suspects({ cards }: { cards: SuspectCard[] }) {
   return (
     <>
       {cards.map((card) => (
-        <section class="card" key={`${card.set_up}-${card.from}`} aria-label={t().setUpName(card.set_up)}>
+        <section class="card" key={`${card.set_up}-${card.from}`} aria-label={setUpName(card.set_up)}>
           <p class={card.shoot_again.length > 0 ? "trouble" : ""}>{head(card)}</p>
           {card.shoot_again.length > 0 && (
             <>
@@ -42,9 +43,10 @@ export function Suspects({ cards }: { cards: SuspectCard[] }) {
 function head(card: SuspectCard): string {
   const words = t();
   const from = timeOfDay(card.from);
-  if (card.to == null || card.residual == null) return words.suspectOpen(card.set_up, from, card.readings);
+  if (card.to == null || card.residual == null)
+    return words.suspectOpen(setUpName(card.set_up), from, card.readings);
   const by = length(card.residual, unit.value);
-  return words.suspectHead(card.set_up, from, timeOfDay(card.to), by, card.readings);
+  return words.suspectHead(setUpName(card.set_up), from, timeOfDay(card.to), by, card.readings);
 }
 
 function Row({ mark }: { mark: Mark }) {

@@ -2,6 +2,7 @@
  * What must be seen lies over everything, an open panel too: a stop, an ask to come in, an entry that nobody agreed to, a face
  * to leave, a lost link. In the cab the panel goes when such a thing comes; elsewhere it stays under it, with what was typed.
  */
+
 import { signal } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import { FOOT } from "../grade";
@@ -10,6 +11,7 @@ import { bye, ground, linked, me, now, operator, supervisor, unkept, visitor } f
 import type { EntryCard, StopCard } from "../wire";
 import { t } from "../words";
 import { Struck } from "./struck";
+import { asks } from "./way_in_words";
 
 /** Panels that are open now: under one no number is in view. */
 export const openPanels = signal(0);
@@ -55,7 +57,7 @@ export function Urgent() {
             ? cab
               ? words.wayIn.isInUnasked(one.person)
               : `${one.person}: ${words.wayIn.stages.unconfirmed}`
-            : words.wayIn.asks(one.person, one.mark ?? "")}
+            : asks(one.person, one.mark)}
         </p>
       ))}
       {faces.map((card) => (

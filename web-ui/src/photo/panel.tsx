@@ -5,8 +5,7 @@ import { Key } from "../parts/keys";
 import { Panel } from "../parts/panel";
 import { language, type TakenPhoto } from "../state";
 import { t } from "../words";
-import { photoEn } from "../words/photo/en";
-import { photoEs } from "../words/photo/es";
+import { photo as photoWords } from "../words.gen/photo";
 import { keep } from "./bring";
 import { type Reduced, reduce } from "./reduce";
 
@@ -16,7 +15,7 @@ interface PhotoPanelProps {
 }
 
 export function PhotoPanel({ taken, onClose }: PhotoPanelProps) {
-  const words = language.value === "spanish" ? photoEs : photoEn;
+  const words = photoWords[language.value];
   const [reduced, setReduced] = useState<Reduced | null>(null);
   const [trouble, setTrouble] = useState(false);
   const [said, setSaid] = useState("");

@@ -1,10 +1,9 @@
 /** CAUTIONS.md and the pages: each caution's words are the page's, in both languages, and each page named shows them. */
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { en } from "./en";
-import { es } from "./es";
-import { officeEn } from "./office/en";
-import { officeEs } from "./office/es";
+import { words as en } from "../words.gen/en";
+import { words as es } from "../words.gen/es";
+import { office } from "../words.gen/office";
 
 const rows = readFileSync("../hub/CAUTIONS.md", "utf8")
   .split("\n")
@@ -47,8 +46,8 @@ describe("CAUTIONS.md", () => {
 
   for (const { caution, where, key, files } of rows) {
     it(`${key}: the page says it, in both languages`, () => {
-      const english = texts(at([officeEn, en], key));
-      const spanish = texts(at([officeEs, es], key));
+      const english = texts(at([office.english, en], key));
+      const spanish = texts(at([office.spanish, es], key));
       expect(english.some((text) => plain(text).includes(plain(caution)))).toBe(true);
       expect(spanish).toHaveLength(english.length);
       for (const [i, text] of spanish.entries()) expect(text).not.toBe(english[i]);

@@ -313,15 +313,18 @@ mod tests {
     /// The card is of no use when the page says it otherwise.
     #[test]
     fn the_card_says_what_the_cabs_page_says_in_its_very_words() {
-        let words = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../web-ui/src/words");
-        let pages: String = fs::read_dir(words)
-            .unwrap()
-            .filter_map(|file| fs::read_to_string(file.unwrap().path()).ok())
-            .collect();
+        let pages = |folder: &str| -> String {
+            let words = Path::new(env!("CARGO_MANIFEST_DIR")).join("../words");
+            fs::read_dir(words.join(folder).join("pages"))
+                .unwrap()
+                .map(|file| fs::read_to_string(file.unwrap().path()).unwrap())
+                .collect()
+        };
+        let (in_english, in_spanish) = (pages("en"), pages("es"));
         for [english, spanish, ..] in SCREENS {
-            for word in [english, spanish] {
+            for (words, word) in [(&in_english, english), (&in_spanish, spanish)] {
                 assert!(
-                    pages.contains(&format!("\"{word}\"")),
+                    words.contains(&format!(" = {word}\n")),
                     "no page says {word}"
                 );
             }

@@ -36,7 +36,7 @@ export function Levels() {
         <fieldset class="group" key={i}>
           <legend>{words.setUp(i + 1)}</legend>
           <Field
-            name={words.behind(i === 0 ? from : (turns[i - 1]?.point ?? ""))}
+            name={behind(i === 0 ? from : turns[i - 1]?.point)}
             value={turn.backsight}
             onValue={(backsight) => put(i, { backsight })}
             text
@@ -45,7 +45,7 @@ export function Levels() {
             <Field name={words.point} value={turn.point} onValue={(point) => put(i, { point })} text />
           )}
           <Field
-            name={words.ahead(turn.point)}
+            name={turn.point ? words.ahead(turn.point) : words.aheadUnnamed}
             value={turn.foresight}
             onValue={(foresight) => put(i, { foresight })}
             text
@@ -60,3 +60,6 @@ export function Levels() {
     </>
   );
 }
+
+/** A point that has no name yet is the point behind. */
+const behind = (point: string | undefined) => (point ? c().behind(point) : c().behindUnnamed);

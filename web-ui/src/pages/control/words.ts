@@ -1,8 +1,5 @@
 /** The words of CONTROL, in this screen's language. */
 import { language } from "../../state";
-import { controlEn } from "../../words/control/en";
-import { controlEs } from "../../words/control/es";
+import { control } from "../../words.gen/control";
 
-export function c(): typeof controlEn {
-  return language.value === "spanish" ? controlEs : controlEn;
-}
+export const c = () => control[language.value];

@@ -3,6 +3,7 @@ import { useEffect, useState } from "preact/hooks";
 import { say } from "../../hub";
 import { HoldKey, Key } from "../../parts/keys";
 import { Shape } from "../../parts/shape";
+import { toldOutWords } from "../../parts/way_in_words";
 import { ago } from "../../show";
 import { allowSound, play } from "../../sound";
 import { ground, me, now } from "../../state";
@@ -128,7 +129,7 @@ function ToldOut({ card, told }: { card: MachineCard; told: ToldOutCard }) {
       <p class="whole-head">
         <Shape of={card.shape} /> {card.id} · {ago(now.value - told.at)}
       </p>
-      <Loud text={words.toldOut(told.witness ?? "", card.id)} />
+      <Loud text={toldOutWords(told.witness, card.id)} />
       {told.why && <p>“{told.why}”</p>}
       <Key kind="send" onPress={() => void say({ kind: "go_in", ...to })}>
         {words.stillIn}

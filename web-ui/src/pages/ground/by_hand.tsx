@@ -3,9 +3,8 @@ import type { Way } from "../../grade";
 import { notSent } from "../../outbox";
 import { standing } from "../../parts/urgent";
 import { ground } from "../../state";
-import type { TakeReading } from "../../wire";
+import type { HandSignal, TakeReading } from "../../wire";
 import { t } from "../../words";
-import type { HandSignal } from "../../words/kinds";
 import { machine, mark } from "./at";
 import { type Echo, echo, keptWhy } from "./echo";
 import { Line, Unbroken } from "./large";
@@ -82,7 +81,7 @@ function signalWords(way: Way): string {
   if (!agreed || !which) return words.byHand.notAgreed;
   const of = [which, ...more].filter((one) => one != null);
   const named = of.map((one) => words.crew.start.signals[one]).join(" + ");
-  return words.byHand.agreed(named, agreed.value);
+  return agreed.value ? words.byHand.agreed(named, agreed.value) : words.byHand.signal(named);
 }
 
 /** Over the keypad: what of earlier marks was not sent either, newest first. Two lines at most, or the keypad would go. */

@@ -1,5 +1,6 @@
 /** A check shot: the rod on a benchmark proves that the set-up holds, or puts it in doubt. */
 import { useState } from "preact/hooks";
+import { setUpName } from "../../given_names";
 import { rodText } from "../../grade";
 import { say } from "../../hub";
 import { Key } from "../../parts/keys";
@@ -30,7 +31,7 @@ export function CheckPanel({ card, onClose }: { card: SetUpCard; onClose: () => 
   const owed = card.state.kind === "unproven";
   return (
     <Panel
-      title={`${words.setUpName(card.id)}: ${owed ? words.secondBenchmark : words.checkShot}`}
+      title={`${setUpName(card.id)}: ${owed ? words.secondBenchmark : words.checkShot}`}
       onClose={onClose}
     >
       {came ? (
@@ -55,7 +56,7 @@ interface CameProps {
 
 function Came({ outcome, set_up, onAgain }: CameProps) {
   const words = t();
-  if (outcome.kind === "proven") return <p class="sent-line">{words.proven(set_up)}</p>;
+  if (outcome.kind === "proven") return <p class="sent-line">{words.proven(setUpName(set_up))}</p>;
   if (outcome.kind !== "checked") return <p class="sent-line">{words.outcome.noChange}</p>;
   return (
     <div role="status">

@@ -1,5 +1,6 @@
 /** LASER: the set-ups of the day, whether they may be used, and what is owed when they may not. */
 import { useState } from "preact/hooks";
+import { setUpName } from "../../given_names";
 import { rodText } from "../../grade";
 import { say } from "../../hub";
 import { HoldKey, Key } from "../../parts/keys";
@@ -36,7 +37,7 @@ export function LaserPage() {
       )}
       {standing.length === 0 && <p>{words.noSetUp.replace(words.laser, words.setUpNew)}</p>}
       {standing.map((card) => (
-        <section class="card" key={card.id} aria-label={words.setUpName(card.id)}>
+        <section class="card" key={card.id} aria-label={setUpName(card.id)}>
           <SetUpFacts card={card} />
           <SetUpKeys card={card} onOpen={setOpen} />
         </section>

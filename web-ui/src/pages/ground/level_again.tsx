@@ -1,5 +1,6 @@
 /** One benchmark on site: a point, the laser at another height, the benchmark, the point again. */
 import { useState } from "preact/hooks";
+import { setUpName } from "../../given_names";
 import { say } from "../../hub";
 import { Panel } from "../../parts/panel";
 import type { Outcome, SetUpCard } from "../../wire";
@@ -27,10 +28,10 @@ export function LevelPanel({ card, onClose }: { card: SetUpCard; onClose: () => 
     else setRead([]);
   };
   return (
-    <Panel title={`${card.id}: ${words.levelAgain}`} onClose={onClose}>
+    <Panel title={`${setUpName(card.id)}: ${words.levelAgain}`} onClose={onClose}>
       {came ? (
         <p class="sent-line" role="status">
-          {words.proven(card.id)}
+          {words.proven(setUpName(card.id))}
         </p>
       ) : (
         <RodStep

@@ -1,5 +1,6 @@
 /** MORE: a reading beside every mark, on a named surface, of a rocked rod, blind, or booked on paper. */
 import { useState } from "preact/hooks";
+import { setUpName } from "../../given_names";
 import { Choice } from "../../parts/choice";
 import { feetTyped } from "../../parts/feet_typed";
 import { Field } from "../../parts/field";
@@ -130,7 +131,7 @@ export function MorePanel({ onSend, onClose }: MorePanelProps) {
       <div class="asks-two fields">
         {stack && <Pick name={words.stands} value={surface} options={surfaces(stack)} onPick={setSurface} />}
         <Field
-          name={words.rod(rod.value?.id ?? "–", setUp.value ? t().setUpName(setUp.value.id) : "–")}
+          name={words.rod(rod.value?.id ?? "–", setUp.value ? setUpName(setUp.value.id) : "–")}
           value={text}
           onValue={setText}
           text

@@ -6,8 +6,7 @@ import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
 import { language } from "../../state";
 import { t } from "../../words";
-import { sumsEn } from "../../words/sums/en";
-import { sumsEs } from "../../words/sums/es";
+import { sums } from "../../words.gen/sums";
 import { mark } from "./at";
 
 /** Each sum with what goes in, in the order in which it is asked for; lengths may be typed in feet alone. */
@@ -36,7 +35,7 @@ export function withUnit(typed: string): string {
 
 export function SumsPanel({ onClose }: { onClose: () => void }) {
   const words = t();
-  const own = language.value === "spanish" ? sumsEs : sumsEn;
+  const own = sums[language.value];
   const [sum, setSum] = useState<Sum>("offset_hub");
   const [typed, setTyped] = useState<Record<string, string>>({});
   const [came, setCame] = useState<[string, string][]>([]);

@@ -1,4 +1,5 @@
 /** With what: rod or receiver, which rod, which set-up, how finely, which machine, and where that stands. */
+import { setUpName } from "../../given_names";
 import { say } from "../../hub";
 import { Choice } from "../../parts/choice";
 import { Key } from "../../parts/keys";
@@ -49,7 +50,7 @@ export function WithPanel({ onClose }: { onClose: () => void }) {
           title={words.setUp}
           options={(ground.value?.set_ups ?? []).map((one) => ({
             id: one.id,
-            name: words.setUpName(one.id),
+            name: setUpName(one.id),
           }))}
           chosen={setUp.value?.id ?? null}
           onChoose={(id) => choose({ setUp: id })}

@@ -8,11 +8,10 @@ import { timeOfDay } from "../../show";
 import { language, me } from "../../state";
 import { wordsOf } from "../../typed";
 import type { TakeReading } from "../../wire";
-import { leftEn } from "../../words/left/en";
-import { leftEs } from "../../words/left/es";
+import { left as leftWords } from "../../words.gen/left";
 import { ask } from "../ground/question";
 
-const words = () => (language.value === "spanish" ? leftEs : leftEn);
+const words = () => leftWords[language.value];
 
 export function LeftPanel({ onClose }: { onClose: () => void }) {
   return (
@@ -36,7 +35,7 @@ function LeftCard({ item }: { item: Left }) {
       <p>
         <strong>{kinds[command.kind] ?? words().other}</strong> {wordsOf(command)}
       </p>
-      <p>{words().by(timeOfDay(item.made_at), item.person)}</p>
+      <p>{words().by(timeOfDay(item.made_at), item.person || "?")}</p>
       <p class="trouble">{item.refused ? `${words().refused} ${said(item.refused)}` : words().noPhone}</p>
       {paper && <p class="quiet">{words().asPaperNote}</p>}
       {paper && !asked && (

@@ -2,9 +2,8 @@
  * A line that nobody may cross. No hub knows which way a cab faces, so its side is a side of the compass: a word, and a small
  * plan with north at the top beside it; never a side of the screen, which would be somebody's left or right.
  */
-import type { CallView } from "../../wire";
+import type { CallView, Compass } from "../../wire";
 import { t } from "../../words";
-import type { Compass } from "../../words/kinds";
 
 /** Which line an edge was taped from; calls of older days do not have it. */
 type Lined = CallView & { line?: { name: string; lies?: Compass | null } | null };

@@ -1,4 +1,5 @@
 /** What fills the cab's screen. Anything but a live call shows no number. */
+import { setUpName } from "../../given_names";
 import { ago } from "../../show";
 import { language, now, unkept } from "../../state";
 import type { CabScreen, Operator, Reminder } from "../../wire";
@@ -25,7 +26,7 @@ export function Screen({ view, screen }: { view: Operator; screen: CabScreen | H
     case "leave_face":
       return <LeaveFace screen={screen} />;
     case "pause":
-      return <Plate title={words.pause} lines={[words.pauseWhy(screen.set_up)]} />;
+      return <Plate title={words.pause} lines={[words.pauseWhy(setUpName(screen.set_up))]} />;
     case "new_target":
       return (
         <Plate

@@ -3,6 +3,7 @@ import type { ComponentChildren } from "preact";
 import { say } from "../../hub";
 import { newKey } from "../../outbox";
 import { HoldKey, Key } from "../../parts/keys";
+import { asks, toldOutWords } from "../../parts/way_in_words";
 import { ago } from "../../show";
 import { notice, now } from "../../state";
 import type { EntryCard, Operator, WayInCard } from "../../wire";
@@ -48,7 +49,7 @@ function OnFoot({ view }: { view: Operator }) {
         const inside = visit?.stage === "in" || visit?.stage === "unconfirmed";
         return (
           <div key={machine}>
-            {told_out && <p class="who">{words.toldOut(told_out.witness ?? "", machine)}</p>}
+            {told_out && <p class="who">{toldOutWords(told_out.witness, machine)}</p>}
             {visit && <p class="who">{onFoot(visit, machine)}</p>}
             {!visit && !told_out && (
               <Key onPress={() => void say({ kind: "ask_in", machine, visit: newKey() })}>
@@ -141,7 +142,7 @@ function line(one: EntryCard): string {
   if (one.stage === "in") return words.isIn(named(one));
   if (one.stage === "unconfirmed") return words.isInUnasked(named(one));
   if (one.stage === "answered") return words.told(named(one));
-  return words.asks(named(one), one.mark ?? "");
+  return asks(named(one), one.mark);
 }
 
 /**

@@ -1,21 +1,19 @@
 /** CODES: what the crew scans at the tailgate, printable; new ones void the old. */
 import { useEffect, useState } from "preact/hooks";
 import { chooseAddress, codes, say } from "../../hub";
+import { languageOptions } from "../../languages";
 import { Choice } from "../../parts/choice";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
 import { supervisor } from "../../state";
 import type { Codes, Lasts } from "../../wire";
+import { snake } from "../../words/covers";
 import { PocketPage } from "./pocket";
 import { sheet } from "./review/ask";
 import { t } from "./words";
 
 /** For the cab and the tailgate, in the language of whoever reads it there. */
 const CAB_PAPERS = ["cab-card", "hand-signals"] as const;
-const LANGUAGES = [
-  { id: "english", name: "English" },
-  { id: "spanish", name: "Español" },
-] as const;
 
 const LASTS: Lasts[] = ["today", "this_week", "until_renewed"];
 
@@ -56,9 +54,9 @@ export function CodesPage() {
       <p class="no-print">{words.cabPapers}</p>
       <div class="row wrap no-print">
         {CAB_PAPERS.flatMap((kind) =>
-          LANGUAGES.map(({ id, name }) => (
+          languageOptions.map(({ id, name }) => (
             <a key={`${kind} ${id}`} class="key" href={sheet(kind, "", id)} target="_blank" rel="noreferrer">
-              {words.review.sheetNames[kind]} · {name}
+              {words.review.sheetNames[snake(kind)]} · {name}
             </a>
           )),
         )}

@@ -67,10 +67,9 @@ export function Differences({ differences, touches, undoes = [] }: DifferencesPr
       {touches.marks.length > 0 && <DigTos marks={touches.marks} />}
       {touches.marks.length > 0 && (
         <p>
-          {words.touches(
-            touches.marks.map((one) => one.mark).join(", "),
-            out.map((one) => one.mark).join(", "),
-          )}
+          {out.length > 0
+            ? words.touchesOut(listed(touches.marks), listed(out))
+            : words.touches(listed(touches.marks))}
         </p>
       )}
       <div class="wide-table">
@@ -96,3 +95,5 @@ export function Differences({ differences, touches, undoes = [] }: DifferencesPr
     </>
   );
 }
+
+const listed = (marks: readonly { mark: string }[]) => marks.map((one) => one.mark).join(", ");

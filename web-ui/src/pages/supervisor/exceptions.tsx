@@ -1,8 +1,10 @@
 /** What needs somebody, oldest first, each with the one thing that can be done about it from here. */
 import { useState } from "preact/hooks";
+import { setUpName } from "../../given_names";
 import { Key } from "../../parts/keys";
+import { said } from "../../said";
 import { ago, apart, feet, signed } from "../../show";
-import { language, now } from "../../state";
+import { now } from "../../state";
 import type { ExceptionKind, Supervisor } from "../../wire";
 import { UndercutPanel } from "./account/soil";
 import { cutsWords } from "./cuts_exceptions";
@@ -91,11 +93,9 @@ function Act({ what, onOpen }: { what: ExceptionKind; onOpen: (what: ExceptionKi
 
 /** Each value that two people typed differently, both beside each other. */
 function bothTyped(differs: Extract<ExceptionKind, { kind: "target_typed_apart" }>["differs"]): string {
-  const spanish = language.value === "spanish";
   return differs
     .map(({ what, first, second }) => {
-      const name = spanish ? what.spanish : what.english;
-      return `${name} ${apart(first, second)}`;
+      return `${said(what)} ${apart(first, second)}`;
     })
     .join("; ");
 }
@@ -104,13 +104,17 @@ function exceptionWords(what: ExceptionKind): string {
   const words = t();
   switch (what.kind) {
     case "stopped":
-      return words.exception.stopped(what.machine, what.by, what.why);
+      return what.why
+        ? words.exception.stopped_why(what.machine, what.by, what.why)
+        : words.exception.stopped(what.machine, what.by);
     case "laser_in_doubt":
-      return words.exception.laser_in_doubt(what.set_up);
+      return words.exception.laser_in_doubt(setUpName(what.set_up));
     case "needs_ruling":
       return words.exception.needs_ruling(what.mark, signed(what.dev));
     case "cant":
-      return words.exception.cant(what.machine, words.cant[what.why], what.mark ?? "");
+      return what.mark
+        ? words.exception.cant_at(what.machine, words.cant[what.why], what.mark)
+        : words.exception.cant(what.machine, words.cant[what.why]);
     case "screen_not_showing":
       return words.exception.screen_not_showing(what.machine);
     case "site_changed":
@@ -153,7 +157,9 @@ function exceptionWords(what: ExceptionKind): string {
     case "on_slope":
       return words.slew.onSlope(what.machine, what.zone, feet(what.inside, 1));
     case "near_miss":
-      return words.nearMiss.needsWords(what.number, what.by, what.why);
+      return what.why
+        ? words.nearMiss.needsWordsWhy(what.number, what.by, what.why)
+        : words.nearMiss.needsWords(what.number, what.by);
     case "log_cut":
       return words.record.logCut(what.person, what.entry);
     case "query_waits":

@@ -3,8 +3,9 @@ import { useEffect, useState } from "preact/hooks";
 import { entry, log, tryRestore } from "../../hub";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
+import { said } from "../../said";
 import { timeOfDay } from "../../show";
-import { head, language, now } from "../../state";
+import { head, now } from "../../state";
 import type { LogLine, Verdict } from "../../wire";
 import { days } from "./review/ask";
 import { DAY, momentTyped } from "./review/told";
@@ -56,8 +57,7 @@ export function LogPage() {
           <li key={line.seq}>
             <button type="button" class="line" onClick={() => setOpen(line.seq)}>
               <span class="seq">{line.seq}</span> <span>{timeOfDay(line.made_at, true)}</span>{" "}
-              <strong>{line.by}</strong>{" "}
-              <span>{language.value === "spanish" ? line.spanish : line.english}</span>
+              <strong>{line.by}</strong> <span>{said(line)}</span>
             </button>
           </li>
         ))}
@@ -84,7 +84,9 @@ function TryRestore() {
   const press = async () => {
     setSaid(words.tries);
     const got = await tryRestore();
-    setSaid(got.ok ? words.back(got.value) : got.text);
+    setSaid(
+      got.ok ? words.back(got.value.head, got.value.photos, got.value.days, got.value.sheets) : got.text,
+    );
   };
   return (
     <>

@@ -5,8 +5,9 @@ import { Field } from "../../parts/field";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
 import { PhotoKey } from "../../parts/photo_key";
+import { said } from "../../said";
 import { ago, feet, timeOfDay } from "../../show";
-import { language, now } from "../../state";
+import { now } from "../../state";
 import type { MachineThen, NearMissCard, Supervisor } from "../../wire";
 import { Figures } from "./figures";
 import { t } from "./words";
@@ -113,7 +114,7 @@ function machineWords(then: MachineThen): string {
     place
       ? words.nearMiss.stood(feet(place.at.x, 1), feet(place.at.y, 1), place.by, timeOfDay(place.since))
       : words.nearMiss.noPlace,
-    call ? `${call.mark ?? ""} ${language.value === "spanish" ? call.spanish : call.english}` : words.noCall,
+    call ? `${call.mark ?? ""} ${said(call)}` : words.noCall,
     ...people.map((person) => `${person.person} ${words.wayIn.stages[person.stage]}`),
     face ? words.nearMiss.face(face.zone, feet(face.away, 0)) : "",
   ];

@@ -1,5 +1,6 @@
 /** The pocket sheet, printed: what the rod must read at every mark, for when everything electric dies. */
 import { useEffect, useState } from "preact/hooks";
+import { setUpName } from "../../given_names";
 import { FOOT } from "../../grade";
 import { pocketSheet } from "../../hub";
 import { Key } from "../../parts/keys";
@@ -31,7 +32,7 @@ export function PocketPage({ onClose }: { onClose: () => void }) {
       {got?.sheets.map((sheet) => (
         <section key={sheet.set_up}>
           <h2>
-            {got.site} · {got.day} · {t().setUpName(sheet.set_up)}
+            {got.site} · {got.day} · {setUpName(sheet.set_up)}
           </h2>
           <p class="pocket-height">
             HI {feet(sheet.height)} · {sheet.benchmark} · {timeOfDay(got.at)} · {words.entry} {got.seq}

@@ -4,15 +4,14 @@ import { say } from "../../hub";
 import { Choice } from "../../parts/choice";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
-import type { TicketCard } from "../../wire";
-import type { AnsweredKind } from "../../words/kinds";
+import type { Answered, TicketCard } from "../../wire";
 import { t } from "./words";
 
-const ANSWERS: readonly AnsweredKind[] = ["marked", "none_here", "silent"];
+const ANSWERS: readonly Answered[] = ["marked", "none_here", "silent"];
 
 export function TicketPanel({ card, onClose }: { card: TicketCard; onClose: () => void }) {
   const words = t().cuts;
-  const [answers, setAnswers] = useState<Partial<Record<string, AnsweredKind>>>({});
+  const [answers, setAnswers] = useState<Partial<Record<string, Answered>>>({});
   const responses = card.asks.flatMap((kind) => {
     const answer = answers[kind];
     return answer ? [{ kind, answer }] : [];

@@ -1,21 +1,18 @@
 /** The words of the supervisor's pages: those of every page and those of the office. */
 import { language } from "../../state";
 import { t as everyPage, type Words } from "../../words";
-import { officeEn } from "../../words/office/en";
-import { officeEs } from "../../words/office/es";
-import { workEn } from "../../words/work/en";
-import { workEs } from "../../words/work/es";
-
-type Office = typeof officeEn;
+import { office } from "../../words.gen/office";
+import type { OfficeWords as Office, WorkWords } from "../../words.gen/shape";
+import { work } from "../../words.gen/work";
 
 /** Words of a field are joined where both dictionaries have it. */
-function joined(words: Words, office: Office, work: typeof workEn) {
+function joined(words: Words, own: Office, ofWork: WorkWords) {
   return {
     ...words,
-    ...office,
-    account: { ...words.account, ...work, ...office.account },
-    cuts: { ...words.cuts, ...office.cuts },
-    wayIn: { ...words.wayIn, ...office.wayIn },
+    ...own,
+    account: { ...words.account, ...ofWork, ...own.account },
+    cuts: { ...words.cuts, ...own.cuts },
+    wayIn: { ...words.wayIn, ...own.wayIn },
   };
 }
 
@@ -28,8 +25,7 @@ export function t(): OfficeWords {
   const words = everyPage();
   const known = made.get(words);
   if (known) return known;
-  const spanish = language.value === "spanish";
-  const all = joined(words, spanish ? officeEs : officeEn, spanish ? workEs : workEn);
+  const all = joined(words, office[language.value], work[language.value]);
   made.set(words, all);
   return all;
 }

@@ -1,10 +1,10 @@
 /** One run as a visitor sees it: profile, what is proven, laser proof, tests, photos. */
+import { setUpName } from "../../given_names";
 import { gone } from "../../parts/last";
 import { Profile } from "../../parts/profile";
+import { said } from "../../said";
 import { feet, signed, timeOfDay } from "../../show";
-import { language } from "../../state";
 import type { VisitorRun } from "../../wire";
-import { t } from "../../words";
 import { v } from "./words";
 
 export function Run({ run }: { run: VisitorRun }) {
@@ -49,7 +49,7 @@ export function Run({ run }: { run: VisitorRun }) {
           <li key={one.set_up}>
             <span>
               <strong>
-                {t().setUpName(one.set_up)} {one.laser}
+                {setUpName(one.set_up)} {one.laser}
               </strong>{" "}
               {one.state.kind === "in_doubt" && words.doubt}{" "}
               {one.good_at != null ? words.goodAt(timeOfDay(one.good_at)) : words.neverGood}
@@ -105,8 +105,7 @@ function Tests({ run }: { run: VisitorRun }) {
         {run.tests.map((test) => (
           <li key={test.test}>
             <span>
-              {words.byTester(test.mark, test.tester, timeOfDay(test.made_at))}{" "}
-              {language.value === "spanish" ? test.spanish : test.english}
+              {words.byTester(test.mark, test.tester, timeOfDay(test.made_at))} {said(test)}
             </span>
             <strong>{words.standing[test.standing]}</strong>
           </li>

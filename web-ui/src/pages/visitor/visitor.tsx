@@ -4,8 +4,9 @@ import { say } from "../../hub";
 import { Frame } from "../../parts/frame";
 import { Key } from "../../parts/keys";
 import { SignPanel } from "../../parts/sign";
+import { said } from "../../said";
 import { timeOfDay } from "../../show";
-import { language, me, visitor } from "../../state";
+import { me, visitor } from "../../state";
 import type { InspectedCard, Visitor } from "../../wire";
 import { t } from "../../words";
 import { Run } from "./run";
@@ -70,7 +71,7 @@ function Mine({ inspections }: { inspections: InspectedCard[] }) {
           )}
           {one.void && (
             <p class="warning">
-              {one.void.mark}: {language.value === "spanish" ? one.void.spanish : one.void.english}
+              {one.void.mark}: {said(one.void)}
             </p>
           )}
           {one.signed ? (

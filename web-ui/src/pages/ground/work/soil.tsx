@@ -1,6 +1,7 @@
 /** A low spot that gets gravel, a lift that is rammed, a point on rock. */
 import { useState } from "preact/hooks";
 import { numberTyped } from "../../../amounts";
+import { patchName } from "../../../given_names";
 import { say } from "../../../hub";
 import { Choice } from "../../../parts/choice";
 import { feetTyped } from "../../../parts/feet_typed";
@@ -81,7 +82,7 @@ export function RamPanel({ patches, onClose }: { patches: PatchCard[]; onClose: 
         title={words.ramWhat}
         options={places.map((id) => ({
           id,
-          name: filled.some((one) => one.patch === id) ? t().patchName(id) : id,
+          name: filled.some((one) => one.patch === id) ? patchName(id) : id,
         }))}
         chosen={on}
         onChoose={(id) => {

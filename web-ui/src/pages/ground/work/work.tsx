@@ -1,12 +1,12 @@
 /** WORK: who is needed next; loads, patches, rammed lifts, soil tests, rock, and what a machine waits for. */
 import { useState } from "preact/hooks";
+import { patchName } from "../../../given_names";
 import { say } from "../../../hub";
 import { Key } from "../../../parts/keys";
 import { NextVisits } from "../../../parts/next_visits";
 import { PhotoKey } from "../../../parts/photo_key";
 import { feet, timeOfDay } from "../../../show";
 import type { Ground, PatchCard } from "../../../wire";
-import { t } from "../../../words";
 import { mark } from "../at";
 import { LoadPanel, WaitPanel } from "./haul";
 import { PatchPanel, RamPanel, RockPanel } from "./soil";
@@ -117,7 +117,7 @@ function PatchLine({ patch }: { patch: PatchCard }) {
     <li>
       <span>
         <strong>
-          {t().patchName(patch.patch)} {patch.mark} {words.step[patch.step]}
+          {patchName(patch.patch)} {patch.mark} {words.step[patch.step]}
         </strong>{" "}
         {words.patchLine(
           `${feet(patch.length)} × ${feet(patch.width)} × ${feet(patch.depth)}`,
@@ -128,7 +128,7 @@ function PatchLine({ patch }: { patch: PatchCard }) {
       {to && (
         <Key
           kind="small"
-          label={`${words[to]} ${t().patchName(patch.patch)}`}
+          label={`${words[to]} ${patchName(patch.patch)}`}
           onPress={() => void say({ kind: "move_patch", patch: patch.patch, to })}
         >
           {words[to]}

@@ -1,8 +1,8 @@
 /** Where finish passes land, and where to aim, with the curve that says so. */
 
 import { money } from "../../../amounts";
+import { said } from "../../../said";
 import { signed } from "../../../show";
-import { language } from "../../../state";
 import type { AccountView, LandingCard } from "../../../wire";
 import { AimCurve } from "../charts/aim";
 import { t } from "../words";
@@ -35,7 +35,7 @@ function Card({ card, sign }: { card: LandingCard; sign: string | undefined }) {
       <p>{words.landsAt(feetOf(landing.mean_ft, 3), landing.sd_ft.toFixed(3), landing.count)}</p>
       {card.capability && <p>{words.within((100 * card.capability.within).toFixed(0))}</p>}
       {advice.kind === "no_prices" && <p>{words.aimNoPrices}</p>}
-      {advice.kind === "none" && <p>{language.value === "spanish" ? advice.spanish : advice.english}</p>}
+      {advice.kind === "none" && <p>{said(advice)}</p>}
       {advice.kind === "aim" && (
         <>
           <p class="told-line">

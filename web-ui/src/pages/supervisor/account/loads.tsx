@@ -48,7 +48,7 @@ function Material({ card }: { card: MaterialCard }) {
   const percent = (part: number) => (100 * part).toFixed(0);
   const { agree } = card;
   const facts = [
-    ...(card.trucks > 0 ? [words.trucksOf(String(card.trucks))] : []),
+    ...(card.trucks > 0 ? [words.trucksOf(card.trucks)] : []),
     ...(card.loose_cy > 0 ? [words.looseYards(card.loose_cy.toFixed(1))] : []),
     ...(card.tons > 0 ? [words.tonsOf(card.tons.toFixed(1))] : []),
     ...(card.bank_cy == null

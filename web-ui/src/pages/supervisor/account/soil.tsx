@@ -1,6 +1,8 @@
 /** Soil tests, undercuts that wait, patches with their lifts, rock above the dig. */
 import { useState } from "preact/hooks";
+import { patchName, setUpName } from "../../../given_names";
 import { Key } from "../../../parts/keys";
+import { said } from "../../../said";
 import { feet, signed, timeOfDay } from "../../../show";
 import { language } from "../../../state";
 import type { AccountView, TestCard, VoidCause } from "../../../wire";
@@ -13,7 +15,7 @@ function voidWords(why: VoidCause): string {
   if (why.kind === "revised") return words.voidRevised(why.target);
   if (why.kind === "rain") return words.voidRain;
   if (why.kind === "slough") return words.voidSlough(why.zone);
-  return why.kind === "laser" ? words.voidLaser(why.set_up) : why.why;
+  return why.kind === "laser" ? words.voidLaser(setUpName(why.set_up)) : why.why;
 }
 
 export function Tests({ account }: { account: AccountView }) {
@@ -30,8 +32,7 @@ export function Tests({ account }: { account: AccountView }) {
               <strong>
                 {one.mark} {words.standing[one.standing]}
               </strong>{" "}
-              {language.value === "spanish" ? one.spanish : one.english} · {feet(one.elevation)} ft ·{" "}
-              {one.tester} · {timeOfDay(one.made_at)}
+              {said(one)} · {feet(one.elevation)} ft · {one.tester} · {timeOfDay(one.made_at)}
               {one.void && ` · ${voidWords(one.void)}`}
               {one.replaced && ` · ${words.replaced}`}
             </span>
@@ -93,7 +94,7 @@ export function Patches({ account }: { account: AccountView }) {
           <li key={one.patch}>
             <span>
               <strong>
-                {t().patchName(one.patch)} {one.mark} {words.step[one.step]}
+                {patchName(one.patch)} {one.mark} {words.step[one.step]}
               </strong>{" "}
               {words.patchLine(
                 `${feet(one.length)} × ${feet(one.width)} × ${feet(one.depth)}`,

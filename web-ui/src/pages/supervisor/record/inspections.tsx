@@ -8,8 +8,9 @@ import { Panel } from "../../../parts/panel";
 import { PhotoKey } from "../../../parts/photo_key";
 import { SignPanel } from "../../../parts/sign";
 import { Drawn } from "../../../parts/signature_pad";
+import { said } from "../../../said";
 import { timeOfDay } from "../../../show";
-import { language, sheet } from "../../../state";
+import { sheet } from "../../../state";
 import type { InspectedCard, InspectionResult, Supervisor } from "../../../wire";
 import { Figures } from "../figures";
 import { t } from "../words";
@@ -90,13 +91,7 @@ function Made({ of }: { of: InspectedCard }) {
         {made.inspector} {timeOfDay(made.made_at)}
       </p>
       {of.void && (
-        <p class="warning">
-          {words.voidSince(
-            timeOfDay(of.void.at),
-            of.void.mark,
-            language.value === "spanish" ? of.void.spanish : of.void.english,
-          )}
-        </p>
+        <p class="warning">{words.voidSince(timeOfDay(of.void.at), of.void.mark, said(of.void))}</p>
       )}
       <p>“{made.words}”</p>
       {made.conditions && <p>{made.conditions}</p>}

@@ -1,4 +1,5 @@
 /** What is missing before a day can be closed, in words. */
+import { setUpName } from "../../../given_names";
 import type { CloseMissing } from "../../../wire";
 import { t } from "../words";
 
@@ -8,7 +9,7 @@ export function missingWords(one: CloseMissing): string {
     case "people_in":
       return kinds.people_in(one.people.join(", "), one.machine);
     case "closing_check":
-      return kinds.closing_check(one.set_up);
+      return kinds.closing_check(setUpName(one.set_up));
     case "shoot_again":
       return kinds.shoot_again(one.mark);
     case "visitor_on_site":

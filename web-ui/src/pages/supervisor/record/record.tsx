@@ -1,9 +1,10 @@
 /** DAY: close, sign, amend, open the next; what is open; visitors, inspections, queries, notes and photos. */
 import { useState } from "preact/hooks";
+import { setUpName } from "../../../given_names";
 import { Key } from "../../../parts/keys";
 import { Drawn } from "../../../parts/signature_pad";
+import { said } from "../../../said";
 import { timeOfDay, unbroken } from "../../../show";
-import { language } from "../../../state";
 import type { RecordCard, Supervisor } from "../../../wire";
 import { WhyPanel } from "../panels";
 import { t } from "../words";
@@ -23,8 +24,6 @@ export function RecordPage({ view }: { view: Supervisor }) {
   const [open, setOpen] = useState<Open | null>(null);
   const close = () => setOpen(null);
   const { record } = view;
-  const own = (one: { english: string; spanish: string }) =>
-    language.value === "spanish" ? one.spanish : one.english;
   return (
     <div class="columns record">
       <section aria-label={words.today(view.day)}>
@@ -61,7 +60,7 @@ export function RecordPage({ view }: { view: Supervisor }) {
         {record.open.length === 0 && <p>{words.nothingOpen}</p>}
         <ul class="lines">
           {record.open.map((item) => (
-            <li key={item.english}>{own(item)}</li>
+            <li key={item.english}>{said(item)}</li>
           ))}
         </ul>
       </section>
@@ -116,7 +115,7 @@ function Standing({ record }: { record: RecordCard }) {
       {closed.how.empty && <p class="warning">{words.emptyDay}</p>}
       {closed.how.unproven.map((one) => (
         <p class="warning" key={one.set_up}>
-          {words.closedUnproven(one.set_up, one.since ? timeOfDay(one.since) : words.never)}
+          {words.closedUnproven(setUpName(one.set_up), one.since ? timeOfDay(one.since) : words.never)}
         </p>
       ))}
       {closed.how.overrides.map((one) => (
@@ -175,7 +174,7 @@ function Papers({ record }: { record: RecordCard }) {
           <ul class="lines">
             {record.days.map((one) => (
               <li key={one.first}>
-                {words.dayLine(unbroken(one.day), one.closed != null, one.signed?.name ?? "")}
+                {dayLine(one)}
                 {one.signed && ` · ${words.headCode(headCode(one.signed.hash), one.signed.seq)}`}
               </li>
             ))}
@@ -184,4 +183,11 @@ function Papers({ record }: { record: RecordCard }) {
       )}
     </>
   );
+}
+
+function dayLine(one: RecordCard["days"][number]): string {
+  const words = t().record;
+  const day = unbroken(one.day);
+  const closed = one.closed != null;
+  return one.signed ? words.dayLineSigned(day, closed, one.signed.name) : words.dayLine(day, closed);
 }

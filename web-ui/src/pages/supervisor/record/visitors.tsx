@@ -48,7 +48,7 @@ export function Visitors({ view }: { view: Supervisor }) {
 function hereWords(one: VisitorCard): string {
   const words = t().record;
   if (one.here != null) return words.onSite(timeOfDay(one.here));
-  return words.offSite(one.left != null ? timeOfDay(one.left) : "");
+  return one.left != null ? words.offSite(timeOfDay(one.left)) : words.neverOnSite;
 }
 
 function ShowPanel({ visitor, onClose }: { visitor: VisitorCard; onClose: () => void }) {

@@ -1,8 +1,8 @@
 /** THE DAY: what was out of the ordinary first and counted by kind, beside it what is open and on record; then the lanes. */
 import { useState } from "preact/hooks";
 import { Key } from "../../../parts/keys";
+import { said } from "../../../said";
 import { dateOf, timeOfDay, unbroken } from "../../../show";
-import { language } from "../../../state";
 import type { Review } from "../../../wire";
 import { Lanes } from "../charts/lanes";
 import { Figures } from "../figures";
@@ -13,9 +13,6 @@ interface DayProps {
   review: Review;
   onReplay: (at: number) => void;
 }
-
-const own = (one: { english: string; spanish: string }) =>
-  language.value === "spanish" ? one.spanish : one.english;
 
 export function DayPart({ review, onReplay }: DayProps) {
   const words = t().review;
@@ -30,7 +27,7 @@ export function DayPart({ review, onReplay }: DayProps) {
                 <strong>
                   {unbroken(dateOf(one.at))} {timeOfDay(one.at)}
                 </strong>{" "}
-                {one.by}: {own(one)}
+                {one.by}: {said(one)}
               </li>
             ))}
           </ul>
@@ -45,7 +42,7 @@ export function DayPart({ review, onReplay }: DayProps) {
           {review.open.length === 0 && <p>{words.nothingOpen}</p>}
           <ul class="lines">
             {review.open.map((one) => (
-              <li key={one.english}>{own(one)}</li>
+              <li key={one.english}>{said(one)}</li>
             ))}
           </ul>
           <h2>{words.record}</h2>
@@ -100,7 +97,7 @@ function Exceptions({ review, onReplay }: DayProps) {
           <li key={one.said.seq} class={only && one.kind !== only ? "on-paper" : ""}>
             <button type="button" class="line" onClick={() => onReplay(one.said.at)}>
               <span class="seq">{timeOfDay(one.said.at)}</span> <strong>{words.kinds[one.kind]}</strong>{" "}
-              {own(one.said)}
+              {said(one.said)}
             </button>
             <Figures photos={review.photos.filter((photo) => photo.entry === one.said.seq)} />
           </li>

@@ -50,10 +50,12 @@ export function Pictures({ review }: { review: Review }) {
           {review.coverage.map((run) => (
             <li key={run.target}>
               {run.name}:{" "}
-              {words.notProven(
-                feet(run.unproven_length),
-                run.unproven.map((gap) => `${feet(gap.from)}–${feet(gap.to)}`).join(", "),
-              )}
+              {run.unproven.length > 0
+                ? words.notProvenAt(
+                    feet(run.unproven_length),
+                    run.unproven.map((gap) => `${feet(gap.from)}–${feet(gap.to)}`).join(", "),
+                  )
+                : words.notProven(feet(run.unproven_length))}
             </li>
           ))}
         </ul>

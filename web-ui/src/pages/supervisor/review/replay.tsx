@@ -2,6 +2,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { Key } from "../../../parts/keys";
 import type { Shown } from "../../../replayed";
+import { said } from "../../../said";
 import { timeOfDay } from "../../../show";
 import { language, me } from "../../../state";
 import type { Me, Moment, Review } from "../../../wire";
@@ -104,10 +105,10 @@ function useMoment(day: string, at: number): [Moment | null, string] {
 }
 
 function Said({ moment }: { moment: Moment }) {
-  const said = moment.said;
+  const last = moment.said;
   return (
     <span>
-      {said.seq} · {said.by}: {language.value === "spanish" ? said.spanish : said.english}
+      {last.seq} · {last.by}: {said(last)}
     </span>
   );
 }

@@ -1,8 +1,9 @@
 /** Each call, mark and set-up with its whole history. */
 import { useState } from "preact/hooks";
+import { setUpName } from "../../../given_names";
 import { Choice } from "../../../parts/choice";
+import { said } from "../../../said";
 import { feet, signed, timeOfDay } from "../../../show";
-import { language } from "../../../state";
 import type { MarkHistory, PhotoCard, Review, Sentence, SetUpHistory } from "../../../wire";
 import { Figures, photosAt } from "../figures";
 import { t } from "../words";
@@ -75,9 +76,7 @@ function Calls({ calls, onReplay }: { calls: Review["calls"]; onReplay: (at: num
               <td>{call.machine}</td>
               <td>{call.mark ?? ""}</td>
               <td>
-                <strong>
-                  {call.shown_text ?? (language.value === "spanish" ? call.spanish : call.english)}
-                </strong>
+                <strong>{call.shown_text ?? said(call)}</strong>
               </td>
               <td data-name={phone}>{seconds(call.delivered_at, call.sent_at)}</td>
               <td data-name={painted}>{seconds(call.shown_at, call.sent_at)}</td>
@@ -97,16 +96,15 @@ interface SentencesProps {
 }
 
 /** What was said, each with the photos that go with it. */
-export function Sentences({ said, photos = [] }: SentencesProps) {
-  if (said.length === 0) return <p>{t().review.none}</p>;
+export function Sentences({ said: list, photos = [] }: SentencesProps) {
+  if (list.length === 0) return <p>{t().review.none}</p>;
   return (
     <ul class="lines">
-      {said.map((one) => (
+      {list.map((one) => (
         <li key={one.seq}>
           <span>
-            {timeOfDay(one.at)} <strong>{one.by}</strong>{" "}
-            {language.value === "spanish" ? one.spanish : one.english}
-            <Figures photos={photosAt(one.seq, said, photos)} />
+            {timeOfDay(one.at)} <strong>{one.by}</strong> {said(one)}
+            <Figures photos={photosAt(one.seq, list, photos)} />
           </span>
         </li>
       ))}
@@ -128,7 +126,7 @@ function OneSetUp({ setUp }: { setUp: SetUpHistory }) {
   return (
     <section>
       <h3>
-        {t().setUpName(setUp.set_up)} · {setUp.laser}
+        {setUpName(setUp.set_up)} · {setUp.laser}
       </h3>
       <p>
         {setUp.basis.map((one) => `${one.benchmark} ${one.text}, HI ${feet(one.height)} ft`).join("; ")}.{" "}

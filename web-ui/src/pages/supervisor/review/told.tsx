@@ -2,6 +2,7 @@
 import { useEffect, useState } from "preact/hooks";
 import { feetTyped } from "../../../parts/feet_typed";
 import { Key } from "../../../parts/keys";
+import { said } from "../../../said";
 import { dateOf, feet, timeOfDay, unbroken } from "../../../show";
 import { language } from "../../../state";
 import type { Moment, Review, ToldDays, ToldPage } from "../../../wire";
@@ -142,23 +143,22 @@ function Answers({ told, sheet }: { told: ToldDays; sheet: string }) {
 
 function Answer({ page, several }: { page: ToldPage; several: boolean }) {
   const words = t().review;
-  const own = (one: { english: string; spanish: string }) =>
-    language.value === "spanish" ? one.spanish : one.english;
+  const there = page.marks.map((one) => `${one.mark} (${feet(one.away)} ft)`);
   return (
     <>
       {several && <h3>{unbroken(page.day)}</h3>}
-      <p class="told-line">{own(page)}</p>
+      <p class="told-line">{said(page)}</p>
       <h3>{words.gaps}</h3>
       {page.gaps.length === 0 && <p>{words.noGaps}</p>}
       <ul class="lines">
         {page.gaps.map((gap) => (
           <li key={`${gap.english}${gap.from ?? ""}`}>
             {gap.from != null && gap.to != null && `${timeOfDay(gap.from)}–${timeOfDay(gap.to)}: `}
-            {own(gap)}
+            {said(gap)}
           </li>
         ))}
       </ul>
-      <p>{words.marksThere(page.marks.map((one) => `${one.mark} (${feet(one.away)} ft)`).join(", "))}</p>
+      <p>{page.marks.length > 0 ? words.marksThere(there.join(", ")) : words.noMarksThere}</p>
       <Figures photos={page.photos} />
     </>
   );

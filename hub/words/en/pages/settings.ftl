@@ -1,0 +1,17 @@
+### t()
+### English, the reference: the settings of a screen.
+
+screen = SCREEN
+language = Language
+units = Units
+
+unitNames-tenths = Tenths of a foot
+unitNames-feet_inches = Feet and inches
+unitNames-millimetres = Millimetres
+
+light = Light
+sun = SUN
+dusk = DUSK
+voice = Spoken calls
+on = ON
+off = OFF

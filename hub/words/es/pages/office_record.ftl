@@ -1,0 +1,109 @@
+### Spanish: the record: closing, signing, visitors, inspections, queries, photos. What each variable is stands in the English file.
+
+tab = DÍA
+today = Día { $day }
+isOpen = Este día está abierto.
+close = CERRAR EL DÍA
+closeAsk = Unas palabras sobre el día (opcional)
+missing = Falta antes de cerrarlo
+missingKind-people_in = { $who } puede estar ADENTRO en { $machine }. Así nadie cierra: primero salen todos.
+missingKind-closing_check = { $setUp }: sin lectura buena de banco después de su última lectura
+missingKind-shoot_again = había que leer { $mark } otra vez
+missingKind-visitor_on_site = { $person } no ha dicho YA SALÍ DE LA OBRA
+closeOver = Cerrar de todos modos, porque
+unprovenThen = Entonces toda lectura desde la última revisión buena queda SIN COMPROBAR.
+closedBy = Lo cerró { $who } a las { $at }.
+emptyDay = ESTE DÍA ESTÁ VACÍO: no se leyó ni se ordenó nada.
+closedUnproven = CERRADO SIN COMPROBAR: { $setUp } no tiene lectura de cierre. Las lecturas desde { $since } no están comprobadas.
+closedOver = Se cerró pese a: { $what } ({ $why })
+never = que se puso
+open = Pendiente
+nothingOpen = No queda nada pendiente.
+
+signature-signer = Nombre de quien firma
+signature-draw = Firme aquí con el dedo
+signature-wipe = BORRAR
+sign = FIRMAR EL DÍA
+signNote = Firma el registro hasta su último asiento. Lo que se diga después es una enmienda.
+signedBy = Lo firmó { $who } a las { $at }.
+headCode = Código { $code }, asiento { $seq }
+amend = ENMENDAR
+amendEntry = Asiento que se enmienda (su número en el registro)
+amendWords = Qué se debe leer con ella
+amendments = Enmiendas
+amended = Asiento { $entry } de { $day }: { $words } ({ $name })
+note = NOTA
+noteWords = ¿Qué se anota?
+notes = Notas
+nextDay = ABRIR EL DÍA SIGUIENTE
+nextDayAsk = Los láseres se ponen y comprueban otra vez, las punterías se quitan, los taludes se inspeccionan de nuevo, los códigos de un solo día ya no valen. Quien no quedó registrado de noche escanea otra vez. Lo pendiente sigue.
+daysBefore = Días anteriores
+dayLine = { $day }: { $closed ->
+        [true] cerrado
+       *[false] SIN CERRAR
+    }, SIN FIRMAR
+dayLineSigned = { $day }: { $closed ->
+        [true] cerrado
+       *[false] SIN CERRAR
+    }, firmado por { $name }
+visitors = Visitas
+noVisitors = Ninguna visita ha entrado. Su código está en CÓDIGOS.
+onSite = EN LA OBRA desde { $since }
+offSite = fuera de la obra desde { $at }
+neverOnSite = no ha dicho EN LA OBRA
+noPhone = su teléfono no ha entrado hoy
+showRuns = MOSTRAR
+showRunsTo = A qué vino { $who }
+shown = ve { $list }
+shownNothing = aún no ve nada
+sawOff = LA VI SALIR
+inspections = Inspecciones
+askInspection = PEDIR UNA
+inspectWhat = ¿Qué se inspecciona?
+inspectOf = ¿A quién se pide?
+inspectOn = Sobre (rasantes)
+enterResult = ANOTAR RESULTADO
+lookedAt = ¿Qué se miró? Deja de valer cuando el suelo ahí cambia
+voidSince = NO VALE desde { $at }: en { $mark } { $why }
+inspector = Inspector, como en su teléfono
+shownItems = Qué se mostró
+itemWhat = Qué
+itemFound = Qué se encontró
+moreItems = UNO MÁS
+result = Resultado
+
+results-passed = APROBADA
+results-in_part = EN PARTE
+results-failed = NO APROBADA
+inspectorWords = En palabras del inspector
+conditions = ¿Con qué condiciones?
+waitsFor = { $what }: pedida a { $of }, aún no hecha
+unsigned = el inspector aún no la firma
+signHere = FIRMAR AQUÍ
+queries = Consultas
+askQuery = CONSULTAR AL INGENIERO
+question = Pregunta
+queryOf = ¿A quién se pregunta?
+queryOn = Sobre estas marcas o rasantes
+queryStops = Hasta que conteste
+stop = PARE AHÍ
+carryOn = SE SIGUE
+answer = ANOTAR RESPUESTA
+answerWords = La respuesta
+answerBy = ¿Quién contestó, dónde está escrito?
+answerTarget = Rasante cuya revisión la cumple
+noTarget = NINGUNA
+stopsWork = El trabajo ahí está parado hasta que conteste
+carriesOn = El trabajo sigue
+answeredBy = { $who }: { $answer }
+byRevision = se cumple con la revisión { $revision } de { $target }
+photos = Fotos
+givenUp = anunciada por { $who }, ya no se espera: { $why }
+giveUp = YA NO ESPERAR
+giveUpWhy = ¿Por qué no llegará?
+giveUpOf = la foto de { $who }, { $at }
+withPhoto = Lleva una foto.
+promised = prometida por { $who }, aún no llega
+photoOf = { $mark } { $who } { $at }
+logCut = EL REGISTRO FUE CORTADO O REESCRITO: el teléfono de { $who } recuerda el asiento { $entry }
+queryWaits = { $query }: { $on } espera la respuesta del ingeniero

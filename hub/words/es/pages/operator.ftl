@@ -1,0 +1,31 @@
+### Spanish: the screen in the cab. What each variable is stands in the English file.
+
+gotIt = ENTENDIDO
+gotPressed = YA LO TIENE
+checkMe = REVÍSEME
+checkAsked = PEDIDO
+cantKey = NO PUEDO
+cantWhy = ¿Qué lo impide?
+cantStops = TALUD detiene esta máquina; TUBO detiene toda máquina en esa línea.
+old = VIEJA – PREGUNTE
+noCall = SIN ORDEN
+noCallWhy = No se ha llamado nada.
+noLink = SIN ENLACE
+noLinkDo = MIRE AL DE PISO
+bucketDown = Quieto, cucharón al suelo.
+allMachines = TODAS LAS MÁQUINAS
+stopBy = { $who } apretó PARE
+stopLift = Lo levanta un supervisor.
+pause = PAUSA – LÁSER EN REVISIÓN
+pauseWhy = { $setUp } está en duda. Espere la próxima orden.
+newTarget = RASANTE NUEVA
+newTargetOld = Los números de antes ya no valen.
+seen = VISTO
+shootAgain = Muy justo para decidir. Se lee otra vez.
+look = MIRE
+inKeepOut = { $who } EN { $mark }
+placeUnknown = Nadie ha dicho dónde está esta máquina.
+placeOld = Hace mucho que se dijo dónde está esta máquina.
+seenIt = CONTACTO VISUAL
+tapOnce = AÚN SIN SONIDO: TOQUE UNA VEZ
+lockPhone = Quite el bloqueo de pantalla del teléfono durante el turno.

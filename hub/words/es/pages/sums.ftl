@@ -1,0 +1,71 @@
+### Spanish: the sums of layout. What each variable is stands in the English file.
+
+whichSum = Cuál
+workOut = CALCULAR
+enterDiagonals = AL REGISTRO, como { $what }
+sumNote = Un número sin unidad son pies. Un lugar es este; norte. Nada va al registro si usted no lo pone.
+
+sumNames-offset_hub = Rotular una estaca
+sumNames-slope_tape = Cinta en pendiente
+sumNames-diagonals = Dos diagonales
+sumNames-corner = Esquina con tres cintas
+sumNames-swing_tie = Dos cintas
+sumNames-batter_string = Hilo entre puentes
+sumNames-width = Ancho, una orilla estricta
+
+sumInputs-top = Cabeza de la estaca
+sumInputs-dig_to = Excavar a
+sumInputs-offset = Distancia, derecha +, izquierda −
+sumInputs-slope = Cinta en la pendiente
+sumInputs-rise = Desnivel entre sus puntas
+sumInputs-base = Lado A a B
+sumInputs-across = Lado B a C
+sumInputs-a_to_c = Diagonal A a C
+sumInputs-b_to_d = Diagonal B a D
+sumInputs-one = Un lado
+sumInputs-other = El otro lado
+sumInputs-between = Entre sus puntas
+sumInputs-first = Primer punto, este; norte
+sumInputs-first_tape = Cinta desde el primero
+sumInputs-second = Segundo punto, este; norte
+sumInputs-second_tape = Cinta desde el segundo
+sumInputs-first_board = Cota del primer puente
+sumInputs-second_board = Cota del segundo puente
+sumInputs-apart = Entre los puentes
+sumInputs-along = Del primer puente hasta aquí
+sumInputs-strict_edge = Del eje a la orilla estricta
+sumInputs-free_edge = Del eje a la otra orilla
+sumInputs-least_width = Ancho mínimo
+sumInputs-strict_drawn = Orilla estricta según plano
+
+sumOutputs-cut = Corte
+sumOutputs-offset = Rótulo
+sumOutputs-cut_or_fill = Rótulo
+sumOutputs-station = Rótulo
+sumOutputs-level = A nivel
+sumOutputs-wanted = Las dos deben medir
+sumOutputs-skew_degrees = Fuera de escuadra, grados
+sumOutputs-side_error = Lados con error de
+sumOutputs-toward = Mueva C y D hacia
+sumOutputs-move = Cuánto
+sumOutputs-degrees = Esquina, grados
+sumOutputs-left = A la izquierda del primero al segundo
+sumOutputs-right = A la derecha del primero al segundo
+sumOutputs-angle_degrees = Las cintas se cruzan a, grados
+sumOutputs-weak = Débil: tome otro par
+sumOutputs-string_at = El hilo aquí
+sumOutputs-down = Abajo del hilo
+sumOutputs-boards_level = Los dos puentes a una altura
+sumOutputs-width = Ancho
+sumOutputs-says = Queda
+sumOutputs-by = Cuánto
+
+sumSays-yes = SÍ
+sumSays-no = NO
+sumSays-none = A NINGÚN LADO
+sumSays-a = A
+sumSays-b = B
+sumSays-enough = ANCHO SUFICIENTE, de sobra
+sumSays-too_narrow = ANGOSTO: cave la otra orilla
+sumSays-strict_edge_out = ORILLA ESTRICTA MUY AFUERA
+sumSays-too_wide = MUY ANCHO: más de un pie de más

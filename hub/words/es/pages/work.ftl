@@ -1,0 +1,46 @@
+### Spanish: WORK: loads, patches, lifts, tests, rock. What each variable is stands in the English file.
+
+loadKey = CARGA
+loadTitle = ¿Qué carga?
+loadSent = Un toque es un camión.
+otherLoad = OTRA
+materialName = ¿Qué lleva?
+yards = Yardas cúbicas sueltas (vacío: las del camión)
+patchKey = PARCHE
+patchTitle = Hondo en { $mark }: llene con grava
+patchNever = Nunca con tierra excavada.
+long = Largo, pies
+wide = Ancho, pies
+deep = Hondo, pies (vacío: como la última lectura)
+filled = LLENO
+done = TERMINADO
+ramKey = APISONADO
+ramTitle = Se apisonó una capa
+ramWhat = ¿Dónde?
+liftNumber = Qué capa, desde 1 abajo
+liftThick = Qué tan gruesa, pies
+passes = Pasadas
+dampTitle = ¿Qué tan húmeda?
+
+damp-dry = POLVEA
+damp-right = SE AMASA
+damp-wet = ESCURRE
+testKey = PRUEBA
+testTitle = Prueba de suelo en { $mark }
+tester = ¿Quién probó?
+statedPsf = Capacidad declarada, lb/ft²
+askedPsf = Pedida por el plano, lb/ft²
+wetPcf = Densidad húmeda, lb/ft³
+water = Agua, % del peso seco
+bearingKind = CAPACIDAD
+densityKind = DENSIDAD
+undercutDepth = NO PASA: excavar qué tan hondo, pies (puede quedar vacío)
+undercutFrom = Desde la estación, pies
+undercutTo = Hasta la estación, pies
+undercutWide = Qué tan ancho, pies
+rockKey = ROCA
+rockTitle = Roca en { $mark }
+rockWhat = ¿Qué es? (roca, concreto viejo)
+rockTop = Elevación de su cara, pies (vacío: la última lectura)
+waitKey = ESPERA
+lastLoads = Últimas cargas
