@@ -1836,6 +1836,7 @@ export interface components {
             english: string;
             /** @description What to know about it. */
             labels: components["schemas"]["Label"][];
+            line?: components["schemas"]["LineSide"] | null;
             /** @description The machine. */
             machine: string;
             /** @description The mark. */
@@ -1945,6 +1946,7 @@ export interface components {
             id: number;
             /** @description What to know about it. */
             labels: components["schemas"]["Label"][];
+            line?: components["schemas"]["LineSide"] | null;
             /** @description The machine it is for. */
             machine: string;
             /** @description When the reading was made. */
@@ -5429,6 +5431,12 @@ export interface components {
             half_tenths: number;
             /** @description Where it stands. */
             standing: components["schemas"]["LineStanding"];
+        };
+        /** @description Which line an edge was taped from, and on which side it lies: what the cab reads before the number. */
+        LineSide: {
+            lies?: components["schemas"]["Compass"] | null;
+            /** @description The line. */
+            name: string;
         };
         /**
          * @description Where an edge stands against the line.
