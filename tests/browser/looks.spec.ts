@@ -59,6 +59,8 @@ async function cut(page: Page): Promise<string[]> {
         if (style.position === "fixed") break;
         // A row of keys is pushed along.
         if (at.matches(".tabs")) break;
+        // The first to give way to the number, and then out of sight whole.
+        if (at.matches(".exact")) break;
         // Words that run over the edge of their own key run into the next one.
         const key = at.tagName === "BUTTON";
         if ((style.overflowX === "visible" && !key) || style.textOverflow === "ellipsis") continue;

@@ -5,11 +5,8 @@
 import type { CallView, Compass } from "../../wire";
 import { t } from "../../words";
 
-/** Which line an edge was taped from; calls of older days do not have it. */
-type Lined = CallView & { line?: { name: string; lies?: Compass | null } | null };
-
 /** Before the number: which line, and to which side of the mark it lies. */
-export function LineSide({ call }: { call: Lined }) {
+export function LineSide({ call }: { call: CallView }) {
   const side = call.line;
   if (!side) return null;
   return (
