@@ -144,7 +144,7 @@ test("the ground person's pages in Spanish, with a mark to tie first", async ({ 
   await press(page, "MARCAS");
   await passes(page, "MARCAS");
   await press(page, /^PINTURA · AMARRES/);
-  await expect(page.getByRole("dialog").getByRole("button", { name: /AMARRE ANTES/ })).toHaveCount(2);
+  await expect(page.getByRole("dialog").getByRole("button", { name: /AMARRE ANTES/ })).toHaveCount(4);
   await passes(page, "what is done at marks");
   await press(page, /^EX-1 toma P-1/);
   await passes(page, "AMARRES");

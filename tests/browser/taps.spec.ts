@@ -129,6 +129,8 @@ test("what is not sent is shown by hand, with the signal that was agreed", async
   await expect(page.getByText("START CHECKS 1 OF 7", { exact: false })).toBeVisible();
   await thumb.tap("READ");
   ground.link.cut();
+  // Until then the page offers what waits with a SEND of its own.
+  await expect(page.getByText("No link to the hub", { exact: false })).toBeVisible();
   await thumb.tap("4", "7", "0", "SEND");
   const hand = page.locator(".by-hand");
   await expect(hand).toContainText("P-1: show DOWN 3");

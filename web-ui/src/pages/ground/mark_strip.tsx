@@ -13,8 +13,14 @@ import { within } from "./way_in";
 /** A name longer than this is set smaller. */
 const LONG = 7;
 
+interface MarkKeyProps {
+  onMarks: () => void;
+  /** Without the dig-to: it shares its row. */
+  bare?: boolean;
+}
+
 /** Pressed, it leads to the other marks. */
-export function MarkKey({ onMarks }: { onMarks: () => void }) {
+export function MarkKey({ onMarks, bare = false }: MarkKeyProps) {
   const words = t();
   const here = mark.value;
   const to = digTo(here, chosen.value.side);
@@ -25,7 +31,7 @@ export function MarkKey({ onMarks }: { onMarks: () => void }) {
     <Key kind="mark here" onPress={onMarks}>
       <span class="mark-name">
         <strong class={id.length > LONG ? "long" : ""}>{id}</strong>
-        {to !== null && (
+        {to !== null && !bare && (
           <small>
             {words.digTo} {feet(to)}
           </small>

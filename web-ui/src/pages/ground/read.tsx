@@ -19,7 +19,7 @@ import { EyePanel } from "./eye";
 import { KeepOutLine, MarkKey, MarkSteps } from "./mark_strip";
 import { begin, leaving, type Sent, sent, unsettled, wrong } from "./open";
 import { ReadKeys } from "./read_keys";
-import { SendRow } from "./send_row";
+import { LaserState, SendRow } from "./send_row";
 import { SentCard } from "./sent";
 import { toAsk } from "./way_in";
 
@@ -115,13 +115,14 @@ function Reading({ restates, onSend, onMarks, onWith }: ReadingProps) {
       ...(paper ? { paper: paper.by } : {}),
     });
   };
-  const name = <MarkKey onMarks={onMarks} />;
   if (asked.length > 0 && here) {
     return (
       <div class="read asking">
         <InBar />
         <div class="window-row">
-          <MarkSteps>{name}</MarkSteps>
+          <MarkSteps>
+            <MarkKey onMarks={onMarks} bare />
+          </MarkSteps>
           {keptLines().length > 0 && (
             <Key kind="chip" onPress={() => setRefused(true)}>
               {words.edge}
@@ -133,6 +134,7 @@ function Reading({ restates, onSend, onMarks, onWith }: ReadingProps) {
             {words.wayIn.edgeFirst(here.id)}
           </p>
         )}
+        <LaserState owed />
         <AskToComeIn cards={asked} mark={here} />
       </div>
     );
@@ -159,7 +161,7 @@ function Reading({ restates, onSend, onMarks, onWith }: ReadingProps) {
           </div>
         }
       >
-        {name}
+        <MarkKey onMarks={onMarks} />
       </Keypad>
       <SendRow>
         <Key kind="eye" onPress={() => setOpen("eye")}>

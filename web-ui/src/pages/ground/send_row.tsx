@@ -7,14 +7,22 @@ import { setUp } from "./at";
 import { Unbroken } from "./large";
 
 export function SendRow({ children }: { children: ComponentChildren }) {
-  const proven = setUp.value?.state.kind === "proven";
   return (
     <div class="send-row">
       {children}
-      <p class={`laser-state ${proven ? "" : "trouble"}`}>
-        <Unbroken of={setUpWords()} />
-      </p>
+      <LaserState />
     </div>
+  );
+}
+
+/** How the laser stands; `owed` alone: nothing while it is proven. */
+export function LaserState({ owed = false }: { owed?: boolean }) {
+  const proven = setUp.value?.state.kind === "proven";
+  if (owed && proven) return null;
+  return (
+    <p class={`laser-state ${proven ? "" : "trouble"}`}>
+      <Unbroken of={setUpWords()} />
+    </p>
   );
 }
 
