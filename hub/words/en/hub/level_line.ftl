@@ -1,0 +1,6 @@
+empty = The line has no set-ups. Give at least one backsight and one foresight.
+# $misclosure (text) misclosure
+# $allowed (text) allowed
+too_far = The line misses by { $misclosure }; { $allowed } is allowed. Level it again: nothing was adjusted.
+# $total (text) total
+distances = The distances must rise from above 0 to the whole length of the line, { $total }. Give the distance of each point from the start.

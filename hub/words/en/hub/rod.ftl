@@ -1,0 +1,21 @@
+# $text (text) text
+negative = “{ $text }” is below the foot of the rod. Type it without the minus; if the ground is above the laser, set the laser up higher.
+# $text (text) text
+# $rod (text) rod
+# $length (text) length
+above_top = “{ $text }” is above the top of rod { $rod }, which is { $length } long. Check the decimal point and which rod it is.
+# $text (text) text
+# $inches (text) inches
+inches_past_twelve = “{ $text }” has { $inches } inches: after the feet come less than 12. Check the feet, then the inches.
+# $rod (text) rod
+how-hundredths = Rod { $rod } is marked in feet and hundredths: type it like 5.42.
+# $rod (text) rod
+how-eighths = Rod { $rod } is marked in feet, inches and eighths: type it like 7-10 3/8.
+# $rod (text) rod
+how-metres = Rod { $rod } is marked in metres: type it like 1.234.
+# $how (text) how
+empty = No reading was typed. { $how }
+# $text (text) text
+# $rod (text) rod
+# $how (text) how
+not_a_reading = “{ $text }” is not a reading of rod { $rod }. { $how }

@@ -1,0 +1,6 @@
+# $value (text) value
+# $side (text) side
+negative = The tolerance allows { $value } { $side ->
+        [high] high
+       *[low] low
+    }: write both sides as lengths at or above zero, such as 0.10 ft high and 0.20 ft low.

@@ -1,0 +1,1 @@
+too_few = { $has } puntos de roca no hacen superficie. Tome al menos { $fewest }, no en una línea.
