@@ -67,16 +67,20 @@ fn none(faults: &[String]) {
 #[test]
 fn arrows_between_floors_point_down() {
     let allowed = [
-        ("hub/earthwork", vec![]),
-        ("hub/day", vec!["earthwork"]),
-        ("hub/show", vec!["earthwork", "day"]),
-        ("hub/server", vec!["earthwork", "day", "show", "web-ui"]),
+        ("hub/words", vec![]),
+        ("hub/earthwork", vec!["words"]),
+        ("hub/day", vec!["words", "earthwork"]),
+        ("hub/show", vec!["words", "earthwork", "day"]),
+        (
+            "hub/server",
+            vec!["words", "earthwork", "day", "show", "web-ui"],
+        ),
         ("web-ui", vec![]),
     ];
     let mut faults = Vec::new();
     for (floor, below) in &allowed {
         let manifest = text(&root().join(floor).join("Cargo.toml"));
-        for other in ["earthwork", "day", "show", "rodcall", "web-ui"] {
+        for other in ["words", "earthwork", "day", "show", "rodcall", "web-ui"] {
             let uses = manifest.lines().any(|line| {
                 line.starts_with(&format!("{other}.")) || line.starts_with(&format!("{other} ="))
             });
@@ -241,6 +245,7 @@ fn no_file_needs_a_table_of_contents() {
 fn what_a_person_reads() -> Vec<PathBuf> {
     [
         files("web-ui/src/words", &[".ts"]),
+        files("hub/words", &[".ftl"]),
         files("hub/earthwork/src/words", &[".rs"]),
         files("hub/show/src", &[".rs"]),
         files("hub/day/src/said", &[".rs"]),
@@ -250,7 +255,6 @@ fn what_a_person_reads() -> Vec<PathBuf> {
             root().join("hub/day/src/built.rs"),
             root().join("hub/day/src/cuts/held.rs"),
             root().join("hub/day/src/refusal.rs"),
-            root().join("hub/day/src/refusal_es.rs"),
         ],
     ]
     .concat()
@@ -259,13 +263,38 @@ fn what_a_person_reads() -> Vec<PathBuf> {
     .collect()
 }
 
-/// What is written between quotes on a line that is no comment.
-fn quoted(line: &str) -> Vec<&str> {
-    let code = line.trim_start();
-    if code.starts_with("//") || code.starts_with('*') || code.starts_with("/*") {
+/// The hub's own sentences, in every language.
+fn hub_words() -> Vec<PathBuf> {
+    let mut found = files("hub/words", &[".ftl"]);
+    found.retain(|path| short(path).contains("/hub/"));
+    assert!(found.len() > 100, "{} files of words", found.len());
+    found
+}
+
+/// A line that nobody reads on a screen or on a sheet.
+fn comment(path: &Path, line: &str) -> bool {
+    let begins = line.trim_start();
+    if is_fluent(path) {
+        return begins.starts_with('#');
+    }
+    begins.starts_with("//") || begins.starts_with('*') || begins.starts_with("/*")
+}
+
+fn is_fluent(path: &Path) -> bool {
+    path.extension().is_some_and(|ending| ending == "ftl")
+}
+
+/// What a line says: between quotes in a program, behind the name in a file of words.
+fn quoted<'a>(path: &Path, line: &'a str) -> Vec<&'a str> {
+    if comment(path, line) {
         return vec![];
     }
-    code.split('"').skip(1).step_by(2).collect()
+    if is_fluent(path) {
+        return line
+            .split_once(['=', ']'])
+            .map_or(vec![line], |(_, said)| vec![said]);
+    }
+    line.split('"').skip(1).step_by(2).collect()
 }
 
 /// What a sentence may not hold: spaces stand for the ends of words. It names the cab he or him, or is Spanish that a crew
@@ -298,7 +327,7 @@ fn nothing_that_a_person_reads_names_the_cab_him_or_reads_otherwise_than_meant()
         // Tests at a file's end quote what people type.
         let spoken = body.split("#[cfg(test)]").next().unwrap_or_default();
         for (number, line) in spoken.lines().enumerate() {
-            for said in quoted(line) {
+            for said in quoted(&path, line) {
                 let padded = format!(" {} ", said.to_lowercase());
                 let word = MISLEADS.iter().find(|word| padded.contains(**word));
                 if let Some(word) = word {
@@ -327,9 +356,10 @@ fn nothing_that_a_person_reads_promises_that_there_is_no_danger() {
     let mut faults = Vec::new();
     for path in what_a_person_reads() {
         let body = text(&path);
-        let lines = body.lines().enumerate().filter(|(_, line)| {
-            !line.trim_start().starts_with("//") && !line.trim_start().starts_with('*')
-        });
+        let lines = body
+            .lines()
+            .enumerate()
+            .filter(|(_, line)| !comment(&path, line));
         for (number, line) in lines {
             let lower = format!(
                 " {} ",
@@ -341,6 +371,31 @@ fn nothing_that_a_person_reads_promises_that_there_is_no_danger() {
                 .find(|word| lower.contains(&format!(" {word} ")));
             if let Some(word) = promised {
                 faults.push(format!("{}:{}: “{word}”", short(&path), number + 1));
+            }
+        }
+    }
+    none(&faults);
+}
+
+#[test]
+fn every_sentence_of_the_hub_is_said_somewhere() {
+    let sources: Vec<String> = files("hub", &[".rs"])
+        .iter()
+        .map(|path| text(path))
+        .collect();
+    let mut faults = Vec::new();
+    for path in hub_words() {
+        for line in text(&path).lines() {
+            let Some((id, _)) = line.split_once(" = ") else {
+                continue;
+            };
+            let named = id
+                .chars()
+                .all(|c| c.is_ascii_alphanumeric() || c == '_' || c == '-');
+            let own = id.rsplit('-').next().unwrap_or(id);
+            let called = format!("{own}(");
+            if named && !sources.iter().any(|source| source.contains(&called)) {
+                faults.push(format!("{}: nothing says {id}: take it out", short(&path)));
             }
         }
     }

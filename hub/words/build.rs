@@ -11,13 +11,8 @@ use std::fs::{read_dir, read_to_string, write};
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
-mod build {
-    pub(crate) mod check;
-    pub(crate) mod message;
-    pub(crate) mod read;
-    pub(crate) mod source;
-    pub(crate) mod write;
-}
+#[path = "build/mod.rs"]
+mod build;
 
 use build::source::{File, LANGUAGES, Source};
 

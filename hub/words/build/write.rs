@@ -17,9 +17,12 @@ pub(crate) fn is_name(word: &str) -> bool {
 }
 
 /// Words of Rust that a message may be called by.
-const KEYWORDS: [&str; 20] = [
-    "as", "break", "const", "else", "false", "fn", "for", "if", "in", "let", "loop", "match",
-    "mod", "move", "pub", "return", "true", "type", "use", "where",
+const KEYWORDS: [&str; 48] = [
+    "abstract", "as", "async", "await", "become", "box", "break", "const", "continue", "do", "dyn",
+    "else", "enum", "extern", "false", "final", "fn", "for", "gen", "if", "impl", "in", "let",
+    "loop", "macro", "match", "mod", "move", "mut", "override", "priv", "pub", "ref", "return",
+    "static", "struct", "trait", "true", "try", "type", "typeof", "unsafe", "unsized", "use",
+    "virtual", "where", "while", "yield",
 ];
 
 fn name(word: &str) -> String {
@@ -57,6 +60,8 @@ pub(crate) fn rust(modules: &[Module]) -> String {
                 .filter_map(|messages| messages.get(id));
             level.said.insert(last, in_each.collect());
         }
+        // What is made is not written in the house's style.
+        out.push_str("#[allow(clippy::pedantic, reason = \"made by the build\")]\n");
         write_level(
             &mut out,
             &module.name,

@@ -6,6 +6,9 @@
 //!
 //! A language is added by its folder, a line in `build/source.rs`, and a variant and a field in `text.rs`.
 
+#[cfg(test)]
+#[path = "../build/mod.rs"]
+mod build;
 mod error;
 mod fixed;
 mod number;

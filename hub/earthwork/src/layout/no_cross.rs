@@ -12,7 +12,7 @@ use super::tie::Side;
 use crate::length::{FOOT, Length, whole};
 use crate::point::Point;
 use crate::target::boundary;
-use crate::words::Language;
+use words::Language;
 
 /// Within this of the line, past the guard, it is NEAR (common practice).
 pub const NEAR: Length = Length::from_hundredths_of_a_foot(30);

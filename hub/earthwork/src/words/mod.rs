@@ -8,9 +8,8 @@ mod spoken;
 
 pub use edge::edge_text;
 
-pub use ::words::Language;
+use ::words::Language;
 use ::words::call::{by_eye, feet_and_inches, quick, too_deep, unit, word};
-
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 

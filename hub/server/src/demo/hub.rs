@@ -5,11 +5,12 @@ use std::time::Duration;
 use day::answer::{Answer, Outcome};
 use day::asked::{Command, Role};
 use day::time::Time;
-use earthwork::words::{Language, ScreenUnit};
+use earthwork::words::ScreenUnit;
 use reqwest::header::{CONTENT_TYPE, COOKIE, ORIGIN, SET_COOKIE};
 use reqwest::{Client, Response, StatusCode, redirect};
 use serde::Deserialize;
 use serde_json::{Value, json};
+use words::Language;
 
 use super::DemoError;
 

@@ -1,8 +1,9 @@
 //! A call as every screen shows it, with its text in each language and unit.
 
-use earthwork::words::{CallText, Language, ScreenUnit};
+use earthwork::words::{CallText, ScreenUnit};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+use words::Language;
 
 use day::call::{CallState, Label, Message, Reminder};
 use day::cuts::depth::DepthWarning;

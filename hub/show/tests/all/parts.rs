@@ -9,9 +9,10 @@ use day::said::call::GotIt;
 use day::said::receipt::{Delivered, Shown};
 use day::state::State;
 use day::time::seconds;
-use earthwork::words::{Language, ScreenUnit};
+use earthwork::words::ScreenUnit;
 use show::views;
 use show::views::parts::{Due, Part};
+use words::Language;
 
 /// Parts by view and field.
 fn parts(state: &State, due: Due) -> BTreeMap<String, Part> {

@@ -1,3 +1,5 @@
+### The words of a call, as the cab shows them.
+
 word-down = DOWN
 word-shave = SHAVE
 word-grade = GRADE
@@ -16,7 +18,7 @@ unit-feet = FEET
 unit-inches = IN
 unit-millimetres = MM
 # $feet (number) feet
-# $inches (text) inches
+# $inches (text) inches and eighths
 feet_and_inches = { $feet ->
         [one] { $feet } FT
        *[other] { $feet } FT

@@ -1,3 +1,5 @@
+### Figures that no site has.
+
 name-swell = swell factor
 name-compacted = compacted factor
 name-truck_yards = truck's cubic yards
@@ -24,8 +26,8 @@ name-distance = distance in feet
 name-slope = slope, out for one up,
 name-guard_factor = factor of the guard band
 name-pounds = weight in pounds
-# $figure (text) figure
-# $value (text) value
-# $low (text) low
-# $high (text) high
+# $figure (text) which figure it is, in this language
+# $value (text) as it was given
+# $low (text) the lower limit
+# $high (text) how high, or the upper limit
 not_within = The { $figure } { $value } is not within { $low } to { $high }. Check it and put in the site's own.

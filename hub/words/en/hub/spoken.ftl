@@ -1,3 +1,5 @@
+### What a voice says for a call.
+
 number-zero = zero
 number-one = one
 number-two = two
@@ -21,27 +23,27 @@ eighths-seven = seven eighths
 one_of_them = one
 grade = on grade
 wait = wait
-# $word (text) word
-# $amount (text) amount
+# $word (text) the call's word
+# $amount (text) how much, in words or figures
 called = { $word } { $amount }
-# $word (text) word
-# $amount (text) amount
+# $word (text) the call's word
+# $amount (text) how much, in words or figures
 too_deep = { $word } { $amount }, too deep, don't fill
 no_hundredth = less than one hundredth of a foot
 no_eighth = less than an eighth of an inch
 no_millimetre = less than one millimetre
-# $inches (text) inches
+# $inches (text) inches and eighths in words
 inches = { $inches } inches
-# $inches (text) inches
+# $inches (text) inches and eighths in words
 one_foot = one foot { $inches }
-# $feet (text) feet
-# $inches (text) inches
+# $feet (text) how many feet, in words
+# $inches (text) inches and eighths in words
 feet = { $feet } feet { $inches }
-# $millimetres (text) millimetres
+# $millimetres (text) how many
 millimetres = { $millimetres } millimetres
-# $whole (text) whole
-# $places (text) places
+# $whole (text) the whole number in words
+# $places (text) the digits behind the point in words
 point = { $whole } point { $places } feet
-# $whole (text) whole
-# $part (text) part
+# $whole (text) the whole number in words
+# $part (text) the part in words
 whole_and_part = { $whole } and { $part }

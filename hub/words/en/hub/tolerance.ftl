@@ -1,5 +1,7 @@
-# $value (text) value
-# $side (text) side
+### What is wrong with a tolerance.
+
+# $value (text) as it was given
+# $side (text) which side
 negative = The tolerance allows { $value } { $side ->
         [high] high
        *[low] low

@@ -1,3 +1,5 @@
+### What is wrong with an alignment or a station on it.
+
 not_a_station = «{ $text }» no es una estación. Escriba los cientos de pies, un más y dos cifras, como 12+34.56.
 no_pieces = El eje no tiene ningún tramo. Dé por lo menos una recta o un arco.
 no_length = El tramo { $number } del eje termina donde empieza. Quítelo o dé su final.

@@ -1,3 +1,5 @@
+### The words of a call, as the cab shows them.
+
 word-down = BAJE
 word-shave = RASPE
 word-grade = A NIVEL

@@ -1,3 +1,5 @@
+### Why the rules of a cut give no answer.
+
 engineer = El corte tiene { $depth } de hondo; a más de { $limit } se acaban las tablas ({ $section }). Lo diseña un ingeniero.
 no_bench = Las reglas no dibujan bancos en suelo clase { $class }. Déle talud, o lo diseña un ingeniero.
 cohesive_alone = En clase { $class } las reglas dibujan bancos solo en suelo cohesivo ({ $section }). Déle talud.

@@ -1,3 +1,5 @@
+### Figures that no site has.
+
 name-swell = El factor de abundamiento
 name-compacted = El factor de compactado
 name-truck_yards = Las yardas cúbicas del camión

@@ -1,3 +1,5 @@
+### What is wrong with a grade.
+
 too_few_corners = El perfil tiene { $corners } puntos. Dé por lo menos dos, cada uno con estación y cota.
 corner_order = El punto del perfil en { $station } no queda después del anterior. Dé los puntos en orden, cada uno una vez.
 curve_does_not_fit = La curva vertical en { $station } mide { $length } y no cabe entre sus vecinas. Revise su largo; el primer y el último punto no llevan curva.

@@ -1,3 +1,5 @@
+### What is wrong with a laser's tests, checks and transfers.
+
 drift-doubt = La duda de una repetición es un número de pies mayor que 0, como 0.023.
 window-no_time = La revisión mala no es posterior a la buena. Revise las dos horas y cuál es cuál.
 sloped-slope = La pendiente del láser debe ser un número entre −0.25 y 0.25 pies por pie. Escriba 2 % como 0.02.

@@ -1,3 +1,5 @@
+### What is wrong with layout: lines, strings, tapes, ties, marks, widths, steps.
+
 no_cross-too_few_corners = Una línea lleva por lo menos dos esquinas; esta tiene { $corners }. Dé sus extremos.
 no_cross-corner_twice = Las esquinas { $number } y { $next } de la línea son el mismo punto. Quite una.
 square-impossible = Diagonales de { $a_to_c } y { $b_to_d } no salen con lados de { $base } y { $across }. Mida otra vez lados y diagonales.
@@ -25,8 +27,8 @@ stake-on_the_mark = La estaca está sobre su marca, donde pasa el bote. Póngala
 stake-before_start = La estación { $station } queda antes del inicio de la línea. Dé una desde 0.
 tie-no_tape = Una cinta de { $distance } no sirve. Mida del punto conocido a la marca, más de 0.
 tie-one_base = Las dos cintas salen del mismo punto. Sujete la segunda en otra estaca.
-tie-too_short = Las cintas no se encuentran: les faltan { $by } entre las dos. Revise las medidas y las estacas.
-tie-too_long = Las cintas no se encuentran: a una le sobran { $by }. Revise las medidas y las estacas.
+tie-too_short = Las cintas no se encuentran: les faltan { $by } entre las dos. Revise las dos medidas y en qué estacas se detuvieron.
+tie-too_long = Las cintas no se encuentran: a una le sobran { $by }. Revise las dos medidas y en qué estacas se detuvieron.
 tie-paces = { $paces } de { $of } pasos no quedan entre las marcas. Cuente los pasos al lugar y luego a la segunda marca.
 no_cross-what-tape = la cinta
 no_cross-what-string = el hilo

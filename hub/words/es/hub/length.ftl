@@ -1,3 +1,5 @@
+### Why a text is no length.
+
 empty = No se escribió ninguna medida. Escriba un número y su unidad, como 98.50 ft.
 no_unit = «{ $text }» no tiene unidad. Escriba ft, in, mm o m después del número, como 98.50 ft.
 unknown_unit = «{ $text }»: aquí no se conoce la unidad «{ $unit }». Use ft, in, mm, cm o m.

@@ -1,3 +1,5 @@
+### An edge against a line that must not be crossed.
+
 word = LÍNEA
 left = LÍNEA { $amount }
 crossed = PARE – LÍNEA CRUZADA

@@ -1,3 +1,5 @@
+### Why a text is no reading of a rod.
+
 negative = «{ $text }» queda debajo del pie del estadal. Escríbala sin el menos; si el terreno está más alto que el láser, póngalo más arriba.
 above_top = «{ $text }» pasa de la punta del estadal { $rod }, que mide { $length }. Revise el punto decimal y cuál estadal es.
 inches_past_twelve = «{ $text }» tiene { $inches } pulgadas: después de los pies van menos de 12. Revise los pies y luego las pulgadas.

@@ -1,3 +1,5 @@
+### What a voice says for a call.
+
 number-zero = cero
 number-one = uno
 number-two = dos

@@ -1,3 +1,5 @@
+### What is wrong with a surface.
+
 no_triangles = La superficie no tiene triángulos. Dé por lo menos tres puntos que no estén en una recta.
 too_wide = La superficie abarca { $span } y se calculan exactos a lo más 100,000 ft. Revise la unidad y los puntos lejanos.
 two_elevations = En este { $east }, norte { $north } la superficie tiene dos cotas, { $one } y { $other }. Quite una o mueva el pie de la cara vertical 0.01 ft hacia afuera.

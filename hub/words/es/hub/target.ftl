@@ -1,3 +1,5 @@
+### What is wrong with a target.
+
 past_end = La estación { $station } queda { $by } más allá del { $before ->
         [true] inicio
        *[false] final

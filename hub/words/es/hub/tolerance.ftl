@@ -1,3 +1,5 @@
+### What is wrong with a tolerance.
+
 negative = La tolerancia permite { $value } { $side ->
         [high] alto
        *[low] hondo

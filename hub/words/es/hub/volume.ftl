@@ -1,4 +1,6 @@
-uneven_rows = La fila { $row } de la cuadrícula tiene { $has } esquinas, la primera { $first }. Dé las mismas en cada fila.
+### Why there is no volume.
+
+uneven_rows = La fila { $row } de la cuadrícula tiene { $has } esquinas, la primera { $first }. Dé las mismas en cada fila; deje vacía la que nadie midió.
 no_cells = La cuadrícula no tiene celda con cuatro esquinas conocidas. Tome las que faltan.
 not_in_order = La sección { $number } no está después de la anterior. Dé las secciones en orden.
 one_section = Una sección no hace volumen. Dé también la siguiente.
