@@ -194,21 +194,25 @@ fn of_other(
         for name in said.iter().filter(|name| !wanted.contains(name)) {
             faults.push(format!("{place}: English has no ${name}. Check its name."));
         }
-        let keys = branches(&message.pieces);
-        for (on, key) in branches(&reference.pieces) {
-            let counted = reference
-                .parameters
-                .iter()
-                .any(|one| one.number && one.name == on);
-            if !counted && !keys.contains(&(on, key)) {
-                faults.push(format!(
-                    "{place}: has no branch [{key}] of ${on}, which English has."
-                ));
+        let (keys, wanted) = (branches(&message.pieces), branches(&reference.pieces));
+        for parameter in &reference.parameters {
+            let on = parameter.name.as_str();
+            let of_it = |(own, _): &&(&str, &str)| *own == on;
+            if parameter.number {
+                let told = wanted.iter().any(|one| of_it(&one));
+                if told && plurals(code).len() > 1 && !keys.iter().any(|one| of_it(&one)) {
+                    faults.push(format!(
+                        "{place}: does not tell one ${on} from several, as English does."
+                    ));
+                }
+                continue;
             }
-            if counted && plurals(code).len() > 1 && keys.iter().all(|(own, _)| *own != on) {
-                faults.push(format!(
-                    "{place}: does not tell one ${on} from several, as English does."
-                ));
+            for (_, key) in wanted.iter().filter(of_it) {
+                if !keys.contains(&(on, key)) {
+                    faults.push(format!(
+                        "{place}: has no branch [{key}] of ${on}, which English has."
+                    ));
+                }
             }
         }
         selectors(code, &place, message, reference, faults);
