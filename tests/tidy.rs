@@ -67,16 +67,20 @@ fn none(faults: &[String]) {
 #[test]
 fn arrows_between_floors_point_down() {
     let allowed = [
-        ("hub/earthwork", vec![]),
-        ("hub/day", vec!["earthwork"]),
-        ("hub/show", vec!["earthwork", "day"]),
-        ("hub/server", vec!["earthwork", "day", "show", "web-ui"]),
+        ("hub/words", vec![]),
+        ("hub/earthwork", vec!["words"]),
+        ("hub/day", vec!["words", "earthwork"]),
+        ("hub/show", vec!["words", "earthwork", "day"]),
+        (
+            "hub/server",
+            vec!["words", "earthwork", "day", "show", "web-ui"],
+        ),
         ("web-ui", vec![]),
     ];
     let mut faults = Vec::new();
     for (floor, below) in &allowed {
         let manifest = text(&root().join(floor).join("Cargo.toml"));
-        for other in ["earthwork", "day", "show", "rodcall", "web-ui"] {
+        for other in ["words", "earthwork", "day", "show", "rodcall", "web-ui"] {
             let uses = manifest.lines().any(|line| {
                 line.starts_with(&format!("{other}.")) || line.starts_with(&format!("{other} ="))
             });
@@ -258,13 +262,20 @@ fn what_a_person_reads() -> Vec<PathBuf> {
             root().join("hub/day/src/built.rs"),
             root().join("hub/day/src/cuts/held.rs"),
             root().join("hub/day/src/refusal.rs"),
-            root().join("hub/day/src/refusal_es.rs"),
         ],
     ]
     .concat()
     .into_iter()
     .filter(|path| !path.ends_with("tests.rs") && !short(path).contains("/tests/"))
     .collect()
+}
+
+/// The hub's own sentences, in every language.
+fn hub_words() -> Vec<PathBuf> {
+    let mut found = files("hub/words", &[".ftl"]);
+    found.retain(|path| short(path).contains("/hub/"));
+    assert!(found.len() > 100, "{} files of words", found.len());
+    found
 }
 
 /// A line that nobody reads on a screen or on a sheet.
@@ -367,6 +378,31 @@ fn nothing_that_a_person_reads_promises_that_there_is_no_danger() {
                 .find(|word| lower.contains(&format!(" {word} ")));
             if let Some(word) = promised {
                 faults.push(format!("{}:{}: “{word}”", short(&path), number + 1));
+            }
+        }
+    }
+    none(&faults);
+}
+
+#[test]
+fn every_sentence_of_the_hub_is_said_somewhere() {
+    let sources: Vec<String> = files("hub", &[".rs"])
+        .iter()
+        .map(|path| text(path))
+        .collect();
+    let mut faults = Vec::new();
+    for path in hub_words() {
+        for line in text(&path).lines() {
+            let Some((id, _)) = line.split_once(" = ") else {
+                continue;
+            };
+            let named = id
+                .chars()
+                .all(|c| c.is_ascii_alphanumeric() || c == '_' || c == '-');
+            let own = id.rsplit('-').next().unwrap_or(id);
+            let called = format!("{own}(");
+            if named && !sources.iter().any(|source| source.contains(&called)) {
+                faults.push(format!("{}: nothing says {id}: take it out", short(&path)));
             }
         }
     }

@@ -151,7 +151,7 @@ fn every_golden_log_proves_itself_and_folds_to_what_it_did() {
             let day = golden.day(&name);
             for entry in day.entries() {
                 let told = show::tell::tell(entry);
-                let wordless = told.english.is_empty() || told.spanish.is_empty();
+                let wordless = told.text.english.is_empty() || told.text.spanish.is_empty();
                 assert!(!wordless, "no sentence tells of {}", entry.body.kind());
             }
             let is = facts(&day);

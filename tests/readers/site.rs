@@ -33,7 +33,7 @@ fn tried(site: &str, table: &str) -> Result<SiteRead, String> {
             );
             for fault in &faults {
                 assert!(fault.line >= 1 && fault.line <= lines, "{fault}");
-                assert!(!fault.message.is_empty(), "{fault:?}");
+                assert!(!fault.text.is_empty(), "{fault:?}");
             }
             Err(faults[0].to_string())
         }

@@ -6,6 +6,7 @@ use earthwork::slip::Slip;
 use earthwork::tolerance::Verdict;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+use words::Text;
 
 use crate::entry::{Body, Entry};
 use crate::said::reading::{LateReason, Question, SpotReason};
@@ -33,10 +34,9 @@ pub enum Outcome {
         call: u64,
         /// The machine.
         machine: String,
-        /// Its line in English.
-        english: String,
-        /// Its line in Spanish.
-        spanish: String,
+        /// Its line.
+        #[serde(flatten)]
+        text: Text,
         /// The verdict; none for a word by eye.
         verdict: Option<Verdict>,
     },
@@ -200,8 +200,7 @@ impl Answer {
             Body::CallSent(b) => Outcome::Called {
                 call: entry.seq,
                 machine: b.machine.clone(),
-                english: b.english.clone(),
-                spanish: b.spanish.clone(),
+                text: b.text.clone(),
                 verdict: b.message.verdict(),
             },
             _ => return,

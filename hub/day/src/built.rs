@@ -7,6 +7,7 @@ use earthwork::point::Point;
 use earthwork::tolerance::Verdict;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+use words::Text;
 
 use crate::coverage;
 use crate::last;
@@ -87,10 +88,9 @@ pub struct BuiltMark {
     pub proven: bool,
     /// The paint is gone.
     pub scraped: bool,
-    /// How it stands, in English.
-    pub english: String,
-    /// The same in Spanish.
-    pub spanish: String,
+    /// How it stands.
+    #[serde(flatten)]
+    pub text: Text,
 }
 
 impl BuiltMark {
@@ -226,80 +226,54 @@ fn of_mark(state: &State, mark: &str) -> Option<BuiltMark> {
             .paint
             .as_ref()
             .is_some_and(|paint| paint.state == PaintState::Scraped),
-        english: String::new(),
-        spanish: String::new(),
+        text: Text::default(),
     };
     found.changed = last::changed_since(state, &found);
-    (found.english, found.spanish) = standing(&found, judged.is_some_and(|one| one.settled_high));
+    found.text = standing(&found, judged.is_some_and(|one| one.settled_high));
     Some(found)
 }
 
 /// How a mark stands, in a few words: the verdict, what a person decided about it, what stands behind it.
-fn standing(mark: &BuiltMark, high_by_rule: bool) -> (String, String) {
-    let (en, es) = match mark.verdict {
-        None => ("spot elevation", "elevación suelta"),
-        Some(_) if high_by_rule => ("HIGH BY RULE", "ALTO POR REGLA"),
-        Some(Verdict::On) => ("ON", "A NIVEL"),
-        Some(Verdict::High) => ("HIGH", "ALTO"),
-        Some(Verdict::Low) => ("LOW", "HONDO"),
-        Some(Verdict::TooCloseHigh) => ("too close to call, HIGH side", "muy justo, lado ALTO"),
-        Some(Verdict::TooCloseLow) => ("too close to call, LOW side", "muy justo, lado HONDO"),
+fn standing(mark: &BuiltMark, high_by_rule: bool) -> Text {
+    let verdict = match mark.verdict {
+        None => words::built::spot_elevation(),
+        Some(_) if high_by_rule => words::built::high_by_rule(),
+        Some(Verdict::On) => words::built::on(),
+        Some(Verdict::High) => words::built::high(),
+        Some(Verdict::Low) => words::built::low(),
+        Some(Verdict::TooCloseHigh) => words::built::too_close_call_high_side(),
+        Some(Verdict::TooCloseLow) => words::built::too_close_call_low_side(),
     };
-    let (mut english, mut spanish) = (vec![en.to_owned()], vec![es.to_owned()]);
-    let mut add = |en: String, es: String| {
-        english.push(en);
-        spanish.push(es);
-    };
+    let mut said = vec![Text::from(verdict)];
+    let mut add = |text: Text| said.push(text);
     if mark.paper {
-        add("typed in from paper".into(), "pasada del papel".into());
+        add(words::built::typed_in_from_paper().into());
     }
     match mark.ruling {
-        Some(Ruling::Leave) => add("left by ruling".into(), "se deja, por decisión".into()),
-        Some(Ruling::Patch) => add("patch by ruling".into(), "parche, por decisión".into()),
-        Some(Ruling::Trim) => add("trim by ruling".into(), "raspar, por decisión".into()),
+        Some(Ruling::Leave) => add(words::built::left_by_ruling().into()),
+        Some(Ruling::Patch) => add(words::built::patch_by_ruling().into()),
+        Some(Ruling::Trim) => add(words::built::trim_by_ruling().into()),
         None => {}
     }
     if mark.failed {
-        add(
-            "SOIL TEST FAILED: test again".into(),
-            "FALLÓ LA PRUEBA DE SUELO: pruebe otra vez".into(),
-        );
+        add(words::built::soil_test_failed().into());
     }
     if let Some(patch) = &mark.patch {
-        add(
-            format!("gravel {}", crate::read_as::patch_in_both(patch).0),
-            format!("grava: {}", crate::read_as::patch_in_both(patch).1),
-        );
+        add(words::built::gravel(&crate::read_as::patch(patch)));
     }
     if let Some(moved) = mark.if_moved.map(signed) {
-        add(
-            format!("the same if the laser had moved ({moved})"),
-            format!("igual si el láser se hubiera movido ({moved})"),
-        );
+        add(words::built::same_if_laser_had_moved(&moved));
     }
     if mark.changed {
-        add(
-            "measured before its target changed: shoot it again".into(),
-            "medida antes de que cambiara su rasante: lea otra vez".into(),
-        );
+        add(words::built::measured_before_its_target_changed().into());
     }
     match mark.doubt {
         LaserDoubt::Nothing => {}
-        LaserDoubt::Open => add(
-            "IN DOUBT: shoot it again".into(),
-            "EN DUDA: lea otra vez".into(),
-        ),
-        LaserDoubt::Settled => add(
-            "settles an earlier doubt".into(),
-            "resuelve una duda anterior".into(),
-        ),
+        LaserDoubt::Open => add(words::built::in_doubt().into()),
+        LaserDoubt::Settled => add(words::built::settles_an_earlier_doubt().into()),
     }
     if let Some(void) = &mark.void {
-        let (en, es) = (void.english(), void.spanish());
-        add(
-            format!("VOID, {en}: shoot it again"),
-            format!("NO VALE, {es}: lea otra vez"),
-        );
+        add(words::built::void(&void.text()));
     }
-    (english.join("; "), spanish.join("; "))
+    Text::joined(&said, "; ")
 }

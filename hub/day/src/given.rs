@@ -15,7 +15,8 @@ use earthwork::slip::Mode;
 use earthwork::target::{Layer, Run, Shape, Stack, Step, Target as Grade};
 use earthwork::tolerance::Tolerance;
 use earthwork::uncertainty::{Care, Surface};
-use earthwork::words::{Language, ScreenUnit};
+use earthwork::words::ScreenUnit;
+use words::Language;
 
 use crate::answer::{self, Answer};
 use crate::asked::{Asked, By, Command, Role};

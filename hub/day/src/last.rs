@@ -7,6 +7,7 @@ use earthwork::length::Length;
 use earthwork::tolerance::Verdict;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+use words::Text;
 
 use crate::built::{self, BuiltMark, LaserDoubt};
 use crate::said::reading::{StepSide, surface_at};
@@ -28,12 +29,7 @@ pub enum StillCounts {
         set_up: String,
     },
     /// Something happened to the ground.
-    Void {
-        /// What, in English.
-        english: String,
-        /// The same in Spanish.
-        spanish: String,
-    },
+    Void(Text),
 }
 
 /// What a reading was judged against.
@@ -69,10 +65,7 @@ pub fn of_reading(state: &State, id: u64, taken: &TakenReading) -> StillCounts {
     }
     let now = state.marks.get(&reading.mark);
     match now.and_then(|now| now.void.as_ref()) {
-        Some((_, why)) => StillCounts::Void {
-            english: why.english(),
-            spanish: why.spanish(),
-        },
+        Some((_, why)) => StillCounts::Void(why.text()),
         None => StillCounts::Counts,
     }
 }
@@ -87,10 +80,7 @@ pub fn of_before(state: &State, before: &BuiltMark) -> StillCounts {
         return StillCounts::LaserInDoubt { set_up };
     }
     match &before.void {
-        Some(why) => StillCounts::Void {
-            english: why.english(),
-            spanish: why.spanish(),
-        },
+        Some(why) => StillCounts::Void(why.text()),
         None => StillCounts::Counts,
     }
 }

@@ -54,7 +54,6 @@ pub mod prices;
 pub mod read_as;
 pub mod record;
 pub mod refusal;
-mod refusal_es;
 pub mod said;
 mod saying;
 #[cfg(test)]

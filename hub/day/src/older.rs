@@ -8,6 +8,7 @@
 //! add the old form to `LIFTS` below, with a line of a log that was written in it.
 
 use serde_json::{Error, Map, Value, json};
+use words::Text;
 
 use crate::entry::Entry;
 
@@ -53,92 +54,56 @@ fn open_items(body: &mut Fields) {
 /// An open item with its sentences as that hub would have said them; none for what is no such item.
 fn open_item(old: &Value) -> Option<Value> {
     let word = |name: &str| old.get(name).and_then(Value::as_str);
-    let about = |kind: &str, on: &str, english: String, spanish: String| json!({ "kind": kind, "on": on, "english": english, "spanish": spanish });
-    let itself = |kind: &str, on: &str| about(kind, on, on.to_owned(), on.to_owned());
+    let about = |kind: &str, on: &str, said: Text| json!({ "kind": kind, "on": on, "english": said.english, "spanish": said.spanish });
+    let itself = |kind: &str, on: &str| about(kind, on, Text::alike(on));
     Some(match word("kind")? {
         "query" => itself("query", word("query")?),
         "near_miss" => itself("near_miss", word("near_miss")?),
         "retest" => {
             let mark = word("mark")?;
-            let (english, spanish) = if old["void"] == true {
-                (
-                    format!("test of {mark} is void"),
-                    format!("la prueba de {mark} no vale"),
-                )
+            let said = if old["void"] == true {
+                words::older::test_void(&mark)
             } else {
-                (
-                    format!("test of {mark} failed"),
-                    format!("la prueba de {mark} no pasó"),
-                )
+                words::older::test_failed(&mark)
             };
-            about("test", mark, english, spanish)
+            about("test", mark, said)
         }
         "patch" => {
             let (patch, mark) = (word("patch")?, word("mark")?);
-            let said = (
-                format!("patch {patch} at {mark}"),
-                format!("parche {patch} en {mark}"),
-            );
-            about("gravel", patch, said.0, said.1)
+            let said = words::older::patch_at(&patch, &mark);
+            about("gravel", patch, said)
         }
         "undercut" => {
             let mark = word("mark")?;
-            let said = (
-                format!("undercut at {mark}"),
-                format!("sobreexcavación en {mark}"),
-            );
-            about("undercut", mark, said.0, said.1)
+            let said = words::older::undercut_at(&mark);
+            about("undercut", mark, said)
         }
         "face_watch" => {
             let zone = word("zone")?;
-            about(
-                "face",
-                zone,
-                format!("watch face {zone}"),
-                format!("vigilar el talud {zone}"),
-            )
+            about("face", zone, words::older::watch_face(&zone))
         }
         "stopped" => {
             let machine = word("machine")?;
-            let said = (
-                format!("{machine} is stopped"),
-                format!("{machine} está parada"),
-            );
-            about("stop", machine, said.0, said.1)
+            let said = words::older::is_stopped(&machine);
+            about("stop", machine, said)
         }
         "shoot_again" => {
             let mark = word("mark")?;
-            about(
-                "in_doubt",
-                mark,
-                format!("shoot {mark} again"),
-                format!("leer {mark} otra vez"),
-            )
+            about("in_doubt", mark, words::older::shoot_again(&mark))
         }
         "unproven" => {
             let set_up = word("set_up")?;
-            let said = (
-                format!("{set_up} is not proven"),
-                format!("{set_up} no está comprobada"),
-            );
-            about("closing_check", set_up, said.0, said.1)
+            let said = words::older::is_not_proven(&set_up);
+            about("closing_check", set_up, said)
         }
         "inspection" => {
             let what = word("what")?;
-            about(
-                "inspection",
-                what,
-                format!("inspection: {what}"),
-                format!("inspección: {what}"),
-            )
+            about("inspection", what, words::older::inspection(&what))
         }
         "photo_owed" => {
             let person = word("person")?;
-            let said = (
-                format!("photo on {person}'s phone"),
-                format!("foto en el teléfono de {person}"),
-            );
-            about("photo", person, said.0, said.1)
+            let said = words::older::photo_on_phone(&person);
+            about("photo", person, said)
         }
         _ => return None,
     })
@@ -201,7 +166,7 @@ mod tests {
         let again = |item: &&OpenItem| item.kind == OpenKind::InDoubt;
         let carried = state.record.carried.iter().find(again).unwrap();
         assert_eq!(
-            (carried.english.as_str(), carried.spanish.as_str()),
+            (carried.text.english.as_str(), carried.text.spanish.as_str()),
             ("shoot P-03 again", "leer P-03 otra vez")
         );
     }

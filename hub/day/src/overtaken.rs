@@ -15,6 +15,8 @@
 //! | a target's revision | the revision that the page showed |
 //! | an aim | the aim and the target's revision that the page showed, on this day |
 
+use words::Text;
+
 use crate::refusal::Refusal;
 use crate::state::State;
 use crate::time::{Time, When};
@@ -29,14 +31,10 @@ pub(crate) fn in_time(when: When) -> Result<(), Refusal> {
     Ok(())
 }
 
-/// Refuses a word that was said before what stands now; `what` says what that is, in English and in Spanish.
-pub(crate) fn after(
-    when: When,
-    since: Option<Time>,
-    (english, spanish): (&str, &str),
-) -> Result<(), Refusal> {
+/// Refuses a word that was said before what stands now; `what` says what that is.
+pub(crate) fn after(when: When, since: Option<Time>, what: impl Into<Text>) -> Result<(), Refusal> {
     if since.is_some_and(|since| when.made_at < since) {
-        return Err(overtaken(english, spanish));
+        return Err(overtaken(what));
     }
     Ok(())
 }
@@ -46,19 +44,13 @@ pub(crate) fn after(
 pub(crate) fn before_its_call(state: &State, machine: &str, when: When) -> Result<(), Refusal> {
     in_time(when)?;
     let live = state.live_call(machine).map(|(_, call)| call.made_at);
-    let newer = (
-        "The machine was told something newer.",
-        "A la máquina se le dijo algo más nuevo.",
-    );
+    let newer = words::overtaken::machine_told_something_newer();
     after(when, live, newer)
 }
 
 /// Refuses an answer to something that no longer stands as it was seen.
-pub(crate) fn overtaken(english: &str, spanish: &str) -> Refusal {
-    Refusal::Overtaken {
-        english: format!("{english} Look, and say it again if it still holds."),
-        spanish: format!("{spanish} Mire, y dígalo otra vez si sigue siendo así."),
-    }
+pub(crate) fn overtaken(what: impl Into<Text>) -> Refusal {
+    Refusal::Overtaken(words::overtaken::look_again(&what.into()))
 }
 
 #[cfg(test)]

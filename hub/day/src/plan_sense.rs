@@ -6,6 +6,7 @@ use earthwork::site_frame::{FitFinding, fit_to_pins};
 use earthwork::target::{DigTo, KeptNet, Shape};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+use words::Text;
 
 use crate::site::{Site, Target};
 
@@ -18,9 +19,8 @@ pub struct Odd {
     /// Where, by kind and name: `targets.EAST`.
     pub path: String,
     /// What is odd.
-    pub english: String,
-    /// The same in Spanish.
-    pub spanish: String,
+    #[serde(flatten)]
+    pub text: Text,
 }
 
 /// Ends that meet differ by no more than this: 0.02 ft (field practice).
@@ -65,11 +65,10 @@ fn one_elevation(target: &Target, at: Point) -> Option<Length> {
 }
 
 impl Found {
-    fn odd(&mut self, path: String, english: String, spanish: String) {
+    fn odd(&mut self, path: String, text: impl Into<Text>) {
         self.0.push(Odd {
             path,
-            english,
-            spanish,
+            text: text.into(),
         });
     }
 
@@ -102,13 +101,10 @@ impl Found {
         for (point, _) in named.take(10) {
             self.odd(
                 format!("targets.{}", target.id),
-                format!(
-                    "The point at east {}, north {}, elevation {}, stands steeper than 1 to 1 from all its neighbours. Was it mistyped?",
-                    point.at.x, point.at.y, point.elevation
-                ),
-                format!(
-                    "El punto en este {}, norte {}, cota {}, queda a más de 1 a 1 de todos sus vecinos. ¿Se escribió mal?",
-                    point.at.x, point.at.y, point.elevation
+                words::plan_sense::point_east_north_elevation_stands(
+                    &point.at.x,
+                    &point.at.y,
+                    &point.elevation,
                 ),
             );
         }
@@ -148,13 +144,11 @@ impl Found {
                 let (before, here, after) = (&one.id, &mid.id, &two.id);
                 self.odd(
                     format!("marks.{here}"),
-                    format!(
-                        "{here} is {:.2} ft off the line from {before} to {after}. Is a step meant there?",
-                        off.abs()
-                    ),
-                    format!(
-                        "{here} queda a {:.2} ft de la línea de {before} a {after}. ¿Hay ahí un escalón?",
-                        off.abs()
+                    words::plan_sense::ft_off_line_from(
+                        &here,
+                        &format!("{:.2}", off.abs()),
+                        &before,
+                        &after,
                     ),
                 );
             }
@@ -189,8 +183,7 @@ impl Found {
             if let Some(by) = above {
                 self.odd(
                     format!("marks.{}", mark.id),
-                    format!("{}: the dig-to lies {by} above existing ground. That is fill, not cut: is it meant?", mark.id),
-                    format!("{}: la rasante queda {by} sobre el terreno. Eso es relleno, no corte: ¿así debe ser?", mark.id),
+                    words::plan_sense::dig_lies_above_existing_ground(&mark.id, &by),
                 );
             }
         }
@@ -201,43 +194,28 @@ impl Found {
         let Some(frame) = &site.frame else { return };
         let fit = frame.pairs().and_then(|pairs| fit_to_pins(&pairs));
         let Ok(fit) = fit else {
-            self.odd(
-                "frame".into(),
-                "No two found pins stand apart: nothing shows that the frame is right.".into(),
-                "No hay dos puntos hallados separados: nada prueba que el marco esté bien.".into(),
-            );
+            self.odd("frame".into(), words::plan_sense::no_two_found_pins_stand());
             return;
         };
         for finding in &fit.findings {
-            let (english, spanish) = match finding {
-                FitFinding::ScaleOff => (
-                    format!("Between the pins the site measures {:.5} of the plan, more than one in 5000 off.", fit.scale),
-                    format!("Entre los puntos, la obra mide {:.5} del plano: más de uno en 5000 de diferencia.", fit.scale),
-                ),
-                FitFinding::PlanInMetres => (
-                    "The pins fit if the plan were in metres. Nothing was changed.".into(),
-                    "Los puntos coinciden si el plano estuviera en metros. No se cambió nada.".into(),
-                ),
-                FitFinding::SiteInMetres => (
-                    "The pins fit if the site had been measured in metres. Nothing was changed.".into(),
-                    "Los puntos coinciden si la obra se hubiera medido en metros. No se cambió nada.".into(),
-                ),
+            let text = match finding {
+                FitFinding::ScaleOff => {
+                    words::plan_sense::between_pins_site_measures_plan(&format!("{:.5}", fit.scale))
+                }
+                FitFinding::PlanInMetres => words::plan_sense::pins_fit_if_plan_were().into(),
+                FitFinding::SiteInMetres => words::plan_sense::pins_fit_if_site_had().into(),
                 FitFinding::PinOff { number, by } => {
                     let pin = frame.pins.get(*number).map_or("?", |pin| pin.id.as_str());
-                    (
-                        format!("Pin {pin} stands {by} off where the others put it."),
-                        format!("El punto {pin} queda a {by} de donde lo ponen los demás."),
-                    )
+                    words::plan_sense::pin_stands_off_where_others(&pin, &by)
                 }
             };
-            self.odd("frame".into(), english, spanish);
+            self.odd("frame".into(), text);
         }
         let turned = fit.turn().abs();
         if turned > 0.1 {
             self.odd(
                 "frame".into(),
-                format!("The pins lie turned by {turned:.2}° to the frame. Check `turn`."),
-                format!("Los puntos quedan girados {turned:.2}° respecto al marco. Revise `turn`."),
+                words::plan_sense::pins_lie_turned_by_frame(&format!("{:.2}", turned)),
             );
         }
     }

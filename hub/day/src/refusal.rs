@@ -1,32 +1,29 @@
-//! Why something can't be done, and what to do instead: for a person in the field, in both languages.
+//! Why something can't be done, and what to do instead: for a person in the field.
 
 use earthwork::figure::FigureError;
-use earthwork::words::Language;
 use serde::{Deserialize, Serialize};
-use thiserror::Error;
 use utoipa::ToSchema;
+use words::Text;
+use words::refusal::role;
 
 use crate::asked::Role;
 use crate::read_as;
 use crate::record::missing::CloseMissing;
-use crate::time::Time;
+use crate::time::{Time, ago};
 
 mod thing;
 
 pub use thing::Thing;
 
 /// A refusal. Nothing was entered in the log; what was typed is not lost, the page keeps it.
-#[derive(Clone, Debug, PartialEq, Eq, Error, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum Refusal {
     /// No day is open.
-    #[error("No day is open. Start the hub again, or ask the supervisor to open one.")]
     NoDay,
     /// No site has been read.
-    #[error("No site is loaded. Start the hub with a site file.")]
     NoSite,
     /// The asker's role does not allow it.
-    #[error("This phone can't do that. Ask {} to do it.", who(.roles, .machine.as_deref()))]
     NotAllowed {
         /// The roles that may.
         roles: Vec<Role>,
@@ -34,7 +31,6 @@ pub enum Refusal {
         machine: Option<String>,
     },
     /// A name that the site does not have.
-    #[error("There is no {what} named {} on this site. Pick one from the list.", .what.read(.name, Language::English))]
     Unknown {
         /// What kind of thing.
         what: Thing,
@@ -42,132 +38,71 @@ pub enum Refusal {
         name: String,
     },
     /// The typed rod value can't be.
-    #[error("{english}")]
-    RodValue {
-        /// What is wrong and what to do.
-        english: String,
-        /// The same in Spanish.
-        spanish: String,
-    },
+    RodValue(Text),
     /// The set-up has no second benchmark yet.
-    #[error("{} is not proven yet. Shoot a second benchmark first.", set_up_name(.set_up))]
     SetUpNotProven {
         /// Which.
         set_up: String,
     },
     /// The set-up is closed.
-    #[error("{} is taken down. Pick the set-up that stands now, or set up again.", set_up_name(.set_up))]
     SetUpIsClosed {
         /// Which.
         set_up: String,
     },
     /// Two set-ups that could not be told apart.
-    #[error(
-        "{} stands at almost the same height. Take it down first, or move this one by half a foot: a reading could not tell which laser it is from.",
-        set_up_name(.set_up)
-    )]
     SetUpsAlike {
         /// The other.
         set_up: String,
     },
     /// With more than one benchmark on site, one is not enough.
-    #[error("This site has more than one benchmark. Shoot {other} to prove the set-up.")]
     SecondBenchmarkThere {
         /// Another benchmark.
         other: String,
     },
     /// A sloped laser that can't be set up or used so.
-    #[error("{english}")]
-    SlopedLaser {
-        /// What is wrong and what to do.
-        english: String,
-        /// The same in Spanish.
-        spanish: String,
-    },
+    SlopedLaser(Text),
     /// A second levelling that does not prove anything.
-    #[error("{english}")]
-    SecondLevelling {
-        /// What is wrong and what to do.
-        english: String,
-        /// The same in Spanish.
-        spanish: String,
-    },
+    SecondLevelling(Text),
     /// A test or a line of levels that proves nothing.
-    #[error("{english}")]
-    Levels {
-        /// What is wrong and what to do.
-        english: String,
-        /// The same in Spanish.
-        spanish: String,
-    },
+    Levels(Text),
     /// The point lies outside of the target, or between what it says.
-    #[error("{english}")]
-    NoGrade {
-        /// What is wrong and what to do.
-        english: String,
-        /// The same in Spanish.
-        spanish: String,
-    },
+    NoGrade(Text),
     /// Within half a foot of a step: say which side.
-    #[error("{mark} is within half a foot of a step. Say which side the rod is on.")]
     WhichSide {
         /// The mark.
         mark: String,
     },
     /// The mark's paint is gone.
-    #[error(
-        "{mark} is not on the ground any more. Lay it again from a hub, a string or control first."
-    )]
     MarkScraped {
         /// Which.
         mark: String,
     },
     /// Whoever laid it can't check it.
-    #[error("{mark} was laid by the same person. Somebody else measures it a second time.")]
     SameEyes {
         /// Which.
         mark: String,
     },
     /// A mark that can't be laid or checked so.
-    #[error("{english}")]
-    BadMark {
-        /// What is wrong and what to do.
-        english: String,
-        /// The same in Spanish.
-        spanish: String,
-    },
+    BadMark(Text),
     /// A tape from a mark without one.
-    #[error("Say from which mark the tape goes.")]
     NoMarkToTapeFrom,
     /// No line on the site that must not be crossed.
-    #[error(
-        "This site has no line that must not be crossed. Add one to the site file with no_cross = true."
-    )]
     NoLine,
     /// More than one line that must not be crossed.
-    #[error("This site has several lines that must not be crossed. Say which one was taped to.")]
     WhichLine,
     /// The call is not live any more.
-    #[error("That call is not live any more. Look at the screen: a newer one may be there.")]
     CallNotLive,
     /// Nothing waits for a ruling there.
-    #[error("{mark} waits for no ruling. Rule on marks that two shots left too close to call.")]
     NothingToRule {
         /// The mark.
         mark: String,
     },
     /// A low spot can't be trimmed.
-    #[error(
-        "{mark} is too close to call on the LOW side: there is nothing to trim. Leave it, or patch it with gravel."
-    )]
     NothingToTrim {
         /// The mark.
         mark: String,
     },
     /// An aim beyond the tolerance.
-    #[error(
-        "That aim lies outside of the tolerance ({low} to {high}). Aim inside it, or revise the target."
-    )]
     AimOutside {
         /// Lowest aim.
         low: String,
@@ -175,31 +110,12 @@ pub enum Refusal {
         high: String,
     },
     /// A target that can't be.
-    #[error("{english}")]
-    BadTarget {
-        /// What is wrong and what to do.
-        english: String,
-        /// The same in Spanish.
-        spanish: String,
-    },
+    BadTarget(Text),
     /// A site that can't be so.
-    #[error("{english}")]
-    BadSite {
-        /// What is wrong and what to do.
-        english: String,
-        /// The same in Spanish.
-        spanish: String,
-    },
+    BadSite(Text),
     /// Something of the account can't be: a figure, a load, a patch, a test.
-    #[error("{english}")]
-    Account {
-        /// What is wrong and what to do.
-        english: String,
-        /// The same in Spanish.
-        spanish: String,
-    },
+    Account(Text),
     /// A required word is missing.
-    #[error("Say {what}: it goes into the log.")]
     SayWhy {
         /// What is to be said.
         what: String,
@@ -207,23 +123,12 @@ pub enum Refusal {
         spanish: String,
     },
     /// The change shown is not the one confirmed.
-    #[error(
-        "The site has changed again since it was shown. Look at the difference once more, then confirm."
-    )]
     SiteChangedAgain,
     /// The first site file is in force; nothing to confirm.
-    #[error("No changed site file waits. There is nothing to confirm.")]
     NoSiteChange,
     /// An operator without a machine, or an empty name.
-    #[error("{english}")]
-    BadJoin {
-        /// What is wrong and what to do.
-        english: String,
-        /// The same in Spanish.
-        spanish: String,
-    },
+    BadJoin(Text),
     /// Somebody of that name is in already.
-    #[error("{person} is here already, on another phone{}. If that is you, say so; if not, go by another name: {another}.", and_in(.inside.as_deref()))]
     SameName {
         /// As that person's name is written.
         person: String,
@@ -236,9 +141,6 @@ pub enum Refusal {
         another: String,
     },
     /// Another phone is the screen of that cab.
-    #[error(
-        "{person}'s phone is the screen of {machine}. Whoever sits there gives the cab away first (SCREEN, GIVE THE CAB), or a supervisor does (NOW, phones joined); then press IN again."
-    )]
     CabTaken {
         /// Which machine.
         machine: String,
@@ -246,9 +148,6 @@ pub enum Refusal {
         person: String,
     },
     /// No phone takes a cab while somebody may rely on its screen.
-    #[error(
-        "{person}'s phone is the screen of {machine}, and its bucket is held down, or somebody asks or is in. No other phone takes it now. If that phone is dead, a supervisor removes it; then press IN again."
-    )]
     CabHeld {
         /// Which machine.
         machine: String,
@@ -256,31 +155,21 @@ pub enum Refusal {
         person: String,
     },
     /// A phone that stayed in over the night, before somebody has said who holds it.
-    #[error("Say first whether you are {person}.")]
     SayWho {
         /// Whom the phone was yesterday.
         person: String,
     },
     /// The name is the competent person's; nobody has looked whether the phone is.
-    #[error(
-        "{person} is named in the site file, but nobody has confirmed yet that this phone is {person}'s. A supervisor does it on another phone or the laptop: NOW, phones joined."
-    )]
     NotConfirmed {
         /// Who.
         person: String,
     },
     /// A witness who can't be told from the person who went in.
-    #[error(
-        "A witness's phone was in before {person} went in, or a supervisor has confirmed whose it is. Ask somebody else to look, or have a supervisor confirm this phone: NOW, phones joined."
-    )]
     WitnessUnknown {
         /// Who is in.
         person: String,
     },
     /// A group comes out whole.
-    #[error(
-        "{person} leads {inside} in. Say OUT when all of them are out, and how many; you said {said}."
-    )]
     NotAllOut {
         /// Who leads.
         person: String,
@@ -290,32 +179,17 @@ pub enum Refusal {
         said: u32,
     },
     /// The question answered was another.
-    #[error("That question was about another mark. Send the reading again.")]
     NotThatQuestion,
     /// The asker is not one of the competent persons.
-    #[error("Only the competent person can do that: {}.", if .named.is_empty() { "the site file names nobody; add competent = [\"…\"]".to_owned() } else { .named.join(", ") })]
     NotCompetent {
         /// Whom the site file names.
         named: Vec<String>,
     },
     /// A face that can't be worked out.
-    #[error("{english}")]
-    BadFace {
-        /// What is wrong and what to do.
-        english: String,
-        /// The same in Spanish.
-        spanish: String,
-    },
+    BadFace(Text),
     /// Something holds work back there.
-    #[error("{english}")]
-    HeldBack {
-        /// What, and what to do.
-        english: String,
-        /// The same in Spanish.
-        spanish: String,
-    },
+    HeldBack(Text),
     /// A ticket that does not hold today.
-    #[error("Ticket {ticket} holds for {days}, not today. Ask for a new one.")]
     TicketLapsed {
         /// Which.
         ticket: String,
@@ -323,10 +197,8 @@ pub enum Refusal {
         days: String,
     },
     /// A visit whose name no phone gives.
-    #[error("That visit has no proper name. Open the page again and ask anew.")]
     BadVisit,
     /// The same person is in already.
-    #[error("{person} is in at {machine} already. Press I AM OUT first.")]
     AlreadyIn {
         /// Who.
         person: String,
@@ -334,53 +206,36 @@ pub enum Refusal {
         machine: String,
     },
     /// Whoever is in can't take the ask back.
-    #[error("You are in. Press I AM OUT when you are out.")]
     SayOutInstead,
     /// Nobody waits for this answer.
-    #[error("Nobody waits for that answer any more. Look at the list.")]
     NotAsked,
     /// Nobody is in there under that visit.
-    #[error("Nobody is in at {machine} on that visit. Look at the list.")]
     NotIn {
         /// Where.
         machine: String,
     },
     /// Somebody else's visit.
-    #[error("That is {person}'s visit. Who has seen {person} out says so as a witness.")]
     NotYourVisit {
         /// Whose.
         person: String,
     },
     /// Not a witness.
-    #[error(
-        "A witness is somebody else, and not this machine's own operator. Ask another person to look."
-    )]
     NoWitness,
     /// Somebody asks to come in.
-    #[error("{person} asks to come in. Answer first: BUCKET DOWN, WAIT or NO.")]
     AnswerFirst {
         /// Who.
         person: String,
     },
     /// The press was on its way for too long to be about now.
-    #[error("That press came too late to count. Hold it again.")]
     PressedTooLate,
     /// A word about this moment was on its way for too long.
-    #[error("You said that {} ago and it came only now. Look, and say it again if it still holds.", crate::time::ago(*.ms))]
     SaidTooLate {
         /// How many milliseconds.
         ms: i64,
     },
     /// What the word answers is not what stands any more.
-    #[error("{english}")]
-    Overtaken {
-        /// What has happened since, and what to do.
-        english: String,
-        /// The same in Spanish.
-        spanish: String,
-    },
+    Overtaken(Text),
     /// A stop is not lifted while somebody may be in.
-    #[error("{} in at {machine}. Everybody comes out first; then lift the stop.", are(.people))]
     PeopleIn {
         /// Where.
         machine: String,
@@ -388,100 +243,166 @@ pub enum Refusal {
         people: Vec<String>,
     },
     /// Something of the record can't be: a signature, an amendment, a photo.
-    #[error("{english}")]
-    OfTheRecord {
-        /// What is wrong and what to do.
-        english: String,
-        /// The same in Spanish.
-        spanish: String,
-    },
+    OfTheRecord(Text),
     /// The day is closed.
-    #[error(
-        "The day is closed. It still takes notes, tests, queries and photos{}; to dig on, the supervisor opens the next day.",
-        if *.signed { ", and amendments under a signature" } else { "" }
-    )]
     DayIsClosed {
         /// Signed too.
         signed: bool,
     },
     /// Something is missing before the day can be closed.
-    #[error("The day can't be closed yet. Missing: {}.", .missing.iter().map(CloseMissing::english).collect::<Vec<_>>().join("; "))]
     NotReadyToClose {
         /// What; what may not be overridden first.
         missing: Vec<CloseMissing>,
     },
     /// The reading to correct is unknown.
-    #[error("The reading to correct is not in this day's log. Take a new one.")]
     NoSuchReading,
 }
 
-fn set_up_name(id: &str) -> String {
-    read_as::set_up(id, Language::English)
-}
-
-fn and_in(machine: Option<&str>) -> String {
-    machine.map_or_else(String::new, |machine| {
-        format!(", and may be IN at {machine}")
-    })
-}
-
-fn are(people: &[String]) -> String {
-    let verb = if people.len() == 1 { "is" } else { "are" };
-    format!("{} {verb}", people.join(", "))
-}
-
-fn who(roles: &[Role], machine: Option<&str>) -> String {
+/// Who may do it, as “Ask … to do it” goes on.
+fn who(roles: &[Role], machine: Option<&str>) -> Text {
     if let Some(machine) = machine {
-        return format!("the operator of {machine}");
+        return words::refusal::operator_of(&machine);
     }
-    let names: Vec<&str> = roles
-        .iter()
-        .map(|role| match role {
-            Role::Ground => "a ground person",
-            Role::Operator => "the operator",
-            Role::Supervisor => "the supervisor",
-            Role::Visitor => "a visitor",
-            Role::Hub => "the hub",
-        })
-        .collect();
-    names.join(" or ")
+    let names = roles.iter().map(|role| match role {
+        Role::Ground => role::ground(),
+        Role::Operator => role::operator(),
+        Role::Supervisor => role::supervisor(),
+        Role::Visitor => role::visitor(),
+        Role::Hub => role::hub(),
+    });
+    let names = names.map(Text::from);
+    names
+        .reduce(|one, other| role::or(&one, &other))
+        .unwrap_or_default()
 }
 
 impl Refusal {
-    /// Something of the account can't be, in both languages.
-    pub(crate) fn account(english: impl Into<String>, spanish: impl Into<String>) -> Refusal {
-        Refusal::Account {
-            english: english.into(),
-            spanish: spanish.into(),
-        }
+    /// Something of the account can't be.
+    pub(crate) fn account(text: impl Into<Text>) -> Refusal {
+        Refusal::Account(text.into())
     }
 
-    /// Something of the record can't be, in both languages.
-    pub(crate) fn of_the_record(english: impl Into<String>, spanish: impl Into<String>) -> Refusal {
-        Refusal::OfTheRecord {
-            english: english.into(),
-            spanish: spanish.into(),
-        }
+    /// Something of the record can't be.
+    pub(crate) fn of_the_record(text: impl Into<Text>) -> Refusal {
+        Refusal::OfTheRecord(text.into())
     }
 
-    /// A required word is missing; each language's words follow “Say” and “Diga”.
-    pub(crate) fn say_why(what: impl Into<String>, spanish: impl Into<String>) -> Refusal {
+    /// A required word is missing; the words follow “Say” and “Diga”.
+    pub(crate) fn say_why(what: impl Into<Text>) -> Refusal {
+        let Text { english, spanish } = what.into();
         Refusal::SayWhy {
-            what: what.into(),
-            spanish: spanish.into(),
+            what: english,
+            spanish,
         }
     }
 
     /// A figure that no site has.
     pub(crate) fn figure(error: &FigureError) -> Refusal {
-        Refusal::account(error.to_string(), error.spanish())
+        Refusal::account(error.text())
     }
 
-    /// What the person reads, in the language of their screen.
-    pub fn text(&self, language: Language) -> String {
-        match language {
-            Language::English => self.to_string(),
-            Language::Spanish => crate::refusal_es::spanish(self),
+    /// What the person reads.
+    #[expect(
+        clippy::too_many_lines,
+        reason = "one line for each thing that can be said"
+    )]
+    pub fn text(&self) -> Text {
+        match self {
+            Self::RodValue(text)
+            | Self::SlopedLaser(text)
+            | Self::SecondLevelling(text)
+            | Self::Levels(text)
+            | Self::NoGrade(text)
+            | Self::BadMark(text)
+            | Self::BadTarget(text)
+            | Self::BadSite(text)
+            | Self::Account(text)
+            | Self::BadJoin(text)
+            | Self::BadFace(text)
+            | Self::HeldBack(text)
+            | Self::Overtaken(text)
+            | Self::OfTheRecord(text) => text.clone(),
+            Self::NoDay => words::refusal::no_day().into(),
+            Self::NoSite => words::refusal::no_site().into(),
+            Self::NotAllowed { roles, machine } => {
+                words::refusal::not_allowed(&who(roles, machine.as_deref()))
+            }
+            Self::Unknown { what, name } => {
+                words::refusal::unknown(&what.called(), &what.read(name))
+            }
+            Self::SetUpNotProven { set_up } => {
+                words::refusal::set_up_not_proven(&read_as::set_up(set_up))
+            }
+            Self::SetUpIsClosed { set_up } => {
+                words::refusal::set_up_is_closed(&read_as::set_up(set_up))
+            }
+            Self::SetUpsAlike { set_up } => words::refusal::set_ups_alike(&read_as::set_up(set_up)),
+            Self::SecondBenchmarkThere { other } => words::refusal::second_benchmark_there(other),
+            Self::WhichSide { mark } => words::refusal::which_side(mark),
+            Self::MarkScraped { mark } => words::refusal::mark_scraped(mark),
+            Self::SameEyes { mark } => words::refusal::same_eyes(mark),
+            Self::NoMarkToTapeFrom => words::refusal::no_mark_to_tape_from().into(),
+            Self::NoLine => words::refusal::no_line().into(),
+            Self::WhichLine => words::refusal::which_line().into(),
+            Self::CallNotLive => words::refusal::call_not_live().into(),
+            Self::NothingToRule { mark } => words::refusal::nothing_to_rule(mark),
+            Self::NothingToTrim { mark } => words::refusal::nothing_to_trim(mark),
+            Self::AimOutside { low, high } => words::refusal::aim_outside(low, high),
+            Self::SayWhy { what, spanish } => words::refusal::say_why(&Text {
+                english: what.clone(),
+                spanish: spanish.clone(),
+            }),
+            Self::SiteChangedAgain => words::refusal::site_changed_again().into(),
+            Self::NoSiteChange => words::refusal::no_site_change().into(),
+            Self::SameName {
+                person,
+                inside: None,
+                another,
+                ..
+            } => words::refusal::same_name(person, another),
+            Self::SameName {
+                person,
+                inside: Some(machine),
+                another,
+                ..
+            } => words::refusal::same_name_in(person, machine, another),
+            Self::CabTaken { machine, person } => words::refusal::cab_taken(person, machine),
+            Self::CabHeld { machine, person } => words::refusal::cab_held(person, machine),
+            Self::SayWho { person } => words::refusal::say_who(person),
+            Self::NotConfirmed { person } => words::refusal::not_confirmed(person),
+            Self::WitnessUnknown { person } => words::refusal::witness_unknown(person),
+            Self::NotAllOut {
+                person,
+                inside,
+                said,
+            } => words::refusal::not_all_out(person, inside, said),
+            Self::NotThatQuestion => words::refusal::not_that_question().into(),
+            Self::NotCompetent { named } if named.is_empty() => {
+                words::refusal::nobody_competent().into()
+            }
+            Self::NotCompetent { named } => words::refusal::not_competent(&named.join(", ")),
+            Self::TicketLapsed { ticket, days } => words::refusal::ticket_lapsed(ticket, days),
+            Self::BadVisit => words::refusal::bad_visit().into(),
+            Self::AlreadyIn { person, machine } => words::refusal::already_in(person, machine),
+            Self::SayOutInstead => words::refusal::say_out_instead().into(),
+            Self::NotAsked => words::refusal::not_asked().into(),
+            Self::NotIn { machine } => words::refusal::not_in(machine),
+            Self::NotYourVisit { person } => words::refusal::not_your_visit(person),
+            Self::NoWitness => words::refusal::no_witness().into(),
+            Self::AnswerFirst { person } => words::refusal::answer_first(person),
+            Self::PressedTooLate => words::refusal::pressed_too_late().into(),
+            Self::SaidTooLate { ms } => words::refusal::said_too_late(&ago(*ms)),
+            Self::PeopleIn { machine, people } => {
+                words::refusal::people_in(&people.len(), &people.join(", "), machine)
+            }
+            Self::DayIsClosed { signed } => words::refusal::day_is_closed(signed),
+            Self::NotReadyToClose { missing } => {
+                let missing: Vec<Text> = missing.iter().map(CloseMissing::text).collect();
+                words::refusal::not_ready_to_close(&Text::joined(&missing, "; "))
+            }
+            Self::NoSuchReading => words::refusal::no_such_reading().into(),
         }
     }
 }
+
+words::error!(Refusal);

@@ -10,6 +10,7 @@ use std::collections::BTreeSet;
 use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+use words::Text;
 
 use crate::plan_sense;
 use crate::said::edge;
@@ -21,10 +22,8 @@ pub struct SiteFault {
     /// Where, by kind and name: `targets.EAST`, `marks.N-04.target`.
     pub path: String,
     /// What is wrong and what to do.
-    #[serde(rename = "english")]
-    pub message: String,
-    /// The same in Spanish.
-    pub spanish: String,
+    #[serde(flatten)]
+    pub text: Text,
     /// Odd, but the crew may mean it.
     pub warning: bool,
 }
@@ -48,107 +47,80 @@ pub fn faults(site: &Site) -> Vec<SiteFault> {
     found.lines(site);
     sizes::faults(&mut found, site);
     cuts::faults(&mut found, site);
-    for (path, english, spanish) in far_off::odd(site) {
-        found.odd(path, english, spanish);
+    for (path, text) in far_off::odd(site) {
+        found.odd(path, text);
     }
     for odd in plan_sense::odd(site) {
-        found.odd(odd.path, odd.english, odd.spanish);
+        found.odd(odd.path, odd.text);
     }
     found.0
 }
 
-/// A list's name in Spanish, with its article.
-fn in_spanish(list: &str) -> &str {
+/// A list of the site file as a sentence names it.
+fn listed(list: &str) -> Text {
+    use words::site_faults::list;
     match list {
-        "benchmarks" => "los bancos de nivel",
-        "lines" => "las líneas",
-        "targets" => "las rasantes",
-        "marks" => "las marcas",
-        "machines" => "las máquinas",
-        "rods" => "los estadales",
-        "lasers" => "los láseres",
-        "faces" => "los taludes",
-        "structures" => "las estructuras",
-        "utilities" => "las líneas enterradas",
-        "tickets" => "los permisos",
-        "overheads" => "las líneas aéreas",
-        "piles" => "los montones",
-        other => other,
+        "benchmarks" => list::benchmarks().into(),
+        "lines" => list::lines().into(),
+        "targets" => list::targets().into(),
+        "marks" => list::marks().into(),
+        "machines" => list::machines().into(),
+        "rods" => list::rods().into(),
+        "lasers" => list::lasers().into(),
+        "faces" => list::faces().into(),
+        "structures" => list::structures().into(),
+        "utilities" => list::utilities().into(),
+        "tickets" => list::tickets().into(),
+        "overheads" => list::overheads().into(),
+        "piles" => list::piles().into(),
+        other => Text::alike(other),
     }
 }
 
 struct Faults(Vec<SiteFault>);
 
 impl Faults {
-    fn wrong(
-        &mut self,
-        path: impl Into<String>,
-        english: impl Into<String>,
-        spanish: impl Into<String>,
-    ) {
+    fn wrong(&mut self, path: impl Into<String>, text: impl Into<Text>) {
         self.0.push(SiteFault {
             path: path.into(),
-            message: english.into(),
-            spanish: spanish.into(),
+            text: text.into(),
             warning: false,
         });
     }
 
-    fn odd(
-        &mut self,
-        path: impl Into<String>,
-        english: impl Into<String>,
-        spanish: impl Into<String>,
-    ) {
+    fn odd(&mut self, path: impl Into<String>, text: impl Into<Text>) {
         self.0.push(SiteFault {
             path: path.into(),
-            message: english.into(),
-            spanish: spanish.into(),
+            text: text.into(),
             warning: true,
         });
     }
 
     fn whole(&mut self, site: &Site) {
         if site.name.trim().is_empty() {
-            self.wrong(
-                "name",
-                "The site has no name. Give it the name that the crew uses.",
-                "La obra no tiene nombre. Póngale el que usa la cuadrilla.",
-            );
+            self.wrong("name", words::site_faults::the_site_has_no_name());
         }
         let needs = [
             (
                 "benchmarks",
                 site.benchmarks.is_empty(),
-                "no benchmark: nothing can be levelled",
-                "no tiene banco de nivel: no hay de dónde nivelar",
+                words::site_faults::no_benchmark(),
             ),
             (
                 "machines",
                 site.machines.is_empty(),
-                "no machine: nobody can be called",
-                "no tiene máquina: no hay a quién avisar",
+                words::site_faults::no_machine(),
             ),
-            (
-                "rods",
-                site.rods.is_empty(),
-                "no rod: nothing can be read",
-                "no tiene estadal: no hay con qué leer",
-            ),
+            ("rods", site.rods.is_empty(), words::site_faults::no_rod()),
             (
                 "lasers",
                 site.lasers.is_empty(),
-                "no laser: nothing can be set up",
-                "no tiene láser: no hay qué poner",
+                words::site_faults::no_laser(),
             ),
         ];
-        for (path, missing, english, spanish) in needs {
+        for (path, missing, without) in needs {
             if missing {
-                self.wrong(
-                    path,
-                    format!("The site has {english}. Add one."),
-                    format!("La obra {spanish}. Agregue uno."),
-                );
+                self.wrong(path, words::site_faults::the_site_has(&without));
             }
         }
     }
@@ -179,19 +151,11 @@ impl Faults {
             let mut seen = BTreeSet::new();
             for name in names {
                 if name.trim().is_empty() {
-                    self.wrong(
-                        list,
-                        format!("One of the {list} has no name. Name it."),
-                        format!("Uno de {} no tiene nombre. Póngale.", in_spanish(list)),
-                    );
+                    self.wrong(list, words::site_faults::one_has_no_name(&listed(list)));
                 } else if !seen.insert(name) {
                     self.wrong(
                         format!("{list}.{name}"),
-                        format!("“{name}” stands twice among the {list}. Rename or remove one."),
-                        format!(
-                            "«{name}» está dos veces entre {}. Cambie el nombre de uno o quítelo.",
-                            in_spanish(list)
-                        ),
+                        words::site_faults::stands_twice_among_the(&name, &listed(list)),
                     );
                 }
             }
@@ -205,22 +169,14 @@ impl Faults {
                 if apart < BENCHMARKS_ALIKE {
                     self.odd(
                         format!("benchmarks.{}", other.id),
-                        format!(
-                            "{} and {} are only {apart} apart: a mix-up could not be noticed. Add a third.",
-                            one.id, other.id
-                        ),
-                        format!(
-                            "{} y {} difieren solo {apart}: no se notaría si se confunden. Agregue un tercero.",
-                            one.id, other.id
-                        ),
+                        words::site_faults::and_are_only_apart(&one.id, &other.id, &apart),
                     );
                 }
             }
             if one.doubt < Length::ZERO {
                 self.wrong(
                     format!("benchmarks.{}.doubt", one.id),
-                    "A doubt can't be negative.",
-                    "Una duda no puede ser negativa.",
+                    words::site_faults::a_doubt_cant_be_negative(),
                 );
             }
         }
@@ -229,27 +185,24 @@ impl Faults {
     fn target(&mut self, target: &Target) {
         let path = format!("targets.{}", target.id);
         for error in target.grade.check() {
-            self.wrong(path.clone(), error.to_string(), error.spanish());
+            self.wrong(path.clone(), error.text());
         }
         if target.tolerance.high < Length::ZERO || target.tolerance.low < Length::ZERO {
             self.wrong(
                 format!("{path}.tolerance"),
-                "A tolerance can't be negative: give how much high and how much low is allowed, both as plain amounts.",
-                "Una tolerancia no puede ser negativa: diga cuánto alto y cuánto hondo se permite, las dos como cantidades simples.",
+                words::site_faults::a_tolerance_cant_be_negative(),
             );
         }
         if !(target.guard_factor.is_finite() && (0.0..=3.0).contains(&target.guard_factor)) {
             self.wrong(
                 format!("{path}.guard_factor"),
-                "The guard factor must lie between 0 and 3: 1 is usual, 1.65 where the drawing asks for proof.",
-                "El factor de guarda va de 0 a 3: lo usual es 1, y 1.65 donde el plano pide comprobar.",
+                words::site_faults::guard_factor_must_lie_between(),
             );
         }
         if target.grade.stack.surface.trim().is_empty() {
             self.wrong(
                 format!("{path}.surface"),
-                "Say which surface the elevation is of, such as \"top of footing\": a bare number could be any of them.",
-                "Diga de qué superficie es la cota, como «corona de zapata»: un número solo puede ser de cualquiera.",
+                words::site_faults::say_which_surface_elevation_such(),
             );
         }
     }
@@ -263,35 +216,20 @@ impl Faults {
             let Some(target) = site.target(name) else {
                 self.wrong(
                     format!("{path}.target"),
-                    format!(
-                        "{} names the target “{name}”, which is not on this site.",
-                        mark.id
-                    ),
-                    format!(
-                        "{} nombra la rasante «{name}», que no está en esta obra.",
-                        mark.id
-                    ),
+                    words::site_faults::names_target_which_not_this(&mark.id, &name),
                 );
                 continue;
             };
             if let Err(error) = target.grade.dig_to(mark.place) {
                 self.wrong(
                     path.clone(),
-                    format!("{}: {error}", mark.id),
-                    format!("{}: {}", mark.id, error.spanish()),
+                    words::site_faults::at_mark(&mark.id, &error.text()),
                 );
             }
             if site.machine_for(name).is_none() {
                 self.odd(
                     path,
-                    format!(
-                        "{}: no machine works on {name}, so its readings will tell nobody.",
-                        mark.id
-                    ),
-                    format!(
-                        "{}: ninguna máquina trabaja en {name}, así que sus lecturas no avisan a nadie.",
-                        mark.id
-                    ),
+                    words::site_faults::no_machine_works_so_its(&mark.id, &name),
                 );
             }
         }
@@ -302,8 +240,7 @@ impl Faults {
             if line.points.len() < 2 {
                 self.wrong(
                     format!("lines.{}", line.id),
-                    "A line needs at least two points.",
-                    "Una línea necesita por lo menos dos puntos.",
+                    words::site_faults::line_needs_least_two_points(),
                 );
             } else if line.no_cross {
                 self.no_cross(site, line);
@@ -315,11 +252,7 @@ impl Faults {
     fn no_cross(&mut self, site: &Site, line: &Line) {
         let (path, id, kept) = (format!("lines.{}", line.id), &line.id, edge::kept(line));
         if kept.crosses_itself() {
-            return self.wrong(
-                path,
-                format!("{id} crosses itself: give its corners in order."),
-                format!("{id} se cruza a sí misma: dé sus esquinas en orden."),
-            );
+            return self.wrong(path, words::site_faults::crosses_itself(&id));
         }
         let distances: Result<Vec<Length>, _> = site
             .marks
@@ -327,16 +260,10 @@ impl Faults {
             .map(|mark| kept.distance(mark.place))
             .collect();
         match distances {
-            Err(error) => self.wrong(path, error.to_string(), error.spanish()),
-            Ok(off) if !off.is_empty() && off.iter().all(|off| *off < Length::ZERO) => self.wrong(
-                path,
-                format!(
-                    "Every mark lies on the far side of {id}, which nobody may cross: turn its `keep` to the other hand, looking from its first point to its last."
-                ),
-                format!(
-                    "Todas las marcas están al otro lado de {id}, que nadie debe cruzar: cambie el lado que se guarda, mirando del primer punto al último."
-                ),
-            ),
+            Err(error) => self.wrong(path, error.text()),
+            Ok(off) if !off.is_empty() && off.iter().all(|off| *off < Length::ZERO) => {
+                self.wrong(path, words::site_faults::every_mark_lies_far_side(&id))
+            }
             Ok(_) => {}
         }
     }

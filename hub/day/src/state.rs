@@ -4,8 +4,9 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use earthwork::length::Length;
 use earthwork::slip::Learned;
-use earthwork::words::{Language, ScreenUnit};
+use earthwork::words::ScreenUnit;
 use serde::{Deserialize, Serialize};
+use words::Language;
 
 use crate::account::Account;
 use crate::answer::Answer;

@@ -3,32 +3,29 @@
 //! Widths around a marked line are the place's own rule: 18 in in some states, 24 in in others (common practice).
 
 use serde::{Deserialize, Serialize};
-use thiserror::Error;
 use utoipa::ToSchema;
+use words::{Fixed, Text};
 
 use crate::length::Length;
 use crate::point::Point;
 use crate::vector::{Vector, counts, rounded};
 
 /// Why there is no answer about a buried line.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum BuriedError {
     /// Fewer than two places.
-    #[error("A buried line needs two places or more along it; this one has {places}.")]
     TooFewPlaces {
         /// How many.
         places: usize,
     },
     /// A size below zero.
-    #[error("The {what} is {value}. Give zero or more.")]
     Negative {
         /// Which.
-        what: &'static str,
+        what: Fixed,
         /// As given.
         value: Length,
     },
     /// Top below bottom.
-    #[error("The top {top} lies below the bottom {bottom}. Look which is which.")]
     UpsideDown {
         /// The top.
         top: Length,
@@ -38,21 +35,17 @@ pub enum BuriedError {
 }
 
 impl BuriedError {
-    /// The message in Spanish.
-    pub fn spanish(&self) -> String {
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
         match self {
-            Self::TooFewPlaces { places } => {
-                format!("Una línea enterrada lleva dos puntos o más; esta tiene {places}.")
-            }
-            Self::Negative { value, .. } => format!("Una medida es {value}. Dé cero o más."),
-            Self::UpsideDown { top, bottom } => {
-                format!(
-                    "Lo de arriba, {top}, queda bajo lo de abajo, {bottom}. Revise cuál es cuál."
-                )
-            }
+            Self::TooFewPlaces { places } => words::buried::too_few_places(places),
+            Self::Negative { what, value } => words::buried::negative(what, value),
+            Self::UpsideDown { top, bottom } => words::buried::upside_down(top, bottom),
         }
     }
 }
+
+words::error!(BuriedError);
 
 /// How the line is marked on the ground.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
@@ -71,8 +64,8 @@ pub enum Marked {
 /// When a size is below zero.
 pub fn half_band(outside: Length, zone: Length) -> Result<Length, BuriedError> {
     for (what, value) in [
-        ("outside diameter", outside),
-        ("zone beside the line", zone),
+        (words::buried::what::outside_diameter(), outside),
+        (words::buried::what::zone(), zone),
     ] {
         if value < Length::ZERO {
             return Err(BuriedError::Negative { what, value });

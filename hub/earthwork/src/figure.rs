@@ -1,8 +1,8 @@
 //! Can this figure be: a factor, a weight, a price or a time that no site has is refused by name.
 
 use serde::{Deserialize, Serialize};
-use thiserror::Error;
 use utoipa::ToSchema;
+use words::{Fixed, Text};
 
 use crate::length::Length;
 
@@ -90,72 +90,41 @@ impl Figure {
         }
     }
 
-    fn english(self) -> &'static str {
+    fn name(self) -> Fixed {
+        use words::figure::name;
         match self {
-            Figure::Swell => "swell factor",
-            Figure::Compacted => "compacted factor",
-            Figure::TruckYards => "truck's cubic yards",
-            Figure::TruckTons => "truck's tons",
-            Figure::UnitWeight => "weight in pounds per cubic foot",
-            Figure::Moisture => "water in percent of dry weight",
-            Figure::Percent => "percentage",
-            Figure::Bearing => "bearing in pounds per square foot",
-            Figure::Area => "area in square feet",
-            Figure::Thickness => "thickness in feet",
-            Figure::Yards => "volume in cubic yards",
-            Figure::Tons => "weight in tons",
-            Figure::Hours => "time in hours",
-            Figure::Minutes => "time in minutes",
-            Figure::Money => "price",
-            Figure::Scatter => "scatter in feet",
-            Figure::Tolerance => "tolerance in feet",
-            Figure::Count => "number",
-            Figure::Kilovolts => "voltage in kilovolts",
-            Figure::Reach => "machine's measure in feet",
-            Figure::Deviation => "standard deviation in feet",
-            Figure::Landing => "mean landing in feet",
-            Figure::Distance => "distance in feet",
-            Figure::Slope => "slope, out for one up,",
-            Figure::GuardFactor => "factor of the guard band",
-            Figure::Pounds => "weight in pounds",
-        }
-    }
-
-    fn spanish(self) -> &'static str {
-        match self {
-            Figure::Swell => "El factor de abundamiento",
-            Figure::Compacted => "El factor de compactado",
-            Figure::TruckYards => "Las yardas cúbicas del camión",
-            Figure::TruckTons => "Las toneladas del camión",
-            Figure::UnitWeight => "El peso en libras por pie cúbico",
-            Figure::Moisture => "El agua en por ciento del peso seco",
-            Figure::Percent => "El porcentaje",
-            Figure::Bearing => "La capacidad en libras por pie cuadrado",
-            Figure::Area => "El área en pies cuadrados",
-            Figure::Thickness => "El espesor en pies",
-            Figure::Yards => "El volumen en yardas cúbicas",
-            Figure::Tons => "El peso en toneladas",
-            Figure::Hours => "El tiempo en horas",
-            Figure::Minutes => "El tiempo en minutos",
-            Figure::Money => "El precio",
-            Figure::Scatter => "La dispersión en pies",
-            Figure::Tolerance => "La tolerancia en pies",
-            Figure::Count => "El número",
-            Figure::Kilovolts => "El voltaje en kilovoltios",
-            Figure::Reach => "La medida de la máquina en pies",
-            Figure::Deviation => "La desviación estándar en pies",
-            Figure::Landing => "La media de las pasadas en pies",
-            Figure::Distance => "La distancia en pies",
-            Figure::Slope => "El talud, hacia afuera por uno hacia arriba,",
-            Figure::GuardFactor => "El factor de la banda de guarda",
-            Figure::Pounds => "El peso en libras",
+            Figure::Swell => name::swell(),
+            Figure::Compacted => name::compacted(),
+            Figure::TruckYards => name::truck_yards(),
+            Figure::TruckTons => name::truck_tons(),
+            Figure::UnitWeight => name::unit_weight(),
+            Figure::Moisture => name::moisture(),
+            Figure::Percent => name::percent(),
+            Figure::Bearing => name::bearing(),
+            Figure::Area => name::area(),
+            Figure::Thickness => name::thickness(),
+            Figure::Yards => name::yards(),
+            Figure::Tons => name::tons(),
+            Figure::Hours => name::hours(),
+            Figure::Minutes => name::minutes(),
+            Figure::Money => name::money(),
+            Figure::Scatter => name::scatter(),
+            Figure::Tolerance => name::tolerance(),
+            Figure::Count => name::count(),
+            Figure::Kilovolts => name::kilovolts(),
+            Figure::Reach => name::reach(),
+            Figure::Deviation => name::deviation(),
+            Figure::Landing => name::landing(),
+            Figure::Distance => name::distance(),
+            Figure::Slope => name::slope(),
+            Figure::GuardFactor => name::guard_factor(),
+            Figure::Pounds => name::pounds(),
         }
     }
 }
 
 /// A figure outside of what any site has.
-#[derive(Clone, Copy, Debug, PartialEq, Error)]
-#[error("The {} {value} is not within {} to {}. Check it and put in the site's own.", .figure.english(), .figure.range().0, .figure.range().1)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct FigureError {
     /// Which.
     pub figure: Figure,
@@ -164,16 +133,14 @@ pub struct FigureError {
 }
 
 impl FigureError {
-    /// The message in Spanish.
-    pub fn spanish(&self) -> String {
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
         let (low, high) = self.figure.range();
-        format!(
-            "{} {} no está entre {low} y {high}. Revise y ponga el dato de la obra.",
-            self.figure.spanish(),
-            self.value
-        )
+        words::figure::not_within(&self.figure.name(), &self.value, &low, &high)
     }
 }
+
+words::error!(FigureError);
 
 /// The value, when it can be.
 ///
@@ -214,8 +181,13 @@ mod tests {
             (Figure::Pounds, 1e308),
         ] {
             let error = can_be(figure, value).unwrap_err();
-            assert!(error.to_string().contains(figure.english()), "{error}");
-            assert!(error.spanish().contains("Revise"), "{error}");
+            assert!(
+                error
+                    .to_string()
+                    .contains(figure.name().of(words::Language::English)),
+                "{error}"
+            );
+            assert!(error.text().spanish.contains("Revise"), "{error}");
         }
         assert_eq!(can_be(Figure::Swell, 1.0), Ok(1.0));
     }

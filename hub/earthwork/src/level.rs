@@ -3,8 +3,8 @@
 //! Source: US Navy Engineering Aid training text, "Level Computations", for the height-of-instrument method.
 
 use serde::{Deserialize, Serialize};
-use thiserror::Error;
 use utoipa::ToSchema;
+use words::Text;
 
 use crate::length::{Form, Length};
 
@@ -103,16 +103,14 @@ pub struct Levelled {
 }
 
 /// Why a second levelling proves nothing.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum LevellingError {
     /// The laser stands as it stood.
-    #[error("The laser's height changed by only {}. Raise or lower it by at least 0.10 ft, then shoot the benchmark and the point again.", .changed.show(THOUSANDTHS))]
     HeightNotChanged {
         /// By how much it changed.
         changed: Length,
     },
     /// The point came out elsewhere.
-    #[error("The point came out {} from its first elevation; {} is allowed. Shoot the benchmark and the point again, with the rod plumb.", .disagreement.show(THOUSANDTHS), .allowed.show(THOUSANDTHS))]
     Disagrees {
         /// Second minus first.
         disagreement: Length,
@@ -120,6 +118,25 @@ pub enum LevellingError {
         allowed: Length,
     },
 }
+
+impl LevellingError {
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
+        match self {
+            Self::HeightNotChanged { changed } => {
+                words::level::height_not_changed(&changed.show(THOUSANDTHS))
+            }
+            Self::Disagrees {
+                disagreement,
+                allowed,
+            } => {
+                words::level::disagrees(&disagreement.show(THOUSANDTHS), &allowed.show(THOUSANDTHS))
+            }
+        }
+    }
+}
+
+words::error!(LevellingError);
 
 const THOUSANDTHS: Form = Form::DecimalFeet { places: 3 };
 

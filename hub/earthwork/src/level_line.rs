@@ -4,8 +4,8 @@
 //! proportional adjustment; 0.02 ft times the root of the set-ups is common practice on small sites.
 
 use serde::{Deserialize, Serialize};
-use thiserror::Error;
 use utoipa::ToSchema;
+use words::Text;
 
 use crate::length::{FOOT, Form, Length, METRE, nearest, whole};
 use crate::level::{elevation, height_of_instrument};
@@ -33,13 +33,11 @@ pub struct LevelLine {
 }
 
 /// Why a line is not adjusted.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum LevelLineError {
     /// No set-up at all.
-    #[error("The line has no set-ups. Give at least one backsight and one foresight.")]
     Empty,
     /// It misses by more than is allowed, so nothing is adjusted.
-    #[error("The line misses by {}; {} is allowed. Level it again: nothing was adjusted.", .misclosure.show(THOUSANDTHS), .allowed.show(THOUSANDTHS))]
     TooFar {
         /// By how much.
         misclosure: Length,
@@ -47,9 +45,6 @@ pub enum LevelLineError {
         allowed: Length,
     },
     /// Distances that are not a way along a line.
-    #[error(
-        "The distances must rise from above 0 to the whole length of the line, {total}. Give the distance of each point from the start."
-    )]
     Distances {
         /// The whole length.
         total: Length,
@@ -59,27 +54,23 @@ pub enum LevelLineError {
 const THOUSANDTHS: Form = Form::DecimalFeet { places: 3 };
 
 impl LevelLineError {
-    /// The message in Spanish.
-    pub fn spanish(&self) -> String {
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
         match self {
-            Self::Empty => {
-                "La nivelación no tiene puestas. Dé por lo menos una lectura atrás y una adelante."
-                    .into()
-            }
+            Self::Empty => words::level_line::empty().into(),
             Self::TooFar {
                 misclosure,
                 allowed,
-            } => format!(
-                "La nivelación no cierra por {}; se permite {}. Nivele otra vez: no se ajustó nada.",
-                misclosure.show(THOUSANDTHS),
-                allowed.show(THOUSANDTHS)
+            } => words::level_line::too_far(
+                &misclosure.show(THOUSANDTHS),
+                &allowed.show(THOUSANDTHS),
             ),
-            Self::Distances { total } => format!(
-                "Las distancias deben subir desde más de 0 hasta el largo de la línea, {total}. Dé la distancia de cada punto desde el inicio."
-            ),
+            Self::Distances { total } => words::level_line::distances(total),
         }
     }
 }
+
+words::error!(LevelLineError);
 
 impl LevelLine {
     /// Works out a line from a known elevation.

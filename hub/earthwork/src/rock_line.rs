@@ -2,8 +2,8 @@
 //! work with evidence. Nothing is claimed beyond the outermost points.
 
 use serde::{Deserialize, Serialize};
-use thiserror::Error;
 use utoipa::ToSchema;
+use words::Text;
 
 use crate::amount::{CubicFeet, SquareFeet};
 use crate::length::{FOOT, Length};
@@ -28,34 +28,31 @@ pub struct RockLine {
 }
 
 /// Why there is no volume.
-#[derive(Clone, Debug, PartialEq, Error)]
+#[derive(Clone, Debug, PartialEq)]
 pub enum RockError {
     /// Too few points.
-    #[error("{has} rock points make no surface. Shoot at least {FEWEST}, not in one line.")]
     TooFew {
         /// So far.
         has: usize,
     },
     /// The points make no surface.
-    #[error(transparent)]
-    Surface(#[from] SurfaceError),
+    Surface(SurfaceError),
     /// There is no volume.
-    #[error(transparent)]
-    Volume(#[from] VolumeError),
+    Volume(VolumeError),
 }
 
 impl RockError {
-    /// The message in Spanish.
-    pub fn spanish(&self) -> String {
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
         match self {
-            Self::TooFew { has } => format!(
-                "{has} puntos de roca no hacen superficie. Tome al menos {FEWEST}, no en una línea."
-            ),
-            Self::Surface(error) => error.spanish(),
-            Self::Volume(error) => error.spanish(),
+            Self::TooFew { has } => words::rock_line::too_few(has, &FEWEST),
+            Self::Surface(error) => error.text(),
+            Self::Volume(error) => error.text(),
         }
     }
 }
+
+words::error!(RockError; Surface(SurfaceError), Volume(VolumeError));
 
 /// Rock above a target: ∫ max(0, rock − target) dA over the triangles of the points; the target is taken at the points.
 ///
@@ -133,7 +130,7 @@ mod tests {
     fn two_points_or_a_line_make_no_volume() {
         let error = above(&slab(0)[..2], |_| Some(ft(0))).unwrap_err();
         assert!(error.to_string().contains("at least 3"), "{error}");
-        assert!(error.spanish().contains("al menos 3"));
+        assert!(error.text().spanish.contains("al menos 3"));
         let mut line = slab(0)[..3].to_vec();
         line[2].at.y = ft(0);
         line[2].at.x = ft(600);

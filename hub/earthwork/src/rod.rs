@@ -4,8 +4,8 @@
 //! differ by three quarters of a foot. Readings above an undrawn joint are the crew's affair, not this file's.
 
 use serde::{Deserialize, Serialize};
-use thiserror::Error;
 use utoipa::ToSchema;
+use words::Text;
 
 use crate::length::{FOOT, INCH, Length, LengthError, METRE, Number, Scan, plain};
 
@@ -48,36 +48,28 @@ pub struct RodReading {
 }
 
 /// Why a text is not a reading of this rod.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum RodError {
     /// Nothing was typed.
-    #[error("No reading was typed. {how}")]
     Empty {
         /// How this rod is typed.
-        how: String,
+        how: Text,
     },
     /// Not in this rod's marking.
-    #[error("“{text}” is not a reading of rod {rod}. {how}")]
     NotAReading {
         /// What was typed.
         text: String,
         /// The rod.
         rod: String,
         /// How this rod is typed.
-        how: String,
+        how: Text,
     },
     /// Below zero.
-    #[error(
-        "“{text}” is below the foot of the rod. Type it without the minus; if the ground is above the laser, set the laser up higher."
-    )]
     Negative {
         /// What was typed.
         text: String,
     },
     /// Above the top.
-    #[error(
-        "“{text}” is above the top of rod {rod}, which is {length} long. Check the decimal point and which rod it is."
-    )]
     AboveTop {
         /// What was typed.
         text: String,
@@ -87,9 +79,6 @@ pub enum RodError {
         length: String,
     },
     /// Twelve inches or more.
-    #[error(
-        "“{text}” has {inches} inches: after the feet come less than 12. Check the feet, then the inches."
-    )]
     InchesPastTwelve {
         /// What was typed.
         text: String,
@@ -97,6 +86,21 @@ pub enum RodError {
         inches: i64,
     },
 }
+
+impl RodError {
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
+        match self {
+            Self::Empty { how } => words::rod::empty(how),
+            Self::NotAReading { text, rod, how } => words::rod::not_a_reading(text, rod, how),
+            Self::Negative { text } => words::rod::negative(text),
+            Self::AboveTop { text, rod, length } => words::rod::above_top(text, rod, length),
+            Self::InchesPastTwelve { text, inches } => words::rod::inches_past_twelve(text, inches),
+        }
+    }
+}
+
+words::error!(RodError);
 
 impl Rod {
     /// Reads what was typed, in this rod's marking.
@@ -216,13 +220,12 @@ impl Rod {
     }
 
     /// How this rod is typed, for a message.
-    fn how(&self) -> String {
-        let how = match self.unit {
-            RodUnit::FeetHundredths => "feet and hundredths: type it like 5.42",
-            RodUnit::FeetInchesEighths => "feet, inches and eighths: type it like 7-10 3/8",
-            RodUnit::Metres => "metres: type it like 1.234",
-        };
-        format!("Rod {} is marked in {how}.", self.id)
+    fn how(&self) -> Text {
+        match self.unit {
+            RodUnit::FeetHundredths => words::rod::how::hundredths(&self.id),
+            RodUnit::FeetInchesEighths => words::rod::how::eighths(&self.id),
+            RodUnit::Metres => words::rod::how::metres(&self.id),
+        }
     }
 }
 

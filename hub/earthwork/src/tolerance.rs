@@ -8,8 +8,8 @@
 use std::cmp::Ordering;
 
 use serde::{Deserialize, Serialize};
-use thiserror::Error;
 use utoipa::ToSchema;
+use words::Text;
 
 use crate::length::{FOOT, Length, whole};
 use crate::uncertainty::{Doubts, guard};
@@ -24,12 +24,9 @@ pub struct Tolerance {
 }
 
 /// Why two lengths are no tolerance.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum ToleranceError {
     /// A side below zero.
-    #[error(
-        "The tolerance allows {value} {side}: write both sides as lengths at or above zero, such as 0.10 ft high and 0.20 ft low."
-    )]
     Negative {
         /// `high` or `low`.
         side: &'static str,
@@ -37,6 +34,17 @@ pub enum ToleranceError {
         value: Length,
     },
 }
+
+impl ToleranceError {
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
+        match self {
+            Self::Negative { side, value } => words::tolerance::negative(value, side),
+        }
+    }
+}
+
+words::error!(ToleranceError);
 
 impl Tolerance {
     /// A tolerance from its two sides.

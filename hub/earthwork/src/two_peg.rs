@@ -3,25 +3,19 @@
 //! The tests are in every levelling manual (common practice); a slant is a fall per foot of distance, positive
 //! when the plane rises with distance, so that far readings come out too large.
 
-use thiserror::Error;
+use words::Text;
 
 use crate::length::{Length, whole};
 
 /// Why a test says nothing.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum TwoPegError {
     /// Equal sights hide the slant.
-    #[error(
-        "Both pegs are {distance} away: equal sights hide the slant. Stand near one of the pegs and read both again."
-    )]
     EqualSights {
         /// How far.
         distance: Length,
     },
     /// Nearly equal sights.
-    #[error(
-        "The pegs are {a} and {b} away: sights so nearly alike show reading errors and not the slant. Stand near one of the pegs, so that the nearer sight is at most four fifths of the farther."
-    )]
     NearlyEqualSights {
         /// To one peg.
         a: Length,
@@ -29,13 +23,11 @@ pub enum TwoPegError {
         b: Length,
     },
     /// A sight below zero.
-    #[error("A distance to a peg is {distance}. Give both distances, at or above zero.")]
     Negative {
         /// As given.
         distance: Length,
     },
     /// No distance at all.
-    #[error("The distance is {distance}. Give the distance from the laser to the rod, above zero.")]
     NoDistance {
         /// As given.
         distance: Length,
@@ -43,24 +35,18 @@ pub enum TwoPegError {
 }
 
 impl TwoPegError {
-    /// The message in Spanish.
-    pub fn spanish(&self) -> String {
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
         match self {
-            Self::EqualSights { distance } => format!(
-                "Las dos estacas están a {distance}: con visuales iguales no se nota la inclinación. Póngase cerca de una y lea las dos otra vez."
-            ),
-            Self::NearlyEqualSights { a, b } => format!(
-                "Las estacas están a {a} y {b}: visuales tan parecidas muestran errores de lectura y no la inclinación. Póngase cerca de una, que la visual corta sea a lo más cuatro quintos de la larga."
-            ),
-            Self::Negative { distance } => format!(
-                "La distancia a una estaca es {distance}. Dé las dos distancias, de cero o más."
-            ),
-            Self::NoDistance { distance } => format!(
-                "La distancia es {distance}. Dé la distancia del láser al estadal, mayor que cero."
-            ),
+            Self::EqualSights { distance } => words::two_peg::equal_sights(distance),
+            Self::NearlyEqualSights { a, b } => words::two_peg::nearly_equal_sights(a, b),
+            Self::Negative { distance } => words::two_peg::negative(distance),
+            Self::NoDistance { distance } => words::two_peg::no_distance(distance),
         }
     }
 }
+
+words::error!(TwoPegError);
 
 /// Two rods read from one place.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -197,7 +183,7 @@ mod tests {
         for (a, b) in [(50_000, 40_001), (50_000, 49_999), (40_001, 50_000)] {
             let error = near(a, b).unwrap_err();
             assert!(error.to_string().contains("nearly alike"), "{error}");
-            assert!(error.spanish().contains("errores de lectura"));
+            assert!(error.text().spanish.contains("errores de lectura"));
         }
         assert!(matches!(
             near(-50_000, 10_000),

@@ -10,8 +10,9 @@
 use earthwork::correction::{Ground, correction};
 use earthwork::length::Length;
 use earthwork::tolerance::{Tolerance, Verdict, verdict};
-use earthwork::words::{CallText, Language, ScreenUnit, call_text};
+use earthwork::words::{CallText, ScreenUnit, call_text};
 use proptest::prelude::*;
+use words::Language;
 
 const FOOT: i64 = 3_048_000;
 const INCH: i64 = 254_000;

@@ -8,8 +8,9 @@ use earthwork::rod::{Rod, RodUnit};
 use earthwork::slip::{Candidate, Earlier, Learned, Misclosure, Mode, doubt, explain_misclosure};
 use earthwork::target::{DigTo, Layer, Run, Shape, Stack, Step, Target};
 use earthwork::tolerance::{Tolerance, Verdict, can_be_proven, verdict};
-use earthwork::words::{Language, ScreenUnit, call_text};
+use earthwork::words::{ScreenUnit, call_text};
 use proptest::prelude::*;
+use words::Language;
 
 const FOOT: i64 = 3_048_000;
 

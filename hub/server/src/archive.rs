@@ -6,10 +6,10 @@ use std::io;
 use std::path::{Path, PathBuf};
 
 use clap::ValueEnum as _;
-use earthwork::words::Language;
 use serde::Serialize;
 use thiserror::Error;
 use utoipa::ToSchema;
+use words::Language;
 
 use crate::days::{self, DayError, KeptDay};
 use crate::export::{self, ExportError};

@@ -317,8 +317,8 @@ pub fn table(folder: &Path, out: impl Write) -> Result<(), ExportError> {
                 harmless(&line.kind),
                 harmless(line.machine.as_deref().unwrap_or_default()),
                 harmless(line.mark.as_deref().unwrap_or_default()),
-                harmless(&line.english),
-                harmless(&line.spanish),
+                harmless(&line.text.english),
+                harmless(&line.text.spanish),
             ])?;
             Ok(())
         })?;

@@ -4,7 +4,7 @@
 //! transform of APP14 are let in: Exif with its place and hour, XMP, thumbnails and comments are refused, wherever in the file
 //! they stand. They are refused and not cut out, because the phone has already promised the hash of these very bytes.
 
-use thiserror::Error;
+use words::{Fixed, Text};
 use zune_jpeg::JpegDecoder;
 use zune_jpeg::zune_core::bytestream::ZCursor;
 use zune_jpeg::zune_core::options::DecoderOptions;
@@ -23,26 +23,17 @@ const APP0: u8 = 0xe0;
 const PLAIN_HEAD: usize = 16;
 
 /// Why bytes are not taken for a photo.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum NotAPhoto {
     /// Too many bytes.
-    #[error("The photo is larger than {} MB. Open the page again, so that it reduces photos, and take it anew.", LARGEST / 1024 / 1024)]
     TooLarge,
     /// Another kind of file.
-    #[error("The file is no JPEG picture. Take the photo with the page's own PHOTO key.")]
     NotJpeg,
     /// It ends early, goes on behind its end, or can't be decoded.
-    #[error("The picture is not whole ({0}). Take it anew.")]
     Broken(String),
     /// It says more than the picture.
-    #[error(
-        "The photo carries {0}, which may tell where, when or by whom it was taken. It was not kept. Take it with the page's own PHOTO key, which leaves that out."
-    )]
-    TellsMore(&'static str, &'static str),
+    TellsMore(Fixed),
     /// Too many dots.
-    #[error(
-        "The photo is {width} by {height} dots; no side may be longer than {LONGEST_SIDE}. Open the page again, so that it reduces photos, and take it anew."
-    )]
     TooWide {
         /// Dots from left to right.
         width: usize,
@@ -52,29 +43,19 @@ pub enum NotAPhoto {
 }
 
 impl NotAPhoto {
-    /// The same in Spanish.
-    pub fn spanish(&self) -> String {
+    /// Why, and what to do.
+    pub fn text(&self) -> Text {
         match self {
-            Self::TooLarge => format!(
-                "La foto pasa de {} MB. Abra la página otra vez, para que reduzca las fotos, y tómela de nuevo.",
-                LARGEST / 1024 / 1024
-            ),
-            Self::NotJpeg => {
-                "El archivo no es una imagen JPEG. Tome la foto con la tecla FOTO de la página."
-                    .to_owned()
-            }
-            Self::Broken(_) => {
-                "La imagen no está completa o no se puede leer. Tómela de nuevo.".to_owned()
-            }
-            Self::TellsMore(_, what) => format!(
-                "La foto trae {what}, que puede decir dónde, cuándo o quién la tomó. No se guardó. Tómela con la tecla FOTO de la página, que lo quita."
-            ),
-            Self::TooWide { width, height } => format!(
-                "La foto es de {width} por {height} puntos; ningún lado puede pasar de {LONGEST_SIDE}. Abra la página otra vez, para que reduzca las fotos, y tómela de nuevo."
-            ),
+            Self::TooLarge => words::jpeg::too_large(&(LARGEST / 1024 / 1024)),
+            Self::NotJpeg => words::jpeg::not_jpeg().into(),
+            Self::Broken(why) => words::jpeg::broken(why),
+            Self::TellsMore(what) => words::jpeg::tells_more(what),
+            Self::TooWide { width, height } => words::jpeg::too_wide(width, height, &LONGEST_SIDE),
         }
     }
 }
+
+words::error!(NotAPhoto);
 
 /// Refuses what is not one whole, plain JPEG picture of a bounded size.
 ///
@@ -99,10 +80,7 @@ fn parts(bytes: &[u8]) -> Result<(), NotAPhoto> {
         match marker {
             END if behind == bytes.len() => return Ok(()),
             END => {
-                return Err(NotAPhoto::TellsMore(
-                    "bytes behind the end of the picture",
-                    "datos detrás del final de la imagen",
-                ));
+                return Err(NotAPhoto::TellsMore(words::jpeg::bytes_behind_end_picture()));
             }
             _ => {}
         }
@@ -129,16 +107,16 @@ fn marker(bytes: &[u8], mut at: usize) -> Result<(u8, usize), NotAPhoto> {
 
 /// Refuses a part that tells more than the picture.
 fn plain(marker: u8, length: usize) -> Result<(), NotAPhoto> {
-    let (english, spanish) = match marker {
-        APP0 if length > PLAIN_HEAD => ("a thumbnail", "una miniatura"),
-        0xe1 => ("Exif or XMP data", "datos Exif o XMP"),
-        0xe2 => ("a colour profile", "un perfil de color"),
-        0xed => ("IPTC data", "datos IPTC"),
-        0xe3..=0xec | 0xef => ("data of a program", "datos de un programa"),
-        COMMENT => ("a comment", "un comentario"),
+    let what = match marker {
+        APP0 if length > PLAIN_HEAD => words::jpeg::a_thumbnail(),
+        0xe1 => words::jpeg::exif_or_xmp_data(),
+        0xe2 => words::jpeg::a_colour_profile(),
+        0xed => words::jpeg::iptc_data(),
+        0xe3..=0xec | 0xef => words::jpeg::data_of_a_program(),
+        COMMENT => words::jpeg::a_comment(),
         _ => return Ok(()),
     };
-    Err(NotAPhoto::TellsMore(english, spanish))
+    Err(NotAPhoto::TellsMore(what))
 }
 
 /// The first marker behind a scan's data; a stuffed zero and a restart belong to the data.

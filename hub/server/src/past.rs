@@ -16,6 +16,7 @@ use show::tell::tell;
 use unicode_normalization::UnicodeNormalization as _;
 use unicode_normalization::char::is_combining_mark;
 use utoipa::{IntoParams, ToSchema};
+use words::Text;
 
 use crate::days::{self, DayError, Days, KeptDay};
 use crate::publish::Publish;
@@ -122,10 +123,9 @@ pub struct LogLine {
     /// The verdict of a reading or a call.
     #[schema(required)]
     pub verdict: Option<Verdict>,
-    /// The sentence in English.
-    pub english: String,
-    /// The sentence in Spanish.
-    pub spanish: String,
+    /// The sentence.
+    #[serde(flatten)]
+    pub text: Text,
 }
 
 /// A page of the log.
@@ -165,14 +165,16 @@ impl LogLine {
             machine: told.machine,
             mark: told.mark,
             verdict: verdict(&entry.body),
-            english: told.english,
-            spanish: told.spanish,
+            text: told.text,
         }
     }
 
     /// Whether all of these words stand in it.
     fn says(&self, words: &str) -> bool {
-        let said = plain(&format!("{}\n{}\n{}", self.by, self.english, self.spanish));
+        let said = plain(&format!(
+            "{}\n{}\n{}",
+            self.by, self.text.english, self.text.spanish
+        ));
         plain(words)
             .split_whitespace()
             .all(|word| said.contains(word))

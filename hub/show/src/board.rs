@@ -6,7 +6,8 @@ use day::asked::{By, Role};
 use day::site::{Frame, LineKind, Site};
 use day::state::{Device, State};
 use earthwork::point::Point;
-use earthwork::words::{Language, ScreenUnit};
+use earthwork::words::ScreenUnit;
+use words::Language;
 
 /// Who is known and what the day is: all that joining and answering a phone needs.
 #[derive(Clone, Debug, Default, PartialEq)]

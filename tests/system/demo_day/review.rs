@@ -73,7 +73,7 @@ fn what_is_open_is_what_was_worked_out() {
     let wanted = oracle(day, "open");
     let of = |kind: OpenKind| -> Vec<&str> {
         let open = review.open.iter().filter(|item| item.kind == kind);
-        open.map(|item| item.english.as_str()).collect()
+        open.map(|item| item.text.english.as_str()).collect()
     };
     let names = |list: &Value| {
         let names: Vec<&str> = list
@@ -91,9 +91,9 @@ fn what_is_open_is_what_was_worked_out() {
             .find(|item| item.kind == OpenKind::NotRead && item.on == *target);
         let item = item.unwrap_or_else(|| panic!("{target} has marks that nobody has read"));
         assert!(
-            item.english.ends_with(&format!("{}.", names(marks))),
+            item.text.english.ends_with(&format!("{}.", names(marks))),
             "{}",
-            item.english
+            item.text.english
         );
     }
     let edges = of(OpenKind::Edge);
@@ -273,7 +273,7 @@ fn who_told_it_to_dig_there_is_answered_as_it_was_worked_out() {
         let english: Vec<&str> = page
             .calls
             .iter()
-            .map(|call| call.english.as_str())
+            .map(|call| call.text.english.as_str())
             .collect();
         assert_eq!(json!(english), question["english"]);
         let edges: Vec<Value> = page
@@ -289,7 +289,7 @@ fn who_told_it_to_dig_there_is_answered_as_it_was_worked_out() {
         let quiet: Vec<Value> = page
             .gaps
             .iter()
-            .filter(|gap| gap.english.starts_with("No rod reading"))
+            .filter(|gap| gap.text.english.starts_with("No rod reading"))
             .map(|gap| json!([gap.from, gap.to]))
             .collect();
         let wanted: Vec<Value> = list(&question["quiet"])
@@ -331,21 +331,26 @@ fn the_page_of_the_workshop_step_holds_its_proof() {
         let shown = call.shown_at.expect("shown").ms_since(call.sent_at);
         assert!(shown <= 2_000, "{shown}");
         assert!(call.got_at.is_some());
-        assert_eq!(call.shown_text.as_deref(), Some(call.spanish.as_str()));
+        assert_eq!(call.shown_text.as_deref(), Some(call.text.spanish.as_str()));
     }
     assert!(
-        page.english
+        page.text
+            .english
             .starts_with("JM told EX-2: E-07 DOWN 9, E-07 DOWN 6, E-07 DOWN 4, E-07 GRADE")
     );
     assert!(
-        page.english
+        page.text
+            .english
             .contains("No call asked for a bottom below 300.00 ft.")
     );
     let paint = page.marks[0].paint.as_ref().expect("paint");
     assert_eq!(paint.generation, 2);
     assert!(page.lasers[0].holds(), "it stands either way");
     assert!(
-        !page.gaps.iter().any(|gap| gap.english.starts_with("S1")),
+        !page
+            .gaps
+            .iter()
+            .any(|gap| gap.text.english.starts_with("S1")),
         "{:?}",
         page.gaps
     );

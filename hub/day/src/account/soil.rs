@@ -4,6 +4,7 @@ use earthwork::length::Length;
 use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+use words::Text;
 
 use crate::said::patch::PatchStep;
 use crate::said::soil_test::SoilTest;
@@ -62,10 +63,9 @@ pub struct TestCard {
     pub tester: String,
     /// What was measured and asked.
     pub what: SoilTest,
-    /// What was stated beside what is asked, in English.
-    pub english: String,
-    /// The same in Spanish.
-    pub spanish: String,
+    /// What was stated beside what is asked.
+    #[serde(flatten)]
+    pub text: Text,
     /// The elevation that was tested.
     pub elevation: Length,
     /// How it stands.
@@ -127,15 +127,14 @@ pub fn tests(state: &State) -> Vec<TestCard> {
     let all = &state.account.tests;
     all.iter()
         .map(|(entry, test)| {
-            let (english, spanish) = stated(&test.tested.test, test.tested.density.as_ref());
+            let text = stated(&test.tested.test, test.tested.density.as_ref());
             TestCard {
                 test: *entry,
                 mark: test.tested.mark.clone(),
                 at: test.at,
                 tester: test.tested.tester.clone(),
                 what: test.tested.test.clone(),
-                english,
-                spanish,
+                text,
                 elevation: test.tested.elevation,
                 standing: match (test.tested.passes, &test.void) {
                     (false, _) => TestStanding::Fails,

@@ -2,9 +2,9 @@
 
 use earthwork::length::Length;
 use earthwork::point::Point;
-use earthwork::words::Language;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+use words::Text;
 
 use super::buried::{crossings, from_line};
 use super::plan::Ticket;
@@ -98,80 +98,23 @@ impl HeldBy {
     }
 
     /// What a person reads: what holds, and what to do.
-    pub fn text(&self, language: Language) -> String {
-        let spanish = language == Language::Spanish;
+    pub fn text(&self) -> Text {
         match self {
-            Self::FaceLeft { zone } if spanish => format!(
-                "Nadie trabaja al pie de {zone}: hubo que alejarse del talud. La persona competente lo inspecciona y dice por qué se vuelve."
-            ),
-            Self::FaceLeft { zone } => format!(
-                "Nobody works under {zone}: everybody had to get away from the face. The competent person inspects it and says why work goes on."
-            ),
-            Self::LineStruck { line } => {
-                let name = line.as_deref().unwrap_or("?");
-                if spanish {
-                    format!(
-                        "Cerca se golpeó una línea ({name}). Ahí nadie excava hasta que su dueño la haya visto; el supervisor da la razón."
-                    )
-                } else {
-                    format!(
-                        "A line was struck near it ({name}). Nobody digs there until its owner has seen it; the supervisor gives the reason."
-                    )
-                }
-            }
-            Self::Daylight { zone } if spanish => format!(
-                "El talud de {zone} saldría sobre una línea que nadie cruza. Pregunte al ingeniero; el supervisor da la razón."
-            ),
-            Self::Daylight { zone } => format!(
-                "The face of {zone} would come to daylight over a line that nobody may cross. Ask the engineer; the supervisor gives the reason."
-            ),
-            Self::NotLocated { mark } => {
-                let at = mark
-                    .as_ref()
-                    .map_or_else(String::new, |mark| format!(" ({mark})"));
-                if spanish {
-                    format!(
-                        "Ningún boleto de localización cubre este lugar{at}. Pida que lo localicen; el supervisor da la razón."
-                    )
-                } else {
-                    format!(
-                        "No locate ticket covers this place{at}. Have it located; the supervisor gives the reason."
-                    )
-                }
-            }
-            Self::TicketLapsed { ticket } if spanish => {
-                format!("El boleto {ticket} ya no vale hoy. Pida otro; el supervisor da la razón.")
-            }
-            Self::TicketLapsed { ticket } => format!(
-                "Ticket {ticket} does not hold today. Ask for a new one; the supervisor gives the reason."
-            ),
-            Self::PaintGone { utility } if spanish => format!(
-                "Se borró la marca de {utility}. Pida que la pinten otra vez antes de excavar cerca."
-            ),
-            Self::PaintGone { utility } => format!(
-                "The paint of {utility} is gone. Have it marked again before digging near it."
-            ),
-            Self::TooNear { zone, utility } if spanish => format!(
-                "{zone} cruza {utility} demasiado cerca. Pregunte al ingeniero antes de excavar ahí."
-            ),
-            Self::TooNear { zone, utility } => {
-                format!("{zone} crosses {utility} too near. Ask the engineer before digging there.")
-            }
-            Self::Query { query } if spanish => format!(
-                "{query} está sin contestar y el trabajo ahí espera la respuesta. Siga en otra parte; el supervisor anota la respuesta."
-            ),
-            Self::Query { query } => format!(
-                "{query} is not answered, and the work there waits for it. Carry on elsewhere; the supervisor enters the answer."
-            ),
+            Self::FaceLeft { zone } => words::held::face_left(zone),
+            Self::LineStruck { line } => words::held::line_struck(&line.as_deref().unwrap_or("?")),
+            Self::Daylight { zone } => words::held::daylight(zone),
+            Self::NotLocated { mark: None } => words::held::not_located().into(),
+            Self::NotLocated { mark: Some(mark) } => words::held::not_located_at(mark),
+            Self::TicketLapsed { ticket } => words::held::ticket_lapsed(ticket),
+            Self::PaintGone { utility } => words::held::paint_gone(utility),
+            Self::TooNear { zone, utility } => words::held::too_near(zone, utility),
+            Self::Query { query } => words::held::query(query),
         }
     }
 
     /// The same as a refusal.
     pub fn refusal(&self) -> Refusal {
-        Refusal::HeldBack {
-            english: self.text(Language::English),
-            spanish: self.text(Language::Spanish),
-        }
+        Refusal::HeldBack(self.text())
     }
 }
 

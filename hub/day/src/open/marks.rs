@@ -28,20 +28,13 @@ pub(super) fn marks(state: &State, site: &Site, list: &mut List) {
 fn of_mark(mark: &BuiltMark, list: &mut List) {
     let (id, dev) = (&mark.mark, mark.mean.map(signed).unwrap_or_default());
     if mark.scraped {
-        list.push(
-            OpenKind::Scraped,
-            id,
-            format!("{id}: its paint is gone."),
-            format!("{id}: se borró la pintura."),
-        );
+        list.push(OpenKind::Scraped, id, words::open::its_paint_is_gone(&id));
     }
     if let Some(void) = &mark.void {
-        let (en, es) = (void.english(), void.spanish());
         list.push(
             OpenKind::InDoubt,
             id,
-            format!("{id}: accepted, but {en} since; look and shoot it again."),
-            format!("{id}: estaba aceptada, pero {es}; mírela y lea otra vez."),
+            words::open::accepted_but_since(&id, &void.text()),
         );
     }
     if mark.changed {
@@ -49,31 +42,23 @@ fn of_mark(mark: &BuiltMark, list: &mut List) {
             list.push(
                 OpenKind::InDoubt,
                 id,
-                format!("{id} was {dev} before its target changed: shoot it again."),
-                format!("{id} estaba {dev} antes de que cambiara su rasante: lea otra vez."),
+                words::open::was_before_its_target_changed(&id, &dev),
             );
         }
         return;
     }
     let settled = mark.ruling.is_some() || mark.patch.is_some();
     match mark.verdict {
-        Some(Verdict::High) => list.push(
-            OpenKind::High,
-            id,
-            format!("{id} stands HIGH by {dev}: never brought to grade."),
-            format!("{id} está ALTO {dev}: nunca llegó a nivel."),
-        ),
-        Some(Verdict::Low) if !settled => list.push(
-            OpenKind::Low,
-            id,
-            format!("{id} is LOW by {dev}: no patch and no ruling."),
-            format!("{id} está HONDO {dev}: sin parche ni decisión."),
-        ),
+        Some(Verdict::High) => {
+            list.push(OpenKind::High, id, words::open::stands_high_by(&id, &dev))
+        }
+        Some(Verdict::Low) if !settled => {
+            list.push(OpenKind::Low, id, words::open::is_low_by(&id, &dev))
+        }
         Some(Verdict::TooCloseHigh | Verdict::TooCloseLow) if !settled => list.push(
             OpenKind::Ruling,
             id,
-            format!("{id}, {dev}: too close to call, and nobody has ruled."),
-            format!("{id}, {dev}: muy justo para decir, y nadie ha decidido."),
+            words::open::too_close_call_nobody_has(&id, &dev),
         ),
         _ => {}
     }
@@ -94,8 +79,7 @@ fn not_read(read: &BTreeSet<&str>, site: &Site, list: &mut List) {
             list.push(
                 OpenKind::NotRead,
                 &target.id,
-                format!("{}: nobody has read {names}.", target.name),
-                format!("{}: nadie ha leído {names}.", target.name),
+                words::open::nobody_has_read(&target.name, &names),
             );
         }
     }
@@ -115,8 +99,7 @@ fn not_proven(state: &State, list: &mut List) {
         list.push(
             OpenKind::NotProven,
             &run.target,
-            format!("{}: {all} not proven, stations {where_}.", run.name),
-            format!("{}: {all} sin probar, estaciones {where_}.", run.name),
+            words::open::not_proven_stations(&run.name, &all, &where_),
         );
     }
 }
@@ -149,8 +132,7 @@ fn edges(state: &State, site: &Site, list: &mut List) {
             list.push(
                 OpenKind::Edge,
                 &line.id,
-                format!("{}: not proven, no tape at {names}.", line.id),
-                format!("{}: sin probar, sin cinta en {names}.", line.id),
+                words::open::not_proven_no_tape_at(&line.id, &names),
             );
         }
     }

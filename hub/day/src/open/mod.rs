@@ -4,8 +4,9 @@
 use earthwork::face::PinState;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+use words::Text;
 
-use crate::read_as::set_up_in_both;
+use crate::read_as;
 use crate::record::missing::unproven;
 use crate::said::near_miss;
 use crate::site::Site;
@@ -21,10 +22,9 @@ pub struct OpenItem {
     pub kind: OpenKind,
     /// The mark, run, machine, laser or face that it is about.
     pub on: String,
-    /// What is to be done, in English.
-    pub english: String,
-    /// The same in Spanish.
-    pub spanish: String,
+    /// What is to be done.
+    #[serde(flatten)]
+    pub text: Text,
 }
 
 /// What kind of thing is open; the gravest first.
@@ -118,12 +118,11 @@ pub fn open(state: &State) -> Vec<OpenItem> {
 struct List(Vec<OpenItem>);
 
 impl List {
-    fn push(&mut self, kind: OpenKind, on: &str, english: String, spanish: String) {
+    fn push(&mut self, kind: OpenKind, on: &str, text: impl Into<Text>) {
         self.0.push(OpenItem {
             kind,
             on: on.to_owned(),
-            english,
-            spanish,
+            text: text.into(),
         });
     }
 }
@@ -134,8 +133,7 @@ fn people_and_machines(state: &State, list: &mut List) {
             list.push(
                 OpenKind::PersonIn,
                 machine,
-                format!("{person} may still be in the keep-out of {machine}: nobody has said OUT."),
-                format!("{person} puede estar aún en la zona prohibida de {machine}: nadie ha dicho YA SALÍ."),
+                words::open::may_still_keep_out(&person, &machine),
             );
         }
     }
@@ -144,8 +142,7 @@ fn people_and_machines(state: &State, list: &mut List) {
             list.push(
                 OpenKind::Stop,
                 machine,
-                format!("{machine} is stopped by {}: {}", stop.by, stop.why),
-                format!("{machine} está parada por {}: {}", stop.by, stop.why),
+                words::open::is_stopped_by(&machine, &stop.by, &stop.why),
             );
         }
     }
@@ -154,19 +151,18 @@ fn people_and_machines(state: &State, list: &mut List) {
             list.push(
                 OpenKind::VisitorOnSite,
                 person,
-                format!("{person} has not said OFF SITE."),
-                format!("{person} no ha dicho YA SALÍ DE LA OBRA."),
+                words::open::has_not_said_off_site(&person),
             );
         }
     }
     for one in &state.near_misses.open {
         let name = near_miss::name(one.then.number);
         let why = &one.then.why;
-        let (english, spanish) = (
-            format!("{name} is not closed: {why}"),
-            format!("{name} no está cerrado: {why}"),
+        list.push(
+            OpenKind::NearMiss,
+            &name,
+            words::open::is_not_closed(&name, &why),
         );
-        list.push(OpenKind::NearMiss, &name, english, spanish);
     }
 }
 
@@ -176,41 +172,22 @@ fn faces(state: &State, list: &mut List) {
             list.push(
                 OpenKind::Face,
                 zone,
-                format!(
-                    "Everybody had to get away from {zone}; nobody under it before the competent person has inspected it."
-                ),
-                format!(
-                    "Hubo que alejarse de {zone}; nadie al pie hasta que la persona competente lo inspeccione."
-                ),
+                words::open::everybody_had_get_away_from(&zone),
             );
         } else if face.due.is_some() {
             list.push(
                 OpenKind::Face,
                 zone,
-                format!("{zone} waits for an inspection."),
-                format!("{zone} espera una inspección."),
+                words::open::waits_for_an_inspection(&zone),
             );
         } else if !face.seen.is_empty() {
-            let (things, cosas) = match face.seen.len() {
-                1 => ("1 thing was".into(), "se vio 1 cosa".into()),
-                many => (
-                    format!("{many} things were"),
-                    format!("se vieron {many} cosas"),
-                ),
-            };
             list.push(
                 OpenKind::Face,
                 zone,
-                format!("{zone} is watched: {things} seen at it."),
-                format!("{zone} se vigila: {cosas}."),
+                words::open::is_watched(zone, &face.seen.len()),
             );
         } else if face.pins.values().any(|pin| pin.state != PinState::Still) {
-            list.push(
-                OpenKind::Face,
-                zone,
-                format!("{zone} is watched: its pins move."),
-                format!("{zone} se vigila: sus clavos se mueven."),
-            );
+            list.push(OpenKind::Face, zone, words::open::pins_move(&zone));
         }
     }
 }
@@ -218,22 +195,19 @@ fn faces(state: &State, list: &mut List) {
 fn lasers(state: &State, list: &mut List) {
     for suspect in &state.suspects {
         for mark in &suspect.open {
-            let (set_up, puesta) = set_up_in_both(&suspect.window.set_up);
+            let set_up = read_as::set_up(&suspect.window.set_up);
             list.push(
                 OpenKind::InDoubt,
                 mark,
-                format!("{mark}: measured with {set_up} while it was in doubt; shoot it again."),
-                format!("{mark}: medida con {puesta} cuando estaba en duda; lea otra vez."),
+                words::open::measured_with_while_doubt(&mark, &set_up),
             );
         }
     }
     for set_up in state.set_ups.iter().filter(|set_up| unproven(set_up)) {
-        let (name, puesta) = set_up_in_both(&set_up.id);
         list.push(
             OpenKind::ClosingCheck,
             &set_up.id,
-            format!("{name}: no good check after its last reading. Shoot a benchmark."),
-            format!("{puesta}: sin comprobación buena después de su última lectura. Lea un banco."),
+            words::open::no_good_check_after_its(&read_as::set_up(&set_up.id)),
         );
     }
 }
@@ -257,8 +231,7 @@ fn papers(state: &State, list: &mut List) {
             list.push(
                 OpenKind::Query,
                 id,
-                format!("{id}: {} has not answered: {}", asked.of, asked.question),
-                format!("{id}: {} no ha contestado: {}", asked.of, asked.question),
+                words::open::has_not_answered(&id, &asked.of, &asked.question),
             );
         }
     }
@@ -268,20 +241,17 @@ fn papers(state: &State, list: &mut List) {
             list.push(
                 OpenKind::Inspection,
                 what,
-                format!("{what}: {of} has not inspected it."),
-                format!("{what}: {of} no lo ha inspeccionado."),
+                words::open::has_not_inspected_it(&what, &of),
             );
         }
         if let Some(void) = &inspection.void
             && !record.inspected_again(inspection)
         {
             let (what, mark) = (&void.said.what, &void.said.mark);
-            let (en, es) = (void.said.why.english(), void.said.why.spanish());
             list.push(
                 OpenKind::Inspection,
                 what,
-                format!("{what}: the inspection does not count any more, at {mark} {en}; ask for another."),
-                format!("{what}: la inspección ya no vale, en {mark} {es}; pida otra."),
+                words::open::inspection_does_not_count_any(&what, &mark, &void.said.why.text()),
             );
         }
     }
@@ -290,8 +260,7 @@ fn papers(state: &State, list: &mut List) {
         list.push(
             OpenKind::Photo,
             photo.promised.said.mark.as_deref().unwrap_or(who),
-            format!("A photo is still on {who}'s phone."),
-            format!("Una foto sigue en el teléfono de {who}."),
+            words::open::photo_still_phone(&who),
         );
     }
 }
@@ -301,16 +270,12 @@ fn calls(state: &State, list: &mut List) {
         if call.shown_at.is_some() {
             continue;
         }
-        let (machine, line) = (&call.sent.machine, &call.sent.english);
+        let machine = &call.sent.machine;
         let at = call.sent.mark.as_deref().unwrap_or("–");
         list.push(
             OpenKind::NotShown,
             machine,
-            format!("Call {id} to {machine}, {at} {line}: no screen has painted it."),
-            format!(
-                "Orden {id} a {machine}, {at} {}: ninguna pantalla la mostró.",
-                call.sent.spanish
-            ),
+            words::open::call_to(&id, &machine, &at, &call.sent.text),
         );
     }
     for (id, asked) in state.asked.iter().filter(|(_, asked)| !asked.settled) {
@@ -318,8 +283,7 @@ fn calls(state: &State, list: &mut List) {
         list.push(
             OpenKind::Asked,
             mark,
-            format!("{mark}: the question of entry {id} has no answer."),
-            format!("{mark}: la pregunta del asiento {id} no tiene respuesta."),
+            words::open::question_entry_has_no_answer(&mark, &id),
         );
     }
 }
@@ -331,21 +295,13 @@ fn targets(state: &State, site: &Site, list: &mut List) {
             list.push(
                 OpenKind::NotTypedTwice,
                 id,
-                format!("{}: two people typed it differently.", target.name),
-                format!("{}: dos personas lo teclearon distinto.", target.name),
+                words::open::two_people_typed_it_differently(&target.name),
             );
         } else if target.typed_by.is_some() && target.proved_by.is_none() {
             list.push(
                 OpenKind::NotTypedTwice,
                 id,
-                format!(
-                    "{} r{}: nobody has typed it a second time.",
-                    target.name, target.revision
-                ),
-                format!(
-                    "{} r{}: nadie lo ha tecleado otra vez.",
-                    target.name, target.revision
-                ),
+                words::open::typed_by_one_alone(&target.name, &target.revision),
             );
         }
     }

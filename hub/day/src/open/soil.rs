@@ -3,7 +3,7 @@
 use super::{List, OpenKind};
 use crate::account::need;
 use crate::account::soil::{self, TestStanding};
-use crate::read_as::patch_in_both;
+use crate::read_as;
 use crate::said::patch::PatchStep;
 use crate::site::Site;
 use crate::state::State;
@@ -16,14 +16,12 @@ pub(super) fn soil(state: &State, site: &Site, list: &mut List) {
             TestStanding::Fails => list.push(
                 OpenKind::Test,
                 mark,
-                format!("{mark}: the soil test failed; test again."),
-                format!("{mark}: la prueba de suelo falló; repítala."),
+                words::open::the_soil_test_failed(&mark),
             ),
             TestStanding::Void => list.push(
                 OpenKind::Test,
                 mark,
-                format!("{mark}: the soil test does not count any more; test again."),
-                format!("{mark}: la prueba de suelo ya no vale; repítala."),
+                words::open::soil_test_does_not_count(&mark),
             ),
         }
     }
@@ -31,12 +29,14 @@ pub(super) fn soil(state: &State, site: &Site, list: &mut List) {
     for patch in soil::patches(state) {
         if patch.step != PatchStep::Done {
             let (mark, cy) = (&patch.mark, patch.cy);
-            let (name, parche) = patch_in_both(&patch.patch);
             list.push(
                 OpenKind::Gravel,
                 &patch.patch,
-                format!("{name} at {mark}, {cy:.2} cy, is not done."),
-                format!("{parche} en {mark}, {cy:.2} yd³, no está hecho."),
+                words::open::at_cy_is_not_done(
+                    &read_as::patch(&patch.patch),
+                    &mark,
+                    &format!("{:.2}", cy),
+                ),
             );
         }
     }
@@ -45,10 +45,7 @@ pub(super) fn soil(state: &State, site: &Site, list: &mut List) {
         list.push(
             OpenKind::Gravel,
             "gravel",
-            format!("Gravel on order is {short:.1} t short of what is enough nine times in ten."),
-            format!(
-                "A la grava pedida le faltan {short:.1} t para que alcance nueve de diez veces."
-            ),
+            words::open::gravel_order_t_short_what(&format!("{:.1}", short)),
         );
     }
     for undercut in soil::undercuts(state) {
@@ -56,8 +53,7 @@ pub(super) fn soil(state: &State, site: &Site, list: &mut List) {
         list.push(
             OpenKind::Undercut,
             mark,
-            format!("The undercut at {mark} waits for a supervisor on the engineer's word."),
-            format!("La sobreexcavación en {mark} espera al supervisor con palabra del ingeniero."),
+            words::open::undercut_waits_for_supervisor_engineer(&mark),
         );
     }
 }
@@ -89,8 +85,7 @@ fn tests_missing(state: &State, site: &Site, list: &mut List) {
             list.push(
                 OpenKind::Test,
                 &target.id,
-                format!("{}: no soil test is in the log.", target.name),
-                format!("{}: no hay prueba de suelo en el registro.", target.name),
+                words::open::no_soil_test_log(&target.name),
             );
         }
     }

@@ -40,10 +40,10 @@ fn aim(crew: &Crew) -> earthwork::length::Length {
 }
 
 fn overtaken(said: &Result<(), Refusal>, word: &str) {
-    let Err(Refusal::Overtaken { english, .. }) = said else {
+    let Err(Refusal::Overtaken(text)) = said else {
         panic!("{said:?}")
     };
-    assert!(english.contains(word), "{english}");
+    assert!(text.english.contains(word), "{text:?}");
 }
 
 #[test]

@@ -42,8 +42,7 @@ impl Found {
             let meant = inches(widest);
             self.odd(
                 format!("targets.{id}.tolerance"),
-                format!("{id}: ground {ft} ft off would be on grade. If inches are meant, write {meant}."),
-                format!("{id}: un suelo a {ft} pies estaría a nivel. Si son pulgadas, escriba {meant}."),
+                words::plan_sense::ground_ft_off_would_grade(&id, &ft, &meant),
             );
         }
     }
@@ -61,8 +60,7 @@ impl Found {
                 let (id, said) = (&target.id, &layer.name);
                 self.odd(
                     path.clone(),
-                    format!("{id}: “{said}” is taken off twice, {one} ft and {two} ft: the dig-to lies {both} ft under the surface for it. Under a pipe, `bedding` and `wall` are layers already: take one of the two out, or name them apart."),
-                    format!("{id}: «{said}» se quita dos veces, {one} pies y {two} pies: la cota a excavar queda {both} pies bajo la superficie por ella. Bajo un tubo, `bedding` y `wall` ya son capas: quite una de las dos, o póngales nombres distintos."),
+                    words::plan_sense::taken_off_twice_ft_ft(&id, &said, &one, &two, &both),
                 );
             }
             if layer.thickness >= THICK {
@@ -70,8 +68,7 @@ impl Found {
                 let meant = inches(layer.thickness);
                 self.odd(
                     path.clone(),
-                    format!("{id}: “{said}” is {thick} ft thick, and the dig-to lies so much deeper. If inches are meant, write {meant}."),
-                    format!("{id}: «{said}» mide {thick} pies de grueso, y la cota a excavar queda eso más honda. Si son pulgadas, escriba {meant}."),
+                    words::plan_sense::ft_thick_dig_lies_so(&id, &said, &thick, &meant),
                 );
             }
         }
@@ -82,8 +79,7 @@ impl Found {
                 let meant = inches(one.depth);
                 self.odd(
                     path.clone(),
-                    format!("{id}: the undercut “{said}” goes {deep} ft deeper. If inches are meant, write {meant}."),
-                    format!("{id}: la sobreexcavación «{said}» baja {deep} pies más. Si son pulgadas, escriba {meant}."),
+                    words::plan_sense::the_undercut_goes_ft_deeper(&id, &said, &deep, &meant),
                 );
             }
         }

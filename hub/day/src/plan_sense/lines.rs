@@ -63,27 +63,14 @@ impl Found {
             if off > STEP_OFF {
                 self.odd(
                     path.clone(),
-                    format!(
-                        "The step at {at} is {} high: not a whole number of forms of {}.",
-                        by.abs(),
-                        forms.height
-                    ),
-                    format!(
-                        "El escalón en {at} mide {}: no es un número entero de cimbras de {}.",
-                        by.abs(),
-                        forms.height
-                    ),
+                    words::plan_sense::the_step_at_is_high(&at, &by.abs(), &forms.height),
                 );
             }
             if widths.is_empty() {
                 continue;
             }
             if let Err(error) = step_window(&widths, forms.filler, station - first, window) {
-                self.odd(
-                    path,
-                    format!("The step at {at}: {error}"),
-                    format!("El escalón en {at}: {}", error.spanish()),
-                );
+                self.odd(path, words::plan_sense::the_step_at(&at, &error.text()));
             }
         }
     }
@@ -103,8 +90,12 @@ impl Found {
                         let (fall, least) = (fall * 100.0, drawn.least_fall * 100.0);
                         self.odd(
                             path.clone(),
-                            format!("From {from} to {to} the pipe falls {fall:.2} %, less than {least:.2} %."),
-                            format!("De {from} a {to} el tubo baja {fall:.2} %, menos de {least:.2} %."),
+                            words::plan_sense::from_pipe_falls_less_than(
+                                &from,
+                                &to,
+                                &format!("{:.2}", fall),
+                                &format!("{:.2}", least),
+                            ),
                         );
                     }
                 }
@@ -127,8 +118,7 @@ impl Found {
             let ((a, b), (c, d)) = (show(profile), show(line));
             self.odd(
                 path,
-                format!("The profile goes from {a} to {b}, the line from {c} to {d}: what one of them leaves out has no grade."),
-                format!("El perfil va de {a} a {b} y el eje de {c} a {d}: lo que uno no cubre no tiene rasante."),
+                words::plan_sense::profile_goes_from_line_from(&a, &b, &c, &d),
             );
         }
     }
@@ -146,8 +136,7 @@ impl Found {
                 if apart > ENDS_AGREE {
                     self.odd(
                         path.clone(),
-                        format!("{one_id} and {other_id} end {apart} apart: should they meet?"),
-                        format!("{one_id} y {other_id} terminan a {apart}: ¿deben encontrarse?"),
+                        words::plan_sense::and_end_apart(&one_id, &other_id, &apart),
                     );
                 }
                 let (Some(z), Some(w)) = (one_elevation(one, a), one_elevation(other, b)) else {
@@ -157,8 +146,7 @@ impl Found {
                 if by > ENDS_AGREE {
                     self.odd(
                         path,
-                        format!("Where {one_id} and {other_id} meet, their dig-tos are {by} apart. Is a step meant there?"),
-                        format!("Donde se encuentran {one_id} y {other_id}, sus rasantes difieren {by}. ¿Hay ahí un escalón?"),
+                        words::plan_sense::where_meet_their_dig_tos(&one_id, &other_id, &by),
                     );
                 }
             }
@@ -222,8 +210,7 @@ impl Found {
                 let (a, b, at) = (&trench.id, &crossed.id, show_station(station));
                 self.odd(
                     format!("targets.{a}"),
-                    format!("At {at}, {a} and {b} cross with {clear} between them; {CLEARANCE} is usual."),
-                    format!("En {at}, {a} y {b} se cruzan con {clear} entre ellos; lo usual es {CLEARANCE}."),
+                    words::plan_sense::cross_with_between_them(&at, &a, &b, &clear, &CLEARANCE),
                 );
             }
         }

@@ -9,9 +9,9 @@ use earthwork::target::{Axis, Layer, PipeTrench};
 
 fn told(site: &Site, words: &str) -> bool {
     let found = odd(site);
-    let told = found.iter().any(|one| one.english.contains(words));
+    let told = found.iter().any(|one| one.text.english.contains(words));
     assert!(
-        told || found.iter().all(|one| !one.spanish.is_empty()),
+        told || found.iter().all(|one| !one.text.spanish.is_empty()),
         "{found:#?}"
     );
     told

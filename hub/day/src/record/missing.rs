@@ -2,8 +2,9 @@
 
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+use words::Text;
 
-use crate::read_as::set_up_in_both;
+use crate::read_as;
 use crate::state::SetUpState;
 use crate::state::{SetUp, State};
 
@@ -36,39 +37,17 @@ pub enum CloseMissing {
 }
 
 impl CloseMissing {
-    /// What is missing and what to do, in English.
-    pub fn english(&self) -> String {
+    /// What is missing and what to do.
+    pub fn text(&self) -> Text {
         match self {
-            Self::PeopleIn { machine, people } => format!(
-                "{} may be in at {machine}: everybody comes out first",
-                people.join(", ")
-            ),
-            Self::ClosingCheck { set_up } => {
-                format!(
-                    "a closing shot on a benchmark with {}",
-                    set_up_in_both(set_up).0
-                )
+            Self::PeopleIn { machine, people } => {
+                words::missing::people_in(&people.join(", "), machine)
             }
-            Self::ShootAgain { mark } => format!("{mark} was to be shot again"),
-            Self::VisitorOnSite { person } => format!("{person} has not said OFF SITE"),
-        }
-    }
-
-    /// The same in Spanish.
-    pub fn spanish(&self) -> String {
-        match self {
-            Self::PeopleIn { machine, people } => format!(
-                "{} puede estar adentro en {machine}: primero salen todos",
-                people.join(", ")
-            ),
             Self::ClosingCheck { set_up } => {
-                format!(
-                    "una lectura de cierre en un banco de nivel con {}",
-                    set_up_in_both(set_up).1
-                )
+                words::missing::closing_check(&read_as::set_up(set_up))
             }
-            Self::ShootAgain { mark } => format!("había que leer {mark} otra vez"),
-            Self::VisitorOnSite { person } => format!("{person} no ha dicho YA SALÍ DE LA OBRA"),
+            Self::ShootAgain { mark } => words::missing::shoot_again(mark),
+            Self::VisitorOnSite { person } => words::missing::visitor_on_site(person),
         }
     }
 

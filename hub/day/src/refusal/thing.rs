@@ -1,8 +1,8 @@
 //! Kinds of things that have names, as a refusal calls them.
 
-use earthwork::words::Language;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+use words::{Fixed, Text};
 
 use crate::read_as;
 
@@ -65,44 +65,44 @@ pub enum Thing {
 }
 
 impl Thing {
-    /// A name of this kind as people read it.
-    pub(crate) fn read(self, name: &str, language: Language) -> String {
+    /// What it is called.
+    pub(crate) fn called(self) -> Fixed {
+        use words::refusal::thing;
         match self {
-            Self::SetUp => read_as::set_up(name, language),
-            _ => name.to_owned(),
+            Self::Mark => thing::mark(),
+            Self::Target => thing::target(),
+            Self::Machine => thing::machine(),
+            Self::Benchmark => thing::benchmark(),
+            Self::Rod => thing::rod(),
+            Self::Laser => thing::laser(),
+            Self::SetUp => thing::set_up(),
+            Self::Phone => thing::phone(),
+            Self::TurningPoint => thing::turning_point(),
+            Self::MarkOrTarget => thing::mark_or_target(),
+            Self::Line => thing::line(),
+            Self::Load => thing::load(),
+            Self::Patch => thing::patch(),
+            Self::Test => thing::test(),
+            Self::Undercut => thing::undercut(),
+            Self::Face => thing::face(),
+            Self::Pins => thing::pins(),
+            Self::Utility => thing::utility(),
+            Self::Overhead => thing::overhead(),
+            Self::Pile => thing::pile(),
+            Self::Ticket => thing::ticket(),
+            Self::NearMiss => thing::near_miss(),
+            Self::Visitor => thing::visitor(),
+            Self::Inspection => thing::inspection(),
+            Self::Query => thing::query(),
+            Self::Photo => thing::photo(),
         }
     }
-}
 
-impl std::fmt::Display for Thing {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        f.write_str(match self {
-            Self::Mark => "mark",
-            Self::Target => "target",
-            Self::Machine => "machine",
-            Self::Benchmark => "benchmark",
-            Self::Rod => "rod",
-            Self::Laser => "laser",
-            Self::SetUp => "set-up",
-            Self::Phone => "phone",
-            Self::TurningPoint => "turning point",
-            Self::MarkOrTarget => "mark or target",
-            Self::Line => "line that must not be crossed",
-            Self::Load => "load",
-            Self::Patch => "patch, mark or target",
-            Self::Test => "soil test",
-            Self::Undercut => "proposed undercut",
-            Self::Face => "face",
-            Self::Pins => "pair of pins",
-            Self::Utility => "buried line",
-            Self::Overhead => "line overhead",
-            Self::Pile => "pile",
-            Self::Ticket => "ticket",
-            Self::NearMiss => "open near miss",
-            Self::Visitor => "visitor",
-            Self::Inspection => "inspection that waits",
-            Self::Query => "query",
-            Self::Photo => "photo",
-        })
+    /// A name of this kind as people read it.
+    pub(crate) fn read(self, name: &str) -> Text {
+        match self {
+            Self::SetUp => read_as::set_up(name),
+            _ => Text::alike(name),
+        }
     }
 }

@@ -72,24 +72,15 @@ impl Happening for AimSet {
 pub(crate) fn set(state: &State, asked: &SetAim, when: When) -> Result<Vec<Body>, Refusal> {
     let site = state.site().ok_or(Refusal::NoSite)?;
     if asked.on.is_empty() {
-        return Err(Refusal::say_why(
-            "which marks or targets the aim is for",
-            "para cuáles marcas o rasantes es la puntería",
-        ));
+        return Err(Refusal::say_why(words::aim::which_marks_or_targets_aim()));
     }
     if asked.why.trim().is_empty() {
-        return Err(Refusal::say_why(
-            "why the aim is set",
-            "por qué se pone la puntería",
-        ));
+        return Err(Refusal::say_why(words::aim::why_the_aim_is_set()));
     }
     overtaken::after(
         when,
         state.day.as_ref().map(|day| day.at),
-        (
-            "A new day has begun since: the aims of the day before are off.",
-            "Desde entonces empezó otro día: las punterías del día anterior ya no valen.",
-        ),
+        words::aim::new_day_has_begun_since(),
     )?;
     for name in &asked.on {
         let target = site
@@ -122,16 +113,14 @@ pub(crate) fn set(state: &State, asked: &SetAim, when: When) -> Result<Vec<Body>
 fn still_stands(state: &State, seen: &AimSeen, target: &Target) -> Result<(), Refusal> {
     let (on, id, revision) = (&seen.on, &target.id, target.revision);
     if revision != seen.revision {
-        return Err(overtaken::overtaken(
-            &format!("{id} was changed since: r{revision} stands now."),
-            &format!("{id} cambió desde entonces: ahora vale r{revision}."),
-        ));
+        return Err(overtaken::overtaken(words::aim::was_changed_since(
+            &id, &revision,
+        )));
     }
     let aim = state.aims.get(on).copied().unwrap_or(Length::ZERO);
     if aim != seen.aim {
         return Err(overtaken::overtaken(
-            &format!("Somebody has set the aim on {on} to {aim} since."),
-            &format!("Alguien puso después la puntería de {on} en {aim}."),
+            words::aim::somebody_has_set_aim_since(&on, &aim),
         ));
     }
     Ok(())
@@ -165,7 +154,7 @@ mod tests {
         crew.says(&supervisor(), aims("-0.10 ft")).unwrap();
         crew.reads("P-1", "4.70").unwrap();
         let (_, call) = crew.state.live_call("EX-1").unwrap();
-        assert_eq!(call.sent.english, "DOWN 4");
+        assert_eq!(call.sent.text.english, "DOWN 4");
         let Message::Measured { dev, verdict, .. } = call.sent.message else {
             panic!()
         };

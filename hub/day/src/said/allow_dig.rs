@@ -56,10 +56,7 @@ pub(crate) fn allow(state: &State, asked: &AllowDig, when: When) -> Result<Vec<B
         return Err(Refusal::NoDay);
     }
     if asked.why.trim().is_empty() {
-        return Err(Refusal::say_why(
-            "why the dig goes on, and on whose word",
-            "por qué se sigue excavando y quién lo ordena",
-        ));
+        return Err(Refusal::say_why(words::allow_dig::why_dig_goes_whose_word()));
     }
     if matches!(asked.held, HeldBy::FaceLeft { .. } | HeldBy::Query { .. }) {
         // No word from the truck brings people back under a face that was left, or is the engineer's answer.
@@ -67,12 +64,9 @@ pub(crate) fn allow(state: &State, asked: &AllowDig, when: When) -> Result<Vec<B
     }
     if let HeldBy::NotLocated { mark } = &asked.held {
         let site = state.site().ok_or(Refusal::NoSite)?;
-        let mark = mark.as_deref().ok_or_else(|| {
-            Refusal::say_why(
-                "at which mark the dig goes on: the leave is for that place alone",
-                "en cuál marca se sigue excavando: el permiso es solo para ese lugar",
-            )
-        })?;
+        let mark = mark
+            .as_deref()
+            .ok_or_else(|| Refusal::say_why(words::allow_dig::which_mark_dig_goes()))?;
         site.mark(mark).ok_or_else(|| Refusal::Unknown {
             what: Thing::Mark,
             name: mark.to_owned(),

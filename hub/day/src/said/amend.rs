@@ -61,21 +61,16 @@ pub(crate) fn amend(state: &State, asked: &AmendDay, head: &str) -> Result<Vec<B
     let open = state.day.as_ref().ok_or(Refusal::NoDay)?;
     let words = asked.words.trim();
     if words.is_empty() {
-        return Err(Refusal::say_why(
-            "what is to be read with the entry",
-            "qué debe leerse junto con ese asiento",
-        ));
+        return Err(Refusal::say_why(words::amend::what_read_with_entry()));
     }
     if asked.entry == 0 || asked.entry > state.seq {
-        return Err(Refusal::of_the_record(
-            format!("The log has no entry {}.", asked.entry),
-            format!("El registro no tiene el asiento {}.", asked.entry),
-        ));
+        return Err(Refusal::of_the_record(words::amend::the_log_has_no_entry(
+            &asked.entry,
+        )));
     }
     if !state.record.is_signed(asked.entry, open.first) {
         return Err(Refusal::of_the_record(
-            "That day is not signed. Write a note on it; an amendment stands under a signed day.",
-            "Ese día no está firmado. Escriba una nota; la enmienda va bajo un día firmado.",
+            words::amend::that_day_is_not_signed(),
         ));
     }
     let past = state.record.days.iter();

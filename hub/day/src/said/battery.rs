@@ -76,7 +76,8 @@ mod tests {
     use crate::given::{Crew, ground, operator};
     use crate::said::join::Join;
     use crate::said::person::GiveCab;
-    use earthwork::words::{Language, ScreenUnit};
+    use earthwork::words::ScreenUnit;
+    use words::Language;
 
     fn battery(charging: bool) -> Command {
         Command::LowBattery(LowBattery {

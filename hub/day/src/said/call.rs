@@ -3,9 +3,10 @@
 use earthwork::correction::{Correction, Ground};
 use earthwork::length::Length;
 use earthwork::pace::stale_after_ms;
-use earthwork::words::{CallText, Language, ScreenUnit, call_text, edge_text, quick_text};
+use earthwork::words::{CallText, ScreenUnit, call_text, edge_text, quick_text};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+use words::{Language, Text};
 
 use crate::asked::{By, Role};
 use crate::call::{CallState, Ending, Label, Message, Reminder};
@@ -67,10 +68,9 @@ pub struct CallSent {
     pub line: Option<LineSide>,
     /// When it will be too old.
     pub stale_at: Time,
-    /// Its line in English.
-    pub english: String,
-    /// Its line in Spanish.
-    pub spanish: String,
+    /// Its line.
+    #[serde(flatten)]
+    pub text: Text,
 }
 
 impl Happening for CallSent {
@@ -148,7 +148,7 @@ pub(crate) fn send(state: &State, by: &By, when: When, draft: Draft) -> Body {
         Message::ByEye { .. } | Message::Edge { .. } => Length::ZERO,
     };
     let reminder = keep_out::reminder(state, by, when.now, &draft.machine, draft.mark.as_deref());
-    let line = |language| text(&draft.message, language, ScreenUnit::Tenths).line;
+    let line = Text::in_each(|language| text(&draft.message, language, ScreenUnit::Tenths).line);
     let mut labels = draft.labels;
     labels.extend(labels_of_place(state, draft.mark.as_deref()));
     let (target, revision) = draft.target.unzip();
@@ -156,8 +156,7 @@ pub(crate) fn send(state: &State, by: &By, when: When, draft: Draft) -> Body {
         stale_at: when
             .made_at
             .plus_ms(stale_after_ms(amount, DIG_RATE_FT_PER_MIN)),
-        english: line(Language::English),
-        spanish: line(Language::Spanish),
+        text: line,
         machine: draft.machine,
         mark: draft.mark,
         target,

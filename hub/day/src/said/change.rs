@@ -372,8 +372,7 @@ pub(crate) fn change(state: &State, by: &By, asked: &ChangeSite) -> Result<Vec<B
     let old = state.site().ok_or(Refusal::NoSite)?;
     if asked.why.trim().is_empty() {
         return Err(Refusal::say_why(
-            "why the site changes, and on whose word",
-            "por qué cambia la obra y quién lo ordena",
+            words::change::why_site_changes_whose_word(),
         ));
     }
     let (new, put) = after(old, by, asked)?;
@@ -381,10 +380,7 @@ pub(crate) fn change(state: &State, by: &By, asked: &ChangeSite) -> Result<Vec<B
         .into_iter()
         .find(|fault| !fault.warning);
     if let Some(fault) = wrong {
-        return Err(Refusal::BadSite {
-            english: fault.message,
-            spanish: fault.spanish,
-        });
+        return Err(Refusal::BadSite(fault.text));
     }
     let differences = differences(old, &new);
     if asked

@@ -118,10 +118,7 @@ pub(crate) fn shoot(state: &State, asked: &ShootCheck, when: When) -> Result<Vec
     let site = state.site().ok_or(Refusal::NoSite)?;
     let set_up = set_up::standing(state, &asked.set_up)?;
     if let SetUpState::InDoubt { since, .. } = &set_up.state {
-        let newer = (
-            "That shot was made before the laser was put in doubt: it proves nothing about it now.",
-            "Esa lectura se hizo antes de que el láser quedara en duda: no comprueba nada de ahora.",
-        );
+        let newer = words::check_shot::shot_made_before_laser_put();
         overtaken::after(when, Some(*since), newer)?;
     }
     let shot_on = set_up::benchmark(site, &asked.benchmark)?;

@@ -85,10 +85,7 @@ pub struct ClosedUnproven {
 pub(crate) fn close(state: &State, asked: &CloseDay) -> Result<Vec<Body>, Refusal> {
     let day = state.day.as_ref().ok_or(Refusal::NoDay)?;
     if asked.overrides.iter().any(|one| one.why.trim().is_empty()) {
-        return Err(Refusal::say_why(
-            "why the day is closed without it",
-            "por qué se cierra el día sin eso",
-        ));
+        return Err(Refusal::say_why(words::close::why_day_closed_without()));
     }
     let missing = missing(state);
     let named = |one: &CloseMissing| asked.overrides.iter().any(|over| over.missing == *one);

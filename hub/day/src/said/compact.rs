@@ -8,7 +8,7 @@ use utoipa::ToSchema;
 use crate::asked::Role;
 use crate::entry::{Body, Entry};
 use crate::happening::{Happening, Touches};
-use crate::read_as::patch_in_both;
+use crate::read_as;
 use crate::refusal::{Refusal, Thing};
 use crate::said::patch::{self, PatchMoved, PatchStep};
 use crate::saying::{Asking, Closed, Saying};
@@ -103,11 +103,9 @@ pub(crate) fn compact(state: &State, asked: &Compact) -> Result<Vec<Body>, Refus
     })];
     if let Some(patch) = patch {
         if patch.step == PatchStep::Needed {
-            let (name, parche) = patch_in_both(&asked.on);
-            return Err(Refusal::account(
-                format!("{name} is not filled yet. Say that it is filled, then ram it."),
-                format!("{parche} todavía no está lleno. Diga que está lleno y apisónelo."),
-            ));
+            return Err(Refusal::account(words::compact::is_not_filled_yet(
+                &read_as::patch(&asked.on),
+            )));
         }
         if patch.step == PatchStep::Filled && asked.lift >= patch.needed.lifts {
             bodies.push(Body::PatchMoved(PatchMoved {

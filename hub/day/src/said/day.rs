@@ -76,10 +76,7 @@ const LONGEST_NAME: usize = 16;
 pub(crate) fn open(state: &State, by: &By, asked: &OpenDay) -> Result<Vec<Body>, Refusal> {
     let plain = |c: char| c.is_ascii_alphanumeric() || c == '-';
     if asked.day.is_empty() || asked.day.len() > LONGEST_NAME || !asked.day.chars().all(plain) {
-        return Err(Refusal::of_the_record(
-            "A day is named by its date, such as 2030-05-14.",
-            "Un día se llama por su fecha, como 2030-05-14.",
-        ));
+        return Err(Refusal::of_the_record(words::day::day_named_by_its_date()));
     }
     let Some(before) = &state.day else {
         return Ok(vec![Body::DayOpened(DayOpened::of(&asked.day))]);
@@ -89,10 +86,7 @@ pub(crate) fn open(state: &State, by: &By, asked: &OpenDay) -> Result<Vec<Body>,
     }
     let closed = state.record.closed.is_some();
     if !closed && by.device != By::hub().device {
-        return Err(Refusal::of_the_record(
-            "Close this day first; then open the next.",
-            "Primero cierre este día; después abra el siguiente.",
-        ));
+        return Err(Refusal::of_the_record(words::day::close_this_day_first()));
     }
     let standing = state.set_ups.iter().filter(|set_up| !set_up.closed);
     // One entry alone: it begins a file, and no request is torn between two files.

@@ -4,6 +4,7 @@ use earthwork::layout::square::{CornerMove, Diagonals, Squareness, squareness};
 use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+use words::Text;
 
 use crate::asked::Role;
 use crate::entry::{Body, Entry};
@@ -66,10 +67,9 @@ pub(crate) fn measure(state: &State, asked: &MeasureDiagonals) -> Result<Vec<Bod
     }
     let what = asked.what.trim();
     if what.is_empty() || what.chars().count() > LONGEST_NAME {
-        return Err(Refusal::BadMark {
-            english: "Say which rectangle was taped, in up to 80 letters.".into(),
-            spanish: "Diga cuál rectángulo se midió, en 80 letras a lo más.".into(),
-        });
+        return Err(Refusal::BadMark(
+            words::diagonals::say_which_rectangle_taped_up().into(),
+        ));
     }
     let taped = Diagonals {
         base: tape::typed(&asked.base)?,
@@ -77,10 +77,7 @@ pub(crate) fn measure(state: &State, asked: &MeasureDiagonals) -> Result<Vec<Bod
         a_to_c: tape::typed(&asked.a_to_c)?,
         b_to_d: tape::typed(&asked.b_to_d)?,
     };
-    let found = squareness(&taped).map_err(|error| Refusal::BadMark {
-        english: error.to_string(),
-        spanish: error.spanish(),
-    })?;
+    let found = squareness(&taped).map_err(|error| Refusal::BadMark(error.text()))?;
     Ok(vec![Body::DiagonalsMeasured(DiagonalsMeasured {
         what: what.to_owned(),
         taped,
@@ -88,20 +85,14 @@ pub(crate) fn measure(state: &State, asked: &MeasureDiagonals) -> Result<Vec<Bod
     })])
 }
 
-/// Which corners move, and how far, in both languages.
-pub fn moves(found: &Squareness) -> (String, String) {
+/// Which corners move, and how far.
+pub fn moves(found: &Squareness) -> Text {
     let to = |by: Length, corner: &str| {
         let by = by.show(earthwork::length::Form::DecimalFeet { places: 3 });
-        (
-            format!("C and D move {by} toward {corner}"),
-            format!("C y D se mueven {by} hacia {corner}"),
-        )
+        words::diagonals::c_and_d_move_toward(&by, &corner)
     };
     match found.moves {
-        CornerMove::None => (
-            "no corner moves".into(),
-            "no se mueve ninguna esquina".into(),
-        ),
+        CornerMove::None => words::diagonals::no_corner_moves().into(),
         CornerMove::TowardA { by } => to(by, "A"),
         CornerMove::TowardB { by } => to(by, "B"),
     }

@@ -56,8 +56,7 @@ pub(crate) fn drop(asked: &DropUnsent) -> Result<Vec<Body>, Refusal> {
     let plain = |c: char| c.is_ascii_lowercase() || c == '_';
     if asked.what.is_empty() || asked.what.len() > 40 || !asked.what.chars().all(plain) {
         return Err(Refusal::of_the_record(
-            "Say what kind of word was thrown away, such as take_reading.",
-            "Diga qué clase de palabra se tiró, como take_reading.",
+            words::drop_unsent::say_what_kind_word_thrown(),
         ));
     }
     let line = asked.words.split_whitespace().collect::<Vec<_>>().join(" ");

@@ -120,10 +120,7 @@ pub(crate) fn read(
     }
     let line = line(site, asked.line.as_deref())?;
     let tape = tape(&asked.text)?;
-    let refused = |error: no_cross::LineError| Refusal::RodValue {
-        english: error.to_string(),
-        spanish: error.spanish(),
-    };
+    let refused = |error: no_cross::LineError| Refusal::RodValue(error.text());
     let inward = if asked.over { -tape } else { tape };
     let (distance, mark_doubt) = if asked.from_mark {
         let mark = asked.mark.as_deref().ok_or(Refusal::NoMarkToTapeFrom)?;
@@ -283,22 +280,11 @@ fn tape(text: &str) -> Result<Length, Refusal> {
     } else {
         typed.to_owned()
     };
-    let refused = |english: String, spanish: String| Refusal::RodValue { english, spanish };
-    let tape = length::parse(&written).map_err(|error| {
-        refused(
-            error.to_string(),
-            format!("«{typed}» no es una medida de cinta. Escríbala como 0.30 o 4 in."),
-        )
-    })?;
+    let tape = length::parse(&written).map_err(|error| Refusal::RodValue(error.text()))?;
     if tape < Length::ZERO || tape > LONGEST_TAPE {
-        return Err(refused(
-            format!(
-                "“{typed}” can't be a tape from the line to the edge. Type it without a sign, up to 50 ft, and say whether the edge is over the line."
-            ),
-            format!(
-                "«{typed}» no puede ser la cinta de la línea a la orilla. Escríbala sin signo, hasta 50 ft, y diga si la orilla pasa la línea."
-            ),
-        ));
+        return Err(Refusal::RodValue(words::edge::cant_tape_from_line_edge(
+            &typed,
+        )));
     }
     Ok(tape)
 }
@@ -338,7 +324,7 @@ mod tests {
         };
         let answer = crew.says(&ground(), Command::ReadEdge(asked))?;
         match answer.outcome {
-            Outcome::Called { english, .. } => Ok(english),
+            Outcome::Called { text, .. } => Ok(text.english),
             other => panic!("no call: {other:?}"),
         }
     }

@@ -180,8 +180,7 @@ pub(crate) fn leave(
     overtaken::in_time(when)?;
     if must.alarm != asked.alarm {
         return Err(overtaken::overtaken(
-            "People had to get away from this face again after what this screen showed.",
-            "Hubo que alejarse otra vez de este talud después de lo que mostraba esta pantalla.",
+            words::face_alarm::people_had_get_away_from(),
         ));
     }
     Ok(vec![Body::FaceLeft(FaceLeft {

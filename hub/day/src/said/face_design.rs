@@ -147,18 +147,14 @@ pub(crate) fn daylight(
     change(after.cuts.face_mut(zone_id));
     let site = after.site().ok_or(Refusal::NoSite)?;
     let zone = zone(&after, zone_id)?;
-    daylight::find(&after, site, zone).map_err(|error| Refusal::BadFace {
-        english: error.to_string(),
-        spanish: error.spanish(),
-    })
+    daylight::find(&after, site, zone).map_err(|error| Refusal::BadFace(error.text()))
 }
 
 /// What was found, when its figures can be.
 pub(crate) fn sound(found: Evidence) -> Result<Evidence, Refusal> {
-    found.checked().map_err(|error| Refusal::BadFace {
-        english: error.to_string(),
-        spanish: error.spanish(),
-    })
+    found
+        .checked()
+        .map_err(|error| Refusal::BadFace(error.text()))
 }
 
 /// Takes a class and what was found into what is known.
@@ -179,8 +175,7 @@ pub(crate) fn retype(state: &State, by: &By, asked: &RetypeSoil) -> Result<Vec<B
     competent(state, by)?;
     if asked.why.trim().is_empty() {
         return Err(Refusal::say_why(
-            "what changed in the soil",
-            "qué cambió en el suelo",
+            words::face_design::what_changed_in_the_soil(),
         ));
     }
     let rules = state.site().ok_or(Refusal::NoSite)?.cuts.rules();
@@ -210,8 +205,7 @@ pub(crate) fn revise(state: &State, asked: &ReviseFace) -> Result<Vec<Body>, Ref
     let zone = zone(state, &asked.zone)?;
     if asked.why.trim().is_empty() {
         return Err(Refusal::say_why(
-            "whose design it is, and where it is written",
-            "de quién es el diseño y dónde está escrito",
+            words::face_design::whose_design_where_written(),
         ));
     }
     let found = daylight(state, &zone.id, |face| {

@@ -110,17 +110,11 @@ pub(crate) fn inspect(
     stands(state, asked, when)?;
     // At least one look and one test by hand (29 CFR 1926 Subpart P, Appendix A, basis of classification).
     if blank(&asked.seen) {
-        return Err(Refusal::say_why(
-            "what you saw: dry or wet, cracks, bulges, loads at the crest",
-            "qué vio: seco o mojado, grietas, bultos, cargas en la corona",
-        ));
+        return Err(Refusal::say_why(words::face_inspect::what_you_saw()));
     }
     let by_hand = asked.evidence.strength.is_some() || asked.evidence.thumb.is_some();
     if blank(&asked.by_hand) && !by_hand {
-        return Err(Refusal::say_why(
-            "what your hand found: thumb, thread, penetrometer",
-            "qué halló con la mano: pulgar, rollito, penetrómetro",
-        ));
+        return Err(Refusal::say_why(words::face_inspect::what_your_hand_found()));
     }
     let rules = site.cuts.rules();
     let evidence = sound(asked.evidence)?;
@@ -164,10 +158,7 @@ fn stands(state: &State, asked: &InspectFace, when: When) -> Result<(), Refusal>
     };
     let since = now.seen.iter().map(|seen| seen.at).max();
     let since = since.max(now.alarm.as_ref().map(|alarm| alarm.since));
-    let seen = (
-        "Something was seen at this face after that inspection.",
-        "Se vio algo en este talud después de esa inspección.",
-    );
+    let seen = words::face_inspect::something_seen_this_face_after();
     overtaken::after(when, since, seen)?;
     if asked.release.trim().is_empty() || now.alarm.is_none() {
         return Ok(());
@@ -175,8 +166,7 @@ fn stands(state: &State, asked: &InspectFace, when: When) -> Result<(), Refusal>
     overtaken::in_time(when)?;
     if now.alarm.as_ref().map(|alarm| alarm.alarm) != asked.alarm {
         return Err(overtaken::overtaken(
-            "People had to get away from this face again after what this page showed.",
-            "Hubo que alejarse otra vez de este talud después de lo que mostraba esta página.",
+            words::face_inspect::people_had_get_away_from(),
         ));
     }
     Ok(())

@@ -119,10 +119,7 @@ pub(crate) fn tape(
     let judged = if tapes.len() < 2 {
         None
     } else {
-        let judged = judge_pins(&tapes).map_err(|error| Refusal::RodValue {
-            english: error.to_string(),
-            spanish: error.spanish(),
-        })?;
+        let judged = judge_pins(&tapes).map_err(|error| Refusal::RodValue(error.text()))?;
         Some(judged.into())
     };
     Ok(PinsRead {

@@ -188,24 +188,16 @@ pub(crate) fn zone<'a>(state: &'a State, id: &str) -> Result<&'a FaceZone, Refus
 
 /// Feet as typed: `5`, `0.25`, or with their unit.
 pub(crate) fn feet_typed(text: &str) -> Result<Length, Refusal> {
-    let wrong = |english: String, spanish: String| Refusal::RodValue { english, spanish };
     let plain = text.trim();
     let with_unit = if plain.ends_with(|last: char| last.is_ascii_digit()) {
         format!("{plain} ft")
     } else {
         plain.to_owned()
     };
-    let length = parse(&with_unit).map_err(|error| {
-        wrong(
-            format!("“{plain}”: {error}"),
-            format!("«{plain}» no es una medida. Escriba pies, como 5 o 0.25."),
-        )
-    })?;
+    let length = parse(&with_unit)
+        .map_err(|error| Refusal::RodValue(words::face_seen::of(&plain, &error.text())))?;
     if length < Length::ZERO {
-        return Err(wrong(
-            format!("“{plain}” is below zero. Give zero or more."),
-            format!("«{plain}» es menos que cero. Dé cero o más."),
-        ));
+        return Err(Refusal::RodValue(words::face_seen::is_below_zero(&plain)));
     }
     Ok(length)
 }
@@ -242,10 +234,8 @@ pub(crate) fn slough(state: &State, asked: &SeeSlough) -> Result<Vec<Body>, Refu
     let site = state.site().ok_or(Refusal::NoSite)?;
     let (length, height) = (feet_typed(&asked.length)?, feet_typed(&asked.height)?);
     let back = feet_typed(&asked.back)?;
-    let cubic_yards = slough_volume(length, height, back).map_err(|error| Refusal::RodValue {
-        english: error.to_string(),
-        spanish: error.spanish(),
-    })?;
+    let cubic_yards =
+        slough_volume(length, height, back).map_err(|error| Refusal::RodValue(error.text()))?;
     if let Some(mark) = &asked.mark
         && site.mark(mark).is_none()
     {

@@ -212,8 +212,7 @@ pub(crate) fn ask(state: &State, asked: &AskInspection) -> Result<Vec<Body>, Ref
     let (what, of) = (asked.what.trim(), asked.of.trim());
     if what.is_empty() || of.is_empty() {
         return Err(Refusal::say_why(
-            "what is to be inspected, and who is asked",
-            "qué se va a inspeccionar y a quién se le pide",
+            words::inspection::what_inspected_who_asked(),
         ));
     }
     known(site, &asked.targets)?;
@@ -275,22 +274,17 @@ pub(crate) fn inspect(state: &State, asked: &Inspect, when: When) -> Result<Vec<
         .all(|item| !item.what.is_empty() && !item.found.is_empty());
     let (Some(what), false, true) = (what, inspector.is_empty() || items.is_empty(), said) else {
         return Err(Refusal::say_why(
-            "what was inspected, by whom, what was shown and what was found",
-            "qué se inspeccionó, quién lo inspeccionó, qué se mostró y qué se halló",
+            words::inspection::what_inspected_by_whom_what(),
         ));
     };
     let (words, conditions) = (asked.words.trim(), asked.conditions.trim());
     if words.is_empty() {
         return Err(Refusal::say_why(
-            "what the inspector said",
-            "qué dijo el inspector",
+            words::inspection::what_the_inspector_said(),
         ));
     }
     if asked.result == InspectionResult::InPart && conditions.is_empty() {
-        return Err(Refusal::say_why(
-            "what may go on and what waits",
-            "qué puede seguir y qué espera",
-        ));
+        return Err(Refusal::say_why(words::inspection::what_may_go_what_waits()));
     }
     let targets = match (asked.targets.is_empty(), asked_for) {
         (true, Some(asked)) => &asked.said.targets,
@@ -336,16 +330,14 @@ pub(crate) fn sign(state: &State, by: &By, asked: &SignInspection) -> Result<Vec
     };
     if inspection.signed.is_some() {
         return Err(Refusal::of_the_record(
-            "That inspection is signed. What is to be said now is a note.",
-            "Esa inspección ya está firmada. Lo que falte decir es una nota.",
+            words::inspection::that_inspection_is_signed(),
         ));
     }
     let own = by.is(Role::Supervisor) || by.person == made.said.inspector;
     if !own {
         let inspector = &made.said.inspector;
         return Err(Refusal::of_the_record(
-            format!("{inspector} made this inspection and signs it."),
-            format!("{inspector} hizo esta inspección y la firma."),
+            words::inspection::made_this_inspection_signs(&inspector),
         ));
     }
     Ok(vec![Body::InspectionSigned(InspectionSigned {

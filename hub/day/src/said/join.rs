@@ -1,8 +1,9 @@
 //! Phones come in by a code, change their language, and are removed.
 
-use earthwork::words::{Language, ScreenUnit};
+use earthwork::words::ScreenUnit;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+use words::{Fixed, Language};
 
 use crate::asked::{By, Role};
 use crate::call::Ending;
@@ -167,37 +168,22 @@ impl Happening for PhoneRemoved {
 const LONGEST_NAME: usize = 24;
 
 pub(crate) fn join(state: &State, asked: &Join, now: Time) -> Result<Vec<Body>, Refusal> {
-    let bad = |english: &str, spanish: &str| Refusal::BadJoin {
-        english: english.to_owned(),
-        spanish: spanish.to_owned(),
-    };
+    let bad = |text: Fixed| Refusal::BadJoin(text.into());
     if state.day.is_none() {
         return Err(Refusal::NoDay);
     }
     let person = asked.person.trim();
     if person.is_empty() {
-        return Err(bad(
-            "Type your name or initials.",
-            "Escriba su nombre o iniciales.",
-        ));
+        return Err(bad(words::join::type_your_name_or_initials()));
     }
     if person.chars().count() > LONGEST_NAME || person.chars().any(char::is_control) {
-        return Err(bad(
-            "That name is too long. Initials are enough.",
-            "Ese nombre es muy largo. Bastan las iniciales.",
-        ));
+        return Err(bad(words::join::that_name_is_too_long()));
     }
     if person.eq_ignore_ascii_case("hub") {
-        return Err(bad(
-            "The log calls the laptop “hub”. Type your own name or initials.",
-            "El registro llama «hub» a la computadora. Escriba su nombre o iniciales.",
-        ));
+        return Err(bad(words::join::log_calls_laptop_hub()));
     }
     if asked.roles.is_empty() || asked.roles.contains(&Role::Hub) {
-        return Err(bad(
-            "Pick what you do on this site.",
-            "Escoja qué hace en esta obra.",
-        ));
+        return Err(bad(words::join::pick_what_you_do_this()));
     }
     let (person, same_as) = person::named(state, person, asked)?;
     let operates = asked.roles.contains(&Role::Operator);
@@ -213,10 +199,7 @@ pub(crate) fn join(state: &State, asked: &Join, now: Time) -> Result<Vec<Body>, 
             person::takes_the_cab(state, machine, asked.handset.as_deref(), now)?
         }
         None if operates => {
-            return Err(bad(
-                "Pick the machine that this phone sits in.",
-                "Escoja en qué máquina va este teléfono.",
-            ));
+            return Err(bad(words::join::pick_machine_this_phone_sits()));
         }
         _ => None,
     };

@@ -151,10 +151,7 @@ pub(crate) fn test(state: &State, asked: &TestLaser) -> Result<Vec<Body>, Refusa
 
 #[expect(clippy::needless_pass_by_value, reason = "handed to map_err")]
 fn refused(error: TwoPegError) -> Refusal {
-    Refusal::Levels {
-        english: error.to_string(),
-        spanish: error.spanish(),
-    }
+    Refusal::Levels(error.text())
 }
 
 /// A test outlives its day: it is about the laser, not about where it stands.

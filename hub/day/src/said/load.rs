@@ -214,10 +214,7 @@ impl Happening for SoilMeasured {
 pub(crate) fn count(state: &State, by: &By, asked: &CountLoad) -> Result<Vec<Body>, Refusal> {
     let material = asked.material.trim();
     if material.is_empty() {
-        return Err(Refusal::say_why(
-            "what is in the truck",
-            "qué lleva el camión",
-        ));
+        return Err(Refusal::say_why(words::load::what_is_in_the_truck()));
     }
     figure(Figure::Count, Some(f64::from(asked.trucks)))?;
     figure(Figure::Yards, asked.loose_cy)?;
@@ -275,7 +272,7 @@ pub(crate) fn ticket(state: &State, asked: &AddTicket) -> Result<Vec<Body>, Refu
     figure(Figure::Yards, asked.loose_cy)?;
     figure(Figure::Tons, asked.tons)?;
     let ticket = number(Some(&asked.ticket))
-        .ok_or_else(|| Refusal::say_why("the ticket's number", "el número del boleto"))?;
+        .ok_or_else(|| Refusal::say_why(words::load::the_ticket_number()))?;
     Ok(vec![Body::TicketAdded(TicketAdded {
         load: asked.load,
         ticket,
@@ -294,10 +291,7 @@ pub(crate) fn take_back(state: &State, asked: &TakeBackLoad) -> Result<Vec<Body>
 pub(crate) fn measure(asked: &MeasureSoil) -> Result<Vec<Body>, Refusal> {
     figure(Figure::Yards, Some(asked.bank_cy))?;
     if asked.material.trim().is_empty() || asked.how.trim().is_empty() {
-        return Err(Refusal::say_why(
-            "what was measured, and how",
-            "qué se midió y cómo",
-        ));
+        return Err(Refusal::say_why(words::load::what_was_measured_and_how()));
     }
     Ok(vec![Body::SoilMeasured(SoilMeasured {
         material: asked.material.trim().to_owned(),

@@ -125,14 +125,7 @@ pub(crate) fn known(state: &State, machine: &str) -> Result<(), Refusal> {
 /// A place that was said before the newest word about it is not where the machine stands now.
 fn newest(state: &State, machine: &str, when: When) -> Result<(), Refusal> {
     let said = state.cabs.get(machine).and_then(|cab| cab.place_said);
-    overtaken::after(
-        when,
-        said,
-        (
-            "Somebody has said since where that machine stands, or that it moved.",
-            "Alguien dijo después dónde está esa máquina, o que se movió.",
-        ),
-    )
+    overtaken::after(when, said, words::machine::somebody_has_said_since_where())
 }
 
 pub(crate) fn place(state: &State, asked: &PlaceMachine, when: When) -> Result<Vec<Body>, Refusal> {

@@ -199,7 +199,7 @@ pub enum PaintState {
 
 fn known<'a>(site: &'a Site, names: &[String]) -> Result<Vec<&'a Mark>, Refusal> {
     if names.is_empty() {
-        return Err(Refusal::say_why("which marks", "cuáles marcas"));
+        return Err(Refusal::say_why(words::marks::which_marks()));
     }
     names
         .iter()
@@ -222,10 +222,7 @@ pub(crate) fn lay(state: &State, asked: &LayMarks, when: When) -> Result<Vec<Bod
     known(site, &asked.marks)?;
     let painted = asked.marks.iter().filter_map(|mark| paint(state, mark));
     let said = painted.map(|paint| paint.gone_at.unwrap_or(paint.at)).max();
-    let newer = (
-        "One of these marks was laid or scraped since you said that.",
-        "Una de estas marcas se puso o se borró después de que usted lo dijo.",
-    );
+    let newer = words::marks::one_these_marks_laid_or();
     overtaken::after(when, said, newer)?;
     let parent = match &asked.from {
         LaidFrom::Control => Parent::Control,
@@ -242,10 +239,7 @@ pub(crate) fn lay(state: &State, asked: &LayMarks, when: When) -> Result<Vec<Bod
             }
         }
     };
-    let depth = marks::depth_from(parent).map_err(|error| Refusal::BadMark {
-        english: error.to_string(),
-        spanish: error.spanish(),
-    })?;
+    let depth = marks::depth_from(parent).map_err(|error| Refusal::BadMark(error.text()))?;
     let generations = asked
         .marks
         .iter()
@@ -269,10 +263,8 @@ pub(crate) fn lay(state: &State, asked: &LayMarks, when: When) -> Result<Vec<Bod
 fn from_ties(state: &State, laid: &[String]) -> Result<Parent, Refusal> {
     let mut deepest = 0;
     for mark in laid {
-        let card = ties::standing(state, mark).ok_or_else(|| Refusal::BadMark {
-            english: format!("{mark} has no ties whose ends still stand. Measure from a hub, a string or control."),
-            spanish: format!("{mark} no tiene amarres cuyas puntas sigan en pie. Mida de una estaca, un hilo o el control."),
-        })?;
+        let card = ties::standing(state, mark)
+            .ok_or_else(|| Refusal::BadMark(words::marks::has_no_ties_whose_ends(&mark)))?;
         deepest = deepest.max(ties::depth_of_ends(state, &card.ties));
     }
     Ok(match deepest {
@@ -331,12 +323,8 @@ pub(crate) fn check(state: &State, by: &By, asked: &CheckMarks) -> Result<Vec<Bo
                 mark: mark.id.clone(),
             });
         }
-        marks::second_measure(apart, near_a_line(site, mark)).map_err(|error| {
-            Refusal::BadMark {
-                english: format!("{}: {error}", mark.id),
-                spanish: format!("{}: {}", mark.id, error.spanish()),
-            }
-        })?;
+        marks::second_measure(apart, near_a_line(site, mark))
+            .map_err(|error| Refusal::BadMark(words::marks::of(&mark.id, &error.text())))?;
     }
     Ok(vec![Body::MarksChecked(MarksChecked {
         marks: asked.marks.clone(),

@@ -3,6 +3,7 @@
 use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+use words::Text;
 
 use crate::asked::{By, Role};
 use crate::cuts::strip;
@@ -66,10 +67,9 @@ pub struct CallThen {
     /// The mark.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub mark: Option<String>,
-    /// Its line in English.
-    pub english: String,
-    /// Its line in Spanish.
-    pub spanish: String,
+    /// Its line.
+    #[serde(flatten)]
+    pub text: Text,
 }
 
 /// The face nearest to a machine at a stop.
@@ -204,8 +204,7 @@ fn machine_then(state: &State, site: &Site, machine: &str) -> MachineThen {
         call: state.live_call(machine).map(|(call, live)| CallThen {
             call,
             mark: live.sent.mark.clone(),
-            english: live.sent.english.clone(),
-            spanish: live.sent.spanish.clone(),
+            text: live.sent.text.clone(),
         }),
         people: people::at(&state.way_in, machine),
         face: nearest.map(|(away, zone)| FaceThen { zone, away }),
@@ -224,8 +223,7 @@ pub(crate) fn tell(state: &State, asked: &TellNearMiss) -> Result<Vec<Body>, Ref
     let words = asked.words.trim();
     if words.is_empty() {
         return Err(Refusal::say_why(
-            "what happened, and what was done about it",
-            "qué pasó y qué se hizo al respecto",
+            words::near_miss::what_happened_what_done_about(),
         ));
     }
     Ok(vec![Body::NearMissTold(NearMissTold {
@@ -322,7 +320,7 @@ mod tests {
             panic!("two machines");
         };
         assert_eq!((open.then.number, open.voices.len()), (1, 1));
-        assert_eq!(first.call.as_ref().unwrap().english, "DOWN 3");
+        assert_eq!(first.call.as_ref().unwrap().text.english, "DOWN 3");
         assert_eq!(
             first.place.as_ref().unwrap().at,
             crate::given::at("30 ft", "40 ft")

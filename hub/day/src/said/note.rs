@@ -58,7 +58,7 @@ impl Happening for NoteAdded {
 pub(crate) fn add(state: &State, asked: &AddNote) -> Result<Vec<Body>, Refusal> {
     let words = asked.words.trim();
     if words.is_empty() {
-        return Err(Refusal::say_why("what the note says", "qué dice la nota"));
+        return Err(Refusal::say_why(words::note::what_the_note_says()));
     }
     about(state, asked.mark.as_deref(), asked.entry)?;
     Ok(vec![Body::NoteAdded(NoteAdded {
@@ -79,8 +79,7 @@ pub(crate) fn about(state: &State, mark: Option<&str>, entry: Option<u64>) -> Re
     }
     match entry {
         Some(entry) if entry == 0 || entry > state.seq => Err(Refusal::of_the_record(
-            format!("The log has no entry {entry}."),
-            format!("El registro no tiene el asiento {entry}."),
+            words::note::the_log_has_no_entry(&entry),
         )),
         _ => Ok(()),
     }

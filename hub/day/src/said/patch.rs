@@ -11,7 +11,7 @@ use crate::account::Patch;
 use crate::asked::Role;
 use crate::entry::{Body, Entry};
 use crate::happening::{Happening, Touches};
-use crate::read_as::patch_in_both;
+use crate::read_as;
 use crate::refusal::{Refusal, Thing};
 use crate::said::gravel::short_after;
 use crate::saying::{Asking, Closed, Saying};
@@ -140,18 +140,10 @@ pub(crate) fn add(state: &State, asked: &AddPatch) -> Result<Vec<Body>, Refusal>
     let read = state
         .last_reading(&asked.mark)
         .and_then(|(_, taken)| Some(-taken.reading.judged.as_ref()?.mean));
-    let depth = asked.depth.or(read).ok_or_else(|| {
-        Refusal::account(
-            format!(
-                "{} has no reading to take the depth from. Shoot it, or type the depth.",
-                asked.mark
-            ),
-            format!(
-                "{} no tiene lectura de dónde tomar la profundidad. Léala o escríbala.",
-                asked.mark
-            ),
-        )
-    })?;
+    let depth = asked
+        .depth
+        .or(read)
+        .ok_or_else(|| Refusal::account(words::patch::has_no_reading_take_depth(&asked.mark)))?;
     for size in [asked.length, asked.width, depth] {
         let feet = can_be(Figure::Thickness, size.feet());
         feet.and_then(|feet| {
@@ -203,31 +195,20 @@ pub(crate) fn go_on(state: &State, asked: &MovePatch) -> Result<Vec<Body>, Refus
             to: asked.to,
         })])
     };
-    let (name, parche) = patch_in_both(&asked.patch);
+    let name = read_as::patch(&asked.patch);
     match (patch.step, asked.to) {
         (PatchStep::Needed, PatchStep::Filled)
         | (PatchStep::Compacted | PatchStep::Tested, PatchStep::Done) => moved(),
         (step, to) if step == to => Ok(vec![]),
-        (PatchStep::Needed, _) => Err(Refusal::account(
-            format!(
-                "{name} is not filled yet. Fill it, then ram it in {} lifts.",
-                patch.needed.lifts
-            ),
-            format!(
-                "{parche} todavía no está lleno. Llénelo y apisónelo en {} capas.",
-                patch.needed.lifts
-            ),
-        )),
-        _ => Err(Refusal::account(
-            format!(
-                "{name} has {} of {} lifts rammed. Enter each lift; ramming and tests move it on.",
-                patch.lifts, patch.needed.lifts
-            ),
-            format!(
-                "{parche} tiene {} de {} capas apisonadas. Apunte cada capa; el apisonado y la prueba lo adelantan.",
-                patch.lifts, patch.needed.lifts
-            ),
-        )),
+        (PatchStep::Needed, _) => Err(Refusal::account(words::patch::is_not_filled_yet(
+            &name,
+            &patch.needed.lifts,
+        ))),
+        _ => Err(Refusal::account(words::patch::has_of_lifts_rammed(
+            &name,
+            &patch.lifts,
+            &patch.needed.lifts,
+        ))),
     }
 }
 

@@ -258,16 +258,14 @@ pub(crate) fn give(
 pub(crate) fn confirm(state: &State, by: &By, asked: &ConfirmPerson) -> Result<Vec<Body>, Refusal> {
     let device = known(state, &asked.device)?;
     if device.person != asked.person || device.asks_who {
-        return Err(Refusal::HeldBack {
-            english: "That phone goes by another name now. Look at the list again.".into(),
-            spanish: "Ese teléfono ya va con otro nombre. Mire la lista otra vez.".into(),
-        });
+        return Err(Refusal::HeldBack(
+            words::person::phone_goes_by_another_name().into(),
+        ));
     }
     if same_handset(state, &by.device, &asked.device) || by.person == device.person {
-        return Err(Refusal::HeldBack {
-            english: "Nobody confirms themselves. Another supervisor does it, or whoever sits at the laptop.".into(),
-            spanish: "Nadie se confirma a sí mismo. Lo hace otro supervisor, o quien está en la computadora.".into(),
-        });
+        return Err(Refusal::HeldBack(
+            words::person::nobody_confirms_themselves().into(),
+        ));
     }
     if device.confirmed_by.is_some() {
         return Ok(vec![]);

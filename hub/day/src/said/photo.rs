@@ -184,14 +184,12 @@ pub(crate) fn promise(state: &State, asked: &PromisePhoto) -> Result<Vec<Body>, 
     let plain = |c: char| c.is_ascii_alphanumeric() || matches!(c, '-' | '_');
     if !NAME.contains(&asked.photo.len()) || !asked.photo.chars().all(plain) {
         return Err(Refusal::of_the_record(
-            "That photo has no proper name. Open the page again and take it anew.",
-            "Esa foto no tiene nombre válido. Abra la página otra vez y tómela de nuevo.",
+            words::photo::photo_has_no_proper_name(),
         ));
     }
     if !is_hash(&asked.sha256) || !asked.original.as_deref().is_none_or(is_hash) {
         return Err(Refusal::of_the_record(
-            "That photo has no proper hash: SHA-256 in 64 lower-case hex digits. Open the page again and take it anew.",
-            "Esa foto no tiene huella válida: SHA-256 en 64 dígitos hexadecimales. Abra la página otra vez y tómela de nuevo.",
+            words::photo::photo_has_no_proper_hash(),
         ));
     }
     note::about(state, asked.mark.as_deref(), asked.entry)?;
@@ -222,10 +220,7 @@ fn is_hash(text: &str) -> bool {
 }
 
 fn other_bytes() -> Refusal {
-    Refusal::of_the_record(
-        "Those are not the bytes that were promised for this photo: its hash differs. Take a new one.",
-        "Ese no es el contenido que se anunció para esta foto: su huella es otra. Tome una nueva.",
-    )
+    Refusal::of_the_record(words::photo::those_are_not_bytes_were())
 }
 
 pub(crate) fn add(state: &State, asked: &AddPhoto) -> Result<Vec<Body>, Refusal> {
@@ -254,10 +249,7 @@ pub(crate) fn give_up(state: &State, asked: &GiveUpPhoto) -> Result<Vec<Body>, R
     let photo = photo.ok_or_else(|| unknown(&asked.photo))?;
     let why = asked.why.trim();
     if why.is_empty() {
-        return Err(Refusal::say_why(
-            "why the photo will not come",
-            "por qué no va a llegar la foto",
-        ));
+        return Err(Refusal::say_why(words::photo::why_photo_will_not_come()));
     }
     if !photo.is_owed() {
         return Ok(vec![]);

@@ -105,33 +105,22 @@ pub(crate) fn dig(state: &State, asked: &DigPothole) -> Result<Vec<Body>, Refusa
         ),
         None => None,
     };
-    let at = asked.at.or(marked).ok_or_else(|| {
-        Refusal::say_why(
-            "where it was bared: a mark, or a place",
-            "dónde se destapó: una marca o un lugar",
-        )
-    })?;
+    let at = asked
+        .at
+        .or(marked)
+        .ok_or_else(|| Refusal::say_why(words::pothole::where_it_was_bared()))?;
     let away = earthwork::buried::away(&utility.points, at).unwrap_or(Length::ZERO);
     if away > OFF_THE_MARKS {
-        return Err(Refusal::RodValue {
-            english: format!(
-                "That is {away} from where {} is marked. Which line is it?",
-                utility.id
-            ),
-            spanish: format!(
-                "Eso queda a {away} de donde está marcada {}. ¿Cuál línea es?",
-                utility.id
-            ),
-        });
+        return Err(Refusal::RodValue(words::pothole::from_where_marked(
+            &away,
+            &utility.id,
+        )));
     }
     let top = feet_typed(&asked.top)?;
     let outside = parse(asked.size.trim())
         .ok()
         .filter(|size| *size > Length::ZERO && *size < Length::from_hundredths_of_a_foot(3_000))
-        .ok_or_else(|| Refusal::RodValue {
-            english: "Give the pipe's outside with its unit, such as 2 in or 0.35 ft.".into(),
-            spanish: "Dé el diámetro exterior con su unidad, como 2 in o 0.35 ft.".into(),
-        })?;
+        .ok_or_else(|| Refusal::RodValue(words::pothole::give_pipe_outside_with_its().into()))?;
     let mut body = PotholeDug {
         utility: utility.id.clone(),
         at,

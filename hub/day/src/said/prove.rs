@@ -5,6 +5,7 @@ use earthwork::length::{Length, parse};
 use earthwork::target::{Shape, Target as Grade};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+use words::Text;
 
 use crate::asked::{By, Role};
 use crate::entry::{Body, Entry};
@@ -61,20 +62,11 @@ impl Happening for TargetTyped {
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 pub struct Differs {
     /// Which value.
-    pub what: ValueName,
+    pub what: Text,
     /// As the site has it.
     pub first: Length,
     /// As the second person typed it.
     pub second: Length,
-}
-
-/// What a value is, in both languages.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
-pub struct ValueName {
-    /// In English.
-    pub english: String,
-    /// In Spanish.
-    pub spanish: String,
 }
 
 /// A target that waits for a second person, without its values.
@@ -87,27 +79,18 @@ pub struct ToProve {
     /// Which revision.
     pub revision: u32,
     /// What is to be typed, in order.
-    pub values: Vec<ValueName>,
+    pub values: Vec<Text>,
 }
 
 /// The values that people type for a target, in the order of the drawing, each with its name.
-fn values(grade: &Grade) -> Vec<(ValueName, Length)> {
+fn values(grade: &Grade) -> Vec<(Text, Length)> {
     let surface = &grade.stack.surface;
-    let named = |english: String, spanish: String| ValueName { english, spanish };
-    let plain = || {
-        named(
-            format!("elevation of {surface}"),
-            format!("cota de {surface}"),
-        )
-    };
+    let plain = || words::prove::elevation_of(&surface);
     let at = |station: Length| {
         let station = show_station(station);
-        named(
-            format!("elevation of {surface} at {station}"),
-            format!("cota de {surface} en {station}"),
-        )
+        words::prove::elevation_of_at(&surface, &station)
     };
-    let mut found: Vec<(ValueName, Length)> = match &grade.shape {
+    let mut found: Vec<(Text, Length)> = match &grade.shape {
         Shape::Flat { elevation }
         | Shape::Plane { elevation, .. }
         | Shape::Contour { elevation, .. } => vec![(plain(), *elevation)],
@@ -119,10 +102,7 @@ fn values(grade: &Grade) -> Vec<(ValueName, Length)> {
         Shape::Fold { planes, .. } => (1..)
             .zip(planes)
             .map(|(number, plane)| {
-                let name = named(
-                    format!("elevation of plane {number}"),
-                    format!("cota del plano {number}"),
-                );
+                let name = words::prove::elevation_of_plane(&number);
                 (name, plane.elevation)
             })
             .collect(),
@@ -131,10 +111,7 @@ fn values(grade: &Grade) -> Vec<(ValueName, Length)> {
             let corners = drawn.corners.iter();
             let steps = drawn.steps.iter().map(|step| {
                 let station = show_station(step.station);
-                let name = named(
-                    format!("step at {station}, minus when it goes down"),
-                    format!("escalón en {station}, con menos si baja"),
-                );
+                let name = words::prove::step_minus_when_goes_down(&station);
                 (name, step.by)
             });
             corners
@@ -157,10 +134,7 @@ fn values(grade: &Grade) -> Vec<(ValueName, Length)> {
         Shape::Surface(_) | Shape::Strip { .. } => Vec::new(),
     };
     let layers = grade.stack.layers.iter().map(|layer| {
-        let name = named(
-            format!("thickness of {}", layer.name),
-            format!("espesor de {}", layer.name),
-        );
+        let name = words::prove::thickness_of(&layer.name);
         (name, layer.thickness)
     });
     found.extend(layers);
@@ -192,61 +166,33 @@ pub(crate) fn prove(state: &State, by: &By, asked: &ProveTarget) -> Result<Vec<B
         what: Thing::Target,
         name: asked.target.clone(),
     })?;
-    let refused = |english: String, spanish: String| Refusal::BadTarget { english, spanish };
     let id = &target.id;
     if target.revision != asked.revision {
-        return Err(refused(
-            format!(
-                "{id} is at revision {} now. Type its new values.",
-                target.revision
-            ),
-            format!(
-                "{id} ya está en la revisión {}. Escriba sus valores nuevos.",
-                target.revision
-            ),
-        ));
+        return Err(Refusal::BadTarget(words::prove::is_at_revision_now(
+            &id,
+            &target.revision,
+        )));
     }
     if target.proved() {
         return Ok(vec![]);
     }
     if target.typed_by.as_deref() == Some(by.person.as_str()) {
-        return Err(refused(
-            format!(
-                "{id} was typed by {} before. Somebody else must type it, without seeing it.",
-                by.person
-            ),
-            format!(
-                "{id} ya lo escribió {}. Debe escribirlo otra persona, sin verlo.",
-                by.person
-            ),
-        ));
+        return Err(Refusal::BadTarget(words::prove::was_typed_by_before(
+            &id, &by.person,
+        )));
     }
     let first = values(&target.grade);
     if first.len() != asked.values.len() {
-        return Err(refused(
-            format!(
-                "{id} has {} values, {} were typed. Type each of them.",
-                first.len(),
-                asked.values.len()
-            ),
-            format!(
-                "{id} tiene {} valores y se escribieron {}. Escriba cada uno.",
-                first.len(),
-                asked.values.len()
-            ),
-        ));
+        return Err(Refusal::BadTarget(words::prove::has_values_were_typed(
+            &id,
+            &first.len(),
+            &asked.values.len(),
+        )));
     }
     let mut differs = Vec::new();
     for ((what, first), text) in first.into_iter().zip(&asked.values) {
-        let second = parse(text).map_err(|error| {
-            refused(
-                format!("{}: {error}", what.english),
-                format!(
-                    "{}: «{text}» no es una medida con su unidad. Escriba como 98.50 ft.",
-                    what.spanish
-                ),
-            )
-        })?;
+        let second = parse(text)
+            .map_err(|error| Refusal::BadTarget(words::prove::of(&what, &error.text())))?;
         if second != first {
             differs.push(Differs {
                 what,

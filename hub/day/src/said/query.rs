@@ -125,10 +125,7 @@ pub(crate) fn ask(state: &State, asked: &AskQuery) -> Result<Vec<Body>, Refusal>
     let site = state.site().ok_or(Refusal::NoSite)?;
     let (question, of) = (asked.question.trim(), asked.of.trim());
     if question.is_empty() || of.is_empty() || asked.on.is_empty() {
-        return Err(Refusal::say_why(
-            "what is asked, of whom, and about which marks or targets",
-            "qué se consulta, a quién, y sobre cuáles marcas o rasantes",
-        ));
+        return Err(Refusal::say_why(words::query::what_asked_whom_about_which()));
     }
     let known = |name: &String| site.mark(name).is_some() || site.target(name).is_some();
     if let Some(name) = asked.on.iter().find(|name| !known(name)) {
@@ -182,8 +179,7 @@ pub(crate) fn answer(state: &State, asked: &AnswerQuery) -> Result<Vec<Body>, Re
     let (answer, by) = (asked.answer.trim(), asked.answered_by.trim());
     if answer.is_empty() || by.is_empty() {
         return Err(Refusal::say_why(
-            "the answer, who gave it and where it is written",
-            "la respuesta, quién la dio y dónde está escrita",
+            words::query::answer_who_gave_where_written(),
         ));
     }
     let revision = match &asked.target {

@@ -1,8 +1,9 @@
 //! What is known of the screens: delivered, shown, showing, hidden, lost.
 
-use earthwork::words::{Language, ScreenUnit};
+use earthwork::words::ScreenUnit;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+use words::Language;
 
 use crate::asked::{By, Role};
 use crate::cab;
@@ -223,14 +224,7 @@ pub(crate) fn seen_by_press(
 
 /// Under a stop, an ask, a face to leave, a pause or a new target no number stands on the screen: nobody has seen it there.
 fn not_seen() -> Refusal {
-    Refusal::HeldBack {
-        english: "That number is not on the cab's screen now: something graver stands there. \
-                  GOT IT counts once the number has been seen."
-            .into(),
-        spanish: "Ese número no está ahora en la pantalla de la máquina: hay algo más grave ahí. \
-                  ENTENDIDO cuenta cuando se vio el número."
-            .into(),
-    }
+    Refusal::HeldBack(words::receipt::number_not_cab_screen_now().into())
 }
 
 /// What the hub noticed of an operator's screen; a phone that is not a cab's screen is of no account, and none is once the day

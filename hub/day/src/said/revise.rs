@@ -120,31 +120,25 @@ pub(crate) fn revise(state: &State, asked: &ReviseTarget) -> Result<Vec<Body>, R
     })?;
     if asked.why.trim().is_empty() {
         return Err(Refusal::say_why(
-            "why the target changes, and on whose word",
-            "por qué cambia la rasante y quién lo ordena",
+            words::revise::why_target_changes_whose_word(),
         ));
     }
     if let Some(wrong) = asked.grade.check().first() {
-        return Err(Refusal::BadTarget {
-            english: format!("{}: {wrong}", asked.target),
-            spanish: format!("{}: {}", asked.target, wrong.spanish()),
-        });
+        return Err(Refusal::BadTarget(words::revise::of(
+            &asked.target,
+            &wrong.text(),
+        )));
     }
-    let tolerance = Tolerance::new(asked.tolerance.high, asked.tolerance.low).map_err(|error| {
-        Refusal::BadTarget {
-            english: format!("{}: {error}", asked.target),
-            spanish: format!("{}: {}", asked.target, error.spanish()),
-        }
-    })?;
+    let tolerance = Tolerance::new(asked.tolerance.high, asked.tolerance.low)
+        .map_err(|error| Refusal::BadTarget(words::revise::of(&asked.target, &error.text())))?;
     if old.grade == asked.grade && old.tolerance == tolerance {
         return Ok(vec![]);
     }
     if asked.seen.is_some_and(|seen| seen != old.revision) {
         let (id, revision) = (&asked.target, old.revision);
-        return Err(overtaken::overtaken(
-            &format!("{id} was changed since: r{revision} stands now."),
-            &format!("{id} cambió desde entonces: ahora vale r{revision}."),
-        ));
+        return Err(overtaken::overtaken(words::revise::was_changed_since(
+            &id, &revision,
+        )));
     }
     let must_see: Vec<String> = state
         .cabs
@@ -244,7 +238,8 @@ mod tests {
     use crate::cab::{self, Fills};
     use crate::given::{Crew, len, operator, supervisor};
     use crate::said::call::text;
-    use earthwork::words::{Language, ScreenUnit};
+    use earthwork::words::ScreenUnit;
+    use words::Language;
 
     /// 105.00 − 5.00 = 100.00 is on grade; 0.05 ft lower it still is, 0.30 ft lower it is not.
     #[test]

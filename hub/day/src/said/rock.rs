@@ -71,12 +71,10 @@ pub(crate) fn point(state: &State, asked: &PointRock) -> Result<Vec<Body>, Refus
     let read = state
         .last_reading(&asked.mark)
         .map(|(_, taken)| taken.reading.elevation);
-    let top = asked.top.or(read).ok_or_else(|| {
-        Refusal::account(
-            format!("{} has no reading to take the rock's top from. Shoot it, or type its elevation.", asked.mark),
-            format!("{} no tiene lectura de dónde tomar la cara de la roca. Léala o escriba su elevación.", asked.mark),
-        )
-    })?;
+    let top = asked
+        .top
+        .or(read)
+        .ok_or_else(|| Refusal::account(words::rock::has_no_reading_take_rock(&asked.mark)))?;
     Ok(vec![Body::RockPointed(RockPointed {
         point: format!("RK{}", state.account.rock.len() + 1),
         mark: asked.mark.clone(),

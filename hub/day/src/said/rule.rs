@@ -99,16 +99,10 @@ pub(crate) fn rule(state: &State, by: &By, asked: &Rule, when: When) -> Result<V
         });
     }
     if asked.why.trim().is_empty() {
-        return Err(Refusal::say_why(
-            "why it is ruled so",
-            "por qué se decide así",
-        ));
+        return Err(Refusal::say_why(words::rule::why_it_is_ruled_so()));
     }
     overtaken::in_time(when)?;
-    let newer = (
-        "This mark was read again after that ruling.",
-        "Esta marca se leyó otra vez después de esa decisión.",
-    );
+    let newer = words::rule::this_mark_read_again_after();
     overtaken::after(when, Some(taken.made_at), newer)?;
     let machine = taken.reading.machine.as_deref();
     if let Some(machine) = machine {

@@ -271,10 +271,8 @@ pub(crate) fn rod_value(site: &Site, rod: &str, text: &str) -> Result<RodReading
         what: Thing::Rod,
         name: rod.to_owned(),
     })?;
-    rod.read(text).map_err(|error| Refusal::RodValue {
-        english: error.to_string(),
-        spanish: error.spanish(),
-    })
+    rod.read(text)
+        .map_err(|error| Refusal::RodValue(error.text()))
 }
 
 pub(crate) fn benchmark<'a>(site: &'a Site, id: &str) -> Result<&'a Benchmark, Refusal> {

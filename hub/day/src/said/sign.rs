@@ -61,17 +61,13 @@ impl Happening for DaySigned {
 pub(crate) fn sign(state: &State, asked: &SignDay, head: &str) -> Result<Vec<Body>, Refusal> {
     let day = state.day.as_ref().ok_or(Refusal::NoDay)?;
     let Some(closed) = &state.record.closed else {
-        return Err(Refusal::of_the_record(
-            "Close the day first; then sign it.",
-            "Primero cierre el día; después fírmelo.",
-        ));
+        return Err(Refusal::of_the_record(words::sign::close_the_day_first()));
     };
     if let Some(signed) = &state.record.signed {
         let name = &signed.said.signature.name;
-        return Err(Refusal::of_the_record(
-            format!("{name} has signed this day. What is to be said now is an amendment."),
-            format!("{name} ya firmó este día. Lo que falte decir es una enmienda."),
-        ));
+        return Err(Refusal::of_the_record(words::sign::has_signed_this_day(
+            &name,
+        )));
     }
     Ok(vec![Body::DaySigned(DaySigned {
         day: day.id.clone(),

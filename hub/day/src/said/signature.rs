@@ -31,23 +31,18 @@ impl Signature {
         let fits = name.chars().count() <= LONGEST_NAME && !name.chars().any(char::is_control);
         if name.is_empty() || !fits {
             return Err(Refusal::of_the_record(
-                "Type the name of whoever signs, up to 60 letters.",
-                "Escriba el nombre de quien firma, hasta 60 letras.",
+                words::signature::type_name_whoever_signs_up(),
             ));
         }
         let path = self.strokes.trim();
         if path.len() > LONGEST_PATH {
             return Err(Refusal::of_the_record(
-                "That drawing is too long. Wipe it and sign again, with fewer strokes.",
-                "El dibujo es muy largo. Bórrelo y firme otra vez, con menos trazos.",
+                words::signature::that_drawing_is_too_long(),
             ));
         }
         let plain = |c: char| c.is_ascii_digit() || matches!(c, 'M' | 'L' | ' ' | '.');
         if !path.starts_with('M') || !path.contains('L') || !path.chars().all(plain) {
-            return Err(Refusal::of_the_record(
-                "Nothing was drawn. Sign with a finger in the box.",
-                "No se dibujó nada. Firme con el dedo en el cuadro.",
-            ));
+            return Err(Refusal::of_the_record(words::signature::nothing_was_drawn()));
         }
         Ok(Self {
             name: name.to_owned(),

@@ -5,9 +5,9 @@ use std::f64::consts::{FRAC_PI_4, TAU};
 
 use earthwork::length::Length;
 use earthwork::point::Point;
-use earthwork::words::Language;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+use words::Language;
 
 use crate::asked::{By, Role};
 use crate::entry::{Body, Entry};
@@ -63,20 +63,17 @@ impl Compass {
 
     /// Its word.
     pub fn word(self, language: Language) -> &'static str {
-        let (english, spanish) = match self {
-            Self::North => ("north", "norte"),
-            Self::NorthEast => ("north-east", "noreste"),
-            Self::East => ("east", "este"),
-            Self::SouthEast => ("south-east", "sureste"),
-            Self::South => ("south", "sur"),
-            Self::SouthWest => ("south-west", "suroeste"),
-            Self::West => ("west", "oeste"),
-            Self::NorthWest => ("north-west", "noroeste"),
+        let word = match self {
+            Self::North => words::slew::north(),
+            Self::NorthEast => words::slew::north_east(),
+            Self::East => words::slew::east(),
+            Self::SouthEast => words::slew::south_east(),
+            Self::South => words::slew::south(),
+            Self::SouthWest => words::slew::south_west(),
+            Self::West => words::slew::west(),
+            Self::NorthWest => words::slew::north_west(),
         };
-        match language {
-            Language::English => english,
-            Language::Spanish => spanish,
-        }
+        word.of(language)
     }
 }
 
@@ -224,10 +221,9 @@ pub(crate) fn agree(state: &State, asked: &AgreeSlew) -> Result<Vec<Body>, Refus
         cab.is_some_and(|cab| cab.place.is_some())
     };
     if one.machine == other.machine || !placed(one) || !placed(other) {
-        return Err(Refusal::HeldBack {
-            english: "It takes two machines, and somebody has to say where each stands.".into(),
-            spanish: "Se necesitan dos máquinas, y que alguien diga dónde está cada una.".into(),
-        });
+        return Err(Refusal::HeldBack(
+            words::slew::takes_two_machines_somebody_has().into(),
+        ));
     }
     Ok(vec![Body::SlewProposed(SlewProposed {
         sides: asked.sides.clone(),
@@ -246,10 +242,9 @@ pub(crate) fn say_agreed(state: &State, by: &By, asked: &SayAgreed) -> Result<Ve
         keeps_out_of: asked.keeps_out_of,
     };
     let Some(slew) = found.filter(|slew| slew.sides.contains(&own)) else {
-        return Err(Refusal::HeldBack {
-            english: "That is not proposed any more. Look at the screen.".into(),
-            spanish: "Eso ya no está propuesto. Mire la pantalla.".into(),
-        });
+        return Err(Refusal::HeldBack(
+            words::slew::not_proposed_any_more().into(),
+        ));
     };
     if slew.agreed.contains(&machine) {
         return Ok(vec![]);

@@ -172,23 +172,14 @@ pub(crate) fn test(state: &State, asked: &TestSoil) -> Result<Vec<Body>, Refusal
         });
     }
     if asked.tester.trim().is_empty() {
-        return Err(Refusal::say_why("who tested", "quién hizo la prueba"));
+        return Err(Refusal::say_why(words::soil_test::who_tested()));
     }
     if let Some(patch) = &asked.patch {
         patch::named(state, patch)?;
     }
-    let (reading, taken) = state.last_reading(&asked.mark).ok_or_else(|| {
-        Refusal::account(
-            format!(
-                "A test belongs to an elevation: shoot {} first, then enter the test.",
-                asked.mark
-            ),
-            format!(
-                "Una prueba va con una elevación: lea primero {} y luego apunte la prueba.",
-                asked.mark
-            ),
-        )
-    })?;
+    let (reading, taken) = state
+        .last_reading(&asked.mark)
+        .ok_or_else(|| Refusal::account(words::soil_test::test_belongs_elevation(&asked.mark)))?;
     let judged = taken.reading.judged.as_ref();
     let (test, passes, density) = judge(state, &asked.test)?;
     let earlier = state.account.tests.iter().rev();
@@ -242,10 +233,7 @@ fn judge(state: &State, test: &SoilTest) -> Weighed {
             asked_psf,
         } => {
             let asked = asked_psf.or_else(|| prices?.bearing_psf).ok_or_else(|| {
-                Refusal::account(
-                    "Say what bearing the drawing asks, in pounds per square foot.",
-                    "Diga qué capacidad pide el plano, en libras por pie cuadrado.",
-                )
+                Refusal::account(words::soil_test::say_what_bearing_drawing_asks())
             })?;
             let passes =
                 bearing::passes(PoundsPerSquareFoot(*stated_psf), PoundsPerSquareFoot(asked))
@@ -262,10 +250,7 @@ fn judge(state: &State, test: &SoilTest) -> Weighed {
             wanted,
         } => {
             let wanted = wanted.or_else(|| prices?.density).ok_or_else(|| {
-                Refusal::account(
-                    "Say the laboratory's greatest density and the percentage that is asked.",
-                    "Diga la densidad máxima del laboratorio y el porcentaje que se pide.",
-                )
+                Refusal::account(words::soil_test::say_laboratory_greatest_density_percentage())
             })?;
             let judged = density::dry(PoundsPerCubicFoot(*wet_pcf), *water_percent)
                 .and_then(|dry| density::judge(dry, *water_percent, &wanted))
@@ -290,10 +275,7 @@ pub(crate) fn void(state: &State, asked: &VoidTest) -> Result<Vec<Body>, Refusal
             name: asked.test.to_string(),
         })?;
     if asked.why.trim().is_empty() {
-        return Err(Refusal::say_why(
-            "why the test does not count any more",
-            "por qué ya no cuenta la prueba",
-        ));
+        return Err(Refusal::say_why(words::soil_test::why_test_does_not_count()));
     }
     if test.void.is_some() {
         return Ok(vec![]);
@@ -429,7 +411,10 @@ mod tests {
         crew.says(&ground(), bearing("P-1", 1_750.0, None)).unwrap();
         assert!(!proven(&crew));
         let built = crate::built::built(&crew.state);
-        assert!(built[0].english.contains("SOIL TEST FAILED"), "{built:?}");
+        assert!(
+            built[0].text.english.contains("SOIL TEST FAILED"),
+            "{built:?}"
+        );
         crew.says(&ground(), bearing("P-1", 3_000.0, None)).unwrap();
         assert!(proven(&crew));
     }

@@ -143,10 +143,7 @@ pub(crate) fn end(
     overtaken::after(
         when,
         Some(spotter.since),
-        (
-            "Somebody spots for that machine since you said so.",
-            "Alguien es señalero de esa máquina desde que usted lo dijo.",
-        ),
+        words::spotter::somebody_spots_for_machine_since(),
     )?;
     if spotter.device != by.device && !by.is(Role::Supervisor) {
         return Err(Refusal::NotAllowed {
@@ -205,7 +202,8 @@ mod tests {
     use crate::asked::Command;
     use crate::given::{Crew, ground, operator, supervisor};
     use crate::said::join::{Join, RemovePhone};
-    use earthwork::words::{Language, ScreenUnit};
+    use earthwork::words::ScreenUnit;
+    use words::Language;
 
     fn be(machine: &str) -> Command {
         let machine = machine.into();

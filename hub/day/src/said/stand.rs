@@ -101,10 +101,7 @@ pub(crate) fn here(
             let place = state.cabs.get(&machine).and_then(|cab| cab.place.as_ref());
             let same = place.filter(|card| card.since == *since);
             let card = same.ok_or_else(|| {
-                overtaken::overtaken(
-                    "Somebody has said since where this machine stands, or that it moved.",
-                    "Alguien dijo después dónde está esta máquina, o que se movió.",
-                )
+                overtaken::overtaken(words::stand::somebody_has_said_since_where())
             })?;
             card.at
         }

@@ -4,9 +4,9 @@
 
 use std::collections::BTreeMap;
 
-use earthwork::words::Language;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+use words::{Language, Text};
 
 use crate::asked::Role;
 use crate::cuts::plan::day_number;
@@ -51,19 +51,16 @@ pub const START_CHECKS: [StartCheck; 7] = [
 impl StartCheck {
     /// Its name on the page.
     pub fn name(self, language: Language) -> &'static str {
-        let (english, spanish) = match self {
-            Self::HatAndVest => ("hat and vest", "casco y chaleco"),
-            Self::HandSignals => ("hand signals", "señas"),
-            Self::FirstAid => ("first aid", "primeros auxilios"),
-            Self::OverheadLines => ("overhead lines", "líneas aéreas"),
-            Self::LocateTickets => ("locate tickets", "boletos de localización"),
-            Self::Laser => ("laser and rods", "láser y estadales"),
-            Self::WaysOut => ("ladders and barricades", "escaleras y barreras"),
+        let word = match self {
+            Self::HatAndVest => words::start_checks::hat_and_vest(),
+            Self::HandSignals => words::start_checks::hand_signals(),
+            Self::FirstAid => words::start_checks::first_aid(),
+            Self::OverheadLines => words::start_checks::overhead_lines(),
+            Self::LocateTickets => words::start_checks::locate_tickets(),
+            Self::Laser => words::start_checks::laser_and_rods(),
+            Self::WaysOut => words::start_checks::ladders_and_barricades(),
         };
-        match language {
-            Language::English => english,
-            Language::Spanish => spanish,
-        }
+        word.of(language)
     }
 }
 
@@ -90,19 +87,16 @@ pub enum HandSignal {
 impl HandSignal {
     /// Its word.
     pub fn word(self, language: Language) -> &'static str {
-        let (english, spanish) = match self {
-            Self::Stop => ("STOP", "PARE"),
-            Self::Lower => ("LOWER", "DESCIENDA"),
-            Self::Raise => ("RAISE", "LEVANTE"),
-            Self::Swing => ("SWING", "GIRE"),
-            Self::Travel => ("TRAVEL", "AVANCE"),
-            Self::SoMuch => ("SO MUCH", "TANTO"),
-            Self::Grade => ("GRADE", "A NIVEL"),
+        let word = match self {
+            Self::Stop => words::start_checks::stop(),
+            Self::Lower => words::start_checks::lower(),
+            Self::Raise => words::start_checks::raise(),
+            Self::Swing => words::start_checks::swing(),
+            Self::Travel => words::start_checks::travel(),
+            Self::SoMuch => words::start_checks::so_much(),
+            Self::Grade => words::start_checks::grade(),
         };
-        match language {
-            Language::English => english,
-            Language::Spanish => spanish,
-        }
+        word.of(language)
     }
 }
 
@@ -291,10 +285,9 @@ fn lapsed(state: &State) -> bool {
 fn again(state: &State, asked: &SayStartCheck, said_at: Time) -> Result<Vec<Body>, Refusal> {
     let said = before(state, asked.check).filter(|said| said.at == said_at);
     let (Some(said), true, true) = (said, asked.value.is_empty(), asked.signals.is_empty()) else {
-        return Err(Refusal::HeldBack {
-            english: "Those words can't stand for today. Say what you saw.".into(),
-            spanish: "Esas palabras ya no sirven para hoy. Diga qué vio.".into(),
-        });
+        return Err(Refusal::HeldBack(
+            words::start_checks::those_words_cant_stand_for().into(),
+        ));
     };
     Ok(vec![Body::StartCheckSaid(StartCheckSaid {
         check: asked.check,
@@ -314,16 +307,14 @@ pub(crate) fn say(state: &State, asked: &SayStartCheck) -> Result<Vec<Body>, Ref
     signals.dedup();
     if asked.check == StartCheck::HandSignals {
         if !signals.contains(&HandSignal::Stop) {
-            return Err(Refusal::HeldBack {
-                english: "Name the signals that were agreed. STOP is one of them.".into(),
-                spanish: "Diga qué señas se acordaron. PARE es una de ellas.".into(),
-            });
+            return Err(Refusal::HeldBack(
+                words::start_checks::name_signals_were_agreed().into(),
+            ));
         }
     } else if !is_value(&asked.value) {
-        return Err(Refusal::HeldBack {
-            english: "Say what you saw: a tick alone says nothing tomorrow.".into(),
-            spanish: "Diga qué vio: una palomita sola no dice nada mañana.".into(),
-        });
+        return Err(Refusal::HeldBack(
+            words::start_checks::say_what_you_saw().into(),
+        ));
     } else {
         signals.clear();
     }
@@ -351,16 +342,9 @@ pub(crate) fn ready(state: &State, asked: &ReadyDay) -> Result<Vec<Body>, Refusa
             let names: Vec<&str> = left.iter().map(|check| check.name(language)).collect();
             names.join(", ")
         };
-        return Err(Refusal::HeldBack {
-            english: format!(
-                "Not ready: {} has no value. Say what was seen, or why the day begins without it.",
-                names(Language::English)
-            ),
-            spanish: format!(
-                "No está listo: falta {}. Diga qué se vio, o por qué se empieza sin eso.",
-                names(Language::Spanish)
-            ),
-        });
+        return Err(Refusal::HeldBack(words::start_checks::not_ready(
+            &Text::in_each(names),
+        )));
     }
     let overrides = asked
         .overrides

@@ -132,10 +132,7 @@ pub(crate) fn stop_all(state: &State, asked: &StopAll) -> Result<Vec<Body>, Refu
 
 pub(crate) fn lift(state: &State, asked: &LiftStop, when: When) -> Result<Vec<Body>, Refusal> {
     if asked.why.trim().is_empty() {
-        return Err(Refusal::say_why(
-            "what you have seen before lifting the stop",
-            "qué vio antes de levantar el PARE",
-        ));
+        return Err(Refusal::say_why(words::stop::what_you_have_seen_before()));
     }
     if let Some(machine) = &asked.machine
         && !state.cabs.contains_key(machine)
@@ -172,11 +169,7 @@ pub(crate) fn lift(state: &State, asked: &LiftStop, when: When) -> Result<Vec<Bo
         .find(|stop| stop.press > asked.press);
     if let Some(stop) = pressed_since {
         return Err(overtaken::overtaken(
-            &format!("{} pressed STOP after what this page showed.", stop.by),
-            &format!(
-                "{} apretó PARE después de lo que mostraba esta página.",
-                stop.by
-            ),
+            words::stop::pressed_stop_after_what_this(&stop.by),
         ));
     }
     let all_over = machines

@@ -15,8 +15,5 @@ pub(crate) fn typed(text: &str) -> Result<Length, Refusal> {
     } else {
         typed.to_owned()
     };
-    length::parse(&written).map_err(|error| Refusal::BadMark {
-        english: error.to_string(),
-        spanish: format!("«{typed}» no es una medida. Escríbala como 0.02 o 1/4 in."),
-    })
+    length::parse(&written).map_err(|error| Refusal::BadMark(error.text()))
 }

@@ -169,14 +169,7 @@ pub(crate) fn say_paint(state: &State, asked: &SayPaint, when: When) -> Result<V
     if gone.is_some() == asked.gone {
         return Ok(vec![]);
     }
-    overtaken::after(
-        when,
-        gone,
-        (
-            "Somebody has said since that the paint is gone.",
-            "Alguien dijo después que se borró la pintura.",
-        ),
-    )?;
+    overtaken::after(when, gone, words::ticket::somebody_has_said_since_paint())?;
     Ok(vec![Body::PaintSaid(PaintSaid {
         utility: asked.utility.clone(),
         gone: asked.gone,

@@ -147,25 +147,12 @@ pub(crate) fn take(state: &State, asked: &TakeTies) -> Result<Vec<Body>, Refusal
         tape::typed(&asked.second_tape)?,
     );
     let tape = |from, distance| Tape { from, distance };
-    let tie = swing_tie(tape(first.0, tapes.0), tape(second.0, tapes.1)).map_err(|error| {
-        Refusal::BadMark {
-            english: format!("{}: {error}", mark.id),
-            spanish: format!("{}: {}", mark.id, error.spanish()),
-        }
-    })?;
+    let tie = swing_tie(tape(first.0, tapes.0), tape(second.0, tapes.1))
+        .map_err(|error| Refusal::BadMark(words::ties::of(&mark.id, &error.text())))?;
     let worth = |end: f64| end.hypot(TAPE_DOUBT_FT);
     let doubt_ft = tie
         .doubt_of_ends_ft(worth(first.1), worth(second.1))
-        .ok_or_else(|| Refusal::BadMark {
-            english: format!(
-                "{}: the tapes lie in one line and the place slides. Take another pair.",
-                mark.id
-            ),
-            spanish: format!(
-                "{}: las cintas quedan en una línea y el lugar se corre. Tome otro par.",
-                mark.id
-            ),
-        })?;
+        .ok_or_else(|| Refusal::BadMark(words::ties::tapes_lie_one_line_place(&mark.id)))?;
     let side = tie.side_of(mark.place);
     let off = tie.on(side).distance(mark.place);
     if off.feet() > (WITHIN * doubt_ft).max(ALWAYS_ALLOWED_FT) {
@@ -195,14 +182,11 @@ fn unknown(what: Thing, name: &str) -> Refusal {
 /// The tapes are of another place, of another end, or were not held level.
 fn elsewhere(mark: &str, off: Length, doubt_ft: f64) -> Refusal {
     let off = off.show(Form::DecimalFeet { places: 2 });
-    Refusal::BadMark {
-        english: format!(
-            "By these tapes {mark} lies {off} from where the plan has it; tapes there are good to ±{doubt_ft:.2} ft. Hold both level, see where their ends are held, and read them again."
-        ),
-        spanish: format!(
-            "Con estas cintas {mark} queda a {off} de donde dice el plano; ahí las cintas dan ±{doubt_ft:.2} ft. Téngalas a nivel, vea dónde están sus puntas y léalas otra vez."
-        ),
-    }
+    Refusal::BadMark(words::ties::by_these_tapes_lies_from(
+        &mark,
+        &off,
+        &format!("{:.2}", doubt_ft),
+    ))
 }
 
 pub(crate) fn apply_taken(state: &mut State, entry: &Entry, body: &TiesTaken) {

@@ -192,16 +192,10 @@ pub(crate) fn run(state: &State, asked: &RunLevels) -> Result<Vec<Body>, Refusal
     if let Some(last) = asked.turns.last()
         && last.point != asked.to
     {
-        return Err(Refusal::Levels {
-            english: format!(
-                "The line ends on {}, not on {}. Shoot {} last: a line that closes on nothing proves nothing.",
-                last.point, asked.to, asked.to
-            ),
-            spanish: format!(
-                "La nivelación termina en {}, no en {}. Lea {} al final: si no cierra, no comprueba nada.",
-                last.point, asked.to, asked.to
-            ),
-        });
+        return Err(Refusal::Levels(words::turning::line_ends_not(
+            &last.point,
+            &asked.to,
+        )));
     }
     let value = |text: &str| rod_value(site, &asked.rod, text).map(|reading| reading.value);
     let turns = asked
@@ -245,10 +239,7 @@ pub(crate) fn run(state: &State, asked: &RunLevels) -> Result<Vec<Body>, Refusal
 
 #[expect(clippy::needless_pass_by_value, reason = "handed to map_err")]
 fn refused(error: LevelLineError) -> Refusal {
-    Refusal::Levels {
-        english: error.to_string(),
-        spanish: error.spanish(),
-    }
+    Refusal::Levels(error.text())
 }
 
 pub(crate) fn add(state: &State, asked: &AddBenchmark) -> Result<Vec<Body>, Refusal> {
@@ -263,19 +254,13 @@ pub(crate) fn add(state: &State, asked: &AddBenchmark) -> Result<Vec<Body>, Refu
         })?;
     let id = asked.id.trim();
     if id.is_empty() || site.benchmark(id).is_some() {
-        return Err(Refusal::Levels {
-            english: format!(
-                "There is a benchmark “{id}” already, or it has no name. Give it a name of its own."
-            ),
-            spanish: format!(
-                "Ya existe un banco «{id}» o no tiene nombre. Póngale un nombre propio."
-            ),
-        });
+        return Err(Refusal::Levels(
+            words::turning::there_benchmark_already_or_has(&id),
+        ));
     }
     if asked.note.trim().is_empty() {
         return Err(Refusal::say_why(
-            "what the benchmark looks like and where it is",
-            "cómo es el banco de nivel y dónde está",
+            words::turning::what_benchmark_looks_like_where(),
         ));
     }
     Ok(vec![Body::BenchmarkAdded(BenchmarkAdded {

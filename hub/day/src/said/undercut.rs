@@ -94,10 +94,6 @@ impl Happening for UndercutConfirmed {
     }
 }
 
-fn bad(english: String, spanish: String) -> Refusal {
-    Refusal::BadTarget { english, spanish }
-}
-
 /// The entry that proposes it.
 pub(crate) fn propose(
     site: &Site,
@@ -107,10 +103,9 @@ pub(crate) fn propose(
     let known = site.mark(mark);
     let target = known.and_then(|mark| site.target_of(mark));
     let (Some(known), Some(target)) = (known, target) else {
-        return Err(bad(
-            format!("{mark} belongs to no target: there is nothing to undercut."),
-            format!("{mark} no es de ninguna rasante: no hay qué sobreexcavar."),
-        ));
+        return Err(Refusal::BadTarget(words::undercut::belongs_to_no_target(
+            &mark,
+        )));
     };
     let half = Length::from_tenth_micrometres(asked.width.tenth_micrometres() / 2);
     let within = match (asked.from, asked.to) {
@@ -121,7 +116,7 @@ pub(crate) fn propose(
             places
                 .into_iter()
                 .collect::<Result<Vec<_>, _>>()
-                .map_err(|error| bad(error.to_string(), error.spanish()))?
+                .map_err(|error| Refusal::BadTarget(error.text()))?
         }
         _ => [(-half, -half), (half, -half), (half, half), (-half, half)]
             .map(|(east, north)| Point {
@@ -140,7 +135,7 @@ pub(crate) fn propose(
     let mut grade = target.grade.clone();
     grade.undercuts.push(undercut.clone());
     if let Some(wrong) = grade.check().first() {
-        return Err(bad(wrong.to_string(), wrong.spanish()));
+        return Err(Refusal::BadTarget(wrong.text()));
     }
     Ok(UndercutProposed {
         mark: mark.to_owned(),

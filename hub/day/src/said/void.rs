@@ -13,13 +13,14 @@ use earthwork::point::Point;
 use earthwork::tolerance::Verdict;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+use words::Text;
 
 use crate::account::Test;
 use crate::built;
 use crate::entry::{Body, Entry};
 use crate::happening::{Happening, Touches};
 use crate::lengths::signed;
-use crate::read_as::set_up_in_both;
+use crate::read_as;
 use crate::record::Inspection;
 use crate::said::face_seen::AtFace;
 use crate::said::inspection::{InspectionResult, LookedAt};
@@ -66,27 +67,15 @@ pub enum VoidCause {
 }
 
 impl VoidCause {
-    /// The cause in English.
-    pub fn english(&self) -> String {
+    /// The cause.
+    pub fn text(&self) -> Text {
         match self {
-            Self::Moved { by } => format!("the ground moved {}", signed(*by)),
-            Self::Revised { target } => format!("{target} was revised there"),
-            Self::Laser { set_up } => format!("{} had moved", set_up_in_both(set_up).0),
-            Self::Rain {} => "it rained on it".into(),
-            Self::Slough { zone } => format!("{zone} came down beside it"),
-            Self::Said { why } => why.clone(),
-        }
-    }
-
-    /// The same in Spanish.
-    pub fn spanish(&self) -> String {
-        match self {
-            Self::Moved { by } => format!("el suelo se movió {}", signed(*by)),
-            Self::Revised { target } => format!("{target} se cambió ahí"),
-            Self::Laser { set_up } => format!("{} se había movido", set_up_in_both(set_up).1),
-            Self::Rain {} => "le llovió".into(),
-            Self::Slough { zone } => format!("{zone} se vino abajo al lado"),
-            Self::Said { why } => why.clone(),
+            Self::Moved { by } => words::void::moved(&signed(*by)),
+            Self::Revised { target } => words::void::revised(target),
+            Self::Laser { set_up } => words::void::laser(&read_as::set_up(set_up)),
+            Self::Rain {} => words::void::rain().into(),
+            Self::Slough { zone } => words::void::slough(zone),
+            Self::Said { why } => Text::alike(why),
         }
     }
 }

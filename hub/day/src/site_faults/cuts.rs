@@ -7,7 +7,7 @@ use earthwork::face;
 use earthwork::length::Length;
 use earthwork::point;
 
-use super::{Faults, in_spanish};
+use super::{Faults, listed};
 use crate::cuts::plan::{FaceZone, OverheadLine, Ticket, Utility, day_number};
 use crate::cuts::strip;
 use crate::site::Site;
@@ -19,11 +19,7 @@ pub(super) fn faults(found: &mut Faults, site: &Site) {
         face(found, site, zone);
     }
     if !cuts.faces.is_empty() && cuts.competent.is_empty() {
-        found.wrong(
-            "competent",
-            "The site has faces and names no competent person. Add competent = [\"…\"] with the name or initials under which that person joins.",
-            "La obra tiene taludes y no nombra a nadie competente. Agregue a esa persona con el nombre o las iniciales con que entra.",
-        );
+        found.wrong("competent", words::site_faults::site_has_faces_names_no());
     }
     for utility in &cuts.utilities {
         utility_faults(found, utility);
@@ -31,8 +27,7 @@ pub(super) fn faults(found: &mut Faults, site: &Site) {
     if !cuts.utilities.is_empty() && cuts.tickets.is_empty() {
         found.odd(
             "utilities",
-            "Buried lines are drawn, but no locate ticket. Add [[ticket]] with its dates and the ground it covers.",
-            "Hay líneas enterradas dibujadas, pero ningún permiso de localización. Agréguelo con sus fechas y el terreno que cubre.",
+            words::site_faults::buried_lines_are_drawn_but(),
         );
     }
     for ticket in &cuts.tickets {
@@ -45,25 +40,19 @@ pub(super) fn faults(found: &mut Faults, site: &Site) {
         if pile.across <= Length::ZERO {
             found.wrong(
                 format!("piles.{}.across", pile.id),
-                "A pile has a foot: give how far it is across.",
-                "Un montón tiene pie: diga cuánto mide de lado a lado.",
+                words::site_faults::a_pile_has_a_foot(),
             );
         }
     }
     for one in &cuts.structures {
         if let Err(error) = buried::away(&one.points, point::Point::default()) {
-            found.wrong(
-                format!("structures.{}", one.id),
-                error.to_string(),
-                error.spanish(),
-            );
+            found.wrong(format!("structures.{}", one.id), error.text());
         }
     }
     if cuts.clearance < Length::ZERO {
         found.wrong(
             "clearance",
-            "A clearance can't be negative.",
-            "Una holgura no puede ser negativa.",
+            words::site_faults::a_clearance_cant_be_negative(),
         );
     }
 }
@@ -71,13 +60,12 @@ pub(super) fn faults(found: &mut Faults, site: &Site) {
 fn overhead(found: &mut Faults, line: &OverheadLine) {
     let path = format!("overheads.{}", line.id);
     if let Err(error) = buried::away(&line.points, point::Point::default()) {
-        found.wrong(path.clone(), error.to_string(), error.spanish());
+        found.wrong(path.clone(), error.text());
     }
     if line.height <= Length::ZERO {
         found.wrong(
             format!("{path}.height"),
-            "A line overhead hangs above the ground: give its lowest height over it.",
-            "Una línea aérea cuelga sobre el suelo: dé su altura más baja.",
+            words::site_faults::line_overhead_hangs_above_ground(),
         );
     }
     if line
@@ -86,25 +74,21 @@ fn overhead(found: &mut Faults, line: &OverheadLine) {
     {
         found.wrong(
             format!("{path}.clearance"),
-            "A clearance lies above zero.",
-            "Una holgura es mayor que cero.",
+            words::site_faults::a_clearance_lies_above_zero(),
         );
     }
     match line.kilovolts {
         Some(kilovolts) if !kilovolts.is_finite() || kilovolts < 0.0 => found.wrong(
             format!("{path}.kilovolts"),
-            "A voltage is a number of kilovolts, not below zero.",
-            "El voltaje es un número de kilovoltios, no menor que cero.",
+            words::site_faults::voltage_number_kilovolts_not_below(),
         ),
         Some(kilovolts) if kilovolts > 1_000.0 && line.clearance.is_none() => found.wrong(
             format!("{path}.clearance"),
-            "Over 1,000 kV the line's owner says how far to stay away: give the clearance.",
-            "Con más de 1,000 kV la compañía dice a qué distancia quedarse: dé la holgura.",
+            words::site_faults::over_1_000_kv_line(),
         ),
         None if line.kilovolts_at_most.is_none() => found.odd(
             format!("{path}.kilovolts"),
-            "Nobody has said its voltage: everything stays 50 ft away until the line's owner does. If the owner says only that it carries no more than 350 kV, give kilovolts_at_most = 350: then 20 ft.",
-            "Nadie ha dicho su voltaje: todo se queda a 50 pies hasta que la compañía lo diga. Si la compañía dice solo que no pasa de 350 kV, dé kilovolts_at_most = 350: entonces 20 pies.",
+            words::site_faults::nobody_has_said_its_voltage(),
         ),
         _ => {}
     }
@@ -112,14 +96,11 @@ fn overhead(found: &mut Faults, line: &OverheadLine) {
     match line.kilovolts_at_most {
         Some(most) if !most.is_finite() || most < 0.0 => found.wrong(
             path,
-            "A voltage is a number of kilovolts, not below zero.",
-            "El voltaje es un número de kilovoltios, no menor que cero.",
+            words::site_faults::voltage_number_kilovolts_not_below(),
         ),
-        Some(most) if line.kilovolts.is_some_and(|said| said > most) => found.wrong(
-            path,
-            "Its voltage is more than what is said to be the most. Ask the line's owner, and give one of the two.",
-            "Su voltaje es más de lo que se dice que es el máximo. Pregunte a la compañía y dé uno de los dos.",
-        ),
+        Some(most) if line.kilovolts.is_some_and(|said| said > most) => {
+            found.wrong(path, words::site_faults::its_voltage_more_than_what())
+        }
         _ => {}
     }
 }
@@ -156,19 +137,11 @@ fn names(found: &mut Faults, site: &Site) {
         let mut seen = BTreeSet::new();
         for name in names {
             if name.trim().is_empty() {
-                found.wrong(
-                    list,
-                    format!("One of the {list} has no name. Name it."),
-                    format!("Uno de {} no tiene nombre. Póngale.", in_spanish(list)),
-                );
+                found.wrong(list, words::site_faults::one_has_no_name(&listed(list)));
             } else if !seen.insert(name) {
                 found.wrong(
                     format!("{list}.{name}"),
-                    format!("“{name}” stands twice among the {list}. Rename or remove one."),
-                    format!(
-                        "«{name}» está dos veces entre {}. Cambie el nombre de uno o quítelo.",
-                        in_spanish(list)
-                    ),
+                    words::site_faults::stands_twice_among_the(&name, &listed(list)),
                 );
             }
         }
@@ -178,7 +151,7 @@ fn names(found: &mut Faults, site: &Site) {
 fn face(found: &mut Faults, site: &Site, zone: &FaceZone) {
     let path = format!("faces.{}", zone.id);
     for error in zone.ground.check() {
-        found.wrong(format!("{path}.ground"), error.to_string(), error.spanish());
+        found.wrong(format!("{path}.ground"), error.text());
     }
     let toe: Vec<face::Toe> = zone
         .toe
@@ -189,26 +162,19 @@ fn face(found: &mut Faults, site: &Site, zone: &FaceZone) {
         })
         .collect();
     if let Err(error) = face::ways(&toe, zone.bank, Length::from_hundredths_of_a_foot(200)) {
-        found.wrong(format!("{path}.toe"), error.to_string(), error.spanish());
+        found.wrong(format!("{path}.toe"), error.text());
     }
     for corner in &zone.toe {
         match strip::ground(zone, corner.at) {
             Err(why) => found.wrong(
                 format!("{path}.ground"),
-                format!("The ground over the toe is not known: {why}"),
-                format!("No se conoce el terreno sobre el pie: {why}"),
+                words::site_faults::ground_over_toe_not_known(&why),
             ),
             Ok(ground) if ground < corner.elevation => found.wrong(
                 format!("{path}.toe"),
-                format!(
-                    "The toe at {} stands {} over the ground: a face has no negative height. Look at both.",
-                    corner.elevation,
-                    corner.elevation - ground
-                ),
-                format!(
-                    "El pie en {} queda {} arriba del terreno: un talud no tiene altura negativa. Revise los dos.",
-                    corner.elevation,
-                    corner.elevation - ground
+                words::site_faults::toe_stands_over_ground(
+                    &corner.elevation,
+                    &(corner.elevation - ground),
                 ),
             ),
             Ok(_) => {}
@@ -224,22 +190,14 @@ fn face(found: &mut Faults, site: &Site, zone: &FaceZone) {
     if tops.windows(2).any(|pair| pair[0] >= pair[1]) || open > 1 || !last_open {
         found.wrong(
             format!("{path}.layers"),
-            "Layers go up from the bottom, and only the uppermost has no top.",
-            "Las capas van de abajo hacia arriba y solo la última no tiene tope.",
+            words::site_faults::layers_go_up_from_bottom(),
         );
     }
     for id in zone.toe_marks.iter().chain(&zone.crest_marks) {
         if site.mark(id).is_none() {
             found.wrong(
                 path.clone(),
-                format!(
-                    "{} names the mark “{id}”, which is not on this site.",
-                    zone.id
-                ),
-                format!(
-                    "{} nombra la marca «{id}», que no está en esta obra.",
-                    zone.id
-                ),
+                words::site_faults::names_mark_which_not_this(&zone.id, &id),
             );
         }
     }
@@ -248,21 +206,13 @@ fn face(found: &mut Faults, site: &Site, zone: &FaceZone) {
     {
         found.wrong(
             format!("{path}.target"),
-            format!(
-                "{} names the target “{target}”, which is not on this site.",
-                zone.id
-            ),
-            format!(
-                "{} nombra la rasante «{target}», que no está en esta obra.",
-                zone.id
-            ),
+            words::site_faults::names_target_which_not_this_2(&zone.id, &target),
         );
     }
     if zone.pipe_crown.is_some_and(|crown| crown <= Length::ZERO) {
         found.wrong(
             format!("{path}.pipe_crown"),
-            "The pipe's crown stands above its invert: give more than zero.",
-            "El lomo del tubo está arriba de su plantilla: dé más de cero.",
+            words::site_faults::pipe_crown_stands_above_its(),
         );
     }
 }
@@ -270,10 +220,10 @@ fn face(found: &mut Faults, site: &Site, zone: &FaceZone) {
 fn utility_faults(found: &mut Faults, utility: &Utility) {
     let path = format!("utilities.{}", utility.id);
     if let Err(error) = buried::away(&utility.points, point::Point::default()) {
-        found.wrong(path.clone(), error.to_string(), error.spanish());
+        found.wrong(path.clone(), error.text());
     }
     if let Err(error) = buried::half_band(utility.outside, utility.zone) {
-        found.wrong(path, error.to_string(), error.spanish());
+        found.wrong(path, error.text());
     }
 }
 
@@ -284,32 +234,19 @@ fn ticket_faults(found: &mut Faults, ticket: &Ticket) {
         (Some(from), Some(to)) if from <= to => {}
         (Some(_), Some(_)) => found.wrong(
             path.clone(),
-            format!(
-                "It holds from {} to {}, which is before. Look at both.",
-                ticket.from, ticket.to
-            ),
-            format!(
-                "Vale de {} a {}, que es antes. Revise las dos fechas.",
-                ticket.from, ticket.to
-            ),
+            words::site_faults::holds_from_which_before(&ticket.from, &ticket.to),
         ),
-        _ => found.wrong(
-            path.clone(),
-            "Its days are dates such as from = \"2030-05-01\", to = \"2030-05-28\".",
-            "Sus días son fechas como 2030-05-01 y 2030-05-28.",
-        ),
+        _ => found.wrong(path.clone(), words::site_faults::its_days_are_dates_such()),
     }
     if ticket.area.len() < 3 {
         found.wrong(
             format!("{path}.area"),
-            "The ground that a ticket covers has three corners or more.",
-            "El terreno que cubre un permiso tiene tres esquinas o más.",
+            words::site_faults::ground_ticket_covers_has_three(),
         );
     } else if point::crosses_itself(&ticket.area) {
         found.wrong(
             format!("{path}.area"),
-            "The ground that the ticket covers crosses itself. Give its corners in order.",
-            "El terreno que cubre el permiso se cruza a sí mismo. Dé sus esquinas en orden.",
+            words::site_faults::ground_ticket_covers_crosses_itself(),
         );
     }
 }

@@ -2,6 +2,7 @@
 
 use earthwork::length::Length;
 use earthwork::target::DigTo;
+use words::Text;
 
 use crate::site::{Site, Target};
 
@@ -11,7 +12,7 @@ const FAR_UP: Length = Length::from_hundredths_of_a_foot(5_000);
 const FAR_OUT: Length = Length::from_hundredths_of_a_foot(5_000_000);
 
 /// What is odd, each with its path.
-pub(super) fn odd(site: &Site) -> Vec<(String, String, String)> {
+pub(super) fn odd(site: &Site) -> Vec<(String, Text)> {
     let mut odd: Vec<_> = site
         .targets
         .iter()
@@ -32,12 +33,7 @@ pub(super) fn odd(site: &Site) -> Vec<(String, String, String)> {
         if far > FAR_OUT {
             odd.push((
                 format!("{list}.{id}"),
-                format!(
-                    "{id} lies {far} from the site's corner: that looks like the plan's own number. Take the plan's origin off first; survey feet and digits are lost otherwise."
-                ),
-                format!(
-                    "{id} queda a {far} de la esquina de la obra: parece el número del plano. Réstele primero el origen del plano; si no, se pierden cifras."
-                ),
+                words::site_faults::lies_from_the_site_corner(&id, &far),
             ));
         }
     }
@@ -45,7 +41,7 @@ pub(super) fn odd(site: &Site) -> Vec<(String, String, String)> {
 }
 
 /// A target that no benchmark is near to, by its first mark that has one elevation.
-fn far_up(site: &Site, target: &Target) -> Option<(String, String, String)> {
+fn far_up(site: &Site, target: &Target) -> Option<(String, Text)> {
     let mut on_it = site
         .marks
         .iter()
@@ -61,13 +57,6 @@ fn far_up(site: &Site, target: &Target) -> Option<(String, String, String)> {
     let far = apart(dig_to).filter(|far| *far > FAR_UP)?;
     Some((
         format!("targets.{}", target.id),
-        format!(
-            "{} is dug to {dig_to} at {}, {far} from the nearest benchmark. Look for a slipped decimal, another unit or another datum.",
-            target.id, mark.id
-        ),
-        format!(
-            "{} se excava hasta {dig_to} en {}, a {far} del banco más cercano. Busque un punto corrido, otra unidad u otro nivel de referencia.",
-            target.id, mark.id
-        ),
+        words::site_faults::dug_from_nearest_benchmark(&target.id, &dig_to, &mark.id, &far),
     ))
 }

@@ -19,11 +19,7 @@ pub(super) fn faults(found: &mut Faults, site: &Site, machine: &Machine) {
             Some(target) => work(found, site, machine, target),
             None => found.wrong(
                 format!("{path}.works_on"),
-                format!("{} works on “{id}”, which is not on this site.", machine.id),
-                format!(
-                    "{} trabaja en «{id}», que no está en esta obra.",
-                    machine.id
-                ),
+                words::site_faults::works_which_not_this_site(&machine.id, &id),
             ),
         }
     }
@@ -32,14 +28,7 @@ pub(super) fn faults(found: &mut Faults, site: &Site, machine: &Machine) {
     {
         found.odd(
             format!("{path}.shape"),
-            format!(
-                "{} and {} have the same shape on the screens.",
-                other.id, machine.id
-            ),
-            format!(
-                "{} y {} tienen la misma figura en las pantallas.",
-                other.id, machine.id
-            ),
+            words::site_faults::have_same_shape_screens(&other.id, &machine.id),
         );
     }
     if let (Some(dump), Some(side)) = (machine.geometry.dump_height, site.rules.truck_side)
@@ -47,8 +36,7 @@ pub(super) fn faults(found: &mut Faults, site: &Site, machine: &Machine) {
     {
         found.odd(
             format!("{path}.dump_height"),
-            format!("{} empties its bucket at {dump}: that is less than a foot over a truck's side of {side}.", machine.id),
-            format!("{} vacía el cucharón a {dump}: no pasa un pie sobre el lado del camión, de {side}.", machine.id),
+            words::site_faults::empties_its_bucket_at(&machine.id, &dump, &side),
         );
     }
 }
@@ -59,25 +47,13 @@ fn sizes(found: &mut Faults, machine: &Machine, path: &str) {
         || reach.tail_radius <= Length::ZERO
         || reach.track_width <= Length::ZERO
     {
-        found.wrong(
-            path,
-            "Reach at ground, tail radius and track width must all be given, above zero.",
-            "Dé el alcance a nivel del suelo, el radio de cola y el ancho de orugas, todos más de cero.",
-        );
+        found.wrong(path, words::site_faults::reach_ground_tail_radius_track());
     }
     if reach.reach_at_ground < reach.tail_radius {
-        found.wrong(
-            path,
-            "The reach at ground is shorter than the tail radius. Were they swapped?",
-            "El alcance es menor que el radio de cola. ¿Se cambiaron de lugar?",
-        );
+        found.wrong(path, words::site_faults::reach_ground_shorter_than_tail());
     }
     if reach.reach_at_ground > LONGEST {
-        found.wrong(
-            path,
-            "A reach above 60 ft: was it typed in another unit?",
-            "Un alcance de más de 60 ft: ¿se escribió en otra unidad?",
-        );
+        found.wrong(path, words::site_faults::a_reach_above_60_ft());
     }
     let heights = [
         geometry.dig_depth,
@@ -89,11 +65,7 @@ fn sizes(found: &mut Faults, machine: &Machine, path: &str) {
         .flatten()
         .chain(geometry.buckets.iter().copied());
     if all.clone().any(|one| one <= Length::ZERO || one > LONGEST) {
-        found.wrong(
-            path,
-            "Depth, heights and bucket widths lie above zero and not above 60 ft: was one typed in another unit?",
-            "Profundidad, alturas y anchos de cucharón van de más de cero a 60 ft: ¿se escribió uno en otra unidad?",
-        );
+        found.wrong(path, words::site_faults::depth_heights_bucket_widths_lie());
     }
 }
 
@@ -105,13 +77,11 @@ fn work(found: &mut Faults, site: &Site, machine: &Machine, target: &Target) {
     {
         found.odd(
             format!("{path}.buckets"),
-            format!(
-                "{}’s narrowest bucket is {bucket} wide; {} is {width}.",
-                machine.id, target.name
-            ),
-            format!(
-                "El cucharón más angosto de {} mide {bucket}; {} mide {width}.",
-                machine.id, target.name
+            words::site_faults::narrowest_bucket_is_wide(
+                &machine.id,
+                &bucket,
+                &target.name,
+                &width,
             ),
         );
     }
@@ -126,14 +96,7 @@ fn work(found: &mut Faults, site: &Site, machine: &Machine, target: &Target) {
     {
         found.odd(
             format!("{path}.dig_depth"),
-            format!(
-                "{} digs {digs} deep; {mark} is {depth} below the ground.",
-                machine.id
-            ),
-            format!(
-                "{} cava hasta {digs}; {mark} está {depth} bajo el suelo.",
-                machine.id
-            ),
+            words::site_faults::digs_deep(&machine.id, &digs, &mark, &depth),
         );
     }
 }

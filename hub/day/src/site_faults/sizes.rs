@@ -11,11 +11,7 @@ const MOST_DOUBT: Length = Length::from_hundredths_of_a_foot(100);
 pub(super) fn faults(found: &mut Faults, site: &Site) {
     let doubt = |found: &mut Faults, path: String, doubt: Length| {
         if doubt < Length::ZERO || doubt > MOST_DOUBT {
-            found.wrong(
-                path,
-                format!("A doubt of {doubt}: give one standard deviation, from 0 to 1 ft."),
-                format!("Una duda de {doubt}: dé una desviación estándar, de 0 a 1 ft."),
-            );
+            found.wrong(path, words::site_faults::a_doubt_of(&doubt));
         }
     };
     for one in &site.lasers {
@@ -33,14 +29,7 @@ pub(super) fn faults(found: &mut Faults, site: &Site) {
         if rod.length <= Length::ZERO || above {
             found.wrong(
                 format!("rods.{}.length", rod.id),
-                format!(
-                    "The rod is {} long: give its length above zero, and its joints on it.",
-                    rod.length
-                ),
-                format!(
-                    "El estadal mide {}: dé su largo, mayor que cero, y sus uniones en él.",
-                    rod.length
-                ),
+                words::site_faults::the_rod_is_long(&rod.length),
             );
         }
     }
@@ -52,28 +41,22 @@ fn rules(found: &mut Faults, site: &Site) {
     if rules.checks.good < Length::ZERO || rules.checks.warn < rules.checks.good {
         found.wrong(
             "rules.check_good",
-            format!(
-                "A check is good within {} and warned of within {}: both lie from zero up, the warning beyond the good.",
-                rules.checks.good, rules.checks.warn
-            ),
-            format!(
-                "Una revisión es buena hasta {} y avisa hasta {}: las dos desde cero, el aviso más allá de lo bueno.",
-                rules.checks.good, rules.checks.warn
+            words::site_faults::check_good_within_warned_within(
+                &rules.checks.good,
+                &rules.checks.warn,
             ),
         );
     }
     if rules.closure < Length::ZERO {
         found.wrong(
             "rules.level_closure",
-            "A closure can't be negative.",
-            "Un cierre no puede ser negativo.",
+            words::site_faults::a_closure_cant_be_negative(),
         );
     }
     if rules.truck_side.is_some_and(|side| side <= Length::ZERO) {
         found.wrong(
             "rules.truck_side",
-            "A truck's side stands above the ground: give its height above zero.",
-            "El lado del camión está sobre el suelo: dé su altura, mayor que cero.",
+            words::site_faults::truck_side_stands_above_ground(),
         );
     }
     if let Some(forms) = &rules.forms
@@ -83,8 +66,7 @@ fn rules(found: &mut Faults, site: &Site) {
     {
         found.wrong(
             "rules.forms",
-            "Heights and widths of forms lie above zero, a filler from zero up.",
-            "El alto y el ancho de las formas son mayores que cero; el relleno, desde cero.",
+            words::site_faults::heights_widths_forms_lie_above(),
         );
     }
 }

@@ -33,7 +33,8 @@ use crate::state::SetUpState;
 use crate::time::{minutes, seconds};
 use earthwork::buried::Marked;
 use earthwork::face::{Evidence, SoilClass};
-use earthwork::words::{Language, QuickWord, ScreenUnit};
+use earthwork::words::{QuickWord, ScreenUnit};
+use words::Language;
 
 mod off_site;
 mod random;
@@ -230,7 +231,7 @@ fn paint_that_went_ends_the_call_beside_the_line() {
     let Fills::Old { call, .. } = cab::fills(&crew.state, "EX-2") else {
         panic!("no number, and why")
     };
-    let held = call.held.as_ref().unwrap().text(Language::English);
+    let held = call.held.as_ref().unwrap().text().english;
     assert!(held.starts_with("The paint of GAS is gone."));
 }
 

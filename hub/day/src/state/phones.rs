@@ -2,7 +2,8 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use earthwork::words::{Language, ScreenUnit};
+use earthwork::words::ScreenUnit;
+use words::Language;
 
 use super::{Cab, Device, Screen, State};
 
@@ -99,7 +100,8 @@ mod tests {
     use crate::said::way_in::ask::AskIn;
     use crate::said::way_in::enter::{ComeOut, GoIn};
     use crate::time::minutes;
-    use earthwork::words::{Language, ScreenUnit};
+    use earthwork::words::ScreenUnit;
+    use words::Language;
 
     const VISIT: &str = "visit-0001";
 

@@ -1,34 +1,26 @@
 //! What is wrong with an alignment, or with a place beside it, and what to do.
 
-use thiserror::Error;
+use words::Text;
 
 use super::show_station;
 use crate::length::Length;
 
 /// Why an alignment can't be used, or does not reach a place.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum AlignmentError {
     /// Not `n+dd`.
-    #[error(
-        "“{text}” is not a station. Write hundreds of feet, a plus and two digits, such as 12+34.56."
-    )]
     NotAStation {
         /// As written.
         text: String,
     },
     /// Nothing to go along.
-    #[error("The alignment has no piece. Give at least one line or arc.")]
     NoPieces,
     /// A piece that goes nowhere.
-    #[error("Piece {number} of the alignment ends where it starts. Leave it out, or give its end.")]
     NoLength {
         /// Counted from the start.
         number: usize,
     },
     /// An arc whose two ends are not equally far from its centre.
-    #[error(
-        "Piece {number} of the alignment is an arc whose radius is {at_start} at its start and {at_end} at its end. Check its centre and its end."
-    )]
     RadiusDiffers {
         /// Counted from the start.
         number: usize,
@@ -38,7 +30,6 @@ pub enum AlignmentError {
         at_end: Length,
     },
     /// Before the start or past the end.
-    #[error("The place is {by} past the {} of the alignment, which goes from {} to {}. Pick a place beside it, or have it drawn longer.", if *.before { "start" } else { "end" }, show_station(*.from), show_station(*.to))]
     PastEnd {
         /// Before the start, and not past the end.
         before: bool,
@@ -50,14 +41,8 @@ pub enum AlignmentError {
         to: Length,
     },
     /// At the centre of an arc, as near to one station as to another.
-    #[error(
-        "The place is the centre of an arc: it belongs to no one station. Pick a place nearer the line."
-    )]
     AtCentre,
     /// An offset that reaches past the centre of an arc.
-    #[error(
-        "An offset of {offset} reaches past the centre of the arc, whose radius is {radius}. Give a smaller offset, or the other side."
-    )]
     PastCentre {
         /// As given.
         offset: Length,
@@ -67,40 +52,27 @@ pub enum AlignmentError {
 }
 
 impl AlignmentError {
-    /// The message in Spanish.
-    pub fn spanish(&self) -> String {
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
         match self {
-            Self::NotAStation { text } => format!(
-                "«{text}» no es una estación. Escriba los cientos de pies, un más y dos cifras, como 12+34.56."
-            ),
-            Self::NoPieces => "El eje no tiene ningún tramo. Dé por lo menos una recta o un arco.".into(),
-            Self::NoLength { number } => format!(
-                "El tramo {number} del eje termina donde empieza. Quítelo o dé su final."
-            ),
+            Self::NotAStation { text } => words::alignment::not_a_station(text),
+            Self::NoPieces => words::alignment::no_pieces().into(),
+            Self::NoLength { number } => words::alignment::no_length(number),
             Self::RadiusDiffers {
                 number,
                 at_start,
                 at_end,
-            } => format!(
-                "El tramo {number} del eje es un arco con radio de {at_start} al inicio y {at_end} al final. Revise su centro y su final."
-            ),
+            } => words::alignment::radius_differs(number, at_start, at_end),
             Self::PastEnd {
                 before,
                 by,
                 from,
                 to,
-            } => format!(
-                "El lugar queda {by} más allá del {} del eje, que va de {} a {}. Escoja un lugar al lado del eje o pida que lo alarguen.",
-                if *before { "inicio" } else { "final" },
-                show_station(*from),
-                show_station(*to)
-            ),
-            Self::AtCentre => {
-                "El lugar es el centro de un arco: no tiene una sola estación. Escoja un lugar más cerca del eje.".into()
-            }
-            Self::PastCentre { offset, radius } => format!(
-                "La distancia de {offset} pasa del centro del arco, cuyo radio es {radius}. Dé una distancia menor o el otro lado."
-            ),
+            } => words::alignment::past_end(by, before, &show_station(*from), &show_station(*to)),
+            Self::AtCentre => words::alignment::at_centre().into(),
+            Self::PastCentre { offset, radius } => words::alignment::past_centre(offset, radius),
         }
     }
 }
+
+words::error!(AlignmentError);

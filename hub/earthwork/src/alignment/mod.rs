@@ -250,9 +250,9 @@ mod tests {
         let past = bend.station_offset(at(15_100, 15_000)).unwrap_err();
         assert!(past.to_string().contains("1 ft past the end"), "{past}");
         assert!(
-            past.spanish().contains("1 ft más allá del final"),
+            past.text().spanish.contains("1 ft más allá del final"),
             "{}",
-            past.spanish()
+            past.text().spanish
         );
         assert!(bend.place(beside(99_999, 0)).is_err());
         let centre = bend.place(StationOffset {

@@ -1,6 +1,6 @@
 //! How is a station written: `12+34.56` is 1234.56 ft, in hundreds of feet and the rest.
 
-use thiserror::Error;
+use words::Text;
 
 use super::AlignmentError;
 use crate::length::{FOOT, Form, Length, LengthError, parse};
@@ -53,25 +53,25 @@ pub fn parse_along(text: &str) -> Result<Length, AlongError> {
 }
 
 /// Why a text is no place along a line.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum AlongError {
     /// Written like a station, but none.
-    #[error(transparent)]
-    Station(#[from] AlignmentError),
+    Station(AlignmentError),
     /// No length either.
-    #[error(transparent)]
-    Length(#[from] LengthError),
+    Length(LengthError),
 }
 
 impl AlongError {
-    /// The message in Spanish.
-    pub fn spanish(&self) -> String {
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
         match self {
-            Self::Station(error) => error.spanish(),
-            Self::Length(error) => error.spanish(),
+            Self::Station(error) => error.text(),
+            Self::Length(error) => error.text(),
         }
     }
 }
+
+words::error!(AlongError; Station(AlignmentError), Length(LengthError));
 
 /// A station as people write it, to the hundredth of a foot: `12+34.56`.
 pub fn show_station(station: Length) -> String {
@@ -123,7 +123,7 @@ mod tests {
         }
         for text in ["12+5", "1250", "12+50 m", "", "1e308 ft"] {
             let error = parse_along(text).unwrap_err();
-            assert!(!error.to_string().is_empty() && !error.spanish().is_empty());
+            assert!(!error.to_string().is_empty() && !error.text().spanish.is_empty());
         }
     }
 

@@ -1,5 +1,7 @@
 //! What hangs over a face, what came down, and what its bottom does to a footing nearby. Volumes in cubic yards.
 
+use words::Fixed;
+
 use super::FaceError;
 use crate::length::Length;
 
@@ -8,7 +10,7 @@ const CUBIC_FEET_IN_A_YARD: f64 = 27.0;
 /// Nothing that is weighed, pressed or sloped on a site comes to more, in any unit.
 const MOST: f64 = 1e9;
 
-fn sound(what: &'static str, value: f64) -> Result<f64, FaceError> {
+fn sound(what: Fixed, value: f64) -> Result<f64, FaceError> {
     if (0.0..=MOST).contains(&value) {
         return Ok(value);
     }
@@ -18,7 +20,7 @@ fn sound(what: &'static str, value: f64) -> Result<f64, FaceError> {
     })
 }
 
-fn size(what: &'static str, length: Length) -> Result<f64, FaceError> {
+fn size(what: Fixed, length: Length) -> Result<f64, FaceError> {
     if length < Length::ZERO {
         return Err(FaceError::Negative {
             what,
@@ -34,8 +36,11 @@ fn size(what: &'static str, length: Length) -> Result<f64, FaceError> {
 /// # Errors
 /// When a size is below zero or no number.
 pub fn wedge_area(height: Length, steep: f64, flat: f64) -> Result<f64, FaceError> {
-    let (height, steep) = (size("height", height)?, sound("face's slope", steep)?);
-    let flat = sound("plane's slope", flat)?;
+    let (height, steep) = (
+        size(words::face::what::height(), height)?,
+        sound(words::face::what::faces_slope(), steep)?,
+    );
+    let flat = sound(words::face::what::planes_slope(), flat)?;
     Ok(0.5 * height * height * (flat - steep).max(0.0))
 }
 
@@ -49,7 +54,7 @@ pub fn hanging_volume(
     crest: (Length, Length),
     daylight: (Length, Length),
 ) -> Result<f64, FaceError> {
-    let length = size("length of face", length)?;
+    let length = size(words::face::what::length_of_face(), length)?;
     let twice = daylight.0.feet() * crest.1.feet() - crest.0.feet() * daylight.1.feet();
     Ok(0.5 * twice.max(0.0) * length / CUBIC_FEET_IN_A_YARD)
 }
@@ -59,7 +64,9 @@ pub fn hanging_volume(
 /// # Errors
 /// When a size is below zero.
 pub fn slough_volume(length: Length, height: Length, back: Length) -> Result<f64, FaceError> {
-    let box_of = size("length", length)? * size("height", height)? * size("depth back", back)?;
+    let box_of = size(words::face::what::length(), length)?
+        * size(words::face::what::height(), height)?
+        * size(words::face::what::depth_back(), back)?;
     Ok(0.5 * box_of / CUBIC_FEET_IN_A_YARD)
 }
 
@@ -74,11 +81,11 @@ pub fn under_influence(
     distance: Length,
     run_per_rise: f64,
 ) -> Result<Option<Length>, FaceError> {
-    let away = size("distance to the footing", distance)?;
-    let run = sound("line's slope", run_per_rise)?;
+    let away = size(words::face::what::to_the_footing(), distance)?;
+    let run = sound(words::face::what::lines_slope(), run_per_rise)?;
     if run <= 0.0 {
         return Err(FaceError::NotANumber {
-            what: "line's slope",
+            what: words::face::what::lines_slope(),
             value: run_per_rise.to_string(),
         });
     }
@@ -117,18 +124,18 @@ pub fn critical_height(
     friction_degrees: f64,
     face_degrees: f64,
 ) -> Result<CriticalHeight, FaceError> {
-    let cohesion = sound("cohesion", cohesion)?;
-    let weight = sound("unit weight", unit_weight)?;
-    let friction = sound("friction", friction_degrees)?;
+    let cohesion = sound(words::face::what::cohesion(), cohesion)?;
+    let weight = sound(words::face::what::unit_weight(), unit_weight)?;
+    let friction = sound(words::face::what::friction(), friction_degrees)?;
     if weight <= 0.0 || friction >= 90.0 {
         return Err(FaceError::NotANumber {
-            what: "unit weight or friction",
+            what: words::face::what::weight_or_friction(),
             value: format!("{unit_weight}, {friction_degrees}°"),
         });
     }
     if !(face_degrees > friction && face_degrees <= 90.0) {
         return Err(FaceError::NotANumber {
-            what: "face's angle, above the friction and up to 90°,",
+            what: words::face::what::faces_angle(),
             value: format!("{face_degrees}°"),
         });
     }

@@ -64,7 +64,7 @@ const MOST_PLACES: usize = 10_000;
 pub fn ways(toe: &[Toe], bank: Side, every: Length) -> Result<Vec<Way>, FaceError> {
     if every <= Length::ZERO {
         return Err(FaceError::Negative {
-            what: "distance between places on the toe",
+            what: words::face::what::places_on_toe(),
             value: every,
         });
     }
@@ -243,7 +243,7 @@ fn check(pieces: &[Piece]) -> Result<(), FaceError> {
     for piece in pieces {
         if !(piece.run_per_rise.is_finite() && piece.run_per_rise >= 0.0) {
             return Err(FaceError::NotANumber {
-                what: "face's slope",
+                what: words::face::what::faces_slope(),
                 value: piece.run_per_rise.to_string(),
             });
         }
@@ -320,7 +320,7 @@ mod tests {
         let hair = Length::from_tenth_micrometres(1);
         let error = ways(&corners, Side::Left, hair).unwrap_err();
         assert!(error.to_string().contains("farther apart"), "{error}");
-        assert!(error.spanish().contains("lugares"), "{error:?}");
+        assert!(error.text().spanish.contains("lugares"), "{error:?}");
     }
 
     #[test]

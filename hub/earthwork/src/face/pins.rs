@@ -65,7 +65,7 @@ fn rate(from: Taped, to: Taped) -> f64 {
 /// With fewer than two tapes, two at one moment, or a tape below zero.
 pub fn judge_pins(tapes: &[Taped]) -> Result<Pins, FaceError> {
     let few = || FaceError::NotANumber {
-        what: "number of tapes",
+        what: words::face::what::number_of_tapes(),
         value: tapes.len().to_string(),
     };
     let [before @ .., last] = tapes else {
@@ -78,14 +78,14 @@ pub fn judge_pins(tapes: &[Taped]) -> Result<Pins, FaceError> {
     for pair in tapes.windows(2) {
         if pair[1].at_ms <= pair[0].at_ms {
             return Err(FaceError::NotANumber {
-                what: "time between tapes",
+                what: words::face::what::time_between_tapes(),
                 value: format!("{} ms", pair[1].at_ms - pair[0].at_ms),
             });
         }
     }
     if let Some(bad) = tapes.iter().find(|tape| tape.apart < Length::ZERO) {
         return Err(FaceError::Negative {
-            what: "tape between the pins",
+            what: words::face::what::tape_between_pins(),
             value: bad.apart,
         });
     }

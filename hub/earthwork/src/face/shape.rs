@@ -59,7 +59,7 @@ pub fn benches(
     shallow_enough(rules, height)?;
     if height <= Length::ZERO {
         return Err(FaceError::Negative {
-            what: "height",
+            what: words::face::what::height(),
             value: height,
         });
     }
@@ -100,7 +100,7 @@ pub fn check_benches(
         let most = if number == 1 { rule.first } else { rule.other };
         if *rise <= Length::ZERO {
             return Err(FaceError::Negative {
-                what: "bench's vertical",
+                what: words::face::what::benchs_vertical(),
                 value: *rise,
             });
         }
@@ -128,7 +128,7 @@ pub fn lower_part(
 ) -> Result<Length, FaceError> {
     if vertical < Length::ZERO || vertical > depth {
         return Err(FaceError::Negative {
-            what: "depth above the vertical",
+            what: words::face::what::depth_above_vertical(),
             value: depth - vertical,
         });
     }
@@ -151,7 +151,7 @@ pub fn lower_part(
 pub fn shield_top(rules: &ExcavationRules, vertical: Length) -> Result<Length, FaceError> {
     if vertical < Length::ZERO {
         return Err(FaceError::Negative {
-            what: "vertical",
+            what: words::face::what::vertical(),
             value: vertical,
         });
     }
@@ -165,7 +165,7 @@ pub fn shield_top(rules: &ExcavationRules, vertical: Length) -> Result<Length, F
 pub fn ladders(rules: &ExcavationRules, length: Length) -> Result<u32, FaceError> {
     if length <= Length::ZERO {
         return Err(FaceError::Negative {
-            what: "trench's length",
+            what: words::face::what::trenchs_length(),
             value: length,
         });
     }
@@ -211,7 +211,7 @@ mod tests {
             },
             FaceError::ToeCrosses,
         ] {
-            assert_ne!(error.to_string(), error.spanish());
+            assert_ne!(error.to_string(), error.text().spanish);
         }
     }
 

@@ -27,7 +27,7 @@ pub fn degrees(run_per_rise: f64) -> f64 {
 pub fn present_slope(rise: Length, run: Length) -> Result<PresentSlope, FaceError> {
     if rise <= Length::ZERO {
         return Err(FaceError::Negative {
-            what: "height from toe to crest",
+            what: words::face::what::toe_to_crest(),
             value: rise,
         });
     }
@@ -56,7 +56,7 @@ pub fn owed_slope(
 ) -> Result<f64, FaceError> {
     if depth < Length::ZERO {
         return Err(FaceError::Negative {
-            what: "depth",
+            what: words::face::what::depth(),
             value: depth,
         });
     }

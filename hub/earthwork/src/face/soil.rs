@@ -192,7 +192,7 @@ impl Evidence {
         {
             let (Strength::Tsf { value } | Strength::Kpa { value }) = strength;
             return Err(FaceError::NotANumber {
-                what: "strength",
+                what: words::face::what::strength(),
                 value: value.to_string(),
             });
         }
@@ -200,7 +200,7 @@ impl Evidence {
             && !(run.is_finite() && run >= 0.0)
         {
             return Err(FaceError::NotANumber {
-                what: "dip, run to one of rise,",
+                what: words::face::what::dip(),
                 value: run.to_string(),
             });
         }

@@ -29,13 +29,13 @@ const FARTHEST: f64 = 50.0;
 pub fn daylight(depth: Length, slope: f64, rise: f64) -> Result<Daylight, GradeError> {
     if depth < Length::ZERO {
         return Err(GradeError::NegativeSize {
-            what: "depth",
+            what: words::grade::what::depth(),
             value: depth,
         });
     }
     for (what, value, wrong) in [
-        ("face's slope", slope, slope < 0.0),
-        ("ground's rise", rise, false),
+        (words::grade::what::faces_slope(), slope, slope < 0.0),
+        (words::grade::what::grounds_rise(), rise, false),
     ] {
         if wrong || !(-STEEPEST..=STEEPEST).contains(&value) {
             return Err(GradeError::NotANumber {
@@ -90,7 +90,7 @@ mod tests {
         assert!((far.distance.feet() - 800.0).abs() < 0.01, "{far:?}");
         let error = daylight(depth, 2.0, 0.4999).unwrap_err();
         assert!(error.to_string().contains("almost parallel"), "{error}");
-        assert!(error.spanish().contains("casi"), "{error}");
+        assert!(error.text().spanish.contains("casi"), "{error}");
         assert!(daylight(-depth, 1.0, 0.0).is_err());
     }
 }

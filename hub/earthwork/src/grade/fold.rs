@@ -58,7 +58,7 @@ pub fn folded(fold: Fold, planes: &[Plane], at: Point) -> Result<Length, GradeEr
     let sound = |plane: &&Plane| plane.slope() <= STEEPEST;
     if let Some(wrong) = planes.iter().find(|plane| !sound(plane)) {
         return Err(GradeError::NotANumber {
-            what: "plane's rise",
+            what: words::grade::what::planes_rise(),
             value: wrong.slope().to_string(),
         });
     }

@@ -30,7 +30,10 @@ impl Layback {
     /// When there is no part, one has neither rise nor run, or a size is below zero.
     pub fn new(faces: Vec<Face>) -> Result<Layback, GradeError> {
         for face in &faces {
-            for (what, value) in [("face's rise", face.rise), ("face's run", face.run)] {
+            for (what, value) in [
+                (words::grade::what::faces_rise(), face.rise),
+                (words::grade::what::faces_run(), face.run),
+            ] {
                 if value < Length::ZERO {
                     return Err(GradeError::NegativeSize { what, value });
                 }

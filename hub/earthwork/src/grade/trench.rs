@@ -66,10 +66,13 @@ impl Trench {
     /// When a size is below zero, the inverts are out of order, or a reach rises the way it should flow.
     pub fn new(inverts: Vec<Invert>, flow: Flow, sizes: TrenchSizes) -> Result<Trench, GradeError> {
         for (what, value) in [
-            ("pipe wall", sizes.wall),
-            ("bedding", sizes.bedding),
-            ("pipe's outside diameter", sizes.outside_diameter),
-            ("room beside the pipe", sizes.side),
+            (words::grade::what::pipe_wall(), sizes.wall),
+            (words::grade::what::bedding(), sizes.bedding),
+            (
+                words::grade::what::outside_diameter(),
+                sizes.outside_diameter,
+            ),
+            (words::grade::what::beside_the_pipe(), sizes.side),
         ] {
             if value < Length::ZERO {
                 return Err(GradeError::NegativeSize { what, value });
@@ -192,9 +195,9 @@ mod tests {
             "{error}"
         );
         assert!(
-            error.spanish().contains("sube 2.75 ft"),
+            error.text().spanish.contains("sube 2.75 ft"),
             "{}",
-            error.spanish()
+            error.text().spanish
         );
         assert_eq!(
             trench(10_000, Flow::DownStation)

@@ -5,8 +5,8 @@
 //! a machine still there it can lie above the target.
 
 use serde::{Deserialize, Serialize};
-use thiserror::Error;
 use utoipa::ToSchema;
+use words::Text;
 
 use super::{FEWEST, Landing};
 use crate::figure::{Figure, FigureError, can_be};
@@ -65,43 +65,34 @@ pub struct Advice {
 }
 
 /// Why there is no advice.
-#[derive(Clone, Debug, PartialEq, Error)]
+#[derive(Clone, Debug, PartialEq)]
 pub enum AimError {
     /// Too few landings.
-    #[error(
-        "{has} finish passes are too few to say where to aim: {FEWEST} are needed. Go on as drawn."
-    )]
     TooFew {
         /// So far.
         has: u32,
     },
     /// No mean is allowed.
-    #[error(
-        "The tolerance leaves no room for a scatter of {sd:.2} ft. Aim at the target, and read more often."
-    )]
     NoRoom {
         /// The scatter, in feet.
         sd: f64,
     },
     /// A figure that can't be.
-    #[error(transparent)]
-    Figure(#[from] FigureError),
+    Figure(FigureError),
 }
 
 impl AimError {
-    /// The message in Spanish.
-    pub fn spanish(&self) -> String {
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
         match self {
-            Self::TooFew { has } => format!(
-                "{has} pasadas de acabado son pocas para decir a dónde apuntar: hacen falta {FEWEST}. Siga como el plano."
-            ),
-            Self::NoRoom { sd } => format!(
-                "La tolerancia no deja lugar para una dispersión de {sd:.2} ft. Apunte a la rasante y lea más seguido."
-            ),
-            Self::Figure(error) => error.spanish(),
+            Self::TooFew { has } => words::landing::too_few(has, &FEWEST),
+            Self::NoRoom { sd } => words::landing::no_room(&format!("{:.2}", sd)),
+            Self::Figure(error) => error.text(),
         }
     }
 }
+
+words::error!(AimError; Figure(FigureError));
 
 /// What a spot costs with the mean landing at `mean` feet from the target.
 pub fn cost(mean: f64, sd: f64, tolerance: Tolerance, guard: Length, costs: &AimCosts) -> f64 {
@@ -241,7 +232,7 @@ mod tests {
         };
         let error = advise(&few, footing(), ft(2), &costs(96.0)).unwrap_err();
         assert_eq!(error, AimError::TooFew { has: 7 });
-        assert!(error.spanish().contains("hacen falta 8"));
+        assert!(error.text().spanish.contains("hacen falta 8"));
         let wild = advise(&landing(0.0, 0.30), footing(), ft(2), &costs(96.0)).unwrap_err();
         assert!(wild.to_string().contains("0.30 ft"), "{wild}");
         assert!(advise(&landing(0.0, 0.05), footing(), ft(2), &costs(-1.0)).is_err());

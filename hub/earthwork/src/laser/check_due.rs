@@ -4,8 +4,8 @@
 //! Checking every T costs c/T + λ·r·T/2 an hour, least at T* = √(2c / λr) (mathematics, by setting the slope to 0).
 
 use serde::{Deserialize, Serialize};
-use thiserror::Error;
 use utoipa::ToSchema;
+use words::{Fixed, Text};
 
 use crate::length::whole;
 
@@ -28,28 +28,25 @@ pub struct CheckCosts {
 }
 
 /// Why there is no interval.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum CheckDueError {
     /// A figure that is not above zero.
-    #[error("The {what} must be a number above 0. Put in the site's own figure.")]
     NotAbove {
         /// Which.
-        what: &'static str,
+        what: Fixed,
     },
 }
 
 impl CheckDueError {
-    /// The message in Spanish.
-    pub fn spanish(&self) -> String {
-        let Self::NotAbove { what } = self;
-        let what = match *what {
-            "cost of a check" => "El costo de una revisión",
-            "cost of an undetected hour" => "El costo de una hora sin darse cuenta",
-            _ => "La frecuencia con que se mueve el láser",
-        };
-        format!("{what} debe ser un número mayor que 0. Ponga el dato de la obra.")
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
+        match self {
+            Self::NotAbove { what } => words::laser::check_due::not_above(what),
+        }
     }
 }
+
+words::error!(CheckDueError);
 
 /// The interval between checks that costs least, in milliseconds; four hours at the longest. After the first bump
 /// of a day the caller gives twice the rate.
@@ -58,9 +55,18 @@ impl CheckDueError {
 /// When a figure is not a number above zero.
 pub fn interval_ms(costs: &CheckCosts) -> Result<i64, CheckDueError> {
     for (what, value) in [
-        ("cost of a check", costs.check),
-        ("cost of an undetected hour", costs.undetected_hour),
-        ("rate of disturbance", costs.disturbed_per_hour),
+        (
+            words::laser::check_due::what::cost_of_a_check(),
+            costs.check,
+        ),
+        (
+            words::laser::check_due::what::cost_of_an_hour(),
+            costs.undetected_hour,
+        ),
+        (
+            words::laser::check_due::what::rate(),
+            costs.disturbed_per_hour,
+        ),
     ] {
         if !(value.is_finite() && value > 0.0) {
             return Err(CheckDueError::NotAbove { what });
@@ -153,7 +159,10 @@ mod tests {
         assert_eq!(interval_ms(&costs(1e9, 0.001)), Ok(4 * 3_600_000));
         let error = interval_ms(&costs(4.0, 0.0)).unwrap_err();
         assert!(error.to_string().contains("rate of disturbance"), "{error}");
-        assert!(error.spanish().contains("se mueve el láser"), "{error:?}");
+        assert!(
+            error.text().spanish.contains("se mueve el láser"),
+            "{error:?}"
+        );
         assert!(interval_ms(&costs(f64::NAN, 1.0)).is_err());
     }
 

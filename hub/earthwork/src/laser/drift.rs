@@ -5,8 +5,8 @@
 //! together, it speaks up falsely about once in 168 residuals, which the test below measures.
 
 use serde::{Deserialize, Serialize};
-use thiserror::Error;
 use utoipa::ToSchema;
+use words::Text;
 
 use crate::length::Length;
 
@@ -41,20 +41,22 @@ pub enum DriftSign {
 }
 
 /// Why a residual is not counted.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum DriftError {
     /// A doubt that is no doubt.
-    #[error("The doubt of a repeat must be a number of feet above 0, such as 0.023.")]
     Doubt,
 }
 
 impl DriftError {
-    /// The message in Spanish.
-    pub fn spanish(&self) -> String {
-        let Self::Doubt = self;
-        "La duda de una repetición es un número de pies mayor que 0, como 0.023.".into()
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
+        match self {
+            Self::Doubt => words::laser::drift::doubt().into(),
+        }
     }
 }
+
+words::error!(DriftError);
 
 impl Drift {
     /// The sums after one more residual with its standard deviation in feet.
@@ -111,7 +113,7 @@ mod tests {
         for doubt in [0.0, -0.01, f64::NAN, f64::INFINITY] {
             let error = Drift::default().after(th(1), doubt).unwrap_err();
             assert!(error.to_string().contains("above 0"), "{error}");
-            assert!(error.spanish().contains("mayor que 0"), "{error:?}");
+            assert!(error.text().spanish.contains("mayor que 0"), "{error:?}");
         }
     }
 

@@ -5,8 +5,8 @@
 //! grade · sin ψ across the slope (mathematics), which one check shot up or down the slope does not show.
 
 use serde::{Deserialize, Serialize};
-use thiserror::Error;
 use utoipa::ToSchema;
+use words::Text;
 
 use crate::length::{Length, whole};
 use crate::point::Point;
@@ -31,29 +31,25 @@ pub struct SlopedLaser {
 }
 
 /// Why a sloped laser is not worked with.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum SlopedLaserError {
     /// A slope that is none.
-    #[error(
-        "The laser's slope must be a number between −0.25 and 0.25 feet per foot each way. Write 2 % as 0.02."
-    )]
     Slope,
     /// The checks do not show a turned axis.
-    #[error(
-        "Both check shots lie in one line with the laser, where a turned axis does not show. Shoot one well off to the side."
-    )]
     InLine,
 }
 
 impl SlopedLaserError {
-    /// The message in Spanish.
-    pub fn spanish(&self) -> String {
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
         match self {
-            Self::Slope => "La pendiente del láser debe ser un número entre −0.25 y 0.25 pies por pie. Escriba 2 % como 0.02.".into(),
-            Self::InLine => "Las dos revisiones quedan en línea con el láser, donde no se nota un eje girado. Lea una bien a un lado.".into(),
+            Self::Slope => words::laser::sloped::slope().into(),
+            Self::InLine => words::laser::sloped::in_line().into(),
         }
     }
 }
+
+words::error!(SlopedLaserError);
 
 impl SlopedLaser {
     /// The height of the plane at a place.
@@ -158,7 +154,7 @@ mod tests {
             (at(1000, 2000), at(6000, 2000)),
         ] {
             let error = sloped.checks_spread(one, other).unwrap_err();
-            assert!(error.spanish().contains("en línea"), "{error:?}");
+            assert!(error.text().spanish.contains("en línea"), "{error:?}");
         }
     }
 

@@ -6,8 +6,8 @@
 //! stands (derived from the verdict rule; common practice is to shoot everything again).
 
 use serde::{Deserialize, Serialize};
-use thiserror::Error;
 use utoipa::ToSchema;
+use words::Text;
 
 use crate::length::{Length, nearest};
 use crate::tolerance::{Tolerance, Verdict, verdict};
@@ -66,22 +66,22 @@ pub struct Rejudged {
 }
 
 /// Why a window is none.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum WindowError {
     /// The failed check is not after the good one.
-    #[error(
-        "The failed check is not later than the good one. Check the two times and which check is which."
-    )]
     NoTime,
 }
 
 impl WindowError {
-    /// The message in Spanish.
-    pub fn spanish(&self) -> String {
-        let Self::NoTime = self;
-        "La revisión mala no es posterior a la buena. Revise las dos horas y cuál es cuál.".into()
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
+        match self {
+            Self::NoTime => words::laser::window::no_time().into(),
+        }
     }
 }
+
+words::error!(WindowError);
 
 /// Judges one reading under every story. A reading stands when it is on grade in all of them, or when they all
 /// give one verdict; a verdict that is too close to call never stands, because it asked for a second shot anyway.
@@ -256,7 +256,10 @@ mod tests {
         };
         let error = rejudge(&wrong, &reading(1, 0, 0)).unwrap_err();
         assert!(error.to_string().contains("not later"), "{error}");
-        assert!(error.spanish().contains("no es posterior"), "{error:?}");
+        assert!(
+            error.text().spanish.contains("no es posterior"),
+            "{error:?}"
+        );
     }
 
     /// Derived from the least sum of squares.

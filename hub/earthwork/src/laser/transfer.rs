@@ -1,6 +1,6 @@
 //! Do two set-ups agree: one turning point shot from both, and planes that can't be mistaken for each other.
 
-use thiserror::Error;
+use words::Text;
 
 use crate::length::{Form, Length};
 use crate::level::elevation;
@@ -11,16 +11,14 @@ pub const AGREE_WITHIN: Length = Length::from_hundredths_of_a_foot(2);
 pub const PLANES_APART: Length = Length::from_hundredths_of_a_foot(50);
 
 /// Why two set-ups do not go together.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum TransferError {
     /// The turning point came out in two heights.
-    #[error("The turning point comes out {} apart from the two set-ups; {} is allowed. Check both lasers on a benchmark.", .apart.show(HUNDREDTHS), AGREE_WITHIN.show(HUNDREDTHS))]
     Disagree {
         /// By how much.
         apart: Length,
     },
     /// Two lasers at nearly one height.
-    #[error("The two lasers stand {} apart in height: a receiver can take one for the other. Move one by at least {}.", .apart.show(HUNDREDTHS), PLANES_APART.show(HUNDREDTHS))]
     PlanesTooNear {
         /// By how much.
         apart: Length,
@@ -30,22 +28,22 @@ pub enum TransferError {
 const HUNDREDTHS: Form = Form::DecimalFeet { places: 2 };
 
 impl TransferError {
-    /// The message in Spanish.
-    pub fn spanish(&self) -> String {
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
         match self {
-            Self::Disagree { apart } => format!(
-                "El punto de liga sale con {} de diferencia entre los dos láseres; se permite {}. Revise los dos en un banco.",
-                apart.show(HUNDREDTHS),
-                AGREE_WITHIN.show(HUNDREDTHS)
+            Self::Disagree { apart } => words::laser::transfer::disagree(
+                &apart.show(HUNDREDTHS),
+                &AGREE_WITHIN.show(HUNDREDTHS),
             ),
-            Self::PlanesTooNear { apart } => format!(
-                "Los dos láseres están a {} de altura uno del otro: el receptor puede confundirlos. Mueva uno por lo menos {}.",
-                apart.show(HUNDREDTHS),
-                PLANES_APART.show(HUNDREDTHS)
+            Self::PlanesTooNear { apart } => words::laser::transfer::planes_too_near(
+                &apart.show(HUNDREDTHS),
+                &PLANES_APART.show(HUNDREDTHS),
             ),
         }
     }
 }
+
+words::error!(TransferError);
 
 /// The turning point's elevation from the second set-up less that from the first, when they agree.
 ///
@@ -92,7 +90,7 @@ mod tests {
         let error = transfer(first, (ft(31_760), ft(1444))).unwrap_err();
         assert!(error.to_string().contains("0.03 ft apart"), "{error}");
         assert!(
-            error.spanish().contains("0.03 ft de diferencia"),
+            error.text().spanish.contains("0.03 ft de diferencia"),
             "{error:?}"
         );
     }

@@ -5,8 +5,8 @@
 //! independent parts add.
 
 use serde::{Deserialize, Serialize};
-use thiserror::Error;
 use utoipa::ToSchema;
+use words::Text;
 
 use crate::length::{Form, Length};
 
@@ -39,28 +39,18 @@ pub enum Parent {
 }
 
 /// Why a mark is not laid.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum MarkError {
     /// From what is left of the paint.
-    #[error(
-        "Old paint is no place to measure from: the machine has moved it. Measure from a hub, a string or control."
-    )]
     OldPaint,
     /// From a mark that was scraped.
-    #[error(
-        "That mark was scraped and not laid again. Lay it first, or measure from a hub, a string or control."
-    )]
     Scraped,
     /// Too many marks from control.
-    #[error(
-        "That mark is already {depth} marks away from control, hub or string; {DEEPEST} is the most. Measure from a hub, a string or control."
-    )]
     TooDeep {
         /// How many.
         depth: u8,
     },
     /// The second measure differs.
-    #[error("The second measure differs by {}; {} is allowed here. Measure both again, from another hub.", .by.show(HUNDREDTHS), .allowed.show(HUNDREDTHS))]
     Differs {
         /// By how much.
         by: Length,
@@ -68,30 +58,27 @@ pub enum MarkError {
         allowed: Length,
     },
     /// A doubt that is no doubt.
-    #[error("A doubt must be a number of feet at or above 0, such as 0.02.")]
     Doubt,
 }
 
 const HUNDREDTHS: Form = Form::DecimalFeet { places: 2 };
 
 impl MarkError {
-    /// The message in Spanish.
-    pub fn spanish(&self) -> String {
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
         match self {
-            Self::OldPaint => "De pintura vieja no se mide: la máquina la movió. Mida de una estaca, un hilo o el control.".into(),
-            Self::Scraped => "Esa marca se borró y no se ha puesto otra vez. Póngala primero, o mida de una estaca, un hilo o el control.".into(),
-            Self::TooDeep { depth } => format!(
-                "Esa marca ya está a {depth} marcas del control, la estaca o el hilo; {DEEPEST} es lo más. Mida de una estaca, un hilo o el control."
-            ),
-            Self::Differs { by, allowed } => format!(
-                "La segunda medida difiere {}; aquí se permite {}. Mida las dos otra vez, de otra estaca.",
-                by.show(HUNDREDTHS),
-                allowed.show(HUNDREDTHS)
-            ),
-            Self::Doubt => "Una duda es un número de pies de 0 o más, como 0.02.".into(),
+            Self::OldPaint => words::layout::marks::old_paint().into(),
+            Self::Scraped => words::layout::marks::scraped().into(),
+            Self::TooDeep { depth } => words::layout::marks::too_deep(depth, &DEEPEST),
+            Self::Differs { by, allowed } => {
+                words::layout::marks::differs(&by.show(HUNDREDTHS), &allowed.show(HUNDREDTHS))
+            }
+            Self::Doubt => words::layout::marks::doubt().into(),
         }
     }
 }
+
+words::error!(MarkError);
 
 /// How deep a mark laid from this parent is: 1 from control, hub or string.
 ///
@@ -173,7 +160,7 @@ mod tests {
         for depth in [2, 3, u8::MAX] {
             let error = depth_from(mark(depth)).unwrap_err();
             assert!(error.to_string().contains("2 is the most"), "{error}");
-            assert!(error.spanish().contains("2 es lo más"), "{error:?}");
+            assert!(error.text().spanish.contains("2 es lo más"), "{error:?}");
         }
     }
 

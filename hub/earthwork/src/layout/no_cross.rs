@@ -5,14 +5,14 @@
 //! It is a reminder and a number, never a word that a place is clear.
 
 use serde::{Deserialize, Serialize};
-use thiserror::Error;
 use utoipa::ToSchema;
+use words::{Fixed, Text};
 
 use super::tie::Side;
 use crate::length::{FOOT, Length, whole};
 use crate::point::Point;
 use crate::target::boundary;
-use crate::words::Language;
+use words::Language;
 
 /// Within this of the line, past the guard, it is NEAR (common practice).
 pub const NEAR: Length = Length::from_hundredths_of_a_foot(30);
@@ -70,51 +70,39 @@ pub struct LineShot {
 }
 
 /// Why there is no distance.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum LineError {
     /// Fewer than two corners.
-    #[error("A line needs at least two corners; this one has {corners}. Give its ends.")]
     TooFewCorners {
         /// How many.
         corners: usize,
     },
     /// Two corners at one place.
-    #[error("Corners {number} and {} of the line are one place. Take one of them out.", .number + 1)]
     CornerTwice {
         /// The first of the two, counted from 1.
         number: usize,
     },
     /// A doubt that is no doubt.
-    #[error("The doubt of the {what} must be a number of feet at or above 0, such as 0.02.")]
     Doubt {
         /// Which.
-        what: &'static str,
+        what: Fixed,
     },
 }
 
 impl LineError {
-    /// The message in Spanish.
-    pub fn spanish(&self) -> String {
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
         match self {
-            Self::TooFewCorners { corners } => format!(
-                "Una línea lleva por lo menos dos esquinas; esta tiene {corners}. Dé sus extremos."
-            ),
-            Self::CornerTwice { number } => format!(
-                "Las esquinas {number} y {} de la línea son el mismo punto. Quite una.",
-                number + 1
-            ),
-            Self::Doubt { what } => {
-                let what = match *what {
-                    "tape" => "la cinta",
-                    "string" => "el hilo",
-                    "line" => "la línea",
-                    _ => "el factor k",
-                };
-                format!("La duda de {what} debe ser un número de pies de 0 o más, como 0.02.")
+            Self::TooFewCorners { corners } => words::layout::no_cross::too_few_corners(corners),
+            Self::CornerTwice { number } => {
+                words::layout::no_cross::corner_twice(number, &(number + 1))
             }
+            Self::Doubt { what } => words::layout::no_cross::doubt(what),
         }
     }
 }
+
+words::error!(LineError);
 
 impl LineDoubts {
     /// The guard, rounded up to the next count.
@@ -123,10 +111,10 @@ impl LineDoubts {
     /// When a doubt is not a number at or above zero.
     pub fn guard(&self) -> Result<Length, LineError> {
         for (what, value) in [
-            ("tape", self.tape_ft),
-            ("string", self.string_ft),
-            ("line", self.line_ft),
-            ("factor k", self.k),
+            (words::layout::no_cross::what::tape(), self.tape_ft),
+            (words::layout::no_cross::what::string(), self.string_ft),
+            (words::layout::no_cross::what::line(), self.line_ft),
+            (words::layout::no_cross::what::factor(), self.k),
         ] {
             if !(0.0..=100.0).contains(&value) {
                 return Err(LineError::Doubt { what });
@@ -311,20 +299,16 @@ pub fn judge(distance: Length, guard: Length) -> LineShot {
 /// What is told: `LINE 2½` for what is left, `STOP – LINE CROSSED`, `LINE TOUCHED`. Under half a tenth left is
 /// `LINE 0`.
 pub fn line_text(shot: &LineShot, language: Language) -> String {
-    let spanish = language == Language::Spanish;
     match shot.standing {
-        Standing::Crossed if spanish => "PARE – LÍNEA CRUZADA".to_owned(),
-        Standing::Crossed => "STOP – LINE CROSSED".to_owned(),
-        Standing::Touch if spanish => "EN LA LÍNEA".to_owned(),
-        Standing::Touch => "LINE TOUCHED".to_owned(),
+        Standing::Crossed => words::line::crossed().of(language).to_owned(),
+        Standing::Touch => words::line::touched().of(language).to_owned(),
         Standing::Near | Standing::Ok => {
-            let word = if spanish { "LÍNEA" } else { "LINE" };
             let amount = match (shot.half_tenths / 2, shot.half_tenths % 2) {
                 (0, 1) => "½".to_owned(),
                 (tenths, 0) => tenths.to_string(),
                 (tenths, _) => format!("{tenths}½"),
             };
-            format!("{word} {amount}")
+            words::line::left(&amount).take(language)
         }
     }
 }

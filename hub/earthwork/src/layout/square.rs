@@ -5,8 +5,8 @@
 //! are more than square, so B and A stay and C and D slide along their side by b·sin θ.
 
 use serde::{Deserialize, Serialize};
-use thiserror::Error;
 use utoipa::ToSchema;
+use words::{Fixed, Text};
 
 use crate::length::{Length, whole};
 
@@ -56,20 +56,16 @@ pub enum CornerMove {
 }
 
 /// Why diagonals say nothing.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum SquareError {
     /// Something was not taped.
-    #[error("{what} is {length}. Tape it and give more than 0.")]
     NotTaped {
         /// Which one.
-        what: &'static str,
+        what: Fixed,
         /// As given.
         length: Length,
     },
     /// Diagonals that no such figure has.
-    #[error(
-        "Diagonals of {a_to_c} and {b_to_d} do not belong to sides of {base} and {across}. Tape sides and diagonals again."
-    )]
     Impossible {
         /// From A to C.
         a_to_c: Length,
@@ -83,29 +79,21 @@ pub enum SquareError {
 }
 
 impl SquareError {
-    /// The message in Spanish.
-    pub fn spanish(&self) -> String {
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
         match self {
-            Self::NotTaped { what, length } => {
-                let what = match *what {
-                    "The base A–B" => "La base A–B",
-                    "The side B–C" => "El lado B–C",
-                    "The diagonal A–C" => "La diagonal A–C",
-                    _ => "La diagonal B–D",
-                };
-                format!("{what} mide {length}. Mídala y dé más de 0.")
-            }
+            Self::NotTaped { what, length } => words::layout::square::not_taped(what, length),
             Self::Impossible {
                 a_to_c,
                 b_to_d,
                 base,
                 across,
-            } => format!(
-                "Diagonales de {a_to_c} y {b_to_d} no salen con lados de {base} y {across}. Mida otra vez lados y diagonales."
-            ),
+            } => words::layout::square::impossible(a_to_c, b_to_d, base, across),
         }
     }
 }
+
+words::error!(SquareError);
 
 /// Judges a rectangle by its diagonals.
 ///
@@ -119,10 +107,10 @@ pub fn squareness(taped: &Diagonals) -> Result<Squareness, SquareError> {
         b_to_d,
     } = *taped;
     for (what, length) in [
-        ("The base A–B", base),
-        ("The side B–C", across),
-        ("The diagonal A–C", a_to_c),
-        ("The diagonal B–D", b_to_d),
+        (words::layout::square::what::base(), base),
+        (words::layout::square::what::side(), across),
+        (words::layout::square::what::diagonal_ac(), a_to_c),
+        (words::layout::square::what::diagonal_bd(), b_to_d),
     ] {
         if length <= Length::ZERO {
             return Err(SquareError::NotTaped { what, length });
@@ -162,9 +150,9 @@ pub fn squareness(taped: &Diagonals) -> Result<Squareness, SquareError> {
 /// When something was not taped, or the three do not close.
 pub fn corner_degrees(one: Length, other: Length, between: Length) -> Result<f64, SquareError> {
     for (what, length) in [
-        ("The base A–B", one),
-        ("The side B–C", other),
-        ("The diagonal A–C", between),
+        (words::layout::square::what::base(), one),
+        (words::layout::square::what::side(), other),
+        (words::layout::square::what::diagonal_ac(), between),
     ] {
         if length <= Length::ZERO {
             return Err(SquareError::NotTaped { what, length });
@@ -239,7 +227,10 @@ mod tests {
     fn what_does_not_close_is_refused() {
         let none = squareness(&taped(6600, 0, 9618, 9623)).unwrap_err();
         assert!(none.to_string().contains("The side B–C is 0 ft"), "{none}");
-        assert!(none.spanish().contains("El lado B–C mide 0 ft"), "{none:?}");
+        assert!(
+            none.text().spanish.contains("El lado B–C mide 0 ft"),
+            "{none:?}"
+        );
         let slip = squareness(&taped(6600, 7000, 9618, 6923)).unwrap_err();
         assert!(
             slip.to_string().contains("do not belong to sides"),

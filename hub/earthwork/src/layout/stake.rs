@@ -4,8 +4,8 @@
 //! Navy Engineering Aid training text has them under "Setting Grade Stakes" and "Offset Stakes".
 
 use serde::{Deserialize, Serialize};
-use thiserror::Error;
 use utoipa::ToSchema;
+use words::Text;
 
 use crate::length::{FOOT, Length, nearest};
 
@@ -36,15 +36,11 @@ pub struct Lettering {
 }
 
 /// Why a hub is no offset hub.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum StakeError {
     /// It stands on its mark.
-    #[error(
-        "The hub stands on its mark, where the bucket goes. Set it off to one side and give the distance."
-    )]
     OnTheMark,
     /// A station before the start of its line.
-    #[error("Station {station} lies before the start of the line. Give a station from 0 up.")]
     BeforeStart {
         /// As given.
         station: Length,
@@ -52,18 +48,16 @@ pub enum StakeError {
 }
 
 impl StakeError {
-    /// The message in Spanish.
-    pub fn spanish(&self) -> String {
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
         match self {
-            Self::OnTheMark => {
-                "La estaca está sobre su marca, donde pasa el bote. Póngala a un lado y dé la distancia.".into()
-            }
-            Self::BeforeStart { station } => format!(
-                "La estación {station} queda antes del inicio de la línea. Dé una desde 0."
-            ),
+            Self::OnTheMark => words::layout::stake::on_the_mark().into(),
+            Self::BeforeStart { station } => words::layout::stake::before_start(station),
         }
     }
 }
+
+words::error!(StakeError);
 
 /// What to letter on an offset hub; amounts to the hundredth of a foot, half away from zero.
 ///
@@ -168,7 +162,7 @@ mod tests {
     fn a_hub_on_its_mark_is_refused() {
         let error = letter(&hub(1, 0, 0, None)).unwrap_err();
         assert!(error.to_string().contains("Set it off"), "{error}");
-        assert!(error.spanish().contains("a un lado"), "{error:?}");
+        assert!(error.text().spanish.contains("a un lado"), "{error:?}");
         let before = letter(&hub(1, 0, 500, Some(-1))).unwrap_err();
         assert!(before.to_string().contains("-0.01 ft"), "{before}");
     }

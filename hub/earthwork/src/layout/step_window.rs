@@ -6,8 +6,8 @@
 use std::collections::BTreeMap;
 
 use serde::{Deserialize, Serialize};
-use thiserror::Error;
 use utoipa::ToSchema;
+use words::Text;
 
 use crate::length::Length;
 
@@ -48,34 +48,23 @@ pub struct StepWindow {
 }
 
 /// Why there is no window.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum StepWindowError {
     /// No forms.
-    #[error("No form widths are given. Put in the widths that the form crew has.")]
     NoForms,
     /// A width that is none.
-    #[error("A form of {width} is no form. Give widths above 0 and a filler of 0 or more.")]
     Width {
         /// As given.
         width: Length,
     },
     /// A place before the corner or too far from it.
-    #[error(
-        "The step is drawn {drawn} from the corner where the forms start. Give more than 0, and at most 1,000 ft."
-    )]
     Drawn {
         /// As given.
         drawn: Length,
     },
     /// Too many lengths to look through.
-    #[error(
-        "These widths make more lengths than can be looked through. Give fewer widths, or a nearer corner."
-    )]
     TooMany,
     /// Nothing that the forms make lies near enough.
-    #[error(
-        "The forms make no length within {allowed} of {drawn}: the nearest is {nearest}. Ask the form crew before digging."
-    )]
     NoneNear {
         /// As drawn.
         drawn: Length,
@@ -87,32 +76,23 @@ pub enum StepWindowError {
 }
 
 impl StepWindowError {
-    /// The message in Spanish.
-    pub fn spanish(&self) -> String {
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
         match self {
-            Self::NoForms => {
-                "No hay anchos de cimbra. Ponga los que tiene el equipo de cimbra.".into()
-            }
-            Self::Width { width } => format!(
-                "Una cimbra de {width} no sirve. Dé anchos mayores que 0 y un ajuste de 0 o más."
-            ),
-            Self::Drawn { drawn } => format!(
-                "El escalón está dibujado a {drawn} de la esquina donde empieza la cimbra. Dé más de 0 y a lo más 1,000 ft."
-            ),
-            Self::TooMany => {
-                "Estos anchos dan demasiadas medidas. Dé menos anchos o una esquina más cerca."
-                    .into()
-            }
+            Self::NoForms => words::layout::step_window::no_forms().into(),
+            Self::Width { width } => words::layout::step_window::width(width),
+            Self::Drawn { drawn } => words::layout::step_window::drawn(drawn),
+            Self::TooMany => words::layout::step_window::too_many().into(),
             Self::NoneNear {
                 drawn,
                 allowed,
                 nearest,
-            } => format!(
-                "Con esta cimbra no sale nada a {allowed} de {drawn}: lo más cerca es {nearest}. Pregunte al equipo de cimbra antes de excavar."
-            ),
+            } => words::layout::step_window::none_near(allowed, drawn, nearest),
         }
     }
 }
+
+words::error!(StepWindowError);
 
 /// The window for a step that is drawn so far from the corner where the forms start, and may fall `allowed` from
 /// there. At equal distance the shorter length is taken, and for one length the fewest forms.
@@ -256,7 +236,7 @@ mod tests {
             "{error}"
         );
         assert!(
-            error.spanish().contains("lo más cerca es 12 ft"),
+            error.text().spanish.contains("lo más cerca es 12 ft"),
             "{error:?}"
         );
         let none = step_window(&[], ft(0), ft(1800), ft(50));

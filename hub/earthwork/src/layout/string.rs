@@ -1,8 +1,8 @@
 //! How far below the string is the dig: strings between batter boards, and whether their ends agree.
 
 use serde::{Deserialize, Serialize};
-use thiserror::Error;
 use utoipa::ToSchema;
+use words::Text;
 
 use crate::length::{Form, Length, whole};
 
@@ -21,18 +21,14 @@ pub struct BatterString {
 }
 
 /// Why a string gives no depth.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum StringError {
     /// No length.
-    #[error("The string is {length} long. Give the distance between the boards, more than 0.")]
     NoLength {
         /// As given.
         length: Length,
     },
     /// The place is not under the string.
-    #[error(
-        "{along} along is not under the string, which is {length} long. Measure from the first board."
-    )]
     NotUnder {
         /// From the first board.
         along: Length,
@@ -40,13 +36,11 @@ pub enum StringError {
         length: Length,
     },
     /// The boards of a string that should be level are not.
-    #[error("The second board stands {} {} than the first; {} is allowed for a level string. Shoot both boards again and move one.", .by.abs().show(HUNDREDTHS), if *.by > Length::ZERO { "higher" } else { "lower" }, LEVEL_WITHIN.show(HUNDREDTHS))]
     NotLevel {
         /// Second less first.
         by: Length,
     },
     /// The dig would lie above the string.
-    #[error("The dig lies {} above the string. Check the elevation of the boards and the target.", .by.show(HUNDREDTHS))]
     AboveString {
         /// By how much.
         by: Length,
@@ -56,28 +50,22 @@ pub enum StringError {
 const HUNDREDTHS: Form = Form::DecimalFeet { places: 2 };
 
 impl StringError {
-    /// The message in Spanish.
-    pub fn spanish(&self) -> String {
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
         match self {
-            Self::NoLength { length } => {
-                format!("El hilo mide {length}. Dé la distancia entre los puentes, más de 0.")
-            }
-            Self::NotUnder { along, length } => {
-                format!("A {along} no hay hilo: mide {length}. Mida desde el primer puente.")
-            }
-            Self::NotLevel { by } => format!(
-                "El segundo puente queda {} más {} que el primero; se permite {}. Lea otra vez los dos y mueva uno.",
-                by.abs().show(HUNDREDTHS),
-                if *by > Length::ZERO { "alto" } else { "bajo" },
-                LEVEL_WITHIN.show(HUNDREDTHS)
+            Self::NoLength { length } => words::layout::string::no_length(length),
+            Self::NotUnder { along, length } => words::layout::string::not_under(along, length),
+            Self::NotLevel { by } => words::layout::string::not_level(
+                &by.abs().show(HUNDREDTHS),
+                &(*by > Length::ZERO),
+                &LEVEL_WITHIN.show(HUNDREDTHS),
             ),
-            Self::AboveString { by } => format!(
-                "La excavación queda {} arriba del hilo. Revise la cota de los puentes y la rasante.",
-                by.show(HUNDREDTHS)
-            ),
+            Self::AboveString { by } => words::layout::string::above_string(&by.show(HUNDREDTHS)),
         }
     }
 }
+
+words::error!(StringError);
 
 impl BatterString {
     /// The string's elevation so far from the first board, on the straight between the boards; sag is left out.
@@ -160,7 +148,10 @@ mod tests {
             tilted.to_string().contains("0.03 ft lower than the first"),
             "{tilted}"
         );
-        assert!(tilted.spanish().contains("0.03 ft más bajo"), "{tilted:?}");
+        assert!(
+            tilted.text().spanish.contains("0.03 ft más bajo"),
+            "{tilted:?}"
+        );
         let level = string(30_500, 30_500, 4000);
         let above = level.down_to(ft(30_510), ft(0)).unwrap_err();
         assert!(above.to_string().contains("0.10 ft above"), "{above}");

@@ -1,22 +1,18 @@
 //! What does a tape on a slope give, level: H = √(S² − Δz²), exact by Pythagoras and not by a small-angle rule.
 
-use thiserror::Error;
+use words::Text;
 
 use crate::length::{Length, whole};
 
 /// Why a slope tape gives no level distance.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum TapeError {
     /// No tape.
-    #[error("The tape reads {slope}. Give what it reads along the slope, more than 0.")]
     NoTape {
         /// As given.
         slope: Length,
     },
     /// The ends differ in height by more than the tape is long.
-    #[error(
-        "The tape reads {slope}, but its ends are {rise} apart in height: no tape hangs like that. Check both figures and their units."
-    )]
     TooSteep {
         /// Along the slope.
         slope: Length,
@@ -26,18 +22,16 @@ pub enum TapeError {
 }
 
 impl TapeError {
-    /// The message in Spanish.
-    pub fn spanish(&self) -> String {
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
         match self {
-            Self::NoTape { slope } => {
-                format!("La cinta marca {slope}. Dé lo que marca sobre la pendiente, más de 0.")
-            }
-            Self::TooSteep { slope, rise } => format!(
-                "La cinta marca {slope}, pero sus puntas están a {rise} de altura: no puede ser. Revise las dos medidas y sus unidades."
-            ),
+            Self::NoTape { slope } => words::layout::tape::no_tape(slope),
+            Self::TooSteep { slope, rise } => words::layout::tape::too_steep(slope, rise),
         }
     }
 }
+
+words::error!(TapeError);
 
 /// The level distance under a tape held along a slope; `rise` is the height between its ends, of either sign.
 ///
@@ -82,7 +76,7 @@ mod tests {
             steep.to_string().contains("5 ft apart in height"),
             "{steep}"
         );
-        assert!(steep.spanish().contains("5 ft de altura"), "{steep:?}");
+        assert!(steep.text().spanish.contains("5 ft de altura"), "{steep:?}");
         assert!(level_distance(ft(400), ft(400)).is_err());
         assert!(level_distance(ft(0), ft(0)).is_err());
     }

@@ -4,8 +4,8 @@
 //! doubt of the place is σ·√2 / |sin γ|, γ the angle between the tapes at the mark (mathematics).
 
 use serde::{Deserialize, Serialize};
-use thiserror::Error;
 use utoipa::ToSchema;
+use words::Text;
 
 use crate::length::{Form, Length, whole};
 use crate::point::Point;
@@ -44,35 +44,26 @@ pub struct SwingTie {
 }
 
 /// Why tapes give no place.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum TieError {
     /// A tape without length.
-    #[error(
-        "A tape of {distance} is no tie. Measure from the known place to the mark, more than 0."
-    )]
     NoTape {
         /// As given.
         distance: Length,
     },
     /// Both tapes are held at one place.
-    #[error("Both tapes are held at one place. Hold the second at another hub.")]
     OneBase,
     /// Together they are shorter than the base.
-    #[error("The tapes do not meet: together they are {} too short. Check both figures and which hubs they were held at.", .by.show(HUNDREDTHS))]
     TooShort {
         /// What is missing.
         by: Length,
     },
     /// One reaches past the other's circle.
-    #[error("The tapes do not meet: one is {} too long for the other. Check both figures and which hubs they were held at.", .by.show(HUNDREDTHS))]
     TooLong {
         /// What is too much.
         by: Length,
     },
     /// A share of the way that is not between the marks.
-    #[error(
-        "{paces} of {of} paces do not lie between the marks. Count the paces to the place, then to the second mark."
-    )]
     Paces {
         /// To the place.
         paces: u32,
@@ -84,29 +75,19 @@ pub enum TieError {
 const HUNDREDTHS: Form = Form::DecimalFeet { places: 2 };
 
 impl TieError {
-    /// The message in Spanish.
-    pub fn spanish(&self) -> String {
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
         match self {
-            Self::NoTape { distance } => format!(
-                "Una cinta de {distance} no sirve. Mida del punto conocido a la marca, más de 0."
-            ),
-            Self::OneBase => {
-                "Las dos cintas salen del mismo punto. Sujete la segunda en otra estaca.".into()
-            }
-            Self::TooShort { by } => format!(
-                "Las cintas no se encuentran: les faltan {} entre las dos. Revise las medidas y las estacas.",
-                by.show(HUNDREDTHS)
-            ),
-            Self::TooLong { by } => format!(
-                "Las cintas no se encuentran: a una le sobran {}. Revise las medidas y las estacas.",
-                by.show(HUNDREDTHS)
-            ),
-            Self::Paces { paces, of } => format!(
-                "{paces} de {of} pasos no quedan entre las marcas. Cuente los pasos al lugar y luego a la segunda marca."
-            ),
+            Self::NoTape { distance } => words::layout::tie::no_tape(distance),
+            Self::OneBase => words::layout::tie::one_base().into(),
+            Self::TooShort { by } => words::layout::tie::too_short(&by.show(HUNDREDTHS)),
+            Self::TooLong { by } => words::layout::tie::too_long(&by.show(HUNDREDTHS)),
+            Self::Paces { paces, of } => words::layout::tie::paces(paces, of),
         }
     }
 }
+
+words::error!(TieError);
 
 impl SwingTie {
     /// The place on the side that was said.
@@ -252,7 +233,7 @@ mod tests {
     fn tapes_that_do_not_meet_are_refused_with_the_gap() {
         let short = swing_tie(tape(0, 0, 2000), tape(5000, 0, 2500)).unwrap_err();
         assert!(short.to_string().contains("5.00 ft too short"), "{short}");
-        assert!(short.spanish().contains("faltan 5.00 ft"), "{short:?}");
+        assert!(short.text().spanish.contains("faltan 5.00 ft"), "{short:?}");
         let long = swing_tie(tape(0, 0, 8000), tape(5000, 0, 2500)).unwrap_err();
         assert!(long.to_string().contains("5.00 ft too long"), "{long}");
         assert_eq!(

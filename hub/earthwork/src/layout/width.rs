@@ -1,8 +1,8 @@
 //! Is it wide enough, and not too far out: widths from two edges, one of which may lie along a no-cross line.
 
 use serde::{Deserialize, Serialize};
-use thiserror::Error;
 use utoipa::ToSchema;
+use words::Text;
 
 use crate::length::Length;
 
@@ -45,12 +45,9 @@ pub enum WidthVerdict {
 }
 
 /// Why there is no verdict.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum WidthError {
     /// A rule that is none.
-    #[error(
-        "The least width is {least}, with the strict edge {strict} from the line. Give a width above 0 and an edge from 0 up."
-    )]
     Rule {
         /// The least width.
         least: Length,
@@ -60,14 +57,15 @@ pub enum WidthError {
 }
 
 impl WidthError {
-    /// The message in Spanish.
-    pub fn spanish(&self) -> String {
-        let Self::Rule { least, strict } = self;
-        format!(
-            "El ancho mínimo es {least}, con la orilla estricta a {strict} de la línea. Dé un ancho mayor que 0 y una orilla desde 0."
-        )
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
+        match self {
+            Self::Rule { least, strict } => words::layout::width::rule(least, strict),
+        }
     }
 }
+
+words::error!(WidthError);
 
 /// Judges a width from the distances of both edges from the line of the run, each positive on its own side. The
 /// strict edge comes first, since digging cannot put it right; a width on the limit is enough.
@@ -131,7 +129,7 @@ mod tests {
         };
         let error = judge_width(ft(1), ft(1), &none).unwrap_err();
         assert!(error.to_string().contains("least width is 0 ft"), "{error}");
-        assert!(error.spanish().contains("mínimo es 0 ft"), "{error:?}");
+        assert!(error.text().spanish.contains("mínimo es 0 ft"), "{error:?}");
     }
 
     proptest! {

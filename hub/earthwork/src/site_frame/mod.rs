@@ -3,11 +3,11 @@
 //! x = (E−E₀)·cos θ + (N−N₀)·sin θ, y = −(E−E₀)·sin θ + (N−N₀)·cos θ (plane geometry). The two feet differ by
 //! two parts in a million, 4 ft at 2,000,000: a difference from the origin is converted, never the big number.
 
+use words::Text;
+
 mod doubt;
 mod pins;
 mod plan;
-
-use thiserror::Error;
 
 use crate::length::Length;
 use crate::point::Point;
@@ -17,30 +17,18 @@ pub use pins::{Fit, FitFinding, Pin, fit_to_pins};
 pub use plan::{PlanNumber, PlanPoint, PlanUnit};
 
 /// Why plan coordinates can't be brought on to the site.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum FrameError {
     /// Not a plain decimal number.
-    #[error(
-        "“{text}” is not a plan coordinate. Write a plain number with at most 7 decimals, such as 2000123.456."
-    )]
     NotANumber {
         /// As written.
         text: String,
     },
     /// Too far from the origin.
-    #[error(
-        "A coordinate lies more than 100,000,000 ft from the origin. Check the origin, and whether east and north are swapped."
-    )]
     TooFar,
     /// An angle that is none.
-    #[error(
-        "The turn of the site's frame is no angle from -360 to 360. Give it in degrees, positive turning left; 0 when plan and site agree."
-    )]
     NoAngle,
     /// Fewer than two pins, or all at one place.
-    #[error(
-        "{pins} found pins do not fix the site's frame. Give at least two that stand apart, each with its plan and its measured place."
-    )]
     TooFewPins {
         /// As given.
         pins: usize,
@@ -48,24 +36,18 @@ pub enum FrameError {
 }
 
 impl FrameError {
-    /// The message in Spanish.
-    pub fn spanish(&self) -> String {
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
         match self {
-            Self::NotANumber { text } => format!(
-                "«{text}» no es una coordenada del plano. Escriba un número con a lo más 7 decimales, como 2000123.456."
-            ),
-            Self::TooFar => {
-                "Una coordenada queda a más de 100,000,000 ft del origen. Revise el origen y si están cambiados este y norte.".into()
-            }
-            Self::NoAngle => {
-                "El giro del sitio no es un ángulo de -360 a 360. Délo en grados, positivo hacia la izquierda; 0 si plano y sitio coinciden.".into()
-            }
-            Self::TooFewPins { pins } => format!(
-                "{pins} puntos hallados no fijan el sitio. Dé por lo menos dos separados, cada uno con su lugar en el plano y el medido."
-            ),
+            Self::NotANumber { text } => words::site_frame::not_a_number(text),
+            Self::TooFar => words::site_frame::too_far().into(),
+            Self::NoAngle => words::site_frame::no_angle().into(),
+            Self::TooFewPins { pins } => words::site_frame::too_few_pins(pins),
         }
     }
 }
+
+words::error!(FrameError);
 
 /// The plan's frame as the site sees it.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -1,26 +1,21 @@
 //! What is wrong with a surface, or with a place on it, and what to do.
 
-use thiserror::Error;
+use words::Text;
 
 use crate::length::Length;
 use crate::point::Point;
 
 /// Why a surface can't be used, or does not reach a place.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum SurfaceError {
     /// No area.
-    #[error("The surface has no triangle. Give at least three points that do not lie in one line.")]
     NoTriangles,
     /// Too large to be computed exactly.
-    #[error(
-        "The surface spans {span}, but at most 100,000 ft can be worked exactly. Check the unit and the points far off."
-    )]
     TooWide {
         /// East, north or up.
         span: Length,
     },
     /// One place, two elevations.
-    #[error("At east {}, north {} the surface has two elevations, {one} and {other}. Remove one, or move the foot of a vertical face out by 0.01 ft.", .at.x, .at.y)]
     TwoElevations {
         /// Where.
         at: Point,
@@ -30,9 +25,6 @@ pub enum SurfaceError {
         other: Length,
     },
     /// A number that names no point.
-    #[error(
-        "Point number {number} is named, but there are {points} points, counted from 0. Check the list."
-    )]
     NoSuchPoint {
         /// As named.
         number: usize,
@@ -40,7 +32,6 @@ pub enum SurfaceError {
         points: usize,
     },
     /// Two breaklines that cross.
-    #[error("A line from east {}, north {} to east {}, north {} crosses another. Give both a point where they meet.", .from.x, .from.y, .to.x, .to.y)]
     LinesCross {
         /// Its start.
         from: Point,
@@ -48,22 +39,18 @@ pub enum SurfaceError {
         to: Point,
     },
     /// A boundary or a hole of less than three points.
-    #[error("A boundary or hole has {corners} corners. Give at least three, in order.")]
     TooFewCorners {
         /// As given.
         corners: usize,
     },
     /// A boundary or a hole that crosses itself.
-    #[error("A boundary or hole crosses itself. Give its corners in order, walking around it.")]
     RingCrosses,
     /// A triangle without area.
-    #[error("Triangle {number}, counted from 0, has no area. Leave it out.")]
     NoArea {
         /// Counted from 0.
         number: usize,
     },
     /// Triangles that lie over each other.
-    #[error("Triangles lie over each other along the line from east {}, north {} to east {}, north {}. Have the surface exported again.", .from.x, .from.y, .to.x, .to.y)]
     Overlap {
         /// One end of an edge that they share.
         from: Point,
@@ -71,14 +58,8 @@ pub enum SurfaceError {
         to: Point,
     },
     /// So many edges near each other that no sound surface has them.
-    #[error(
-        "The surface's edges lie so close over each other that it can't be checked. Have it exported again, without slivers."
-    )]
     Tangled,
     /// Outside, or in a hole.
-    #[error(
-        "The place is {by} off the surface's edge, outside it or in a hole. There is no target here. Pick a place on the surface."
-    )]
     Outside {
         /// To the nearest edge.
         by: Length,
@@ -86,45 +67,26 @@ pub enum SurfaceError {
 }
 
 impl SurfaceError {
-    /// The message in Spanish.
-    pub fn spanish(&self) -> String {
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
         match self {
-            Self::NoTriangles => {
-                "La superficie no tiene triángulos. Dé por lo menos tres puntos que no estén en una recta.".into()
+            Self::NoTriangles => words::surface::no_triangles().into(),
+            Self::TooWide { span } => words::surface::too_wide(span),
+            Self::TwoElevations { at, one, other } => {
+                words::surface::two_elevations(&at.x, &at.y, one, other)
             }
-            Self::TooWide { span } => format!(
-                "La superficie abarca {span} y se calculan exactos a lo más 100,000 ft. Revise la unidad y los puntos lejanos."
-            ),
-            Self::TwoElevations { at, one, other } => format!(
-                "En este {}, norte {} la superficie tiene dos cotas, {one} y {other}. Quite una o mueva el pie de la cara vertical 0.01 ft hacia afuera.",
-                at.x, at.y
-            ),
-            Self::NoSuchPoint { number, points } => format!(
-                "Se nombra el punto número {number}, pero hay {points}, contados desde 0. Revise la lista."
-            ),
-            Self::LinesCross { from, to } => format!(
-                "La línea de este {}, norte {} a este {}, norte {} cruza otra. Déles un punto donde se encuentran.",
-                from.x, from.y, to.x, to.y
-            ),
-            Self::TooFewCorners { corners } => format!(
-                "Un contorno o hueco tiene {corners} esquinas. Dé por lo menos tres, en orden."
-            ),
-            Self::RingCrosses => {
-                "Un contorno o hueco se cruza a sí mismo. Dé sus esquinas en orden, caminando alrededor.".into()
+            Self::NoSuchPoint { number, points } => words::surface::no_such_point(number, points),
+            Self::LinesCross { from, to } => {
+                words::surface::lines_cross(&from.x, &from.y, &to.x, &to.y)
             }
-            Self::NoArea { number } => {
-                format!("El triángulo {number}, contado desde 0, no tiene área. Quítelo.")
-            }
-            Self::Overlap { from, to } => format!(
-                "Hay triángulos encimados a lo largo de la línea de este {}, norte {} a este {}, norte {}. Pida que exporten otra vez la superficie.",
-                from.x, from.y, to.x, to.y
-            ),
-            Self::Tangled => {
-                "Las orillas de la superficie están tan encimadas que no se puede revisar. Pida que la exporten otra vez, sin astillas.".into()
-            }
-            Self::Outside { by } => format!(
-                "El lugar queda a {by} de la orilla de la superficie, fuera de ella o en un hueco. Aquí no hay rasante. Escoja un lugar en la superficie."
-            ),
+            Self::TooFewCorners { corners } => words::surface::too_few_corners(corners),
+            Self::RingCrosses => words::surface::ring_crosses().into(),
+            Self::NoArea { number } => words::surface::no_area(number),
+            Self::Overlap { from, to } => words::surface::overlap(&from.x, &from.y, &to.x, &to.y),
+            Self::Tangled => words::surface::tangled().into(),
+            Self::Outside { by } => words::surface::outside(by),
         }
     }
 }
+
+words::error!(SurfaceError);

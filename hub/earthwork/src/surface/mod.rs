@@ -352,7 +352,12 @@ mod tests {
                 .to_string()
                 .contains("1 ft off the surface's edge")
         );
-        assert!(outside(500, 500).spanish().contains("a 1 ft de la orilla"));
+        assert!(
+            outside(500, 500)
+                .text()
+                .spanish
+                .contains("a 1 ft de la orilla")
+        );
         for (x, y) in [(500, 400), (0, 0), (1000, 300), (500, 300)] {
             assert!(surface.elevation_at(at(x, y)).is_ok(), "{x} {y}");
         }

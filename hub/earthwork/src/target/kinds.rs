@@ -153,9 +153,9 @@ fn a_surface_and_a_strip_of_it_answer_inside_alone() {
     assert_eq!(strip.dig_to(at(500, 500)), Ok(DigTo::At(ft(50))));
     let off = strip.dig_to(at(1500, 500)).unwrap_err();
     assert!(
-        off.spanish().contains("5 ft de la orilla"),
+        off.text().spanish.contains("5 ft de la orilla"),
         "{}",
-        off.spanish()
+        off.text().spanish
     );
 }
 

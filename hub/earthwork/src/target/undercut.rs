@@ -36,22 +36,15 @@ impl Undercut {
 
     /// What is wrong with it.
     pub(super) fn check(&self) -> Option<TargetError> {
-        let wrong = |what| {
-            Some(TargetError::Undercut {
-                name: self.name.clone(),
-                what,
-            })
-        };
+        let wrong = |wrong| Some(TargetError::Undercut(wrong));
         if self.name.trim().is_empty() {
-            return wrong("has no name. Name it");
+            return wrong(words::target::undercut::no_name(&self.name));
         }
         if self.material.trim().is_empty() {
-            return wrong("does not say what fills it again. Name the material");
+            return wrong(words::target::undercut::no_material(&self.name));
         }
         if self.depth <= Length::ZERO || self.depth > DEEPEST {
-            return wrong(
-                "must be more than 0 and at most 10 ft deep. Check the unit and the point",
-            );
+            return wrong(words::target::undercut::depth(&self.name));
         }
         boundary::check(&self.within)
     }

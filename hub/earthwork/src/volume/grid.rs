@@ -1,5 +1,7 @@
 //! Volumes from a grid of corners, and from points that each stand for an area.
 
+use words::Fixed;
+
 use super::{CutFill, VolumeError, prism};
 use crate::amount::{CubicFeet, SquareFeet};
 use crate::figure::{Figure, can_be};
@@ -36,7 +38,8 @@ pub struct GridVolume {
 /// # Errors
 /// When rows differ in length, a size is not above zero, or no cell has four known corners.
 pub fn grid(grid: &Grid) -> Result<GridVolume, VolumeError> {
-    let cell = size(grid.along, "cell's length")? * size(grid.across, "cell's width")?;
+    let cell = size(grid.along, words::volume::what::cells_length())?
+        * size(grid.across, words::volume::what::cells_width())?;
     let first = grid.corners.first().map_or(0, Vec::len);
     for (row, corners) in grid.corners.iter().enumerate() {
         if corners.len() != first {
@@ -75,7 +78,7 @@ pub fn grid(grid: &Grid) -> Result<GridVolume, VolumeError> {
     Ok(all)
 }
 
-fn size(length: Length, what: &'static str) -> Result<f64, VolumeError> {
+fn size(length: Length, what: Fixed) -> Result<f64, VolumeError> {
     if length > Length::ZERO {
         Ok(length.feet())
     } else {
@@ -134,7 +137,7 @@ mod tests {
         with_gap.corners[2].pop();
         let uneven = grid(&with_gap).unwrap_err();
         assert!(uneven.to_string().contains("Row 3"), "{uneven}");
-        assert!(uneven.spanish().contains("fila 3"));
+        assert!(uneven.text().spanish.contains("fila 3"));
         let none = Grid {
             along: Length::ZERO,
             ..even(2, 2, 1)

@@ -11,8 +11,8 @@ use std::iter::Sum;
 use std::ops::{Add, AddAssign};
 
 use serde::{Deserialize, Serialize};
-use thiserror::Error;
 use utoipa::ToSchema;
+use words::{Fixed, Text};
 
 use crate::amount::{CubicFeet, SquareFeet};
 use crate::figure::FigureError;
@@ -64,12 +64,9 @@ impl Sum for CutFill {
 }
 
 /// Why there is no volume.
-#[derive(Clone, Debug, PartialEq, Error)]
+#[derive(Clone, Debug, PartialEq)]
 pub enum VolumeError {
     /// Rows of a grid that differ in length.
-    #[error(
-        "Row {row} of the grid has {has} corners, the first has {first}. Give every row as many; write none where nobody measured."
-    )]
     UnevenRows {
         /// Counted from 1.
         row: usize,
@@ -79,57 +76,41 @@ pub enum VolumeError {
         first: usize,
     },
     /// No cell with four known corners.
-    #[error("The grid has no cell with four known corners. Shoot the missing corners.")]
     NoCells,
     /// Stations that do not go up.
-    #[error("Section {number} does not lie beyond the one before. Give the sections in order.")]
     NotInOrder {
         /// Counted from 1.
         number: usize,
     },
     /// Fewer than two sections.
-    #[error("One section makes no volume. Give the next one too.")]
     OneSection,
     /// A size that is not above zero.
-    #[error("The {what} must be above 0. Check it.")]
     NotAbove {
         /// Which.
-        what: &'static str,
+        what: Fixed,
     },
     /// The surfaces do not lie over each other.
-    #[error(
-        "The two surfaces do not lie over each other. Check that both are on the site's frame."
-    )]
     Apart,
     /// A figure that can't be.
-    #[error(transparent)]
-    Figure(#[from] FigureError),
+    Figure(FigureError),
 }
 
 impl VolumeError {
-    /// The message in Spanish.
-    pub fn spanish(&self) -> String {
+    /// What is wrong and what to do.
+    pub fn text(&self) -> Text {
         match self {
-            Self::UnevenRows { row, has, first } => format!(
-                "La fila {row} de la cuadrícula tiene {has} esquinas, la primera {first}. Dé las mismas en cada fila."
-            ),
-            Self::NoCells => {
-                "La cuadrícula no tiene celda con cuatro esquinas conocidas. Tome las que faltan."
-                    .to_owned()
-            }
-            Self::NotInOrder { number } => format!(
-                "La sección {number} no está después de la anterior. Dé las secciones en orden."
-            ),
-            Self::OneSection => "Una sección no hace volumen. Dé también la siguiente.".to_owned(),
-            Self::NotAbove { .. } => "La medida debe ser mayor que 0. Revísela.".to_owned(),
-            Self::Apart => {
-                "Las dos superficies no están una sobre otra. Revise que las dos estén en la obra."
-                    .to_owned()
-            }
-            Self::Figure(error) => error.spanish(),
+            Self::UnevenRows { row, has, first } => words::volume::uneven_rows(row, has, first),
+            Self::NoCells => words::volume::no_cells().into(),
+            Self::NotInOrder { number } => words::volume::not_in_order(number),
+            Self::OneSection => words::volume::one_section().into(),
+            Self::NotAbove { what } => words::volume::not_above(what),
+            Self::Apart => words::volume::apart().into(),
+            Self::Figure(error) => error.text(),
         }
     }
 }
+
+words::error!(VolumeError; Figure(FigureError));
 
 /// A prism that stands on a triangle, with its difference at each corner in feet, split where it is zero.
 ///

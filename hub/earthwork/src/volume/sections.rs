@@ -128,7 +128,10 @@ pub fn strip(
     first: Length,
     last: Length,
 ) -> Result<CutFill, VolumeError> {
-    for (size, what) in [(length, "strip's length"), (width, "strip's width")] {
+    for (size, what) in [
+        (length, words::volume::what::strips_length()),
+        (width, words::volume::what::strips_width()),
+    ] {
         if size < Length::ZERO {
             return Err(VolumeError::NotAbove { what });
         }

@@ -1,57 +1,52 @@
 //! What the screen says about an edge against a line that must not be crossed: LINE and what is left to it.
 
+use words::Text;
+use words::call::unit;
+use words::line;
+
 use super::{CallText, Language, ScreenUnit};
 use crate::layout::no_cross::{LineShot, Standing, line_text};
 use crate::length::{Form, INCH, Length, METRE, mixed};
 
 /// The words of an edge reading. What is left has every doubt taken off and is rounded down, in every unit.
 pub fn edge_text(shot: &LineShot, language: Language, unit: ScreenUnit) -> CallText {
-    let spanish = language == Language::Spanish;
     let left = (shot.distance - shot.guard).max(Length::ZERO);
     let steps = |step: i64| (left.tenth_micrometres() / step).unsigned_abs();
     let (amount, unit_word) = match unit {
-        ScreenUnit::Tenths => (
-            halves(shot.half_tenths),
-            if spanish { "DÉCIMAS" } else { "TENTHS" },
-        ),
-        ScreenUnit::FeetInches => (
-            mixed(steps(INCH / 8), 8),
-            if spanish { "PULG" } else { "IN" },
-        ),
-        ScreenUnit::Millimetres => (steps(METRE / 1000).to_string(), "MM"),
+        ScreenUnit::Tenths => (halves(shot.half_tenths), unit::tenths()),
+        ScreenUnit::FeetInches => (mixed(steps(INCH / 8), 8), unit::inches()),
+        ScreenUnit::Millimetres => (steps(METRE / 1000).to_string(), unit::millimetres()),
     };
     let open = matches!(shot.standing, Standing::Near | Standing::Ok);
-    let line = if open && unit != ScreenUnit::Tenths {
-        format!("{} {amount} {unit_word}", word(spanish))
+    let said = if open && unit != ScreenUnit::Tenths {
+        format!(
+            "{} {amount} {}",
+            line::word().of(language),
+            unit_word.of(language)
+        )
     } else {
         line_text(shot, language)
     };
-    let warning = match (shot.standing, spanish) {
-        (Standing::Crossed, false) => "LINE CROSSED",
-        (Standing::Crossed, true) => "LÍNEA CRUZADA",
-        (Standing::Touch, false) => "TOUCHED",
-        (Standing::Touch, true) => "YA TOCA",
-        _ => "",
+    let warning = match shot.standing {
+        Standing::Crossed => line::warning::crossed().of(language),
+        Standing::Touch => line::warning::touched().of(language),
+        Standing::Near | Standing::Ok => "",
     };
     CallText {
         language,
         unit,
-        word: word(spanish).to_owned(),
+        word: line::word().of(language).to_owned(),
         amount: if open { amount } else { String::new() },
         unit_word: if open {
-            unit_word.to_owned()
+            unit_word.of(language).to_owned()
         } else {
             String::new()
         },
         warning: warning.to_owned(),
-        exact: exact(shot, spanish),
-        spoken: line.to_lowercase(),
-        line,
+        exact: exact(shot).take(language),
+        spoken: said.to_lowercase(),
+        line: said,
     }
-}
-
-fn word(spanish: bool) -> &'static str {
-    if spanish { "LÍNEA" } else { "LINE" }
 }
 
 fn halves(half_tenths: u32) -> String {
@@ -63,16 +58,14 @@ fn halves(half_tenths: u32) -> String {
 }
 
 /// What was taped, and the doubt that was taken off.
-fn exact(shot: &LineShot, spanish: bool) -> String {
-    let feet = |length: Length| length.abs().show(Form::DecimalFeet { places: 2 });
-    let side = match (shot.distance < Length::ZERO, spanish) {
-        (false, false) => "inside",
-        (false, true) => "adentro",
-        (true, false) => "over",
-        (true, true) => "pasado",
-    };
+fn exact(shot: &LineShot) -> Text {
+    let feet = shot.distance.abs().show(Form::DecimalFeet { places: 2 });
     let doubt = shot.guard.show(Form::DecimalFeet { places: 3 });
-    format!("{} {side} ± {doubt}", feet(shot.distance))
+    if shot.distance < Length::ZERO {
+        line::over(&feet, &doubt)
+    } else {
+        line::inside(&feet, &doubt)
+    }
 }
 
 #[cfg(test)]

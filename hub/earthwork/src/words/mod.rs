@@ -4,40 +4,17 @@
 //! for two things in either language, and a number stands only where somebody is to act on it.
 
 mod edge;
-mod errors;
 mod spoken;
 
 pub use edge::edge_text;
 
+use ::words::Language;
+use ::words::call::{by_eye, feet_and_inches, quick, too_deep, unit, word};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::correction::{Amount, Correction, Ground, HUNDREDTH, Way};
 use crate::length::{INCH, METRE, mixed};
-
-/// A language that a screen speaks.
-#[derive(
-    Clone,
-    Copy,
-    Debug,
-    Default,
-    PartialEq,
-    Eq,
-    PartialOrd,
-    Ord,
-    Hash,
-    Serialize,
-    Deserialize,
-    ToSchema,
-)]
-#[serde(rename_all = "snake_case")]
-pub enum Language {
-    /// English.
-    #[default]
-    English,
-    /// Spanish.
-    Spanish,
-}
 
 /// What a screen counts in.
 #[derive(
@@ -156,26 +133,16 @@ pub fn call_text(
 
 /// The words of a call without a number, marked BY EYE where they say something about the ground.
 pub fn quick_text(word: QuickWord, language: Language) -> CallText {
-    use Language::{English, Spanish};
-    let (text, by_eye) = match (word, language) {
-        (QuickWord::More, English) => ("MORE", true),
-        (QuickWord::More, Spanish) => ("MÁS", true),
-        (QuickWord::ALittle, English) => ("A LITTLE", true),
-        (QuickWord::ALittle, Spanish) => ("UN POCO", true),
-        (QuickWord::There, English) => ("THERE", true),
-        (QuickWord::There, Spanish) => ("AHÍ", true),
-        (QuickWord::TooDeep, English) => ("LOOKS TOO DEEP", true),
-        (QuickWord::TooDeep, Spanish) => ("SE VE MUY HONDO", true),
-        (QuickWord::ComeToMe, English) => ("COME TO ME", false),
-        (QuickWord::ComeToMe, Spanish) => ("VENGA ACÁ", false),
-        (QuickWord::LookHere, English) => ("LOOK HERE", false),
-        (QuickWord::LookHere, Spanish) => ("MIRE AQUÍ", false),
+    let (text, looked) = match word {
+        QuickWord::More => (quick::more(), true),
+        QuickWord::ALittle => (quick::a_little(), true),
+        QuickWord::There => (quick::there(), true),
+        QuickWord::TooDeep => (quick::too_deep(), true),
+        QuickWord::ComeToMe => (quick::come_to_me(), false),
+        QuickWord::LookHere => (quick::look_here(), false),
     };
-    let mark = match (by_eye, language) {
-        (false, _) => "",
-        (true, English) => "BY EYE",
-        (true, Spanish) => "A OJO",
-    };
+    let text = text.of(language);
+    let mark = if looked { by_eye().of(language) } else { "" };
     CallText {
         language,
         unit: ScreenUnit::Tenths,
@@ -190,25 +157,20 @@ pub fn quick_text(word: QuickWord, language: Language) -> CallText {
 }
 
 fn word(correction: &Correction, language: Language) -> &'static str {
-    match (correction, language) {
-        (Correction::Down(_), Language::English) => "DOWN",
-        (Correction::Down(_), Language::Spanish) => "BAJE",
-        (Correction::Shave(_), Language::English) => "SHAVE",
-        (Correction::Shave(_), Language::Spanish) => "RASPE",
-        (Correction::Grade, Language::English) => "GRADE",
-        (Correction::Grade, Language::Spanish) => "A NIVEL",
-        (Correction::Up(_), Language::English) => "UP",
-        (Correction::Up(_), Language::Spanish) => "SUBA",
-        (Correction::Wait, Language::English) => "WAIT",
-        (Correction::Wait, Language::Spanish) => "ESPERE",
-    }
+    let word = match correction {
+        Correction::Down(_) => word::down(),
+        Correction::Shave(_) => word::shave(),
+        Correction::Grade => word::grade(),
+        Correction::Up(_) => word::up(),
+        Correction::Wait => word::wait(),
+    };
+    word.of(language)
 }
 
 fn warning(correction: &Correction, language: Language) -> &'static str {
-    match (correction, language) {
-        (Correction::Up(_), Language::English) => "TOO DEEP – DON'T FILL",
-        (Correction::Up(_), Language::Spanish) => "MUY HONDO – NO RELLENE",
-        _ => "",
+    match correction {
+        Correction::Up(_) => too_deep().of(language),
+        Correction::Down(_) | Correction::Shave(_) | Correction::Grade | Correction::Wait => "",
     }
 }
 
@@ -226,27 +188,24 @@ fn shown(amount: Amount, ground: &Ground, way: Way, unit: ScreenUnit) -> Shown {
 
 /// The amount as it is printed, and the word for what it counts.
 fn figures(shown: Shown, language: Language) -> (String, &'static str) {
-    let spanish = language == Language::Spanish;
-    let feet = if spanish { "PIES" } else { "FEET" };
-    match shown {
-        Shown::HalfTenths(halves) => (halved(halves), if spanish { "DÉCIMAS" } else { "TENTHS" }),
-        Shown::TenthsOfFeet(tenths) => (format!("{}.{}", tenths / 10, tenths % 10), feet),
-        Shown::HundredthsOfFeet(0) => ("<0.01".to_owned(), feet),
-        Shown::HundredthsOfFeet(parts) => (hundredths(parts), feet),
-        Shown::EighthsOfInches(0) => ("<1/8".to_owned(), if spanish { "PULG" } else { "IN" }),
+    let (amount, of) = match shown {
+        Shown::HalfTenths(halves) => (halved(halves), unit::tenths()),
+        Shown::TenthsOfFeet(tenths) => (format!("{}.{}", tenths / 10, tenths % 10), unit::feet()),
+        Shown::HundredthsOfFeet(0) => ("<0.01".to_owned(), unit::feet()),
+        Shown::HundredthsOfFeet(parts) => (hundredths(parts), unit::feet()),
+        Shown::EighthsOfInches(0) => ("<1/8".to_owned(), unit::inches()),
         Shown::EighthsOfInches(eighths) => {
             let (feet, inches) = (eighths / 96, mixed(eighths % 96, 8));
-            let amount = match (feet, spanish) {
-                (0, _) => inches,
-                (feet, false) => format!("{feet} FT {inches}"),
-                (1, true) => format!("1 PIE {inches}"),
-                (feet, true) => format!("{feet} PIES {inches}"),
+            let amount = match feet {
+                0 => inches,
+                feet => feet_and_inches(&feet, &inches).take(language),
             };
-            (amount, if spanish { "PULG" } else { "IN" })
+            (amount, unit::inches())
         }
-        Shown::Millimetres(0) => ("<1".to_owned(), "MM"),
-        Shown::Millimetres(millimetres) => (millimetres.to_string(), "MM"),
-    }
+        Shown::Millimetres(0) => ("<1".to_owned(), unit::millimetres()),
+        Shown::Millimetres(millimetres) => (millimetres.to_string(), unit::millimetres()),
+    };
+    (amount, of.of(language))
 }
 
 /// `3½` for seven halves.

@@ -1,149 +1,113 @@
 //! What a voice says for a call: short, and the same as what is printed.
 
+use words::Fixed;
+use words::spoken::{self, eighths, number};
+
 use super::{Language, Shown, word};
 use crate::correction::Correction;
 
-const ENGLISH: [&str; 13] = [
-    "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
-    "eleven", "twelve",
+const NUMBERS: [Fixed; 13] = [
+    number::zero(),
+    number::one(),
+    number::two(),
+    number::three(),
+    number::four(),
+    number::five(),
+    number::six(),
+    number::seven(),
+    number::eight(),
+    number::nine(),
+    number::ten(),
+    number::eleven(),
+    number::twelve(),
 ];
-const SPANISH: [&str; 13] = [
-    "cero", "uno", "dos", "tres", "cuatro", "cinco", "seis", "siete", "ocho", "nueve", "diez",
-    "once", "doce",
-];
-const ENGLISH_EIGHTHS: [&str; 8] = [
-    "",
-    "an eighth",
-    "a quarter",
-    "three eighths",
-    "a half",
-    "five eighths",
-    "three quarters",
-    "seven eighths",
-];
-const SPANISH_EIGHTHS: [&str; 8] = [
-    "",
-    "un octavo",
-    "un cuarto",
-    "tres octavos",
-    "media",
-    "cinco octavos",
-    "tres cuartos",
-    "siete octavos",
+/// From one on.
+const EIGHTHS: [Fixed; 7] = [
+    eighths::one(),
+    eighths::two(),
+    eighths::three(),
+    eighths::four(),
+    eighths::five(),
+    eighths::six(),
+    eighths::seven(),
 ];
 
 /// The spoken form of a correction.
 pub(super) fn call(correction: &Correction, shown: Option<Shown>, language: Language) -> String {
-    let fixed = match (correction, language) {
-        (Correction::Grade, Language::English) => "on grade",
-        (Correction::Grade, Language::Spanish) => "a nivel",
-        (Correction::Wait, Language::English) => "wait",
-        (Correction::Wait, Language::Spanish) => "espere",
-        _ => "",
-    };
     let Some(shown) = shown else {
+        let fixed = match correction {
+            Correction::Grade => spoken::grade().of(language),
+            Correction::Wait => spoken::wait().of(language),
+            Correction::Down(_) | Correction::Shave(_) | Correction::Up(_) => "",
+        };
         return fixed.to_owned();
     };
-    let after = match (correction, language) {
-        (Correction::Up(_), Language::English) => ", too deep, don't fill",
-        (Correction::Up(_), Language::Spanish) => ", muy hondo, no rellene",
-        _ => "",
-    };
     let verb = word(correction, language).to_lowercase();
-    format!("{verb} {}{after}", amount(shown, language))
+    let amount = amount(shown, language);
+    let said = match correction {
+        Correction::Up(_) => spoken::too_deep(&verb, &amount),
+        Correction::Down(_) | Correction::Shave(_) | Correction::Grade | Correction::Wait => {
+            spoken::called(&verb, &amount)
+        }
+    };
+    said.take(language)
 }
 
 fn amount(shown: Shown, language: Language) -> String {
-    let spanish = language == Language::Spanish;
-    match shown {
+    let said = match shown {
         Shown::HalfTenths(halves) => {
             let eighths = if halves % 2 == 1 { 4 } else { 0 };
-            // Tenths are feminine in Spanish: una décima.
-            and(halves / 2, eighths, language)
+            return and(halves / 2, eighths, language);
         }
-        Shown::TenthsOfFeet(tenths) => in_feet(tenths / 10, &[tenths % 10], language),
-        Shown::HundredthsOfFeet(0) if spanish => "menos de una centésima de pie".to_owned(),
-        Shown::HundredthsOfFeet(0) => "less than one hundredth of a foot".to_owned(),
+        Shown::TenthsOfFeet(tenths) => return in_feet(tenths / 10, &[tenths % 10], language),
+        Shown::HundredthsOfFeet(0) => spoken::no_hundredth().into(),
         Shown::HundredthsOfFeet(parts) => {
-            in_feet(parts / 100, &[parts / 10 % 10, parts % 10], language)
+            return in_feet(parts / 100, &[parts / 10 % 10, parts % 10], language);
         }
-        Shown::EighthsOfInches(0) if spanish => "menos de un octavo de pulgada".to_owned(),
-        Shown::EighthsOfInches(0) => "less than an eighth of an inch".to_owned(),
-        Shown::Millimetres(0) if spanish => "menos de un milímetro".to_owned(),
-        Shown::Millimetres(0) => "less than one millimetre".to_owned(),
+        Shown::EighthsOfInches(0) => spoken::no_eighth().into(),
+        Shown::Millimetres(0) => spoken::no_millimetre().into(),
         Shown::EighthsOfInches(eighths) => {
             let (feet, inches) = (eighths / 96, eighths % 96);
-            let unit = if spanish { "pulgadas" } else { "inches" };
-            let inches = format!("{} {unit}", and(inches / 8, inches % 8, language));
-            match (feet, spanish) {
-                (0, _) => inches,
-                (1, false) => format!("one foot {inches}"),
-                (1, true) => format!("un pie {inches}"),
-                (feet, false) => format!("{} feet {inches}", number(feet, language)),
-                (feet, true) => format!("{} pies {inches}", number(feet, language)),
+            let inches = spoken::inches(&and(inches / 8, inches % 8, language));
+            match feet {
+                0 => inches,
+                1 => spoken::one_foot(&inches),
+                feet => spoken::feet(&said(feet, language), &inches),
             }
         }
-        Shown::Millimetres(millimetres) => {
-            let unit = if spanish {
-                "milímetros"
-            } else {
-                "millimetres"
-            };
-            format!("{millimetres} {unit}")
-        }
-    }
+        Shown::Millimetres(millimetres) => spoken::millimetres(&millimetres),
+    };
+    said.take(language)
 }
 
 /// `one point two feet`, place by place.
 fn in_feet(whole: u64, places: &[u64], language: Language) -> String {
-    let (point, feet) = match language {
-        Language::English => ("point", "feet"),
-        Language::Spanish => ("punto", "pies"),
-    };
-    let places: Vec<String> = places
-        .iter()
-        .map(|digit| number(*digit, language))
-        .collect();
-    format!(
-        "{} {point} {} {feet}",
-        number(whole, language),
-        places.join(" ")
-    )
+    let places: Vec<String> = places.iter().map(|digit| said(*digit, language)).collect();
+    spoken::point(&said(whole, language), &places.join(" ")).take(language)
 }
 
-/// `three and a half`: feminine in Spanish, as tenths and inches are.
+/// `three and a half` of what is counted: tenths or inches, feminine in Spanish.
 fn and(whole: u64, eighths: u64, language: Language) -> String {
-    let spanish = language == Language::Spanish;
-    let parts = if spanish {
-        SPANISH_EIGHTHS
-    } else {
-        ENGLISH_EIGHTHS
-    };
     let part = usize::try_from(eighths)
         .ok()
-        .and_then(|eighths| parts.get(eighths))
-        .copied();
-    let whole_said = if spanish && whole == 1 {
-        "una".to_owned()
+        .and_then(|eighths| EIGHTHS.get(eighths.checked_sub(1)?))
+        .map(|part| part.of(language));
+    let whole_said = if whole == 1 {
+        spoken::one_of_them().of(language).to_owned()
     } else {
-        number(whole, language)
+        said(whole, language)
     };
-    match (whole, part.unwrap_or_default()) {
-        (_, "") => whole_said,
-        (0, part) => part.to_owned(),
-        (_, part) if spanish => format!("{whole_said} y {part}"),
-        (_, part) => format!("{whole_said} and {part}"),
+    match (whole, part) {
+        (_, None) => whole_said,
+        (0, Some(part)) => part.to_owned(),
+        (_, Some(part)) => spoken::whole_and_part(&whole_said, &part).take(language),
     }
 }
 
 /// A number in words up to twelve; a voice reads larger digits well.
-fn number(value: u64, language: Language) -> String {
-    let names = match language {
-        Language::English => ENGLISH,
-        Language::Spanish => SPANISH,
-    };
+fn said(value: u64, language: Language) -> String {
     usize::try_from(value)
         .ok()
-        .and_then(|value| names.get(value))
-        .map_or_else(|| value.to_string(), |name| (*name).to_owned())
+        .and_then(|value| NUMBERS.get(value))
+        .map_or_else(|| value.to_string(), |name| name.of(language).to_owned())
 }

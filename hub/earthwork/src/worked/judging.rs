@@ -8,7 +8,8 @@ use crate::length::Length;
 use crate::pace;
 use crate::tolerance::{self, Tolerance, Verdict};
 use crate::uncertainty::{self, Doubts};
-use crate::words::{Language, ScreenUnit, call_text};
+use crate::words::{ScreenUnit, call_text};
+use words::Language;
 
 /// The verdict on differences, or on elevations against a target.
 pub(super) fn verdict(inputs: &mut Inputs) -> Outputs {

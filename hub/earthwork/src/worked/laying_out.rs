@@ -10,7 +10,7 @@ use crate::layout::string::BatterString;
 use crate::layout::tape::level_distance;
 use crate::layout::tie::{self, Tape};
 use crate::layout::width::{WidthRule, WidthVerdict, judge_width};
-use crate::words::Language;
+use words::Language;
 
 /// What is lettered on an offset hub.
 pub(super) fn offset_hub(inputs: &mut Inputs) -> Outputs {

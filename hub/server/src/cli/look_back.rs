@@ -2,7 +2,7 @@
 
 use std::path::Path;
 
-use earthwork::words::Language;
+use words::Language;
 
 use crate::archive;
 use crate::days::{DayError, KeptDay};

@@ -9,9 +9,10 @@ use awc::{Client, ClientRequest, ClientResponse, SendClientRequest};
 use day::answer::{Answer, Outcome};
 use day::asked::{Command, Role};
 use day::time::Time;
-use earthwork::words::{Language, ScreenUnit};
+use earthwork::words::ScreenUnit;
 use serde::Deserialize;
 use serde_json::{Value, json};
+use words::Language;
 
 use super::DemoError;
 

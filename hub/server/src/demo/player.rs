@@ -10,8 +10,9 @@ use day::said::person::{ConfirmPerson, GiveCab};
 use day::said::photo::PromisePhoto;
 use day::said::receipt::Shown;
 use day::time::Time;
-use earthwork::words::{Language, ScreenUnit};
+use earthwork::words::ScreenUnit;
 use tracing::{info, warn};
+use words::Language;
 
 use super::cab::{Cab, Picture};
 use super::hub::{Code, Hub, Phone, Said};

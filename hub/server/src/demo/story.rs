@@ -1,8 +1,8 @@
 //! The story as it is played: rows that are commands and rows that are screens coming and going.
 
 use day::asked::{Command, Role};
-use earthwork::words::Language;
 use serde::Deserialize;
+use words::Language;
 
 use super::DemoError;
 

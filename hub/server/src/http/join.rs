@@ -7,9 +7,10 @@ use day::answer::Outcome;
 use day::asked::{Asked, By, Command, Role};
 use day::chain::digest;
 use day::said;
-use earthwork::words::{Language, ScreenUnit};
+use earthwork::words::ScreenUnit;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+use words::Language;
 
 use super::auth::{Known, OwnPage, cookie, known};
 use super::problem::Problem;

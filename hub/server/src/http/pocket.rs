@@ -26,10 +26,7 @@ pub(crate) async fn pocket_sheet(hub: Data<Hub>, known: Known) -> Result<Json<Po
         return Err(Problem::not_allowed(&may));
     }
     let sheet = hub.writer.look(pocket::view).await?;
-    sheet.map(Json).ok_or_else(|| {
-        Problem::unavailable(
-            "There is no site or no open day: nothing to print yet.",
-            "No hay obra o no hay día abierto: todavía no hay qué imprimir.",
-        )
-    })
+    sheet
+        .map(Json)
+        .ok_or_else(|| Problem::unavailable(words::problem::there_no_site_or_no()))
 }

@@ -7,9 +7,9 @@ use actix_web::http::StatusCode;
 use actix_web::{HttpResponse, ResponseError};
 use day::asked::Role;
 use day::refusal::Refusal;
-use earthwork::words::Language;
 use serde::Serialize;
 use utoipa::ToSchema;
+use words::Text;
 
 use crate::days::DayError;
 use crate::jpeg::NotAPhoto;
@@ -17,50 +17,41 @@ use crate::store::StoreError;
 use crate::store::photos::PhotoError;
 use crate::writer::NotDone;
 
-/// Why a request came to nothing, in both languages, and what to do.
+/// Why a request came to nothing, and what to do.
 #[derive(Clone, Debug, Serialize, ToSchema)]
 pub struct Problem {
     /// The day's own refusal, where it is one.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub refusal: Option<Box<Refusal>>,
-    /// In English.
-    pub english: String,
-    /// In Spanish.
-    pub spanish: String,
+    /// Why, and what to do.
+    #[serde(flatten)]
+    pub text: Text,
     #[serde(skip)]
     status: StatusCode,
 }
 
 impl Problem {
-    fn new(status: StatusCode, english: &str, spanish: &str) -> Self {
+    fn new(status: StatusCode, text: impl Into<Text>) -> Self {
         Self {
             refusal: None,
-            english: english.to_owned(),
-            spanish: spanish.to_owned(),
+            text: text.into(),
             status,
         }
     }
 
     /// The request can't be read: a fault of the page, told to whoever writes it.
     pub fn malformed(why: &str) -> Self {
-        Self::new(
-            StatusCode::BAD_REQUEST,
-            why,
-            &format!("La solicitud está mal hecha. {why}"),
-        )
+        Self::new(StatusCode::BAD_REQUEST, words::problem::malformed(&why))
     }
 
-    /// A value that can't be read, in both languages.
-    pub fn malformed_both(english: &str, spanish: &str) -> Self {
-        Self::new(StatusCode::BAD_REQUEST, english, spanish)
+    /// A value that can't be read.
+    pub fn unreadable(text: Text) -> Self {
+        Self::new(StatusCode::BAD_REQUEST, text)
     }
 
     /// The hub closes in the middle of a request.
     pub fn stopping() -> Self {
-        Self::unavailable(
-            "The hub is stopping. Send it again when it is up.",
-            "El servidor se está deteniendo. Mándelo otra vez cuando vuelva.",
-        )
+        Self::unavailable(words::problem::the_hub_is_stopping())
     }
 
     /// The body can't be read.
@@ -69,8 +60,7 @@ impl Problem {
             JsonPayloadError::Overflow { .. } | JsonPayloadError::OverflowKnownLength { .. } => {
                 Self::new(
                     StatusCode::PAYLOAD_TOO_LARGE,
-                    "That is too large. Send less at once.",
-                    "Es demasiado grande. Envíe menos a la vez.",
+                    words::problem::that_is_too_large(),
                 )
             }
             error => Self::malformed(&format!("The request is malformed: {error}.")),
@@ -81,8 +71,7 @@ impl Problem {
     pub fn unknown_phone() -> Self {
         Self::new(
             StatusCode::UNAUTHORIZED,
-            "This phone is not in. Scan the code on the tailgate.",
-            "Este teléfono no ha entrado. Escanee el código de la caja.",
+            words::problem::this_phone_is_not_in(),
         )
     }
 
@@ -99,26 +88,20 @@ impl Problem {
     pub fn other_origin() -> Self {
         Self::new(
             StatusCode::FORBIDDEN,
-            "This request comes from another site's page. Open the hub by the code on the tailgate.",
-            "Esta solicitud viene de la página de otro sitio. Abra con el código de la caja.",
+            words::problem::this_request_comes_from_another(),
         )
     }
 
     /// A code that opens nothing.
     pub fn void_code() -> Self {
-        Self::new(
-            StatusCode::NOT_FOUND,
-            "That code is void. Scan today's code on the tailgate.",
-            "Ese código ya no vale. Escanee el código de hoy en la caja.",
-        )
+        Self::new(StatusCode::NOT_FOUND, words::problem::that_code_is_void())
     }
 
     /// Too many tries.
     pub fn too_many() -> Self {
         Self::new(
             StatusCode::TOO_MANY_REQUESTS,
-            "Too many tries. Wait a minute, then try again.",
-            "Demasiados intentos. Espere un minuto y pruebe otra vez.",
+            words::problem::too_many_tries(),
         )
     }
 
@@ -126,8 +109,7 @@ impl Problem {
     pub fn too_slow() -> Self {
         Self::new(
             StatusCode::REQUEST_TIMEOUT,
-            "It came too slowly and was dropped. It will be sent again; go nearer to the truck.",
-            "Llegó muy despacio y se dejó. Se enviará otra vez; acérquese a la camioneta.",
+            words::problem::came_too_slowly_dropped(),
         )
     }
 
@@ -135,8 +117,7 @@ impl Problem {
     pub fn no_such_page() -> Self {
         Self::new(
             StatusCode::NOT_FOUND,
-            "There is nothing at this address. Open the hub by the code on the tailgate.",
-            "No hay nada en esta dirección. Abra con el código de la caja.",
+            words::problem::there_nothing_this_address(),
         )
     }
 
@@ -144,23 +125,19 @@ impl Problem {
     pub fn no_such_entry(seq: u64) -> Self {
         Self::new(
             StatusCode::NOT_FOUND,
-            &format!("The log has no entry {seq}."),
-            &format!("El registro no tiene el asiento {seq}."),
+            words::problem::the_log_has_no_entry(&seq),
         )
     }
 
     /// The hub can't just now.
-    pub fn unavailable(english: &str, spanish: &str) -> Self {
-        Self::new(StatusCode::SERVICE_UNAVAILABLE, english, spanish)
+    pub fn unavailable(text: impl Into<Text>) -> Self {
+        Self::new(StatusCode::SERVICE_UNAVAILABLE, text)
     }
 
     /// An error of the hub's own: the terminal has the whole of it.
     pub fn of_store(error: &dyn fmt::Display) -> Self {
         tracing::error!("{error}");
-        Self::unavailable(
-            "The log can't be read just now. The hub's terminal says why.",
-            "Ahora no se puede leer el registro. La terminal dice por qué.",
-        )
+        Self::unavailable(words::problem::log_cant_read_just_now())
     }
 }
 
@@ -171,8 +148,7 @@ impl From<Refusal> for Problem {
             _ => StatusCode::CONFLICT,
         };
         Self {
-            english: refusal.text(Language::English),
-            spanish: refusal.text(Language::Spanish),
+            text: refusal.text(),
             refusal: Some(Box::new(refusal)),
             status,
         }
@@ -181,24 +157,11 @@ impl From<Refusal> for Problem {
 
 impl From<NotDone> for Problem {
     fn from(not_done: NotDone) -> Self {
-        let english = not_done.to_string();
         match not_done {
             NotDone::Refused(refusal) => refusal.into(),
-            NotDone::StopNotKept => Self::unavailable(
-                &english,
-                "El PARE está en cada pantalla que tiene enlace, pero no en el registro: el servidor ya no puede escribir. Use también señas; apunte quién paró y cuándo; hay que arrancar el servidor otra vez.",
-            ),
-            NotDone::NotKept => Self::unavailable(
-                &english,
-                "No se guardó: el servidor ya no puede escribir su registro. Use señas; hay que reiniciarlo.",
-            ),
-            NotDone::Busy => {
-                Self::unavailable(&english, "El servidor está ocupado. Se enviará otra vez.")
+            NotDone::StopNotKept | NotDone::NotKept | NotDone::Busy | NotDone::Closing => {
+                Self::unavailable(not_done.text())
             }
-            NotDone::Closing => Self::unavailable(
-                &english,
-                "El servidor se está cerrando. Se enviará otra vez cuando vuelva.",
-            ),
         }
     }
 }
@@ -208,8 +171,7 @@ impl From<DayError> for Problem {
         match error {
             DayError::NoSuchDay { day, known } => Self::new(
                 StatusCode::NOT_FOUND,
-                &format!("The log has no day {day}. It has: {known}."),
-                &format!("El registro no tiene el día {day}. Tiene: {known}."),
+                words::problem::the_log_has_no_day(&day, &known),
             ),
             DayError::Store(_) | DayError::Nothing(_) => Self::of_store(&error),
         }
@@ -231,7 +193,7 @@ impl From<NotAPhoto> for Problem {
                 StatusCode::UNPROCESSABLE_ENTITY
             }
         };
-        Self::new(status, &error.to_string(), &error.spanish())
+        Self::new(status, error.text())
     }
 }
 
@@ -241,25 +203,22 @@ impl From<PhotoError> for Problem {
         match error {
             PhotoError::NoRoom => Self::new(
                 StatusCode::INSUFFICIENT_STORAGE,
-                &error.to_string(),
-                "El disco de la computadora está casi lleno: lo que queda es para el registro. La foto sigue en el teléfono y se envía cuando haya lugar.",
+                words::problem::no_room_for_photo(),
             ),
             PhotoError::Missing { .. } | PhotoError::Touched { .. } => Self::new(
                 StatusCode::GONE,
-                "The file of this photo is missing or was touched since it came. The log still names its hash; `rodcall verify` says more.",
-                "El archivo de esta foto falta o lo cambiaron desde que llegó. El registro aún nombra su huella; `rodcall verify` dice más.",
+                words::problem::file_this_photo_missing_or(),
             ),
-            PhotoError::File { .. } | PhotoError::Folder(_) => Self::unavailable(
-                "The photo can't be kept or read just now. The hub's terminal says why. A photo on a phone stays there.",
-                "Ahora no se puede guardar ni leer la foto. La terminal dice por qué. La foto de un teléfono sigue ahí.",
-            ),
+            PhotoError::File { .. } | PhotoError::Folder(_) => {
+                Self::unavailable(words::problem::photo_cant_kept_or_read())
+            }
         }
     }
 }
 
 impl fmt::Display for Problem {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&self.english)
+        f.write_str(&self.text.english)
     }
 }
 

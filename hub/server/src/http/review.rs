@@ -4,10 +4,10 @@ use actix_web::http::header::{CONTENT_SECURITY_POLICY, CONTENT_TYPE};
 use actix_web::web::{Data, Json, Path, Query};
 use actix_web::{HttpResponse, get};
 use day::time::Time;
-use earthwork::words::Language;
 use show::review::moment::{Moment, moment};
 use show::review::told::Told;
 use show::review::{Review, review};
+use words::Language;
 
 use super::auth::Known;
 use super::log::{download, read};
@@ -31,12 +31,7 @@ async fn look<T: Send + 'static>(
 ) -> Result<T, Problem> {
     known.supervises()?;
     let seen = read(hub, move |past| past.look(day.as_deref(), see)).await??;
-    seen.ok_or_else(|| {
-        Problem::unavailable(
-            "There is no site on that day: nothing to look back at.",
-            "Ese día no tiene obra: no hay qué revisar.",
-        )
-    })
+    seen.ok_or_else(|| Problem::unavailable(words::problem::there_no_site_day()))
 }
 
 fn paper(text: String) -> HttpResponse {

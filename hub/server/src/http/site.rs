@@ -181,7 +181,7 @@ pub(crate) async fn site_change(
         let first = faults.into_iter().next();
         first.map_or_else(
             || Problem::malformed("The draft can't be read."),
-            |fault| Problem::malformed_both(&fault.english, &fault.spanish),
+            |fault| Problem::unreadable(fault.text),
         )
     })?;
     let asked = Asked {
@@ -235,12 +235,7 @@ pub(crate) async fn site_export_file(
 /// The site in force, as one value of its own.
 pub(super) async fn site_now(hub: &Hub) -> Result<Site, Problem> {
     let site = hub.writer.look(|state| state.site().cloned()).await?;
-    site.ok_or_else(|| {
-        Problem::unavailable(
-            "There is no site yet. Start the hub with a site file.",
-            "Todavía no hay obra. Arranque el servidor con un archivo de obra.",
-        )
-    })
+    site.ok_or_else(|| Problem::unavailable(words::problem::there_is_no_site_yet()))
 }
 
 type Things = Result<Vec<SiteThing>, Vec<DraftFault>>;

@@ -3,10 +3,10 @@
 use day::time::Time;
 use earthwork::length::Length;
 use earthwork::point::Point;
-use earthwork::words::Language;
 use serde::Deserialize;
 use show::review::told::WhoTold;
 use utoipa::IntoParams;
+use words::Language;
 
 /// Which day.
 #[derive(Clone, Debug, Default, Deserialize, IntoParams)]

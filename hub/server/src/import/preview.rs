@@ -8,6 +8,7 @@ use earthwork::site_frame::{
 };
 use serde::{Deserialize, Serialize};
 use utoipa::{IntoParams, ToSchema};
+use words::{Fixed, Text};
 
 use super::{Frame, OntoSite, Remark, Survey, onto_site, read};
 
@@ -35,7 +36,7 @@ pub struct ImportPreview {
     /// Whether it could be imported as it is.
     pub usable: bool,
     /// What was understood, in words.
-    pub understood: Vec<Understood>,
+    pub understood: Vec<Text>,
     /// What was not understood, or is wrong, with its line.
     pub not_understood: Vec<ImportRemark>,
     /// What may have happened to the numbers; never put right by itself.
@@ -46,21 +47,6 @@ pub struct ImportPreview {
     pub all_points: usize,
     /// How many triangles the surface has; none when the file is no surface.
     pub triangles: Option<usize>,
-}
-
-/// One thing that was understood.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
-pub struct Understood {
-    /// In English.
-    pub english: String,
-    /// The same in Spanish.
-    pub spanish: String,
-}
-
-impl Understood {
-    fn new(english: String, spanish: String) -> Self {
-        Self { english, spanish }
-    }
 }
 
 /// A remark with its line.
@@ -84,9 +70,8 @@ pub struct Hypothesis {
     /// Of so many that lie off it.
     pub of: usize,
     /// The same as a sentence.
-    pub english: String,
-    /// And in Spanish.
-    pub spanish: String,
+    #[serde(flatten)]
+    pub text: Text,
 }
 
 /// A point of the file, on the site.
@@ -134,10 +119,7 @@ pub fn preview(text: &str, surface: Option<&str>, frame: &Frame, known: &Known) 
             match placed.surface(&survey) {
                 Ok(surface) => {
                     triangles = Some(surface.triangles());
-                    understood.push(Understood::new(
-                        format!("A surface of {} triangles.", surface.triangles()),
-                        format!("Una superficie de {} triángulos.", surface.triangles()),
-                    ));
+                    understood.push(words::import::a_surface_of_triangles(&surface.triangles()));
                 }
                 Err(wrong) if draws => not_understood.push(remark(wrong, true)),
                 // A list of points need not make a surface.
@@ -176,70 +158,49 @@ fn remark(from: Remark, wrong: bool) -> ImportRemark {
     }
 }
 
-fn understood(survey: &Survey, frame: &Frame) -> Vec<Understood> {
+fn understood(survey: &Survey, frame: &Frame) -> Vec<Text> {
     let unit = survey.unit.unwrap_or(frame.unit);
     let other = frame.plan_unit().filter(|plan| *plan != unit);
-    let (unit, unidad) = names(unit);
-    let (said, dicho) = if survey.unit.is_some() {
-        ("as the file says", "como dice el archivo")
+    let unit = names(unit);
+    let said = if survey.unit.is_some() {
+        words::import::as_the_file_says()
     } else {
-        (
-            "as the site says; the file does not",
-            "como dice la obra; el archivo no lo dice",
-        )
+        words::import::as_the_site_says()
     };
     let all = survey.points.len();
     let high = survey.points.iter().filter(|one| one.elevation.is_some());
     let high = high.count();
     let mut found = vec![
-        Understood::new(
-            format!("{all} points, {high} of them with an elevation."),
-            format!("{all} puntos, {high} de ellos con cota."),
-        ),
-        Understood::new(
-            format!("Counted in {unit}, {said}."),
-            format!("Contado en {unidad}, {dicho}."),
-        ),
+        words::import::points_them_with_elevation(&all, &high),
+        words::import::counted_in(&unit, &said),
     ];
-    if let Some((plan, plano)) = other.map(names) {
-        found.push(Understood::new(
-            format!("The plan counts in {plan}: each coordinate was converted."),
-            format!("El plano cuenta en {plano}: cada coordenada se convirtió."),
-        ));
+    if let Some(plan) = other.map(names) {
+        found.push(words::import::the_plan_counts_in(&plan));
     }
     if let Some(name) = &survey.name {
-        found.push(Understood::new(
-            format!("The surface “{name}”."),
-            format!("La superficie «{name}»."),
-        ));
+        found.push(words::import::the_surface(&name));
     }
     if frame.frame.is_some() {
-        found.push(Understood::new(
-            "Brought on to the site by the site's frame.".to_owned(),
-            "Llevado a la obra por el marco de la obra.".to_owned(),
-        ));
+        found.push(Text::from(words::import::brought_site_by_site_frame()));
     }
     let parts = [
-        (survey.breaklines.len(), "breaklines", "líneas de quiebre"),
+        (survey.breaklines.len(), words::import::breaklines()),
         (
             usize::from(survey.boundary.is_some()),
-            "outer edge",
-            "contorno",
+            words::import::outer_edge(),
         ),
-        (survey.holes.len(), "holes", "huecos"),
+        (survey.holes.len(), words::import::holes()),
     ];
-    let there = parts.into_iter().filter(|(count, ..)| *count > 0);
-    found.extend(there.map(|(count, english, spanish)| {
-        Understood::new(format!("{count} {english}."), format!("{count} {spanish}."))
-    }));
+    let there = parts.into_iter().filter(|(count, _)| *count > 0);
+    found.extend(there.map(|(count, what)| words::import::counted(&count, &what)));
     found
 }
 
-fn names(unit: PlanUnit) -> (&'static str, &'static str) {
+fn names(unit: PlanUnit) -> Fixed {
     match unit {
-        PlanUnit::Foot => ("feet", "pies"),
-        PlanUnit::SurveyFoot => ("US survey feet", "pies de topografía (EE. UU.)"),
-        PlanUnit::Metre => ("metres", "metros"),
+        PlanUnit::Foot => words::import::feet(),
+        PlanUnit::SurveyFoot => words::import::us_survey_feet(),
+        PlanUnit::Metre => words::import::metres(),
     }
 }
 
@@ -276,17 +237,10 @@ fn hypotheses(survey: &Survey, frame: &Frame, known: &Known) -> Vec<Hypothesis> 
     let mut found: Vec<Hypothesis> = stray
         .into_iter()
         .map(|one| {
-            let (english, spanish) = in_words(one.slip);
+            let slip = in_words(one.slip);
             hypothesis(
                 one,
-                &format!(
-                    "{} of {} points off the lot would lie on it if {english}.",
-                    one.explains, one.of
-                ),
-                &format!(
-                    "{} de {} puntos fuera del lote quedarían en él si {spanish}.",
-                    one.explains, one.of
-                ),
+                &words::import::points_off_lot_would_lie(&one.explains, &one.of, &slip),
             )
         })
         .collect();
@@ -310,7 +264,7 @@ fn two_feet(
         .abs()
         .max(points.first()?.north.value().abs());
     let apart = format!("{:.2}", far * 0.000_002);
-    let (english, spanish) = in_words(Slip::OtherFoot);
+    let slip = in_words(Slip::OtherFoot);
     if own != plan && own != PlanUnit::Metre && plan != PlanUnit::Metre {
         let all = Suspicion {
             slip: Slip::OtherFoot,
@@ -319,12 +273,7 @@ fn two_feet(
         };
         return Some(hypothesis(
             all,
-            &format!(
-                "The file and the plan name different feet. All would lie up to {apart} ft elsewhere if {english}."
-            ),
-            &format!(
-                "El archivo y el plano nombran pies distintos. Todos quedarían hasta {apart} ft en otra parte si {spanish}."
-            ),
+            &words::import::file_plan_name_different_feet(&apart, &slip),
         ));
     }
     let named = survey.points.iter().zip(points);
@@ -337,43 +286,26 @@ fn two_feet(
     let one = other_foot(plan, &pairs)?;
     Some(hypothesis(
         one,
-        &format!(
-            "{} of {} pins that the site knows lie up to {apart} ft off, and would lie where they were found if {english}.",
-            one.explains, one.of
-        ),
-        &format!(
-            "{} de {} puntos que la obra conoce quedan hasta {apart} ft fuera, y quedarían donde se hallaron si {spanish}.",
-            one.explains, one.of
-        ),
+        &words::import::pins_site_knows_lie_up(&one.explains, &one.of, &apart, &slip),
     ))
 }
 
-fn hypothesis(one: Suspicion, english: &str, spanish: &str) -> Hypothesis {
+fn hypothesis(one: Suspicion, would: &Text) -> Hypothesis {
     Hypothesis {
         slip: one.slip,
         explains: one.explains,
         of: one.of,
-        english: format!("{english} Nothing was changed: ask who made the file."),
-        spanish: format!("{spanish} No se cambió nada: pregunte a quien hizo el archivo."),
+        text: words::import::nothing_was_changed(would),
     }
 }
 
-fn in_words(slip: Slip) -> (&'static str, &'static str) {
+fn in_words(slip: Slip) -> Fixed {
     match slip {
-        Slip::Swapped => (
-            "east and north were in each other's place",
-            "este y norte estuvieran cambiados",
-        ),
-        Slip::Metres => ("they were metres", "fueran metros"),
-        Slip::Feet => ("they were feet", "fueran pies"),
-        Slip::TenTimes => (
-            "the point had slipped and they were ten times too large",
-            "el punto se hubiera corrido y fueran diez veces más grandes",
-        ),
-        Slip::ATenth => (
-            "the point had slipped and they were ten times too small",
-            "el punto se hubiera corrido y fueran diez veces más chicos",
-        ),
-        Slip::OtherFoot => ("they counted in the other foot", "contaran en el otro pie"),
+        Slip::Swapped => words::import::east_north_were_each_other(),
+        Slip::Metres => words::import::they_were_metres(),
+        Slip::Feet => words::import::they_were_feet(),
+        Slip::TenTimes => words::import::point_had_slipped_they_were(),
+        Slip::ATenth => words::import::point_had_slipped_they_were_2(),
+        Slip::OtherFoot => words::import::they_counted_other_foot(),
     }
 }

@@ -205,7 +205,12 @@ fn swapped_and_metric_numbers_are_suspected_and_nothing_is_changed() {
     let seen = preview(swapped, None, &framed(), &known());
     assert!(seen.usable);
     assert_eq!(seen.hypotheses[0].slip, Slip::Swapped);
-    assert!(seen.hypotheses[0].english.contains("Nothing was changed"));
+    assert!(
+        seen.hypotheses[0]
+            .text
+            .english
+            .contains("Nothing was changed")
+    );
     assert_eq!(seen.points[0].at.x, parse("-1299950 ft").unwrap());
     let metres = "point,easting,northing\n1,609615.24,213375.24\n";
     let seen = preview(metres, None, &framed(), &known());
@@ -331,7 +336,10 @@ fn the_other_foot_is_suspected_and_nothing_is_changed() {
     let seen = preview(named, None, &framed(), &known());
     assert_eq!(seen.hypotheses[0].slip, Slip::OtherFoot);
     assert!(
-        seen.hypotheses[0].english.contains("4.00 ft elsewhere"),
+        seen.hypotheses[0]
+            .text
+            .english
+            .contains("4.00 ft elsewhere"),
         "{:?}",
         seen.hypotheses
     );
@@ -340,7 +348,7 @@ fn the_other_foot_is_suspected_and_nothing_is_changed() {
     let seen = preview(slipped, None, &framed(), &known());
     assert_eq!(seen.hypotheses[0].slip, Slip::OtherFoot);
     assert!(
-        seen.hypotheses[0].english.contains("1 of 1 pins"),
+        seen.hypotheses[0].text.english.contains("1 of 1 pins"),
         "{:?}",
         seen.hypotheses
     );

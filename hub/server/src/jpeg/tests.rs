@@ -55,9 +55,9 @@ fn what_tells_more_than_the_picture_is_refused_by_name() {
         let refused = check(&with_part(&plain, marker, content)).unwrap_err();
         assert!(refused.to_string().contains(named), "{refused}");
         assert!(
-            refused.spanish().contains(nombrado),
+            refused.text().spanish.contains(nombrado),
             "{}",
-            refused.spanish()
+            refused.text().spanish
         );
     }
     // Behind the first scan, where a reader of heads alone does not look.

@@ -15,12 +15,12 @@ const BAR: f64 = 0.05;
 pub(super) fn sheet(paper: &Paper, review: &Review) -> String {
     let body = html! {
         (tables(paper, review, true))
-        h2 { (paper.t("Final differences", "Diferencias finales")) }
+        h2 { (paper.t(words::sheet_as_built::final_differences())) }
         (histogram(paper, &review.built))
-        h2 { (paper.t("Not proven", "Sin probar")) }
+        h2 { (paper.t(words::sheet_as_built::not_proven())) }
         (coverage(paper, review))
     };
-    paper.sheet(paper.t("As built", "Cómo quedó"), &body)
+    paper.sheet(paper.t(words::sheet_as_built::as_built()), &body)
 }
 
 /// One table for each target, spot elevations last; with the day's photos of its marks, where they do not stand elsewhere.
@@ -34,9 +34,9 @@ pub(super) fn tables(paper: &Paper, review: &Review, photos: bool) -> Markup {
             .push(mark);
     }
     html! {
-        @if groups.is_empty() { p { (paper.t("Nobody has read a mark.", "Nadie ha leído una marca.")) } }
+        @if groups.is_empty() { p { (paper.t(words::sheet_as_built::nobody_has_read_a_mark())) } }
         @for ((spot, target), marks) in groups {
-            h3 { @if spot { (paper.t("Spot elevations", "Elevaciones sueltas")) } @else { (target) } }
+            h3 { @if spot { (paper.t(words::sheet_as_built::spot_elevations())) } @else { (target) } }
             (table(paper, &marks))
             @if photos {
                 (figures(paper, review.photos.iter().filter(|photo| {
@@ -49,16 +49,16 @@ pub(super) fn tables(paper: &Paper, review: &Review, photos: bool) -> Markup {
 
 fn table(paper: &Paper, marks: &[&BuiltMark]) -> Markup {
     let columns = [
-        paper.t("mark", "marca"),
-        paper.t("#dig to, ft", "#cavar a, ft"),
-        paper.t("#got, ft", "#quedó, ft"),
-        paper.t("#difference", "#diferencia"),
-        paper.t("#doubt ±", "#duda ±"),
-        paper.t("at", "hora"),
-        paper.t("by", "quién"),
-        paper.t("laser", "láser"),
-        paper.t("#shots", "#lecturas"),
-        paper.t("*standing", "*cómo está"),
+        paper.t(words::sheet_as_built::mark()),
+        paper.t(words::sheet_as_built::dig_to_ft()),
+        paper.t(words::sheet_as_built::got_ft()),
+        paper.t(words::sheet_as_built::difference()),
+        paper.t(words::sheet_as_built::doubt()),
+        paper.t(words::sheet_as_built::at()),
+        paper.t(words::sheet_as_built::by()),
+        paper.t(words::sheet_as_built::laser()),
+        paper.t(words::sheet_as_built::shots()),
+        paper.t(words::sheet_as_built::standing()),
     ];
     let rows: Vec<Vec<String>> = marks
         .iter()
@@ -73,7 +73,7 @@ fn table(paper: &Paper, marks: &[&BuiltMark]) -> Markup {
                 one.by.clone(),
                 paper.set_up(&one.set_up),
                 one.readings.to_string(),
-                paper.t(&one.english, &one.spanish).to_owned(),
+                paper.of(&one.text).to_owned(),
             ]
         })
         .collect();
@@ -92,7 +92,7 @@ fn histogram(paper: &Paper, built: &[BuiltMark]) -> Markup {
     }
     let (Some(first), Some(last)) = (bars.keys().next().copied(), bars.keys().last().copied())
     else {
-        return html! { p { (paper.t("None.", "Ninguna.")) } };
+        return html! { p { (paper.t(words::sheet_as_built::none())) } };
     };
     let most = bars.values().copied().max().unwrap_or(1).max(1);
     let (first, last) = (first.min(-2), last.max(2));
@@ -100,7 +100,7 @@ fn histogram(paper: &Paper, built: &[BuiltMark]) -> Markup {
     let x = |at: i64| 10.0 + (at - first) as f64 * wide;
     let label = |at: i64| format!("{:+.2}", at as f64 * BAR);
     html! {
-        svg viewBox="0 0 720 190" role="img" aria-label=(paper.t("Histogram of final differences", "Histograma de diferencias finales")) {
+        svg viewBox="0 0 720 190" role="img" aria-label=(paper.t(words::sheet_as_built::histogram_of_final_differences())) {
             line x1=(x(0) + wide / 2.0) x2=(x(0) + wide / 2.0) y1="6" y2="156" stroke="#000" stroke-width="1.5" stroke-dasharray="6 4" {}
             @for at in first..=last {
                 @let many = bars.get(&at).copied().unwrap_or(0);
@@ -112,8 +112,8 @@ fn histogram(paper: &Paper, built: &[BuiltMark]) -> Markup {
                 text x=(x(at) + wide / 2.0) y="168" text-anchor="middle" font-size="11" { (label(at)) }
             }
             line x1="10" x2="710" y1="150" y2="150" stroke="#000" stroke-width="1.5" {}
-            text x="10" y="186" font-size="12" { (paper.t("LOW", "HONDO")) }
-            text x="710" y="186" text-anchor="end" font-size="12" { (paper.t("HIGH, feet", "ALTO, pies")) }
+            text x="10" y="186" font-size="12" { (paper.t(words::sheet_as_built::low())) }
+            text x="710" y="186" text-anchor="end" font-size="12" { (paper.t(words::sheet_as_built::high_feet())) }
         }
     }
 }
@@ -131,11 +131,11 @@ fn bar(feet: f64) -> i64 {
 /// The stretches of each run that no proven reading speaks for.
 pub(super) fn coverage(paper: &Paper, review: &Review) -> Markup {
     let columns = [
-        paper.t("run", "zanja"),
-        paper.t("#length, ft", "#largo, ft"),
-        paper.t("#readings", "#lecturas"),
-        paper.t("#not proven, ft", "#sin probar, ft"),
-        paper.t("stations", "estaciones"),
+        paper.t(words::sheet_as_built::run()),
+        paper.t(words::sheet_as_built::length_ft()),
+        paper.t(words::sheet_as_built::readings()),
+        paper.t(words::sheet_as_built::not_proven_ft()),
+        paper.t(words::sheet_as_built::stations()),
     ];
     let rows: Vec<Vec<String>> = review
         .coverage

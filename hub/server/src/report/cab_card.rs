@@ -7,6 +7,7 @@ use earthwork::keep_out::{keep_out_radius, shown_radius, tail_swing_radius};
 use earthwork::length::Length;
 use earthwork::words::{ScreenUnit, call_text};
 use maud::{Markup, html};
+use words::Fixed;
 
 use super::hand_signals::agreed_words;
 use super::paper::{Paper, feet, or_dash};
@@ -16,12 +17,12 @@ pub(super) fn sheet(paper: &Paper, state: &State) -> Option<String> {
     let site = state.site()?;
     let signals = agreed_words(paper, state);
     let body = html! {
-        @if site.machines.is_empty() { p { (paper.t("The site names no machine.", "La obra no nombra ninguna máquina.")) } }
+        @if site.machines.is_empty() { p { (paper.t(words::sheet_cab_card::the_site_names_no_machine())) } }
         @for machine in &site.machines {
             section.sheet.cab { (card(paper, machine, signals.as_deref())) }
         }
     };
-    Some(paper.sheet(paper.t("Cab card", "Tarjeta de cabina"), &body))
+    Some(paper.sheet(paper.t(words::sheet_cab_card::cab_card()), &body))
 }
 
 fn card(paper: &Paper, machine: &Machine, signals: Option<&str>) -> Markup {
@@ -31,20 +32,20 @@ fn card(paper: &Paper, machine: &Machine, signals: Option<&str>) -> Markup {
             div { (around(paper, machine)) (measures(paper, machine)) }
             div {
                 (way_in(paper))
-                h3 { (paper.t("How a call reads", "Cómo se lee una orden")) }
+                h3 { (paper.t(words::sheet_cab_card::how_a_call_reads())) }
                 (calls(paper))
             }
         }
-        h3 { (paper.t("What the screen means", "Qué significa la pantalla")) }
+        h3 { (paper.t(words::sheet_cab_card::what_the_screen_means())) }
         (screens(paper))
-        h3 { (paper.t("Hands", "Manos")) }
+        h3 { (paper.t(words::sheet_cab_card::hands())) }
         p {
             @if let Some(signals) = signals {
-                (paper.t("Agreed today: ", "Acordadas hoy: ")) strong { (signals) } ". "
+                (paper.t(words::sheet_cab_card::agreed_today())) strong { (signals) } ". "
             } @else {
-                strong { (paper.t("NOT AGREED TODAY: show each other the signals first. ", "SIN ACORDAR HOY: muéstrense las señas primero. ")) }
+                strong { (paper.t(words::sheet_cab_card::not_agreed_today())) }
             }
-            (paper.t("They are drawn on the sheet of hand signals. You do not see the signaller: stand still.", "Están dibujadas en la hoja de señas. No ve a quien da las señas: quieto."))
+            (paper.t(words::sheet_cab_card::they_are_drawn_sheet_hand()))
         }
     }
 }
@@ -54,31 +55,31 @@ fn measures(paper: &Paper, machine: &Machine) -> Markup {
     let buckets: Vec<String> = geometry.buckets.iter().map(|width| feet(*width)).collect();
     let rows = [
         (
-            paper.t("Reach on the ground", "Alcance en el suelo"),
+            paper.t(words::sheet_cab_card::reach_on_the_ground()),
             feet(reach.reach_at_ground),
         ),
         (
-            paper.t("Tail, from the middle", "Cola, desde el centro"),
+            paper.t(words::sheet_cab_card::tail_from_the_middle()),
             feet(reach.tail_radius),
         ),
         (
-            paper.t("Over the tracks", "Ancho de orugas"),
+            paper.t(words::sheet_cab_card::over_the_tracks()),
             feet(reach.track_width),
         ),
         (
-            paper.t("Digs to", "Cava hasta"),
+            paper.t(words::sheet_cab_card::digs_to()),
             or_dash(geometry.dig_depth, feet),
         ),
         (
-            paper.t("Dumps at", "Descarga a"),
+            paper.t(words::sheet_cab_card::dumps_at()),
             or_dash(geometry.dump_height, feet),
         ),
         (
-            paper.t("Boom up to", "Pluma hasta"),
+            paper.t(words::sheet_cab_card::boom_up_to()),
             or_dash(geometry.boom_height, feet),
         ),
         (
-            paper.t("Buckets", "Cucharones"),
+            paper.t(words::sheet_cab_card::buckets()),
             if buckets.is_empty() {
                 "–".into()
             } else {
@@ -91,7 +92,10 @@ fn measures(paper: &Paper, machine: &Machine) -> Markup {
         .map(|(name, value)| vec![name.to_owned(), value])
         .collect();
     paper.table(
-        &[paper.t("measure", "medida"), paper.t("#ft", "#ft")],
+        &[
+            paper.t(words::sheet_cab_card::measure()),
+            paper.t(words::sheet_cab_card::ft()),
+        ],
         &rows,
     )
 }
@@ -105,7 +109,7 @@ fn around(paper: &Paper, machine: &Machine) -> Markup {
     let (tail, half_track) = (r(reach.tail_radius), r(reach.track_width) / 2.0);
     let outer = r(keep_out);
     html! {
-        svg.around viewBox="-165 -165 330 330" role="img" aria-label=(paper.t("The ground round the machine", "El suelo alrededor de la máquina")) {
+        svg.around viewBox="-165 -165 330 330" role="img" aria-label=(paper.t(words::sheet_cab_card::the_ground_round_the_machine())) {
             // From straight right of the cab to straight behind it.
             path d=(format!("M0 0L{outer} 0A{outer} {outer} 0 0 1 0 {outer}Z")) fill="#ddd" stroke="none" {}
             circle r=(outer) fill="none" stroke="#000" stroke-width="2.5" {}
@@ -116,8 +120,8 @@ fn around(paper: &Paper, machine: &Machine) -> Markup {
             path d=(format!("M0 0V{}", -r(reach.reach_at_ground))) stroke="#000" stroke-width="5" {}
             path d="M-9 7L0 -9L9 7Z" {}
             text y=(-outer + 17.0) x="8" font-size="15" font-weight="700" { (shown_radius(keep_out)) " ft" }
-            text x=(outer * 0.48) y=(outer * 0.5) text-anchor="middle" font-size="12" font-weight="700" { (paper.t("BLIND", "CIEGO")) }
-            text y=(r(tail_swing_radius(reach)) + 13.0) x="0" font-size="12" text-anchor="middle" { (paper.t("tail ", "cola ")) (feet(tail_swing_radius(reach))) " ft" }
+            text x=(outer * 0.48) y=(outer * 0.5) text-anchor="middle" font-size="12" font-weight="700" { (paper.t(words::sheet_cab_card::blind())) }
+            text y=(r(tail_swing_radius(reach)) + 13.0) x="0" font-size="12" text-anchor="middle" { (paper.t(words::sheet_cab_card::tail())) (feet(tail_swing_radius(reach))) " ft" }
         }
     }
 }
@@ -126,11 +130,11 @@ fn around(paper: &Paper, machine: &Machine) -> Markup {
 fn way_in(paper: &Paper) -> Markup {
     html! {
         ul {
-            li { (paper.t("Nobody on the screen is not nobody there: LOOK before every move.", "Que no haya nadie en la pantalla no quiere decir que no haya nadie ahí: MIRE antes de cada movimiento.")) }
-            li { (paper.t("The blind side is right and behind the cab and turns with the house: anywhere in the circle may be on it.", "El lado ciego es la derecha y detrás de la cabina y gira con la caseta: cualquier punto del círculo puede quedar ahí.")) }
-            li { (paper.t("Somebody asks: bucket on the ground, lever locked, hands off, then hold BUCKET DOWN.", "Alguien pide entrar: cucharón al suelo, palanca trabada, manos fuera; entonces mantenga CUCHARÓN ABAJO.")) }
-            li { (paper.t("Hold RELEASE only when everybody named is out and you have looked.", "Mantenga REANUDAR solo cuando todos los nombrados salieron y usted miró.")) }
-            li { (paper.t("Tail swing and the gap between house and tracks stay out of bounds with the bucket down too.", "El giro de la cola y el hueco entre caseta y orugas quedan prohibidos también con el cucharón abajo.")) }
+            li { (paper.t(words::sheet_cab_card::nobody_screen_not_nobody_there())) }
+            li { (paper.t(words::sheet_cab_card::blind_side_right_behind_cab())) }
+            li { (paper.t(words::sheet_cab_card::somebody_asks())) }
+            li { (paper.t(words::sheet_cab_card::hold_release_only_when_everybody())) }
+            li { (paper.t(words::sheet_cab_card::tail_swing_gap_between_house())) }
         }
     }
 }
@@ -141,41 +145,32 @@ fn calls(paper: &Paper) -> Markup {
         (
             Correction::Down(Amount::HalfTenths(6)),
             30,
-            paper.t("dig three tenths of a foot", "cave tres décimas de pie"),
+            paper.t(words::sheet_cab_card::dig_three_tenths_foot()),
         ),
         (
             Correction::Down(Amount::TenthsOfFeet(12)),
             120,
-            paper.t(
-                "the number is in FEET: one foot two tenths",
-                "el número es en PIES: un pie dos décimas",
-            ),
+            paper.t(words::sheet_cab_card::the_number_is_in_feet()),
         ),
         (
             Correction::Shave(Amount::HalfTenths(1)),
             5,
-            paper.t("take a thin slice", "quite una capa delgada"),
+            paper.t(words::sheet_cab_card::take_a_thin_slice()),
         ),
         (
             Correction::Grade,
             0,
-            paper.t("on grade: dig no more here", "a nivel: no cave más aquí"),
+            paper.t(words::sheet_cab_card::on_grade()),
         ),
         (
             Correction::Up(Amount::HalfTenths(4)),
             -20,
-            paper.t(
-                "too deep: stop here, put nothing back",
-                "muy hondo: pare aquí, no devuelva tierra",
-            ),
+            paper.t(words::sheet_cab_card::too_deep()),
         ),
         (
             Correction::Wait,
             0,
-            paper.t(
-                "too close to call: another shot comes",
-                "muy justo: viene otra lectura",
-            ),
+            paper.t(words::sheet_cab_card::too_close_to_call()),
         ),
     ];
     let rows: Vec<Vec<String>> = examples
@@ -196,110 +191,77 @@ fn calls(paper: &Paper) -> Markup {
         .collect();
     paper.table(
         &[
-            paper.t("*on the screen", "*en la pantalla"),
-            paper.t("do", "haga"),
+            paper.t(words::sheet_cab_card::on_the_screen()),
+            paper.t(words::sheet_cab_card::what_to_do()),
         ],
         &rows,
     )
 }
 
-/// What the cab's page says, in both languages and in its very words, and what each asks for.
-const SCREENS: [[&str; 4]; 11] = [
-    [
-        "STOP",
-        "PARE",
-        "stand still, bucket down; only a supervisor lifts it",
-        "quieto, cucharón al suelo; solo lo levanta un supervisor",
-    ],
-    [
-        "PAUSE – LASER CHECK",
-        "PAUSA – LÁSER EN REVISIÓN",
-        "no number counts; wait for the next call",
-        "ningún número vale; espere la próxima orden",
-    ],
-    [
-        "OLD – ASK",
-        "VIEJA – PREGUNTE",
-        "the last number is too old; ask",
-        "el último número es muy viejo; pregunte",
-    ],
-    [
-        "NEW TARGET",
-        "RASANTE NUEVA",
-        "old numbers are dead; press SEEN",
-        "los números de antes ya no valen; apriete VISTO",
-    ],
-    [
-        "NO LINK",
-        "SIN ENLACE",
-        "no number counts; watch the ground person: hands",
-        "ningún número vale; mire al de piso: manos",
-    ],
-    [
-        "LOOK",
-        "MIRE",
-        "somebody works inside your circle: eyes before you move",
-        "alguien trabaja dentro de su círculo: mirada antes de moverse",
-    ],
-    [
-        "HAND DIG",
-        "CAVE A MANO",
-        "a buried line is near: no bucket",
-        "hay una línea enterrada cerca: sin cucharón",
-    ],
-    [
-        "LINE STRUCK:",
-        "LÍNEA GOLPEADA:",
-        "gas or not known: get out of the machine and away from it, everybody away upwind, 911 from far off, then its owner; power: stay in, touch nothing",
-        "gas o no se sabe: salga y aléjese de la máquina, todos lejos contra el viento, de lejos al 911, luego al dueño; corriente: quédese adentro, no toque nada",
-    ],
-    [
-        "GET AWAY FROM THE FACE",
-        "ALÉJENSE DEL TALUD",
-        "track back out of its reach; the competent person inspects",
-        "retroceda fuera de su alcance; inspecciona la persona competente",
-    ],
-    [
-        "SPOTTER NEEDED",
-        "FALTA SEÑALERO",
-        "a line overhead is within reach; wait until somebody spots",
-        "hay una línea aérea al alcance; espere a que haya señalero",
-    ],
-    [
-        "NOBODY HAS ASKED TO COME IN – LOOK ANYWAY",
-        "NADIE HA PEDIDO ENTRAR – MIRE DE TODOS MODOS",
-        "it senses nobody: look before every move",
-        "no detecta a nadie: mire antes de cada movimiento",
-    ],
+/// What the cab's page says, in its very words, and what each asks for.
+const SCREENS: [(Fixed, Fixed); 11] = [
+    (
+        words::sheet_cab_card::screen::stop(),
+        words::sheet_cab_card::stand_still_bucket_down(),
+    ),
+    (
+        words::sheet_cab_card::screen::pause_laser_check(),
+        words::sheet_cab_card::no_number_counts(),
+    ),
+    (
+        words::sheet_cab_card::screen::old_ask(),
+        words::sheet_cab_card::last_number_too_old(),
+    ),
+    (
+        words::sheet_cab_card::screen::new_target(),
+        words::sheet_cab_card::old_numbers_are_dead(),
+    ),
+    (
+        words::sheet_cab_card::screen::no_link(),
+        words::sheet_cab_card::no_number_counts_2(),
+    ),
+    (
+        words::sheet_cab_card::screen::look(),
+        words::sheet_cab_card::somebody_works_inside_your_circle(),
+    ),
+    (
+        words::sheet_cab_card::screen::hand_dig(),
+        words::sheet_cab_card::a_buried_line_is_near(),
+    ),
+    (
+        words::sheet_cab_card::screen::line_struck(),
+        words::sheet_cab_card::gas_or_not_known(),
+    ),
+    (
+        words::sheet_cab_card::screen::get_away_from_the_face(),
+        words::sheet_cab_card::track_back_out_its_reach(),
+    ),
+    (
+        words::sheet_cab_card::screen::spotter_needed(),
+        words::sheet_cab_card::line_overhead_within_reach(),
+    ),
+    (
+        words::sheet_cab_card::screen::nobody_has_asked_come_look(),
+        words::sheet_cab_card::it_senses_nobody(),
+    ),
 ];
 
 fn screens(paper: &Paper) -> Markup {
     let mut rows: Vec<Vec<String>> = SCREENS
         .iter()
-        .map(|[english, spanish, does, haga]| {
-            vec![
-                paper.t(english, spanish).to_owned(),
-                paper.t(does, haga).to_owned(),
-            ]
-        })
+        .map(|(said, ask)| vec![paper.t(*said).to_owned(), paper.t(*ask).to_owned()])
         .collect();
     rows.push(vec![
         paper
-            .t(
-                "the block in the top corner neither fills nor empties",
-                "el cuadro de la esquina de arriba no se llena ni se vacía",
-            )
+            .t(words::sheet_cab_card::block_top_corner_neither_fills())
             .to_owned(),
         paper
-            .t(
-                "the screen is dead, whatever it shows: look at hands",
-                "la pantalla está muerta, muestre lo que muestre: mire las manos",
-            )
+            .t(words::sheet_cab_card::screen_dead_whatever_shows())
             .to_owned(),
     ]);
     let columns = [
-        paper.t("*on the screen", "*en la pantalla"),
-        paper.t("do", "haga"),
+        paper.t(words::sheet_cab_card::on_the_screen()),
+        paper.t(words::sheet_cab_card::what_to_do()),
     ];
     paper.table(&columns, &rows)
 }
@@ -309,20 +271,21 @@ mod tests {
     use super::SCREENS;
     use std::fs;
     use std::path::Path;
+    use words::Language;
 
     /// The card is of no use when the page says it otherwise.
     #[test]
     fn the_card_says_what_the_cabs_page_says_in_its_very_words() {
-        let pages = |folder: &str| -> String {
+        let pages = |language: Language| -> String {
             let words = Path::new(env!("CARGO_MANIFEST_DIR")).join("../words");
-            fs::read_dir(words.join(folder).join("pages"))
+            fs::read_dir(words.join(language.code()).join("pages"))
                 .unwrap()
                 .map(|file| fs::read_to_string(file.unwrap().path()).unwrap())
                 .collect()
         };
-        let (in_english, in_spanish) = (pages("en"), pages("es"));
-        for [english, spanish, ..] in SCREENS {
-            for (words, word) in [(&in_english, english), (&in_spanish, spanish)] {
+        for (said, _) in SCREENS {
+            for language in Language::ALL {
+                let (words, word) = (pages(language), said.of(language));
                 assert!(
                     words.contains(&format!(" = {word}\n")),
                     "no page says {word}"

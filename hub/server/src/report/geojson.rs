@@ -45,8 +45,8 @@ fn feature(mark: &Mark, built: Option<&BuiltMark>) -> Value {
             "verdict": built.filter(|one| one.stands()).and_then(|one| one.verdict),
             "proven": built.is_some_and(|one| one.proven),
             "at": built.map(|one| in_full(one.at)),
-            "standing": built.map(|one| one.english.as_str()),
-            "standing_es": built.map(|one| one.spanish.as_str()),
+            "standing": built.map(|one| one.text.english.as_str()),
+            "standing_es": built.map(|one| one.text.spanish.as_str()),
         },
     })
 }

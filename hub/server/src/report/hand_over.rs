@@ -11,10 +11,10 @@ use super::profile;
 
 pub(super) fn sheet(paper: &Paper, runs: &[HandOver], photos: &[PhotoCard]) -> String {
     let body = html! {
-        @if runs.is_empty() { p { (paper.t("No run has marks or readings yet.", "Ninguna zanja tiene marcas ni lecturas todavía.")) } }
+        @if runs.is_empty() { p { (paper.t(words::sheet_hand_over::no_run_has_marks_or())) } }
         @for run in runs { section.sheet { (one(paper, run, photos)) } }
     };
-    paper.sheet(paper.t("Hand-over", "Entrega"), &body)
+    paper.sheet(paper.t(words::sheet_hand_over::hand_over()), &body)
 }
 
 fn one(paper: &Paper, run: &HandOver, photos: &[PhotoCard]) -> Markup {
@@ -27,23 +27,23 @@ fn one(paper: &Paper, run: &HandOver, photos: &[PhotoCard]) -> Markup {
         h2 { (run.name) " (" (run.target) ", r" (run.revision) ")" }
         p {
             (run.surface)
-            @if !layers.is_empty() { (paper.t(", under it: ", ", debajo: ")) (layers.join(", ")) }
-            @if let Some(width) = run.width { (paper.t(". Width ", ". Ancho ")) (feet(width)) " ft" }
-            (paper.t(". Allowed high ", ". Se permite alto ")) (feet(run.tolerance.high))
-            (paper.t(", low ", ", hondo ")) (feet(run.tolerance.low)) " ft."
+            @if !layers.is_empty() { (paper.t(words::sheet_hand_over::under_it())) (layers.join(", ")) }
+            @if let Some(width) = run.width { (paper.t(words::sheet_hand_over::width())) (feet(width)) " ft" }
+            (paper.t(words::sheet_hand_over::allowed_high())) (feet(run.tolerance.high))
+            (paper.t(words::sheet_hand_over::low())) (feet(run.tolerance.low)) " ft."
         }
         (profile::profile(paper, run))
         (stations(paper, run))
         @if !run.steps.is_empty() {
-            h3 { (paper.t("Step faces", "Caras de escalón")) }
+            h3 { (paper.t(words::sheet_hand_over::step_faces())) }
             (steps(paper, run))
         }
         (figures(paper, photos.iter().filter(|photo| {
             run.stations.iter().any(|one| Some(&one.mark) == photo.mark.as_ref())
         })))
-        h3 { (paper.t("Hubs outside of the dig", "Estacas fuera de la excavación")) }
+        h3 { (paper.t(words::sheet_hand_over::hubs_outside_of_the_dig())) }
         @if run.hubs.is_empty() {
-            p { (paper.t("Nobody said from which hubs its marks were laid.", "Nadie dijo de qué estacas se pusieron sus marcas.")) }
+            p { (paper.t(words::sheet_hand_over::nobody_said_from_which_hubs())) }
         } @else {
             ul { @for hub in &run.hubs { li { (hub) } } }
         }
@@ -54,15 +54,15 @@ fn stations(paper: &Paper, run: &HandOver) -> Markup {
     let lowest = run.layers.last().map_or("", |(name, _)| name.as_str());
     let fill = format!("#{lowest}, ft");
     let columns = [
-        paper.t("#station", "#estación"),
-        paper.t("mark", "marca"),
-        paper.t("#dig to, ft", "#cavar a, ft"),
-        paper.t("#got, ft", "#quedó, ft"),
-        paper.t("#difference", "#diferencia"),
-        paper.t("*standing", "*cómo está"),
+        paper.t(words::sheet_hand_over::station()),
+        paper.t(words::sheet_hand_over::mark()),
+        paper.t(words::sheet_hand_over::dig_to_ft()),
+        paper.t(words::sheet_hand_over::got_ft()),
+        paper.t(words::sheet_hand_over::difference()),
+        paper.t(words::sheet_hand_over::standing()),
         fill.as_str(),
-        paper.t("#trim first", "#raspar antes"),
-        paper.t("paint", "pintura"),
+        paper.t(words::sheet_hand_over::trim_first()),
+        paper.t(words::sheet_hand_over::paint()),
     ];
     let rows: Vec<Vec<String>> = run.stations.iter().map(|one| station(paper, one)).collect();
     paper.table(&columns, &rows)
@@ -71,20 +71,14 @@ fn stations(paper: &Paper, run: &HandOver) -> Markup {
 fn station(paper: &Paper, one: &HandOverStation) -> Vec<String> {
     let got = one.got.as_ref();
     let standing = got.map_or_else(
-        || paper.t("not read", "sin leer").to_owned(),
-        |got| {
-            format!(
-                "{} ({})",
-                paper.t(&got.english, &got.spanish),
-                paper.at(&got.day, got.at)
-            )
-        },
+        || paper.t(words::sheet_hand_over::not_read()).to_owned(),
+        |got| format!("{} ({})", paper.of(&got.text), paper.at(&got.day, got.at)),
     );
     let paint = one.paint.as_ref().map(|paint| {
         let word = match paint.state {
-            PaintState::Laid => paper.t("laid", "puesta"),
-            PaintState::Checked => paper.t("checked", "comprobada"),
-            PaintState::Scraped => paper.t("GONE", "BORRADA"),
+            PaintState::Laid => paper.t(words::sheet_hand_over::laid()),
+            PaintState::Checked => paper.t(words::sheet_hand_over::checked()),
+            PaintState::Scraped => paper.t(words::sheet_hand_over::gone()),
         };
         format!("{word}, {}", paint.generation)
     });
@@ -103,10 +97,10 @@ fn station(paper: &Paper, one: &HandOverStation) -> Vec<String> {
 
 fn steps(paper: &Paper, run: &HandOver) -> Markup {
     let columns = [
-        paper.t("#station of the face", "#estación de la cara"),
-        paper.t("#may be off, ft", "#puede variar, ft"),
-        paper.t("#dig to before, ft", "#cavar antes a, ft"),
-        paper.t("#dig to after, ft", "#cavar después a, ft"),
+        paper.t(words::sheet_hand_over::station_of_the_face()),
+        paper.t(words::sheet_hand_over::may_be_off_ft()),
+        paper.t(words::sheet_hand_over::dig_to_before_ft()),
+        paper.t(words::sheet_hand_over::dig_to_after_ft()),
     ];
     let rows: Vec<Vec<String>> = run
         .steps

@@ -3,8 +3,8 @@
 use day::read_as;
 use day::time::Time;
 use earthwork::length::{Form, Length};
-use earthwork::words::Language;
 use maud::{DOCTYPE, Markup, PreEscaped, html};
+use words::{Fixed, Language, Text};
 
 use crate::store::Head;
 use crate::store::photos::{PhotoError, Photos};
@@ -82,11 +82,13 @@ impl Paper {
     }
 
     /// The words in the reader's language.
-    pub(super) fn t<'a>(&self, english: &'a str, spanish: &'a str) -> &'a str {
-        match self.language {
-            Language::English => english,
-            Language::Spanish => spanish,
-        }
+    pub(super) fn t(&self, words: Fixed) -> &'static str {
+        words.of(self.language)
+    }
+
+    /// A sentence in the reader's language.
+    pub(super) fn of<'a>(&self, text: &'a Text) -> &'a str {
+        text.of(self.language)
     }
 
     pub(super) fn language(&self) -> Language {
@@ -95,12 +97,12 @@ impl Paper {
 
     /// A set-up's name as people read it.
     pub(super) fn set_up(&self, id: &str) -> String {
-        read_as::set_up(id, self.language)
+        read_as::set_up(id).take(self.language)
     }
 
     /// A gravel patch's name as people read it.
     pub(super) fn patch(&self, id: &str) -> String {
-        read_as::patch(id, self.language)
+        read_as::patch(id).take(self.language)
     }
 
     /// The minute of a moment, with its day when that is another than the sheet's.
@@ -115,7 +117,7 @@ impl Paper {
 
     /// The whole sheet.
     pub(super) fn sheet(&self, title: &str, body: &Markup) -> String {
-        let lang = self.t("en", "es");
+        let lang = self.language.code();
         let page = html! {
             (DOCTYPE)
             html lang=(lang) {
@@ -142,17 +144,11 @@ impl Paper {
         html! {
             footer.foot {
                 p {
-                    (self.t("Head of the chain at entry ", "Cabeza de la cadena en el asiento ")) (self.head.seq) ": "
+                    (self.t(words::sheet::head_chain_entry())) (self.head.seq) ": "
                     span.head { (self.head.hash) }
                 }
-                p { (self.t(
-                    "Whoever holds this sheet can prove that the log was not changed up to this entry. It proves what was written, not that a person saw it or that a reading was true.",
-                    "Quien tenga esta hoja puede probar que el registro no se cambió hasta este asiento. Prueba lo que se escribió, no que alguien lo vio ni que una lectura fue cierta.",
-                )) }
-                p { (self.t(
-                    "A reminder, not a guard: nothing here was sensed. The engineer of record, local codes, the one-call locate and the competent person come before anything printed here.",
-                    "Un recordatorio, no un guardián: nada de esto se midió solo. El ingeniero responsable, las normas, el aviso de excavación y la persona competente valen más que lo impreso aquí.",
-                )) }
+                p { (self.t(words::sheet::whoever_holds_this_sheet_can())) }
+                p { (self.t(words::sheet::a_reminder_not_a_guard())) }
             }
         }
     }
@@ -166,7 +162,7 @@ impl Paper {
         };
         html! {
             @if rows.is_empty() {
-                p { (self.t("None.", "Ninguno.")) }
+                p { (self.t(words::sheet::none())) }
             } @else {
                 table {
                     thead { tr {

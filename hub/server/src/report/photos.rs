@@ -27,18 +27,18 @@ fn figure(paper: &Paper, photo: &PhotoCard) -> Markup {
         figure {
             @match &photo.sha256 {
                 None if photo.given_up.is_some() => p.owed {
-                    (paper.t("Promised by ", "Anunciada por ")) (photo.by)
-                    (paper.t(" and not waited for any more: ", " y ya no se espera: ")) (photo.given_up.as_deref().unwrap_or_default())
+                    (paper.t(words::sheet_photos::promised_by())) (photo.by)
+                    (paper.t(words::sheet_photos::not_waited_for_any_more())) (photo.given_up.as_deref().unwrap_or_default())
                 }
-                None => p.owed { (paper.t("Promised and not delivered: still on the phone of ", "Anunciada y no entregada: sigue en el teléfono de ")) (photo.by) "." }
+                None => p.owed { (paper.t(words::sheet_photos::promised_and_not_delivered())) (photo.by) "." }
                 Some(sha256) => (picture(paper, photo, sha256))
             }
             figcaption {
                 strong { (of(paper, photo)) } " "
                 @if !photo.words.is_empty() { "“" (photo.words) "” " }
                 (photo.by) ", " (date(photo.at)) " " (to_the_second(photo.at)) "; "
-                (paper.t("entry ", "asiento ")) (photo.seq)
-                @if let Some(entry) = photo.entry { (paper.t(", with entry ", ", con el asiento ")) (entry) }
+                (paper.t(words::sheet_photos::entry())) (photo.seq)
+                @if let Some(entry) = photo.entry { (paper.t(words::sheet_photos::with_entry())) (entry) }
                 "."
                 @if let Some(sha256) = &photo.sha256 { br; span.head { "SHA-256 " (sha256) } }
             }
@@ -50,14 +50,8 @@ fn picture(paper: &Paper, photo: &PhotoCard, sha256: &str) -> Markup {
     html! {
         @match paper.photo(sha256) {
             Ok(bytes) => img src=(format!("data:image/jpeg;base64,{}", BASE64_STANDARD.encode(bytes))) alt=(of(paper, photo));
-            Err(PhotoError::Touched { .. }) => p.owed { (paper.t(
-                "NOT SHOWN: the file of this photo was touched after it came. Its bytes do not give the hash that the log names.",
-                "NO SE MUESTRA: cambiaron el archivo de esta foto después de que llegó. Su contenido no da la huella que nombra el registro.",
-            )) }
-            Err(_) => p.owed { (paper.t(
-                "NOT SHOWN: the file of this photo is missing from the data folder.",
-                "NO SE MUESTRA: falta el archivo de esta foto en la carpeta de datos.",
-            )) }
+            Err(PhotoError::Touched { .. }) => p.owed { (paper.t(words::sheet_photos::not_shown())) }
+            Err(_) => p.owed { (paper.t(words::sheet_photos::not_shown_2())) }
         }
     }
 }
@@ -66,7 +60,7 @@ fn picture(paper: &Paper, photo: &PhotoCard, sha256: &str) -> Markup {
 fn of(paper: &Paper, photo: &PhotoCard) -> String {
     match (&photo.mark, &photo.face) {
         (Some(mark), _) => mark.clone(),
-        (None, Some(face)) => format!("{} {face}", paper.t("face", "talud")),
-        (None, None) => paper.t("photo", "foto").to_owned(),
+        (None, Some(face)) => format!("{} {face}", paper.t(words::sheet_photos::face())),
+        (None, None) => paper.t(words::sheet_photos::photo()).to_owned(),
     }
 }

@@ -75,7 +75,7 @@ pub(super) fn profile(paper: &Paper, run: &HandOver) -> Markup {
     };
     let band = format!("M{}L{}Z", path(high, false), path(-low, true));
     html! {
-        svg viewBox=(format!("0 0 {WIDE} {tall}")) role="img" aria-label=(format!("{} {}", paper.t("Profile of", "Perfil de"), run.name)) {
+        svg viewBox=(format!("0 0 {WIDE} {tall}")) role="img" aria-label=(format!("{} {}", paper.t(words::sheet::profile_of()), run.name)) {
             path d=(band) fill="#eee" stroke="#000" stroke-dasharray="2 3" {}
             path d=(format!("M{}", path(0.0, false))) fill="none" stroke="#000" stroke-width="2.5" {}
             @for at in apart(line.iter().map(|(_, at)| *at), y, 13.0) {
@@ -94,7 +94,7 @@ pub(super) fn profile(paper: &Paper, run: &HandOver) -> Markup {
                 text x=(cx) y=(name) text-anchor="middle" font-size="11" { (shot.mark) @if !shot.stands { "?" } }
             }
             text x=(LEFT) y=(tall - 4.0) font-size="11" {
-                (paper.t("Stations in feet. Band: what is allowed. Whisker: how sure. Hollow, ?: shoot it again. Allowed ", "Estaciones en pies. Franja: lo permitido. Bigote: la duda. Hueco, ?: lea otra vez. Permitido "))
+                (paper.t(words::sheet::stations_in_feet()))
                 "+" (feet(run.tolerance.high)) " −" (feet(run.tolerance.low))
             }
         }

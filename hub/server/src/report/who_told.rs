@@ -14,20 +14,20 @@ pub(super) fn sheet(paper: &Paper, told: &Told) -> String {
     let asked = &told.asked;
     let question = format!(
         "{} {} {} ({}, {}) {} {} {} {}?",
-        paper.t("Who told", "¿Quién mandó a"),
+        paper.t(words::sheet_who_told::who_told()),
         asked.machine,
-        paper.t("to dig near", "excavar cerca de"),
+        paper.t(words::sheet_who_told::to_dig_near()),
         feet(asked.near.x),
         feet(asked.near.y),
-        paper.t("between", "entre"),
+        paper.t(words::sheet_who_told::between()),
         moment(told, asked.from),
-        paper.t("and", "y"),
+        paper.t(words::sheet_who_told::and()),
         moment(told, asked.to)
     );
     let several = told.days.len() > 1;
     let body = html! {
         @if told.days.is_empty() {
-            p.answer { (paper.t("The log has no day in this time.", "El registro no tiene ningún día en este tiempo.")) }
+            p.answer { (paper.t(words::sheet_who_told::log_has_no_day_this())) }
         }
         @for page in &told.days {
             section.sheet {
@@ -51,28 +51,28 @@ fn moment(told: &Told, at: Time) -> String {
 fn one(paper: &Paper, page: &ToldPage) -> Markup {
     let asked = &page.asked;
     html! {
-        p.answer { (paper.t(&page.english, &page.spanish)) }
+        p.answer { (paper.of(&page.text)) }
         p {
-            (paper.t("From ", "De ")) (in_full(asked.from)) (paper.t(" to ", " a ")) (in_full(asked.to))
-            (paper.t("; what lies within ", "; lo que queda a menos de ")) (feet(page.within))
-            (paper.t(" ft of the place.", " ft del lugar."))
+            (paper.t(words::sheet_who_told::from())) (in_full(asked.from)) (paper.t(words::sheet_who_told::to())) (in_full(asked.to))
+            (paper.t(words::sheet_who_told::what_lies_within())) (feet(page.within))
+            (paper.t(words::sheet_who_told::ft_of_the_place()))
         }
-        h3 { (paper.t("What the log does not say", "Lo que el registro no dice")) }
+        h3 { (paper.t(words::sheet_who_told::what_log_does_not_say())) }
         (gaps(paper, &page.gaps))
-        h3 { (paper.t("Calls", "Órdenes")) }
+        h3 { (paper.t(words::sheet_who_told::calls())) }
         (calls(paper, page))
-        h3 { (paper.t("Readings there", "Lecturas ahí")) }
+        h3 { (paper.t(words::sheet_who_told::readings_there())) }
         (sentences(paper, &page.readings))
-        h3 { (paper.t("Lasers behind these calls", "Láseres detrás de estas órdenes")) }
+        h3 { (paper.t(words::sheet_who_told::lasers_behind_these_calls())) }
         (lasers(paper, page))
-        h3 { (paper.t("Lines that nobody may cross", "Líneas que nadie cruza")) }
+        h3 { (paper.t(words::sheet_who_told::lines_that_nobody_may_cross())) }
         (lines(paper, page))
-        h3 { (paper.t("Targets and marks", "Rasantes y marcas")) }
+        h3 { (paper.t(words::sheet_who_told::targets_and_marks())) }
         (targets(paper, page))
-        h3 { (paper.t("Notes, photos, queries, amendments", "Notas, fotos, consultas, enmiendas")) }
+        h3 { (paper.t(words::sheet_who_told::notes_photos_queries_amendments())) }
         (sentences(paper, &page.papers))
         (figures(paper, &page.photos))
-        h3 { (paper.t("Pressed and said for this machine", "Apretado y dicho para esta máquina")) }
+        h3 { (paper.t(words::sheet_who_told::pressed_said_for_this_machine())) }
         (sentences(paper, &page.presses))
     }
 }
@@ -80,14 +80,14 @@ fn one(paper: &Paper, page: &ToldPage) -> Markup {
 fn gaps(paper: &Paper, gaps: &[Gap]) -> Markup {
     html! {
         @if gaps.is_empty() {
-            p { (paper.t("No gap was found by the rules of this page.", "Las reglas de esta hoja no hallaron huecos.")) }
+            p { (paper.t(words::sheet_who_told::no_gap_found_by_rules())) }
         } @else {
             ul { @for gap in gaps {
                 li {
                     @if let (Some(from), Some(to)) = (gap.from, gap.to) {
                         (to_the_minute(from)) "–" (to_the_minute(to)) ": "
                     }
-                    (paper.t(&gap.english, &gap.spanish))
+                    (paper.of(&gap.text))
                 }
             } }
         }
@@ -96,16 +96,16 @@ fn gaps(paper: &Paper, gaps: &[Gap]) -> Markup {
 
 fn calls(paper: &Paper, page: &ToldPage) -> Markup {
     let columns = [
-        paper.t("#entry", "#asiento"),
-        paper.t("sent", "enviada"),
-        paper.t("by", "quién"),
-        paper.t("mark", "marca"),
-        paper.t("called", "se dijo"),
-        paper.t("on the screen, as painted", "en la pantalla, tal cual"),
-        paper.t("painted", "mostrada"),
-        paper.t("GOT IT", "ENTENDIDO"),
-        paper.t("laser", "láser"),
-        paper.t("target", "rasante"),
+        paper.t(words::sheet_who_told::entry()),
+        paper.t(words::sheet_who_told::sent()),
+        paper.t(words::sheet_who_told::by()),
+        paper.t(words::sheet_who_told::mark()),
+        paper.t(words::sheet_who_told::called()),
+        paper.t(words::sheet_who_told::on_the_screen_as_painted()),
+        paper.t(words::sheet_who_told::painted()),
+        paper.t(words::sheet_who_told::got_it()),
+        paper.t(words::sheet_who_told::laser()),
+        paper.t(words::sheet_who_told::target()),
     ];
     let rows: Vec<Vec<String>> = page
         .calls
@@ -116,7 +116,7 @@ fn calls(paper: &Paper, page: &ToldPage) -> Markup {
                 to_the_second(call.sent_at),
                 call.by.clone(),
                 or_dash(call.mark.clone(), |mark| mark),
-                paper.t(&call.english, &call.spanish).to_owned(),
+                paper.of(&call.text).to_owned(),
                 or_dash(call.shown_text.clone(), |text| text),
                 or_dash(call.shown_at, to_the_second),
                 or_dash(call.got_at, to_the_second),
@@ -132,29 +132,29 @@ fn calls(paper: &Paper, page: &ToldPage) -> Markup {
 
 fn lasers(paper: &Paper, page: &ToldPage) -> Markup {
     html! {
-        @if page.lasers.is_empty() { p { (paper.t("None.", "Ninguno.")) } }
+        @if page.lasers.is_empty() { p { (paper.t(words::sheet_who_told::none())) } }
         @for proof in &page.lasers {
             h3 { (paper.set_up(&proof.set_up)) ", " (proof.laser) ", " (proof.benchmark) }
             ul {
                 @for (name, check) in [
-                    (paper.t("Good before the first call", "Bien antes de la primera"), &proof.before),
-                    (paper.t("Next check after the last call", "Comprobación siguiente a la última"), &proof.after),
+                    (paper.t(words::sheet_who_told::good_before_the_first_call()), &proof.before),
+                    (paper.t(words::sheet_who_told::next_check_after_last_call()), &proof.after),
                 ] {
                     li {
                         (name) ": "
                         @match check {
                             Some(check) => { (to_the_minute(check.at)) " " (check.benchmark) " " (signed(check.residual)) " ft, " (check.by) }
-                            None => { (paper.t("none", "ninguna")) }
+                            None => { (paper.t(words::sheet_who_told::none_2())) }
                         }
                     }
                 }
                 @for doubt in &proof.doubts {
                     li {
                         (doubt.mark) " " (or_dash(doubt.dev, signed)) " ft; "
-                        (paper.t("if the laser had moved before: ", "si el láser se hubiera movido antes: "))
+                        (paper.t(words::sheet_who_told::if_laser_had_moved_before()))
                         (or_dash(doubt.dev_if_moved, signed)) " ft: "
-                        @if doubt.standing.is_owed() { (paper.t("it was to be shot again", "había que leer otra vez")) }
-                        @else { (paper.t("the verdict is the same either way", "el veredicto es igual de ambos modos")) }
+                        @if doubt.standing.is_owed() { (paper.t(words::sheet_who_told::shot_again())) }
+                        @else { (paper.t(words::sheet_who_told::verdict_same_either_way())) }
                     }
                 }
             }
@@ -164,13 +164,13 @@ fn lasers(paper: &Paper, page: &ToldPage) -> Markup {
 
 fn lines(paper: &Paper, page: &ToldPage) -> Markup {
     html! {
-        @if page.lines.is_empty() { p { (paper.t("None within 15 ft.", "Ninguna a menos de 15 ft.")) } }
+        @if page.lines.is_empty() { p { (paper.t(words::sheet_who_told::none_within_15_ft())) } }
         ul {
             @for line in &page.lines {
-                li { (line.line) ": " (paper.t("the place that was asked about lies ", "el lugar preguntado queda ")) (signed(line.inside)) " ft " (paper.t("from it (minus is over it)", "de ella (menos es pasado)")) }
+                li { (line.line) ": " (paper.t(words::sheet_who_told::place_asked_about_lies())) (signed(line.inside)) " ft " (paper.t(words::sheet_who_told::from_minus_over())) }
             }
             @for edge in &page.edges {
-                li { (to_the_minute(edge.said.at)) " " (edge.said.by) ": " (paper.t(&edge.said.english, &edge.said.spanish)) }
+                li { (to_the_minute(edge.said.at)) " " (edge.said.by) ": " (paper.of(&edge.said.text)) }
             }
         }
     }
@@ -182,21 +182,21 @@ fn targets(paper: &Paper, page: &ToldPage) -> Markup {
             @for target in &page.targets {
                 li {
                     (target.name) " r" (target.revision)
-                    @if let Some(by) = &target.typed_by { "; " (paper.t("typed by ", "tecleado por ")) (by) }
-                    @if let Some(by) = &target.proved_by { "; " (paper.t("typed a second time by ", "tecleado otra vez por ")) (by) }
-                    @for change in &target.changes { "; " (to_the_minute(change.at)) " " (paper.t(&change.english, &change.spanish)) }
+                    @if let Some(by) = &target.typed_by { "; " (paper.t(words::sheet_who_told::typed_by())) (by) }
+                    @if let Some(by) = &target.proved_by { "; " (paper.t(words::sheet_who_told::typed_a_second_time_by())) (by) }
+                    @for change in &target.changes { "; " (to_the_minute(change.at)) " " (paper.of(&change.text)) }
                 }
             }
             @for mark in &page.marks {
                 li {
                     (mark.mark) ", " (feet(mark.away)) " ft"
-                    @if let Some(dig_to) = mark.dig_to { "; " (paper.t("dig to ", "cavar a ")) (feet(dig_to)) " ft" }
+                    @if let Some(dig_to) = mark.dig_to { "; " (paper.t(words::sheet_who_told::dig_to())) (feet(dig_to)) " ft" }
                     @if let Some(paint) = &mark.paint {
-                        "; " (paper.t("laid ", "puesta ")) (paint.generation) "×, " (paper.t("last by ", "la última por ")) (paint.by) " " (to_the_minute(paint.at))
-                        @if paint.state == PaintState::Checked { ", " (paper.t("checked", "comprobada")) }
+                        "; " (paper.t(words::sheet_who_told::laid())) (paint.generation) "×, " (paper.t(words::sheet_who_told::last_by())) (paint.by) " " (to_the_minute(paint.at))
+                        @if paint.state == PaintState::Checked { ", " (paper.t(words::sheet_who_told::checked())) }
                         @if let Some(doubt) = paint.doubt { " ±" (feet(doubt)) " ft" }
                     }
-                    @for laid in &mark.laid { "; " (to_the_minute(laid.at)) " " (laid.by) ": " (paper.t(&laid.english, &laid.spanish)) }
+                    @for laid in &mark.laid { "; " (to_the_minute(laid.at)) " " (laid.by) ": " (paper.of(&laid.text)) }
                 }
             }
         }
@@ -205,10 +205,10 @@ fn targets(paper: &Paper, page: &ToldPage) -> Markup {
 
 fn sentences(paper: &Paper, said: &[Sentence]) -> Markup {
     let columns = [
-        paper.t("#entry", "#asiento"),
-        paper.t("at", "hora"),
-        paper.t("by", "quién"),
-        paper.t("what", "qué"),
+        paper.t(words::sheet_who_told::entry()),
+        paper.t(words::sheet_who_told::at()),
+        paper.t(words::sheet_who_told::by()),
+        paper.t(words::sheet_who_told::what()),
     ];
     let rows: Vec<Vec<String>> = said
         .iter()
@@ -217,7 +217,7 @@ fn sentences(paper: &Paper, said: &[Sentence]) -> Markup {
                 one.seq.to_string(),
                 to_the_second(one.at),
                 one.by.clone(),
-                paper.t(&one.english, &one.spanish).to_owned(),
+                paper.of(&one.text).to_owned(),
             ]
         })
         .collect();

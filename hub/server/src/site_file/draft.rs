@@ -7,6 +7,7 @@ use earthwork::target::{KeptNet, Shape};
 use indexmap::IndexMap;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+use words::Text;
 
 use super::fields::Fields;
 use super::form::FormOf;
@@ -34,9 +35,8 @@ pub struct DraftFault {
     /// The field, as `run.steps.1.elevation`; empty when it is about the whole thing.
     pub field: String,
     /// What is wrong and what to do.
-    pub english: String,
-    /// The same in Spanish.
-    pub spanish: String,
+    #[serde(flatten)]
+    pub text: Text,
     /// Odd, but it can be used.
     pub warning: bool,
 }
@@ -65,8 +65,7 @@ impl DraftFault {
                 .filter(|_| own.is_some())
                 .unwrap_or_default()
                 .to_owned(),
-            english: fault.message.clone(),
-            spanish: fault.spanish.clone(),
+            text: fault.text.clone(),
             warning: fault.warning,
         }
     }
@@ -191,20 +190,15 @@ fn placed(
     numbers: &IndexMap<&str, Vec<usize>>,
     drafts: &[Draft],
 ) -> DraftFault {
-    let spanish = fault
-        .spanish
-        .clone()
-        .unwrap_or_else(|| fault.message.clone());
     if fault.file != FILE {
         let draft = drafts
             .iter()
             .position(|draft| draft.typed.says(&fault.file));
-        let at = |text: &str| format!("{} {}: {text}", fault.file, fault.line);
+        let (file, line) = (&fault.file, fault.line);
         return DraftFault {
             draft,
             field: "file".to_owned(),
-            english: at(&fault.message),
-            spanish: at(&spanish),
+            text: Text::in_each(|language| format!("{file} {line}: {}", fault.text.of(language))),
             warning: fault.warning,
         };
     }
@@ -225,8 +219,7 @@ fn placed(
         return DraftFault {
             draft,
             field: field.to_owned(),
-            english: fault.message,
-            spanish,
+            text: fault.text,
             warning: fault.warning,
         };
     };
@@ -238,10 +231,9 @@ fn placed(
     DraftFault {
         draft,
         field,
-        english: name.map_or(fault.message, |name| {
-            format!("{}: not there yet. Give it.", name.english)
+        text: name.map_or(fault.text, |name| {
+            words::site_file::not_there_yet(&Text::from(name))
         }),
-        spanish: name.map_or(spanish, |name| format!("{}: falta. Póngalo.", name.spanish)),
         warning: fault.warning,
     }
 }

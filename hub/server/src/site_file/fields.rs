@@ -9,8 +9,9 @@ use earthwork::point::Point;
 use serde::de::DeserializeOwned;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
+use words::Text;
 
-use super::notes::{Notes, Said};
+use super::notes::Notes;
 
 /// No figure of a site comes to more, in any unit.
 const MOST: f64 = 1e9;
@@ -19,21 +20,25 @@ const MOST: f64 = 1e9;
 pub(super) struct Fields<'a, 't> {
     table: &'a DeTable<'t>,
     at: usize,
-    what: String,
+    what: Text,
     used: RefCell<BTreeSet<String>>,
 }
 
 impl<'a, 't> Fields<'a, 't> {
     /// The whole document.
     pub(super) fn whole(document: &'a Spanned<DeTable<'t>>) -> Self {
-        Self::of(document.get_ref(), document.span(), "the site file")
+        Self::of(
+            document.get_ref(),
+            document.span(),
+            words::site_file::the_site_file().into(),
+        )
     }
 
-    fn of(table: &'a DeTable<'t>, span: Range<usize>, what: &str) -> Self {
+    fn of(table: &'a DeTable<'t>, span: Range<usize>, what: Text) -> Self {
         Self {
             table,
             at: span.start,
-            what: what.to_owned(),
+            what,
             used: RefCell::new(BTreeSet::new()),
         }
     }
@@ -64,14 +69,7 @@ impl<'a, 't> Fields<'a, 't> {
     fn needed(&self, notes: &mut Notes, key: &str) -> Option<&'a Spanned<DeValue<'t>>> {
         let found = self.find(key);
         if found.is_none() {
-            notes.missing_at(
-                self.at,
-                key,
-                Said::new(
-                    format!("{} has no `{key}`. Add it.", self.what),
-                    format!("Falta `{key}`. Agréguelo."),
-                ),
-            );
+            notes.missing_at(self.at, key, words::site_file::has_no(&self.what, &key));
         }
         found
     }
@@ -82,12 +80,7 @@ impl<'a, 't> Fields<'a, 't> {
         }
         notes.said_at(
             value.span().start,
-            Said::new(
-                format!(
-                    "`{key}` must be text in quotes, a length with its unit: {key} = \"98.50 ft\"."
-                ),
-                format!("`{key}` debe ser una medida con su unidad, como 98.50 ft."),
-            ),
+            words::site_file::must_text_quotes_length_with(&key),
         );
         None
     }
@@ -100,13 +93,7 @@ impl<'a, 't> Fields<'a, 't> {
             DeValue::Integer(number) => Some(number.as_str().to_owned()),
             DeValue::Float(number) => Some(number.as_str().to_owned()),
             _ => {
-                notes.said_at(
-                    value.span().start,
-                    Said::new(
-                        format!("`{key}` must be a number."),
-                        format!("`{key}` debe ser un número."),
-                    ),
-                );
+                notes.said_at(value.span().start, words::site_file::must_be_a_number(&key));
                 None
             }
         }
@@ -120,10 +107,7 @@ impl<'a, 't> Fields<'a, 't> {
         }
         notes.said_at(
             value.span().start,
-            Said::new(
-                format!("`{key}` must be text in quotes."),
-                format!("`{key}` debe ser texto."),
-            ),
+            words::site_file::must_be_text_in_quotes(&key),
         );
         None
     }
@@ -143,13 +127,7 @@ impl<'a, 't> Fields<'a, 't> {
             None => false,
             Some((DeValue::Boolean(flag), _)) => *flag,
             Some((_, span)) => {
-                notes.said_at(
-                    span.start,
-                    Said::new(
-                        format!("`{key}` must be true or false."),
-                        format!("`{key}` debe ser sí o no."),
-                    ),
-                );
+                notes.said_at(span.start, words::site_file::must_be_true_or_false(&key));
                 false
             }
         }
@@ -166,12 +144,7 @@ impl<'a, 't> Fields<'a, 't> {
         if number.is_none() {
             notes.said_at(
                 self.at(key),
-                Said::new(
-                    format!("`{key}`: “{text}” is not a number within 1,000,000,000 either way."),
-                    format!(
-                        "`{key}`: «{text}» no es un número entre -1,000,000,000 y 1,000,000,000."
-                    ),
-                ),
+                words::site_file::not_number_within_1_000(&key, &text),
             );
         }
         number
@@ -183,8 +156,7 @@ impl<'a, 't> Fields<'a, 't> {
         match word(&text) {
             Ok(word) => Some(word),
             Err(why) => {
-                let spanish = format!("`{key}`: «{text}» no es de la lista.");
-                notes.said_at(self.at(key), Said::new(format!("`{key}`: {why}."), spanish));
+                notes.said_at(self.at(key), words::site_file::not_of_the_list(&key, &why));
                 None
             }
         }
@@ -212,13 +184,13 @@ impl<'a, 't> Fields<'a, 't> {
         &self,
         notes: &mut Notes,
         key: &str,
-        read: impl Fn(&str) -> Result<T, Said>,
+        read: impl Fn(&str) -> Result<T, Text>,
     ) -> Option<T> {
         let text = self.plain(notes, key)?;
         match read(&text) {
             Ok(value) => Some(value),
             Err(why) => {
-                notes.said_at(self.at(key), why.about(&format!("`{key}`")));
+                notes.said_at(self.at(key), words::site_file::at(&key, &why));
                 None
             }
         }
@@ -291,7 +263,11 @@ impl<'a, 't> Fields<'a, 't> {
     pub(super) fn table(&self, notes: &mut Notes, key: &str) -> Option<Self> {
         let value = self.find(key)?;
         if let DeValue::Table(table) = value.get_ref() {
-            return Some(Self::of(table, value.span(), &format!("`{key}`")));
+            return Some(Self::of(
+                table,
+                value.span(),
+                Text::alike(&format!("`{key}`")),
+            ));
         }
         notes.wrong_at(
             value.span().start,
@@ -325,7 +301,7 @@ impl<'a, 't> Fields<'a, 't> {
                 notes.wrong_at(item.span().start, format!("Each `{key}` must be a table."));
                 continue;
             };
-            let fields = Self::of(table, item.span(), &format!("This {key}"));
+            let fields = Self::of(table, item.span(), words::site_file::this(&key));
             fields.stands(notes, kind);
             found.extend(read(notes, &fields));
             fields.done(notes);
@@ -362,7 +338,7 @@ impl<'a, 't> Fields<'a, 't> {
                     name.span().start,
                     format!(
                         "{} has no place for `{}`. It knows: {}.",
-                        self.what,
+                        self.what.english,
                         name.get_ref(),
                         known.join(", ")
                     ),
@@ -383,8 +359,8 @@ fn length(notes: &mut Notes, key: &str, value: &Spanned<DeValue<'_>>) -> Option<
     match parse(&text) {
         Ok(length) => Some(length),
         Err(error) => {
-            let said = Said::new(error.to_string(), error.spanish());
-            notes.said_at(value.span().start, said.about(&format!("`{key}`")));
+            let said = error.text();
+            notes.said_at(value.span().start, words::site_file::at(&key, &said));
             None
         }
     }
@@ -400,10 +376,7 @@ fn list<'a, 't>(
     }
     notes.said_at(
         value.span().start,
-        Said::new(
-            format!("`{key}` must be a list in brackets."),
-            format!("`{key}` debe ser una lista."),
-        ),
+        words::site_file::must_list_brackets(&key),
     );
     None
 }
@@ -413,10 +386,7 @@ fn point(notes: &mut Notes, key: &str, value: &Spanned<DeValue<'_>>) -> Option<P
     let [x, y] = items.as_slice() else {
         notes.said_at(
             value.span().start,
-            Said::new(
-                format!("`{key}` must be a point, east then north: [\"12.00 ft\", \"30.00 ft\"]."),
-                format!("`{key}` debe ser un punto: este y luego norte, como 12.00 ft y 30.00 ft."),
-            ),
+            words::site_file::must_point_east_then_north(&key),
         );
         return None;
     };

@@ -1,6 +1,7 @@
 //! The form for each thing of a site: its fields in order, with their names in both languages. A phone draws it; the
 //! reader of drafts reads it; a test holds the two together.
 
+use ::words::{Fixed, Language, Text};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -164,40 +165,44 @@ pub struct Word {
     pub name: Name,
 }
 
-pub(super) fn name(english: &'static str, spanish: &'static str) -> Name {
-    Name { english, spanish }
+impl From<Fixed> for Name {
+    fn from(words: Fixed) -> Self {
+        Self {
+            english: words.of(Language::English),
+            spanish: words.of(Language::Spanish),
+        }
+    }
 }
 
-pub(super) fn needed(
-    key: &'static str,
-    english: &'static str,
-    spanish: &'static str,
-    takes: Takes,
-) -> Field {
+impl From<Name> for Text {
+    fn from(name: Name) -> Self {
+        Self {
+            english: name.english.to_owned(),
+            spanish: name.spanish.to_owned(),
+        }
+    }
+}
+
+pub(super) fn needed(key: &'static str, name: Fixed, takes: Takes) -> Field {
     Field {
         key,
-        name: name(english, spanish),
+        name: name.into(),
         needed: true,
         takes,
     }
 }
 
-pub(super) fn may(
-    key: &'static str,
-    english: &'static str,
-    spanish: &'static str,
-    takes: Takes,
-) -> Field {
+pub(super) fn may(key: &'static str, name: Fixed, takes: Takes) -> Field {
     Field {
         needed: false,
-        ..needed(key, english, spanish, takes)
+        ..needed(key, name, takes)
     }
 }
 
-pub(super) fn words(list: &[(&'static str, &'static str, &'static str)]) -> Takes {
-    let words = list.iter().map(|(id, english, spanish)| Word {
+pub(super) fn words(list: &[(&'static str, Fixed)]) -> Takes {
+    let words = list.iter().map(|(id, name)| Word {
         id,
-        name: name(english, spanish),
+        name: (*name).into(),
     });
     Takes::Word {
         words: words.collect(),
@@ -205,17 +210,16 @@ pub(super) fn words(list: &[(&'static str, &'static str, &'static str)]) -> Take
 }
 
 pub(super) fn sides() -> Takes {
-    words(&[("left", "left", "izquierda"), ("right", "right", "derecha")])
+    words(&[
+        ("left", words::form::left()),
+        ("right", words::form::right()),
+    ])
 }
 
 pub(super) fn units() -> Takes {
     words(&[
-        ("foot", "feet", "pies"),
-        (
-            "survey_foot",
-            "US survey feet",
-            "pies de topografía (EE. UU.)",
-        ),
-        ("metre", "metres", "metros"),
+        ("foot", words::form::feet()),
+        ("survey_foot", words::form::us_survey_feet()),
+        ("metre", words::form::metres()),
     ])
 }

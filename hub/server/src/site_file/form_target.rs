@@ -4,162 +4,100 @@ use super::form::{Field, Takes, may, needed, sides, units, words};
 
 pub(super) fn fields() -> Vec<Field> {
     let layers = vec![
-        needed("name", "Name", "Nombre", Takes::Text),
-        needed("thickness", "Thickness", "Espesor", Takes::Size),
+        needed("name", words::form::name(), Takes::Text),
+        needed("thickness", words::form::thickness(), Takes::Size),
     ];
     let tolerance = vec![
-        needed("high", "Allowed high", "Alto permitido", Takes::Size),
-        needed("low", "Allowed low", "Hondo permitido", Takes::Size),
+        needed("high", words::form::allowed_high(), Takes::Size),
+        needed("low", words::form::allowed_low(), Takes::Size),
     ];
     let undercuts = vec![
-        needed("name", "Name", "Nombre", Takes::Text),
-        needed(
-            "within",
-            "Corners in order",
-            "Esquinas en orden",
-            Takes::Points,
-        ),
-        needed("depth", "Deeper by", "Más hondo por", Takes::Size),
-        needed(
-            "material",
-            "Filled again with",
-            "Se rellena con",
-            Takes::Text,
-        ),
-        may("lifts", "Lifts", "Capas de relleno", Takes::Number),
+        needed("name", words::form::name(), Takes::Text),
+        needed("within", words::form::corners_in_order(), Takes::Points),
+        needed("depth", words::form::deeper_by(), Takes::Size),
+        needed("material", words::form::filled_again_with(), Takes::Text),
+        may("lifts", words::form::lifts(), Takes::Number),
     ];
     vec![
-        needed("id", "Short name", "Nombre corto", Takes::Text),
+        needed("id", words::form::short_name(), Takes::Text),
         needed(
             "name",
-            "Name on the operator's screen",
-            "Nombre en la pantalla del operador",
+            words::form::name_on_the_operator_screen(),
             Takes::Text,
         ),
+        needed("surface", words::form::its_elevation_is_of(), Takes::Text),
         needed(
-            "surface",
-            "Its elevation is of",
-            "Su cota es de",
-            Takes::Text,
+            "shape",
+            words::form::shape(),
+            Takes::OneOf { tables: shapes() },
         ),
-        needed("shape", "Shape", "Forma", Takes::OneOf { tables: shapes() }),
         may(
             "layers",
-            "Layers under it, down to the dig",
-            "Capas debajo, hasta la excavación",
+            words::form::layers_under_down_dig(),
             Takes::Rows { fields: layers },
         ),
         may(
             "tolerance",
-            "Tolerance; the site's own when left out",
-            "Tolerancia; si falta, la de la obra",
+            words::form::tolerance(),
             Takes::Table { fields: tolerance },
         ),
-        may(
-            "within",
-            "Its edge; everywhere when left out",
-            "Su contorno; en todas partes si falta",
-            Takes::Points,
-        ),
+        may("within", words::form::its_edge(), Takes::Points),
         may(
             "guard_factor",
-            "Guard factor, 1 is usual",
-            "Factor de guarda, lo usual es 1",
+            words::form::guard_factor_1_is_usual(),
             Takes::Number,
         ),
         may(
             "undercut",
-            "Undercut zones",
-            "Zonas sobreexcavadas",
+            words::form::undercut_zones(),
             Takes::Rows { fields: undercuts },
         ),
     ]
 }
 
 fn shapes() -> Vec<Field> {
-    let table =
-        |key, english, spanish, fields| needed(key, english, spanish, Takes::Table { fields });
-    let elevation = || needed("elevation", "Elevation", "Cota", Takes::Length);
+    let table = |key, name, fields| needed(key, name, Takes::Table { fields });
+    let elevation = || needed("elevation", words::form::elevation(), Takes::Length);
     vec![
-        table("flat", "level", "a nivel", vec![elevation()]),
-        table("plane", "plane", "plano inclinado", plane()),
-        table("run", "run in steps", "tramo con escalones", run()),
-        table(
-            "along",
-            "profile along a line",
-            "perfil a lo largo de una línea",
-            along(),
-        ),
-        table("trench", "pipe trench", "zanja para tubo", trench()),
-        table("face", "cut face", "talud", face()),
+        table("flat", words::form::level(), vec![elevation()]),
+        table("plane", words::form::plane(), plane()),
+        table("run", words::form::run_in_steps(), run()),
+        table("along", words::form::profile_along_a_line(), along()),
+        table("trench", words::form::pipe_trench(), trench()),
+        table("face", words::form::cut_face(), face()),
         table(
             "contour",
-            "contour walked on the ground",
-            "curva de nivel caminada",
+            words::form::contour_walked_on_the_ground(),
             vec![
                 elevation(),
-                may(
-                    "band",
-                    "Off level by at most",
-                    "Fuera de nivel a lo más",
-                    Takes::Length,
-                ),
+                may("band", words::form::off_level_by_at_most(), Takes::Length),
             ],
         ),
-        table("fold", "planes folded", "planos con quiebre", fold()),
-        table(
-            "triangles",
-            "surface from a file",
-            "superficie de un archivo",
-            net(),
-        ),
-        table(
-            "strip",
-            "below the ground as it lies",
-            "bajo el terreno existente",
-            strip(),
-        ),
+        table("fold", words::form::planes_folded(), fold()),
+        table("triangles", words::form::surface_from_a_file(), net()),
+        table("strip", words::form::below_ground_as_lies(), strip()),
     ]
 }
 
 fn plane() -> Vec<Field> {
     vec![
-        needed("through", "A place on it", "Un lugar en él", Takes::Point),
-        needed("elevation", "Elevation there", "Cota ahí", Takes::Length),
-        needed(
-            "rise_east",
-            "Rise to the east",
-            "Sube hacia el este",
-            Takes::Rise,
-        ),
-        needed(
-            "rise_north",
-            "Rise to the north",
-            "Sube hacia el norte",
-            Takes::Rise,
-        ),
+        needed("through", words::form::a_place_on_it(), Takes::Point),
+        needed("elevation", words::form::elevation_there(), Takes::Length),
+        needed("rise_east", words::form::rise_to_the_east(), Takes::Rise),
+        needed("rise_north", words::form::rise_to_the_north(), Takes::Rise),
     ]
 }
 
 fn fold() -> Vec<Field> {
     let kinds = words(&[
-        (
-            "crown",
-            "crown: the lowest counts",
-            "lomo: cuenta el más bajo",
-        ),
-        (
-            "valley",
-            "valley: the highest counts",
-            "vaguada: cuenta el más alto",
-        ),
+        ("crown", words::form::crown()),
+        ("valley", words::form::valley()),
     ]);
     vec![
-        needed("kind", "Kind", "Clase", kinds),
+        needed("kind", words::form::kind(), kinds),
         needed(
             "planes",
-            "Planes",
-            "Planos",
+            words::form::planes(),
             Takes::Rows { fields: plane() },
         ),
     ]
@@ -167,46 +105,34 @@ fn fold() -> Vec<Field> {
 
 fn widths() -> [Field; 2] {
     [
-        needed(
-            "left",
-            "Width to the left",
-            "Ancho a la izquierda",
-            Takes::Length,
-        ),
-        needed(
-            "right",
-            "Width to the right",
-            "Ancho a la derecha",
-            Takes::Length,
-        ),
+        needed("left", words::form::width_to_the_left(), Takes::Length),
+        needed("right", words::form::width_to_the_right(), Takes::Length),
     ]
 }
 
 fn window() -> Field {
     may(
         "window",
-        "May fall off by, either way",
-        "Puede correrse, a cada lado",
+        words::form::may_fall_off_by_either(),
         Takes::Length,
     )
 }
 
 fn run() -> Vec<Field> {
     let steps = vec![
-        needed("from", "From station", "Desde", Takes::Length),
-        needed("elevation", "Elevation", "Cota", Takes::Length),
+        needed("from", words::form::from_station(), Takes::Length),
+        needed("elevation", words::form::elevation(), Takes::Length),
         window(),
     ];
     let mut fields = vec![
-        needed("start", "Station 0", "Estación 0", Takes::Point),
-        needed("toward", "Toward", "Hacia", Takes::Point),
-        needed("length", "Length", "Largo", Takes::Length),
+        needed("start", words::form::station_0(), Takes::Point),
+        needed("toward", words::form::toward(), Takes::Point),
+        needed("length", words::form::length(), Takes::Length),
     ];
     fields.extend(widths());
     fields.push(needed(
         "steps",
-        "Steps",
-        "Escalones",
+        words::form::steps(),
         Takes::Rows { fields: steps },
     ));
     fields
@@ -215,22 +141,16 @@ fn run() -> Vec<Field> {
 /// A line of straights and arcs.
 fn axis() -> Vec<Field> {
     let pieces = vec![
-        needed("to", "To", "Hasta", Takes::Point),
-        may(
-            "centre",
-            "Centre of an arc",
-            "Centro de un arco",
-            Takes::Point,
-        ),
-        may("turn", "The arc turns", "El arco gira", sides()),
+        needed("to", words::form::to(), Takes::Point),
+        may("centre", words::form::centre_of_an_arc(), Takes::Point),
+        may("turn", words::form::the_arc_turns(), sides()),
     ];
     vec![
-        needed("start", "Starts at", "Empieza en", Takes::Point),
-        may("first", "First station", "Primera estación", Takes::Length),
+        needed("start", words::form::starts_at(), Takes::Point),
+        may("first", words::form::first_station(), Takes::Length),
         needed(
             "pieces",
-            "Straights and arcs",
-            "Rectas y arcos",
+            words::form::straights_and_arcs(),
             Takes::Rows { fields: pieces },
         ),
     ]
@@ -238,12 +158,11 @@ fn axis() -> Vec<Field> {
 
 fn corners() -> Vec<Field> {
     vec![
-        needed("station", "Station", "Estación", Takes::Length),
-        needed("elevation", "Elevation", "Cota", Takes::Length),
+        needed("station", words::form::station(), Takes::Length),
+        needed("elevation", words::form::elevation(), Takes::Length),
         may(
             "curve",
-            "Length of vertical curve",
-            "Largo de curva vertical",
+            words::form::length_of_vertical_curve(),
             Takes::Length,
         ),
     ]
@@ -251,22 +170,20 @@ fn corners() -> Vec<Field> {
 
 fn along() -> Vec<Field> {
     let steps = vec![
-        needed("station", "Station", "Estación", Takes::Length),
-        needed("by", "Up + down −", "Sube + baja −", Takes::Length),
+        needed("station", words::form::station(), Takes::Length),
+        needed("by", words::form::up_down(), Takes::Length),
         window(),
     ];
     let mut fields = axis();
     fields.extend(widths());
     fields.push(needed(
         "profile",
-        "Where grades meet",
-        "Donde cambian las pendientes",
+        words::form::where_grades_meet(),
         Takes::Rows { fields: corners() },
     ));
     fields.push(may(
         "steps",
-        "Steps",
-        "Escalones",
+        words::form::steps(),
         Takes::Rows { fields: steps },
     ));
     fields
@@ -274,63 +191,46 @@ fn along() -> Vec<Field> {
 
 fn trench() -> Vec<Field> {
     let inverts = vec![
-        needed("station", "Station", "Estación", Takes::Length),
-        needed("elevation", "Invert", "Plantilla del tubo", Takes::Length),
+        needed("station", words::form::station(), Takes::Length),
+        needed("elevation", words::form::invert(), Takes::Length),
     ];
     let flows = words(&[
-        (
-            "up_station",
-            "toward higher stations",
-            "hacia estaciones mayores",
-        ),
-        ("down_station", "toward station 0", "hacia la estación 0"),
+        ("up_station", words::form::toward_higher_stations()),
+        ("down_station", words::form::toward_station_0()),
     ]);
     let mut fields = axis();
     fields.extend([
         needed(
             "inverts",
-            "Inverts",
-            "Plantillas",
+            words::form::inverts(),
             Takes::Rows { fields: inverts },
         ),
-        needed("flow", "Flows", "Corre", flows),
+        needed("flow", words::form::flows(), flows),
         needed(
             "outside_diameter",
-            "Outside diameter",
-            "Diámetro exterior",
+            words::form::outside_diameter(),
             Takes::Size,
         ),
-        needed(
-            "side",
-            "Room on each side",
-            "Espacio a cada lado",
-            Takes::Size,
-        ),
-        may("wall", "Pipe wall", "Pared del tubo", Takes::Size),
-        may("bedding", "Bedding", "Cama", Takes::Size),
-        may("least_fall", "Least fall", "Caída mínima", Takes::Rise),
+        needed("side", words::form::room_on_each_side(), Takes::Size),
+        may("wall", words::form::pipe_wall(), Takes::Size),
+        may("bedding", words::form::bedding(), Takes::Size),
+        may("least_fall", words::form::least_fall(), Takes::Rise),
     ]);
     fields
 }
 
 fn face() -> Vec<Field> {
     let parts = vec![
-        may("rise", "Rises", "Sube", Takes::Length),
-        may("run", "Goes back", "Se retira", Takes::Length),
+        may("rise", words::form::rises(), Takes::Length),
+        may("run", words::form::goes_back(), Takes::Length),
     ];
     let mut fields = axis();
     fields.extend([
-        needed("rises", "Rises to the", "Sube a la", sides()),
-        needed(
-            "toe",
-            "Toe",
-            "Pie del talud",
-            Takes::Rows { fields: corners() },
-        ),
+        needed("rises", words::form::rises_to_the(), sides()),
+        needed("toe", words::form::toe(), Takes::Rows { fields: corners() }),
         needed(
             "faces",
-            "From the toe outward",
-            "Desde el pie hacia afuera",
+            words::form::from_the_toe_outward(),
             Takes::Rows { fields: parts },
         ),
     ]);
@@ -339,37 +239,21 @@ fn face() -> Vec<Field> {
 
 fn net() -> Vec<Field> {
     vec![
-        may("kept", "Triangles of", "Triángulos de", Takes::Fixed),
-        may(
-            "file",
-            "File, sent with IMPORT",
-            "Archivo, mandado con IMPORTAR",
-            Takes::Text,
-        ),
-        may(
-            "name",
-            "Which surface in it",
-            "Cuál superficie",
-            Takes::Text,
-        ),
-        may("unit", "It counts in", "Cuenta en", units()),
+        may("kept", words::form::triangles_of(), Takes::Fixed),
+        may("file", words::form::file_sent_with_import(), Takes::Text),
+        may("name", words::form::which_surface_in_it(), Takes::Text),
+        may("unit", words::form::it_counts_in(), units()),
         may(
             "on_plan",
-            "Its coordinates are the plan's",
-            "Sus coordenadas son del plano",
+            words::form::its_coordinates_are_the_plan(),
             Takes::Flag,
         ),
-        may("source", "Came from", "Vino de", Takes::Fixed),
+        may("source", words::form::came_from(), Takes::Fixed),
     ]
 }
 
 fn strip() -> Vec<Field> {
     let mut fields = net();
-    fields.push(needed(
-        "thickness",
-        "Stripped by",
-        "Se despalma",
-        Takes::Size,
-    ));
+    fields.push(needed("thickness", words::form::stripped_by(), Takes::Size));
     fields
 }

@@ -3,11 +3,11 @@
 use super::form::{Field, FormOf, Takes, may, needed, sides, units, words};
 
 fn id() -> Field {
-    needed("id", "Name", "Nombre", Takes::Text)
+    needed("id", words::form::name(), Takes::Text)
 }
 
 fn note() -> Field {
-    may("note", "Note", "Nota", Takes::Text)
+    may("note", words::form::note(), Takes::Text)
 }
 
 pub(super) fn mark() -> Vec<Field> {
@@ -15,36 +15,23 @@ pub(super) fn mark() -> Vec<Field> {
         id(),
         may(
             "target",
-            "Target",
-            "Rasante",
+            words::form::target(),
             Takes::One { of: FormOf::Target },
         ),
-        may(
-            "at",
-            "Place (or station below)",
-            "Lugar (o estación abajo)",
-            Takes::Point,
-        ),
+        may("at", words::form::place_or_station_below(), Takes::Point),
         may(
             "station",
-            "Station along its target",
-            "Estación en su rasante",
+            words::form::station_along_its_target(),
             Takes::Length,
         ),
-        may(
-            "offset",
-            "Offset, right + left −",
-            "Desplazamiento, derecha + izquierda −",
-            Takes::Length,
-        ),
+        may("offset", words::form::offset_right_left(), Takes::Length),
         may(
             "surface",
-            "Ground under the rod",
-            "Suelo bajo el estadal",
+            words::form::ground_under_the_rod(),
             words(&[
-                ("trimmed", "trimmed or compacted", "recortado o compactado"),
-                ("tooth_marked", "marked by teeth", "marcado por dientes"),
-                ("hard_or_rock", "rock or cobbles", "roca o piedra"),
+                ("trimmed", words::form::trimmed_or_compacted()),
+                ("tooth_marked", words::form::marked_by_teeth()),
+                ("hard_or_rock", words::form::rock_or_cobbles()),
             ]),
         ),
         note(),
@@ -53,38 +40,18 @@ pub(super) fn mark() -> Vec<Field> {
 
 pub(super) fn line() -> Vec<Field> {
     let kinds = words(&[
-        ("property", "property", "lindero"),
-        ("easement", "easement", "servidumbre"),
-        ("setback", "setback", "retiro"),
-        ("limit_of_work", "limit of work", "límite de obra"),
+        ("property", words::form::property()),
+        ("easement", words::form::easement()),
+        ("setback", words::form::setback()),
+        ("limit_of_work", words::form::limit_of_work()),
     ]);
     vec![
         id(),
-        needed("kind", "Kind", "Clase", kinds),
-        needed(
-            "points",
-            "Corners in order",
-            "Esquinas en orden",
-            Takes::Points,
-        ),
-        needed(
-            "keep",
-            "Work stays on this side, looking along it",
-            "El trabajo queda de este lado, mirando a lo largo",
-            sides(),
-        ),
-        may(
-            "no_cross",
-            "Must not be crossed",
-            "No se cruza",
-            Takes::Flag,
-        ),
-        needed(
-            "doubt",
-            "Doubt of its place",
-            "Duda de su lugar",
-            Takes::Length,
-        ),
+        needed("kind", words::form::kind(), kinds),
+        needed("points", words::form::corners_in_order(), Takes::Points),
+        needed("keep", words::form::work_stays_this_side_looking(), sides()),
+        may("no_cross", words::form::must_not_be_crossed(), Takes::Flag),
+        needed("doubt", words::form::doubt_of_its_place(), Takes::Length),
         note(),
     ]
 }
@@ -92,12 +59,11 @@ pub(super) fn line() -> Vec<Field> {
 pub(super) fn benchmark() -> Vec<Field> {
     vec![
         id(),
-        needed("elevation", "Elevation", "Cota", Takes::Length),
-        may("at", "Place", "Lugar", Takes::Point),
+        needed("elevation", words::form::elevation(), Takes::Length),
+        may("at", words::form::place(), Takes::Point),
         may(
             "doubt",
-            "Doubt of its elevation",
-            "Duda de su cota",
+            words::form::doubt_of_its_elevation(),
             Takes::Length,
         ),
         note(),
@@ -106,69 +72,48 @@ pub(super) fn benchmark() -> Vec<Field> {
 
 pub(super) fn machine() -> Vec<Field> {
     let shapes = words(&[
-        ("square", "square", "cuadrado"),
-        ("triangle", "triangle", "triángulo"),
-        ("ring", "ring", "aro"),
-        ("bars", "two bars", "dos barras"),
+        ("square", words::form::square()),
+        ("triangle", words::form::triangle()),
+        ("ring", words::form::ring()),
+        ("bars", words::form::two_bars()),
     ]);
     vec![
         id(),
-        needed(
-            "shape",
-            "Shape on the screens",
-            "Figura en las pantallas",
-            shapes,
-        ),
+        needed("shape", words::form::shape_on_the_screens(), shapes),
         needed(
             "reach_at_ground",
-            "Reach at ground",
-            "Alcance a nivel del suelo",
+            words::form::reach_at_ground(),
             Takes::Length,
         ),
-        needed("tail_radius", "Tail radius", "Radio de cola", Takes::Length),
+        needed("tail_radius", words::form::tail_radius(), Takes::Length),
         needed(
             "track_width",
-            "Width over the tracks",
-            "Ancho de orugas",
+            words::form::width_over_the_tracks(),
             Takes::Length,
         ),
-        may(
-            "class",
-            "Class, such as 14 t",
-            "Clase, como 14 t",
-            Takes::Text,
-        ),
-        may("dig_depth", "Digs so deep", "Cava hasta", Takes::Length),
+        may("class", words::form::class_such_as_14_t(), Takes::Text),
+        may("dig_depth", words::form::digs_so_deep(), Takes::Length),
         may(
             "dump_height",
-            "Empties its bucket so high",
-            "Vacía el cucharón a",
+            words::form::empties_its_bucket_so_high(),
             Takes::Length,
         ),
         may(
             "boom_height",
-            "Its boom comes so high",
-            "Su pluma llega a",
+            words::form::its_boom_comes_so_high(),
             Takes::Length,
         ),
         may(
             "buckets",
-            "Widths of its buckets",
-            "Anchos de sus cucharones",
+            words::form::widths_of_its_buckets(),
             Takes::Lengths,
         ),
         may(
             "works_on",
-            "Works on",
-            "Trabaja en",
+            words::form::works_on(),
             Takes::Several { of: FormOf::Target },
         ),
-        may(
-            "direction",
-            "Direction of work",
-            "Sentido del trabajo",
-            Takes::Text,
-        ),
+        may("direction", words::form::direction_of_work(), Takes::Text),
     ]
 }
 
@@ -177,80 +122,60 @@ pub(super) fn overhead() -> Vec<Field> {
         id(),
         needed(
             "points",
-            "What it hangs over, pole by pole",
-            "Sobre qué cuelga, poste por poste",
+            words::form::what_hangs_over_pole_by(),
             Takes::Points,
         ),
         needed(
             "height",
-            "Its lowest over the ground",
-            "Lo más bajo sobre el suelo",
+            words::form::its_lowest_over_the_ground(),
             Takes::Length,
         ),
         may(
             "kilovolts",
-            "Kilovolts, as its owner says; empty when nobody knows",
-            "Kilovoltios, según la compañía; vacío si nadie sabe",
+            words::form::kilovolts_as_its_owner_says(),
             Takes::Number,
         ),
         may(
             "kilovolts_at_most",
-            "No more than so many kilovolts, when its owner says only that",
-            "No más de tantos kilovoltios, si la compañía dice solo eso",
+            words::form::no_more_than_so_many(),
             Takes::Number,
         ),
         may(
             "clearance",
-            "Stay off by, as its owner says, when that is more than the table",
-            "No acercarse a menos de, según la compañía, si es más que la tabla",
+            words::form::stay_off_by_as_its(),
             Takes::Length,
         ),
-        may("call", "Whom to call", "A quién llamar", Takes::Text),
+        may("call", words::form::whom_to_call(), Takes::Text),
     ]
 }
 
 pub(super) fn pile() -> Vec<Field> {
     vec![
         id(),
-        needed("at", "Its middle", "Su centro", Takes::Point),
-        needed(
-            "across",
-            "Across its foot",
-            "De lado a lado, al pie",
-            Takes::Length,
-        ),
+        needed("at", words::form::its_middle(), Takes::Point),
+        needed("across", words::form::across_its_foot(), Takes::Length),
         note(),
     ]
 }
 
 pub(super) fn rod() -> Vec<Field> {
     let units = words(&[
-        (
-            "feet_hundredths",
-            "feet and hundredths",
-            "pies y centésimas",
-        ),
-        (
-            "feet_inches_eighths",
-            "feet, inches, eighths",
-            "pies, pulgadas, octavos",
-        ),
-        ("metres", "metres", "metros"),
+        ("feet_hundredths", words::form::feet_and_hundredths()),
+        ("feet_inches_eighths", words::form::feet_inches_eighths()),
+        ("metres", words::form::metres()),
     ]);
     vec![
         id(),
-        needed("unit", "Marked in", "Marcado en", units),
-        needed("length", "Length", "Largo", Takes::Length),
+        needed("unit", words::form::marked_in(), units),
+        needed("length", words::form::length(), Takes::Length),
         may(
             "joints",
-            "Joints, from the foot up",
-            "Juntas, desde el pie",
+            words::form::joints_from_the_foot_up(),
             Takes::Lengths,
         ),
         may(
             "bracket",
-            "Bracket, added to readings",
-            "Soporte, se suma a lo leído",
+            words::form::bracket_added_to_readings(),
             Takes::Length,
         ),
     ]
@@ -258,90 +183,54 @@ pub(super) fn rod() -> Vec<Field> {
 
 pub(super) fn rules() -> Vec<Field> {
     let unsettled = words(&[
-        (
-            "trim",
-            "counts as high: trim it",
-            "cuenta como alto: se recorta",
-        ),
-        (
-            "ask_supervisor",
-            "the supervisor rules",
-            "decide el supervisor",
-        ),
+        ("trim", words::form::counts_as_high()),
+        ("ask_supervisor", words::form::the_supervisor_rules()),
     ]);
     let forms = vec![
-        needed(
-            "height",
-            "Height of one form",
-            "Altura de una cimbra",
-            Takes::Size,
-        ),
-        may(
-            "widths",
-            "Widths there are",
-            "Anchos que hay",
-            Takes::Lengths,
-        ),
+        needed("height", words::form::height_of_one_form(), Takes::Size),
+        may("widths", words::form::widths_there_are(), Takes::Lengths),
         may(
             "filler",
-            "A filler makes up, either way",
-            "Un relleno compone, a cada lado",
+            words::form::filler_makes_up_either_way(),
             Takes::Size,
         ),
     ];
     vec![
-        may(
-            "check_good",
-            "A check is good up to",
-            "Una revisión es buena hasta",
-            Takes::Length,
-        ),
+        may("check_good", words::form::check_good_up(), Takes::Length),
         may(
             "check_warn",
-            "and shot again up to",
-            "y se lee otra vez hasta",
+            words::form::and_shot_again_up_to(),
             Takes::Length,
         ),
         may(
             "unsettled_high",
-            "Two shots, unsettled on the high side",
-            "Dos lecturas, en duda del lado alto",
+            words::form::two_shots_unsettled_high_side(),
             unsettled,
         ),
         may(
             "level_closure",
-            "Levels may miss by this × √set-ups",
-            "Una nivelación puede errar esto × √puestas",
+            words::form::levels_may_miss_by_this(),
             Takes::Length,
         ),
         may(
             "truck_side",
-            "A truck's side is so high",
-            "El lado de un camión mide",
+            words::form::truck_side_so_high(),
             Takes::Length,
         ),
-        may(
-            "check_cost",
-            "One check costs",
-            "Una revisión cuesta",
-            Takes::Number,
-        ),
+        may("check_cost", words::form::one_check_costs(), Takes::Number),
         may(
             "undetected_hour_cost",
-            "An hour on a moved laser costs",
-            "Una hora con el láser movido cuesta",
+            words::form::hour_moved_laser_costs(),
             Takes::Number,
         ),
         may(
             "hours_between_bumps",
-            "Hours between bumps",
-            "Horas entre golpes",
+            words::form::hours_between_bumps(),
             Takes::Number,
         ),
         may(
             "forms",
-            "Forms at hand",
-            "Cimbra que hay",
+            words::form::forms_at_hand(),
             Takes::Table { fields: forms },
         ),
     ]
@@ -350,34 +239,26 @@ pub(super) fn rules() -> Vec<Field> {
 pub(super) fn frame() -> Vec<Field> {
     let pins = vec![
         id(),
-        needed("east", "Plan east", "Este del plano", Takes::Number),
-        needed("north", "Plan north", "Norte del plano", Takes::Number),
-        needed("at", "Measured at", "Medido en", Takes::Point),
+        needed("east", words::form::plan_east(), Takes::Number),
+        needed("north", words::form::plan_north(), Takes::Number),
+        needed("at", words::form::measured_at(), Takes::Point),
     ];
     vec![
-        needed("unit", "The plan counts in", "El plano cuenta en", units()),
-        needed(
-            "east",
-            "Plan east of the site's corner",
-            "Este del plano en la esquina",
-            Takes::Number,
-        ),
+        needed("unit", words::form::the_plan_counts_in(), units()),
+        needed("east", words::form::plan_east_site_corner(), Takes::Number),
         needed(
             "north",
-            "Plan north of the site's corner",
-            "Norte del plano en la esquina",
+            words::form::plan_north_site_corner(),
             Takes::Number,
         ),
         may(
             "turn",
-            "Turn to the left, degrees",
-            "Giro a la izquierda, grados",
+            words::form::turn_to_the_left_degrees(),
             Takes::Number,
         ),
         may(
             "pin",
-            "Pins that were found",
-            "Mojoneras encontradas",
+            words::form::pins_that_were_found(),
             Takes::Rows { fields: pins },
         ),
     ]
@@ -388,8 +269,7 @@ pub(super) fn laser() -> Vec<Field> {
         id(),
         may(
             "doubt_per_100_ft",
-            "Doubt over 100 ft",
-            "Duda en 100 ft",
+            words::form::doubt_over_100_ft(),
             Takes::Length,
         ),
     ]

@@ -1,46 +1,48 @@
 //! Every form of a site. A phone draws them; the reader of drafts reads by them; a test holds the two together.
 
-use super::form::{Field, Form, FormOf, Name, Takes, name};
+use ::words::Fixed;
+
+use super::form::{Field, Form, FormOf, Name, Takes};
 use super::{form_target, form_things as things};
 
 /// Every form, in the order in which a site is set up.
 pub fn form() -> Vec<Form> {
-    let form = |of: FormOf, english, spanish, fields| Form {
+    let form = |of: FormOf, name: Fixed, fields| Form {
         of,
-        name: name(english, spanish),
+        name: name.into(),
         once: of.once(),
         fields,
     };
     vec![
-        form(FormOf::Target, "Targets", "Rasantes", form_target::fields()),
-        form(FormOf::Mark, "Marks", "Marcas", things::mark()),
-        form(FormOf::Line, "Lines", "Líneas", things::line()),
+        form(
+            FormOf::Target,
+            words::form::targets(),
+            form_target::fields(),
+        ),
+        form(FormOf::Mark, words::form::marks(), things::mark()),
+        form(FormOf::Line, words::form::lines(), things::line()),
         form(
             FormOf::Benchmark,
-            "Benchmarks",
-            "Bancos de nivel",
+            words::form::benchmarks(),
             things::benchmark(),
         ),
-        form(FormOf::Machine, "Machines", "Máquinas", things::machine()),
+        form(FormOf::Machine, words::form::machines(), things::machine()),
         form(
             FormOf::Overhead,
-            "Lines overhead",
-            "Líneas aéreas",
+            words::form::lines_overhead(),
             things::overhead(),
         ),
-        form(FormOf::Pile, "Piles", "Montones", things::pile()),
-        form(FormOf::Rod, "Rods", "Estadales", things::rod()),
-        form(FormOf::Laser, "Lasers", "Láseres", things::laser()),
+        form(FormOf::Pile, words::form::piles(), things::pile()),
+        form(FormOf::Rod, words::form::rods(), things::rod()),
+        form(FormOf::Laser, words::form::lasers(), things::laser()),
         form(
             FormOf::Rules,
-            "Rules and forms",
-            "Reglas y cimbra",
+            words::form::rules_and_forms(),
             things::rules(),
         ),
         form(
             FormOf::Frame,
-            "The plan's frame",
-            "Marco del plano",
+            words::form::the_plan_frame(),
             things::frame(),
         ),
     ]

@@ -6,9 +6,10 @@ use earthwork::length::Length;
 use earthwork::point::Point;
 use earthwork::target::TargetError;
 use earthwork::uncertainty::Surface;
+use words::Text;
 
 use super::fields::Fields;
-use super::notes::{Notes, Said};
+use super::notes::Notes;
 
 pub(super) fn mark(notes: &mut Notes, fields: &Fields<'_, '_>, targets: &[Target]) -> Option<Mark> {
     let id = fields.text(notes, "id");
@@ -23,10 +24,7 @@ pub(super) fn mark(notes: &mut Notes, fields: &Fields<'_, '_>, targets: &[Target
     if by_station == fields.has("at") {
         notes.said_at(
             fields.at("at"),
-            Said::new(
-                "Give a mark either `at`, or `station` and `offset`, not both.",
-                "Dé el lugar de la marca, o su estación y desplazamiento, no los dos.",
-            ),
+            words::site_file::give_mark_either_or_station(),
         );
         return None;
     }
@@ -65,36 +63,23 @@ pub(super) fn along(
     targets: &[Target],
     station: Length,
     offset: Length,
-) -> Result<Point, Said> {
+) -> Result<Point, Text> {
     let Some(name) = target else {
-        return Err(Said::new(
-            "A station needs a target: say along which run it counts, or give the mark's place.",
-            "Una estación necesita una rasante: diga a lo largo de cuál tramo cuenta, o dé el lugar de la marca.",
-        ));
+        return Err(words::site_file::a_station_needs_a_target().into());
     };
     let Some(target) = targets.iter().find(|target| target.id == name) else {
-        return Err(Said::new(
-            format!(
-                "The station counts along “{name}”, which is not a target of this site, or has faults of its own."
-            ),
-            format!(
-                "La estación cuenta a lo largo de «{name}», que no es rasante de esta obra o tiene faltas propias."
-            ),
-        ));
+        return Err(words::site_file::station_counts_along_which_not(&name));
     };
     target
         .grade
         .place(StationOffset { station, offset })
         .map_err(|error| match error {
-            TargetError::NoStations => Said::new(
-                format!("“{name}” is not a run: give the mark's place instead of a station."),
-                format!("«{name}» no es un tramo: dé el lugar de la marca en vez de una estación."),
-            ),
-            other => Said::new(other.to_string(), other.spanish()),
+            TargetError::NoStations => words::site_file::is_not_a_run(&name),
+            other => other.text(),
         })
 }
 
 /// A station: `12+50`, or a length such as `1250 ft`.
-pub(super) fn station(text: &str) -> Result<Length, Said> {
-    parse_along(text).map_err(|error| Said::new(error.to_string(), error.spanish()))
+pub(super) fn station(text: &str) -> Result<Length, Text> {
+    parse_along(text).map_err(|error| error.text())
 }

@@ -45,6 +45,7 @@ pub use form::Form;
 pub use forms::form;
 use notes::Notes;
 pub use values::exact;
+use words::Text;
 pub use write_cuts::RULES_FILE;
 pub use written::Written;
 
@@ -59,9 +60,7 @@ pub struct Fault {
     /// The line, from 1.
     pub line: usize,
     /// What is wrong and what to do.
-    pub message: String,
-    /// The same in Spanish, where a phone may show it.
-    pub spanish: Option<String>,
+    pub text: Text,
     /// Odd, but the site can be used.
     pub warning: bool,
     /// The key that should stand in the table there, when it is what is wrong that it does not.
@@ -71,7 +70,7 @@ pub struct Fault {
 impl std::fmt::Display for Fault {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         let odd = if self.warning { "odd: " } else { "" };
-        write!(f, "{}:{}: {odd}{}", self.file, self.line, self.message)
+        write!(f, "{}:{}: {odd}{}", self.file, self.line, self.text.english)
     }
 }
 
@@ -155,7 +154,7 @@ pub fn read_text(
     let read = notes.count();
     if let Some(site) = &site {
         for fault in day::site_faults::faults(site) {
-            notes.about(&fault.path, fault.message, fault.warning);
+            notes.about(&fault.path, fault.text, fault.warning);
         }
     }
     let mut faults = notes.into_faults();

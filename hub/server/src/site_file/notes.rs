@@ -1,32 +1,9 @@
 //! What is wrong with a file so far, and where each thing of the site stands, so that every fault gets its line.
 
 use std::collections::BTreeMap;
+use words::Text;
 
 use super::Fault;
-
-/// What is wrong, in both languages: a site file is read at a terminal, a draft of it on a phone.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub(super) struct Said {
-    pub(super) english: String,
-    pub(super) spanish: String,
-}
-
-impl Said {
-    pub(super) fn new(english: impl Into<String>, spanish: impl Into<String>) -> Self {
-        Self {
-            english: english.into(),
-            spanish: spanish.into(),
-        }
-    }
-
-    /// The same about something.
-    pub(super) fn about(self, what: &str) -> Self {
-        Self {
-            english: format!("{what}: {}", self.english),
-            spanish: format!("{what}: {}", self.spanish),
-        }
-    }
-}
 
 /// What was found wrong so far, and where the things of the site stand.
 pub(super) struct Notes {
@@ -60,20 +37,19 @@ impl Notes {
     }
 
     /// A fault at a byte of the file, in both languages.
-    pub(super) fn said_at(&mut self, at: usize, said: Said) {
+    pub(super) fn said_at(&mut self, at: usize, said: impl Into<Text>) {
         let (file, line) = (self.file.clone(), self.line(at));
         self.faults.push(Fault {
             file,
             line,
-            message: said.english,
-            spanish: Some(said.spanish),
+            text: said.into(),
             warning: false,
             missing: None,
         });
     }
 
     /// A key that should stand in the table at a byte of the file.
-    pub(super) fn missing_at(&mut self, at: usize, key: &str, said: Said) {
+    pub(super) fn missing_at(&mut self, at: usize, key: &str, said: impl Into<Text>) {
         self.said_at(at, said);
         if let Some(last) = self.faults.last_mut() {
             last.missing = Some(key.to_owned());
@@ -85,8 +61,7 @@ impl Notes {
         self.faults.push(Fault {
             file,
             line,
-            message,
-            spanish: None,
+            text: Text::alike(&message),
             warning: false,
             missing: None,
         });
@@ -104,7 +79,7 @@ impl Notes {
     }
 
     /// A fault of a named thing: at its own line, or that of what it is part of.
-    pub(super) fn about(&mut self, path: &str, message: String, warning: bool) {
+    pub(super) fn about(&mut self, path: &str, text: Text, warning: bool) {
         let mut part = path;
         let place = loop {
             if let Some(place) = self.places.get(part) {
@@ -118,8 +93,7 @@ impl Notes {
         self.faults.push(Fault {
             file: place.0,
             line: place.1,
-            message,
-            spanish: None,
+            text,
             warning,
             missing: None,
         });

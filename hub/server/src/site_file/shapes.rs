@@ -8,10 +8,11 @@ use earthwork::site_frame::PlanUnit;
 use earthwork::target::{
     Along, Axis, CutFace, KeptNet, Layer, Net, PipeTrench, ProfileStep, Run, Shape, Step,
 };
+use words::Text;
 
 use super::fields::Fields;
 use super::marks::station;
-use super::notes::{Notes, Said};
+use super::notes::Notes;
 use crate::import::{self, Survey};
 
 /// The shapes that a target may have, as they are written.
@@ -54,10 +55,7 @@ pub(super) fn shape(
         .filter(|shape| fields.has(shape))
         .collect();
     let [shape] = given.as_slice() else {
-        let said = Said::new(
-            format!("Give a target exactly one shape: {}.", SHAPES.join(", ")),
-            "Dé a la rasante una sola forma.",
-        );
+        let said = words::site_file::give_target_exactly_one_shape(&SHAPES.join(", "));
         match given.last() {
             Some(one_too_many) => notes.said_at(fields.at(one_too_many), said),
             None => notes.missing_at(fields.start(), "shape", said),
@@ -102,25 +100,15 @@ fn plane(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Plane> {
 }
 
 /// A rise as a share: `2 %` or `0.02`.
-fn rise(text: &str) -> Result<f64, Said> {
+fn rise(text: &str) -> Result<f64, Text> {
     let (number, share) = match text.trim().strip_suffix('%') {
         Some(percent) => (percent.trim(), 0.01),
         None => (text.trim(), 1.0),
     };
     match number.parse::<f64>() {
         Ok(rise) if (rise * share).abs() <= 1.0 => Ok(rise * share),
-        Ok(_) => Err(Said::new(
-            format!(
-                "“{text}” is steeper than one to one. Write a fall of two feet in a hundred as \"-2 %\"."
-            ),
-            format!(
-                "«{text}» es más que uno a uno. Una caída de dos pies en cien se escribe -2 %."
-            ),
-        )),
-        Err(_) => Err(Said::new(
-            format!("“{text}” is not a rise. Write \"2 %\" or \"-1.5 %\"."),
-            format!("«{text}» no es una pendiente. Escriba 2 % o -1.5 %."),
-        )),
+        Ok(_) => Err(words::site_file::steeper_than_one_one(&text)),
+        Err(_) => Err(words::site_file::is_not_a_rise(&text)),
     }
 }
 
@@ -134,10 +122,7 @@ fn run(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Run> {
     if steps.is_empty() {
         notes.said_at(
             fields.at("steps"),
-            Said::new(
-                "A run needs at least one step: steps = [{ from = \"0 ft\", elevation = \"99.50 ft\", window = \"0 ft\" }].",
-                "Un tramo necesita por lo menos un escalón: desde 0 ft, con su cota.",
-            ),
+            words::site_file::run_needs_least_one_step(),
         );
     }
     Some(Run {
@@ -334,10 +319,7 @@ fn kept(notes: &mut Notes, fields: &Fields<'_, '_>, files: &Files<'_>) -> Option
     if net.is_none() {
         notes.said_at(
             fields.at("kept"),
-            Said::new(
-                format!("“{target}” has no triangles to keep. Name their file instead: file = \"ground.csv\"."),
-                format!("«{target}» no tiene triángulos que conservar. Nombre su archivo."),
-            ),
+            words::site_file::has_no_triangles_to_keep(&target),
         );
     }
     net
@@ -363,10 +345,7 @@ fn net(notes: &mut Notes, fields: &Fields<'_, '_>, files: &Files<'_>) -> Option<
         (true, None) => {
             notes.said_at(
                 fields.at("on_plan"),
-                Said::new(
-                    "The file's coordinates are the plan's, but the site has no [frame]. Add one, or leave `on_plan` out.",
-                    "Las coordenadas del archivo son del plano, pero la obra no tiene marco. Agréguelo o quite esta marca.",
-                ),
+                words::site_file::file_coordinates_are_plan_but(),
             );
             return None;
         }
@@ -382,12 +361,7 @@ fn net(notes: &mut Notes, fields: &Fields<'_, '_>, files: &Files<'_>) -> Option<
         .map_err(|why| {
             notes.said_at(
                 fields.at("file"),
-                Said::new(
-                    format!(
-                        "“{file}” can't be read ({why}). It is looked for beside the site file."
-                    ),
-                    format!("«{file}» no se puede leer ({why}). Mándelo otra vez por IMPORTAR."),
-                ),
+                words::site_file::cant_be_read(&file, &why),
             );
         })
         .ok()?;
@@ -398,10 +372,7 @@ fn net(notes: &mut Notes, fields: &Fields<'_, '_>, files: &Files<'_>) -> Option<
         let names = several.join(", ");
         notes.said_at(
             fields.at("file"),
-            Said::new(
-                format!("“{file}” has several surfaces ({names}). Say which this target is: name = \"{}\".", several[0]),
-                format!("«{file}» tiene varias superficies ({names}). Diga cuál es la de esta rasante."),
-            ),
+            words::site_file::has_several_surfaces(&file, &names, &several[0]),
         );
         return None;
     }

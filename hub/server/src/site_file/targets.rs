@@ -5,7 +5,7 @@ use earthwork::target::{self, Layer, Stack, Undercut};
 use earthwork::tolerance::Tolerance;
 
 use super::fields::Fields;
-use super::notes::{Notes, Said};
+use super::notes::Notes;
 use super::shapes::{self, Files};
 
 /// Allowed high and allowed low.
@@ -15,10 +15,7 @@ pub(super) fn tolerance(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<To
     match Tolerance::new(high?, low?) {
         Ok(tolerance) => Some(tolerance),
         Err(error) => {
-            notes.said_at(
-                fields.at("high"),
-                Said::new(error.to_string(), error.spanish()),
-            );
+            notes.said_at(fields.at("high"), error.text());
             None
         }
     }
@@ -47,10 +44,7 @@ pub(super) fn target(
                 notes.missing_at(
                     fields.start(),
                     "tolerance",
-                    Said::new(
-                        "This target has no tolerance, and the site has no default. Add tolerance = { high = \"0.10 ft\", low = \"0.20 ft\" } or a [tolerance] table.",
-                        "Esta rasante no tiene tolerancia. Agregue cuánto alto y cuánto hondo se permite, como 0.10 ft y 0.20 ft.",
-                    ),
+                    words::site_file::this_target_has_no_tolerance(),
                 );
             }
             usual
@@ -88,10 +82,7 @@ fn surface(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<String> {
     notes.missing_at(
         fields.start(),
         "surface",
-        Said::new(
-            "Say which surface this target's elevation is of: surface = \"top of footing\". A bare number could be any of them.",
-            "Diga de qué superficie es la cota, como «corona de zapata». Un número solo puede ser de cualquiera.",
-        ),
+        words::site_file::say_which_surface_this_target(),
     );
     None
 }

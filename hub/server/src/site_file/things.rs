@@ -8,7 +8,7 @@ use earthwork::machine::Geometry;
 use earthwork::rod::Rod;
 
 use super::fields::Fields;
-use super::notes::{Notes, Said};
+use super::notes::Notes;
 
 /// One standard deviation of a benchmark's elevation that is not given (common practice).
 const USUAL_BENCHMARK_DOUBT: Length = Length::from_thousandths_of_a_foot(5);
@@ -137,10 +137,7 @@ pub(super) fn rules(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Rules>
     if good <= Length::ZERO || warn < good {
         notes.said_at(
             fields.at("check_good"),
-            Said::new(
-                "`check_good` must be above zero and not above `check_warn`.",
-                "El límite de lo bueno debe ser más de cero y no más que el de leer otra vez.",
-            ),
+            words::site_file::check_good_must_above_zero(),
         );
     }
     Some(Rules {
@@ -162,10 +159,7 @@ fn forms_at_hand(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<FormsAtHa
     if height <= Length::ZERO {
         notes.said_at(
             fields.at("height"),
-            Said::new(
-                "`height` of the forms must be above zero.",
-                "La altura de la cimbra debe ser más de cero.",
-            ),
+            words::site_file::height_forms_must_above_zero(),
         );
     }
     Some(FormsAtHand {
@@ -219,10 +213,7 @@ fn check_costs(notes: &mut Notes, fields: &Fields<'_, '_>, usual: CheckCosts) ->
         }
         notes.said_at(
             fields.at(key),
-            Said::new(
-                format!("`{key}` must be a number above zero."),
-                format!("`{key}` debe ser un número mayor que cero."),
-            ),
+            words::site_file::must_number_above_zero(&key),
         );
         usual
     };

@@ -2,33 +2,39 @@
 
 use day::asked::{Asked, Command};
 use day::refusal::Refusal;
-use thiserror::Error;
+use words::Text;
 
 use crate::publish::{Publish, UnkeptStop};
 
 /// Why a request came to nothing.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum NotDone {
     /// The day refuses it.
-    #[error("{0}")]
-    Refused(#[from] Refusal),
+    Refused(Refusal),
     /// The log could not be kept, and a stop stands on the screens all the same.
-    #[error(
-        "STOP stands on every screen that has a link, but it is not in the log: the hub can't write any more. Use hand signals too; write down who stopped and when; the hub must be started again."
-    )]
     StopNotKept,
     /// The log could not be kept.
-    #[error(
-        "Not kept: the hub can't write its log any more. Use hand signals; the hub must be started again."
-    )]
     NotKept,
     /// Too much waits.
-    #[error("The hub is busy. It will be sent again.")]
     Busy,
     /// The hub is closing.
-    #[error("The hub is closing. It will be sent again when it is back.")]
     Closing,
 }
+
+impl NotDone {
+    /// Why, and what to do.
+    pub fn text(&self) -> Text {
+        match self {
+            Self::Refused(refusal) => refusal.text(),
+            Self::StopNotKept => words::problem::stop_not_kept().into(),
+            Self::NotKept => words::problem::not_kept().into(),
+            Self::Busy => words::problem::busy().into(),
+            Self::Closing => words::problem::closing().into(),
+        }
+    }
+}
+
+words::error!(NotDone; Refused(Refusal));
 
 /// A hub that can't keep its log still shows a stop.
 pub(super) fn not_kept(publish: &Publish, asked: &Asked) -> NotDone {

@@ -10,6 +10,7 @@ use day::call::{CallState, Ending};
 use day::entry::Body;
 use day::state::Call;
 use day::time::Time;
+use words::Text;
 
 /// A call's way.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -30,10 +31,9 @@ pub struct CallHistory {
     pub readings: Vec<u64>,
     /// Who sent it.
     pub by: String,
-    /// Its line in English.
-    pub english: String,
-    /// Its line in Spanish.
-    pub spanish: String,
+    /// What is said.
+    #[serde(flatten)]
+    pub text: Text,
     /// The exact line that was painted, in the screen's language.
     pub shown_text: Option<String>,
     /// When the reading was made.
@@ -81,8 +81,7 @@ fn of_call(id: u64, call: &Call, painted: Option<&str>) -> CallHistory {
         set_up: sent.set_up.clone(),
         readings: sent.readings.clone(),
         by: call.by.clone(),
-        english: sent.english.clone(),
-        spanish: sent.spanish.clone(),
+        text: sent.text.clone(),
         shown_text: painted.map(str::to_owned),
         made_at: call.made_at,
         sent_at: call.sent_at,

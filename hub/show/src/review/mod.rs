@@ -11,6 +11,8 @@
 //! | who told a machine to dig near a place between two moments | `told` |
 //! | what does the next crew need of a run | `hand_over` |
 
+use words::Text;
+
 pub mod calls;
 pub mod exceptions;
 pub mod hand_over;
@@ -113,10 +115,9 @@ pub struct Sentence {
     /// The mark that it is about.
     #[schema(required)]
     pub mark: Option<String>,
-    /// In English.
-    pub english: String,
-    /// In Spanish.
-    pub spanish: String,
+    /// What is said.
+    #[serde(flatten)]
+    pub text: Text,
 }
 
 impl Sentence {
@@ -129,8 +130,7 @@ impl Sentence {
             by: entry.by.person.clone(),
             machine: told.machine,
             mark: told.mark,
-            english: told.english,
-            spanish: told.spanish,
+            text: told.text,
         }
     }
 }

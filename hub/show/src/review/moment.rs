@@ -2,9 +2,10 @@
 
 use std::collections::BTreeMap;
 
-use earthwork::words::{Language, ScreenUnit};
+use earthwork::words::ScreenUnit;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+use words::Language;
 
 use super::Sentence;
 use crate::views::ground::Ground;

@@ -22,7 +22,8 @@ use day::said::rule::{Rule, Ruling};
 use day::state::SetUpState;
 use day::state::State;
 use day::time::{Time, minutes};
-use earthwork::words::{Language, ScreenUnit};
+use earthwork::words::ScreenUnit;
+use words::Language;
 
 fn day(crew: &Crew) -> Day<'_> {
     Day::fold(State::default(), &crew.log)
@@ -94,7 +95,7 @@ fn a_mark_is_built_as_its_last_reading_has_it() {
         .iter()
         .find(|item| item.kind == OpenKind::NotRead);
     assert_eq!(
-        not_read.unwrap().english,
+        not_read.unwrap().text.english,
         "PAD target: nobody has read P-2."
     );
 }
@@ -244,10 +245,14 @@ fn who_told_it_to_dig_is_answered_with_proof_and_gaps() {
     assert_eq!(calls, [first]);
     assert_eq!(page.calls[0].shown_text.as_deref(), Some("DOWN 3"));
     assert_eq!(
-        page.english,
+        page.text.english,
         "RT told EX-1: P-1 DOWN 3. No call asked for a bottom below 100.00 ft."
     );
-    let gaps: Vec<&str> = page.gaps.iter().map(|gap| gap.english.as_str()).collect();
+    let gaps: Vec<&str> = page
+        .gaps
+        .iter()
+        .map(|gap| gap.text.english.as_str())
+        .collect();
     assert_eq!(
         gaps,
         [
@@ -277,13 +282,13 @@ fn silence_is_a_gap_and_nobody_is_accused_of_it() {
     let page = asked(&crew, from);
     assert!(page.calls.is_empty());
     assert_eq!(
-        page.english,
+        page.text.english,
         "Nobody told EX-1 by this log to dig here in this time."
     );
     let quiet = page
         .gaps
         .iter()
-        .find(|gap| gap.english.starts_with("No rod reading"));
+        .find(|gap| gap.text.english.starts_with("No rod reading"));
     let quiet = quiet.unwrap();
     assert_eq!((quiet.from, quiet.to), (Some(from), Some(crew.now)));
 }
@@ -359,7 +364,11 @@ fn a_marks_history_has_every_reading_and_when_its_bottom_was_expected() {
         .collect();
     assert_eq!(arrives, [None, Some(minutes(10)), None]);
     // A call speaks of its mark too.
-    assert!(mark.said.iter().any(|one| one.english.contains("DOWN 3")));
+    assert!(
+        mark.said
+            .iter()
+            .any(|one| one.text.english.contains("DOWN 3"))
+    );
 }
 
 /// The pad is read on one day, the run on the next: the sheet of the second day has both, and says which day each is of.

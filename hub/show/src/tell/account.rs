@@ -2,82 +2,59 @@
 
 use super::{Told, feet};
 use day::entry::Body;
-use day::read_as::patch_in_both;
+use day::read_as;
 use day::said::load::{LoadCounted, Way};
 use day::said::patch::PatchStep;
 use day::said::soil_test::stated::stated;
 use day::said::soil_test::{SoilTested, TestVoided};
 use day::said::waiting::WaitCause;
+use words::Text;
 
 /// The sentence for an entry of the account; empty for any other.
 pub(super) fn tell(body: &Body) -> Told {
     match body {
         Body::LoadCounted(b) => counted(b),
-        Body::TicketAdded(b) => Told::new(
-            format!("Load {} has ticket {}.", b.load, b.ticket),
-            format!("La carga {} tiene el boleto {}.", b.load, b.ticket),
-        ),
-        Body::LoadTakenBack(b) => Told::new(
-            format!("Load {} was counted by mistake.", b.load),
-            format!("La carga {} se contó por error.", b.load),
-        ),
-        Body::SoilMeasured(b) => Told::new(
-            format!(
-                "{}: {:.1} cubic yards measured in the ground, {}.",
-                b.material, b.bank_cy, b.how
-            ),
-            format!(
-                "{}: {:.1} yardas cúbicas medidas en banco, {}.",
-                b.material, b.bank_cy, b.how
-            ),
-        ),
-        Body::GravelOrdered(b) => Told::new(
-            format!("Gravel ordered: {:.1} tons. {}", b.tons, b.note),
-            format!("Grava pedida: {:.1} toneladas. {}", b.tons, b.note),
-        ),
-        Body::GravelShort(b) => Told::new(
-            format!(
-                "GRAVEL IS SHORT by {:.1} tons: {:.1} are ordered.",
-                b.short_tons, b.ordered_tons
-            ),
-            format!(
-                "FALTA GRAVA: {:.1} toneladas; hay {:.1} pedidas.",
-                b.short_tons, b.ordered_tons
-            ),
-        ),
-        Body::PricesSet(_) => {
-            Told::new("The price list was put in.", "Se puso la lista de precios.")
+        Body::TicketAdded(b) => Told::new(words::tell_account::load_has_ticket(&b.load, &b.ticket)),
+        Body::LoadTakenBack(b) => {
+            Told::new(words::tell_account::load_was_counted_by_mistake(&b.load))
         }
+        Body::SoilMeasured(b) => Told::new(words::tell_account::cubic_yards_measured_ground(
+            &b.material,
+            &format!("{:.1}", b.bank_cy),
+            &b.how,
+        )),
+        Body::GravelOrdered(b) => Told::new(words::tell_account::gravel_ordered(
+            &format!("{:.1}", b.tons),
+            &b.note,
+        )),
+        Body::GravelShort(b) => Told::new(words::tell_account::gravel_is_short_by_tons(
+            &format!("{:.1}", b.short_tons),
+            &format!("{:.1}", b.ordered_tons),
+        )),
+        Body::PricesSet(_) => Told::new(words::tell_account::price_list_put()),
         waits @ (Body::WaitingSaid(_) | Body::WorkedAgain(_)) => waiting(waits),
         soil => of_soil(soil),
     }
 }
 
 fn counted(b: &LoadCounted) -> Told {
-    let (en, es) = match b.way {
-        Way::Out => ("out", "salió"),
-        Way::In => ("in", "entró"),
+    let what = match b.way {
+        Way::Out => words::tell_account::out(),
+        Way::In => words::tell_account::r#in(),
     };
-    let amount = |cy: &str, tons: &str| {
-        let loose = b.loose_cy.map(|yards| format!("{yards:.1} {cy}"));
-        let weight = b.tons.map(|weight| format!("{weight:.1} {tons}"));
-        let parts: Vec<String> = loose.into_iter().chain(weight).collect();
-        parts.join(", ")
-    };
-    let told = Told::new(
-        format!(
-            "{} × {} {en}: {}.",
-            b.trucks,
-            b.material,
-            amount("cubic yards loose", "tons")
-        ),
-        format!(
-            "{} × {} {es}: {}.",
-            b.trucks,
-            b.material,
-            amount("yardas cúbicas sueltas", "toneladas")
-        ),
-    );
+    let loose = b
+        .loose_cy
+        .map(|yards| words::tell_account::yards_loose(&format!("{yards:.1}")));
+    let weight = b
+        .tons
+        .map(|weight| words::tell_account::tons(&format!("{weight:.1}")));
+    let amount: Vec<Text> = loose.into_iter().chain(weight).collect();
+    let told = Told::new(words::tell_account::counted(
+        &b.trucks,
+        &b.material,
+        &what,
+        &Text::joined(&amount, ", "),
+    ));
     match &b.machine {
         Some(machine) => told.machine(machine),
         None => told,
@@ -87,24 +64,18 @@ fn counted(b: &LoadCounted) -> Told {
 fn waiting(body: &Body) -> Told {
     match body {
         Body::WaitingSaid(b) => {
-            let (en, es) = match b.cause {
-                WaitCause::Truck => ("waits for trucks", "espera camiones"),
-                WaitCause::Attachment => ("changes an attachment", "cambia de herramienta"),
-                WaitCause::Broken => ("is broken", "está descompuesta"),
-                WaitCause::Parked => ("is parked", "está estacionada"),
-                WaitCause::Other => ("waits", "espera"),
+            let what = match b.cause {
+                WaitCause::Truck => words::tell_account::waits_for_trucks(),
+                WaitCause::Attachment => words::tell_account::changes_an_attachment(),
+                WaitCause::Broken => words::tell_account::is_broken(),
+                WaitCause::Parked => words::tell_account::is_parked(),
+                WaitCause::Other => words::tell_account::waits(),
             };
-            Told::new(
-                format!("{} {en}.", b.machine),
-                format!("{} {es}.", b.machine),
-            )
-            .machine(&b.machine)
+            Told::new(words::tell_account::machine_waits(&b.machine, &what)).machine(&b.machine)
         }
-        Body::WorkedAgain(b) => Told::new(
-            format!("{} works again.", b.machine),
-            format!("{} trabaja otra vez.", b.machine),
-        )
-        .machine(&b.machine),
+        Body::WorkedAgain(b) => {
+            Told::new(words::tell_account::works_again(&b.machine)).machine(&b.machine)
+        }
         _ => Told::default(),
     }
 }
@@ -114,84 +85,63 @@ fn of_soil(body: &Body) -> Told {
         Body::PatchNeeded(b) => {
             let (length, width, depth) = (feet(b.length), feet(b.width), feet(b.depth));
             let yards = b.volume_cf / 27.0;
-            let (patch, parche) = patch_in_both(&b.patch);
-            Told::new(
-                format!("{patch}: {length} × {width} × {depth}, {yards:.2} cubic yards of gravel in {} lifts.", b.lifts),
-                format!("{parche}: {length} × {width} × {depth}, {yards:.2} yardas cúbicas de grava en {} capas.", b.lifts),
-            )
+            let patch = read_as::patch(&b.patch);
+            Told::new(words::tell_account::cubic_yards_gravel_lifts(
+                &patch,
+                &length,
+                &width,
+                &depth,
+                &format!("{:.2}", yards),
+                &b.lifts,
+            ))
             .mark(Some(&b.mark))
         }
         Body::PatchMoved(b) => {
-            let (en, es) = match b.to {
-                PatchStep::Needed => ("needed", "hace falta"),
-                PatchStep::Filled => ("filled", "lleno"),
-                PatchStep::Compacted => ("compacted", "compactado"),
-                PatchStep::Tested => ("tested", "probado"),
-                PatchStep::Done => ("done", "terminado"),
+            let what = match b.to {
+                PatchStep::Needed => words::tell_account::needed(),
+                PatchStep::Filled => words::tell_account::filled(),
+                PatchStep::Compacted => words::tell_account::compacted(),
+                PatchStep::Tested => words::tell_account::tested(),
+                PatchStep::Done => words::tell_account::done(),
             };
-            let (patch, parche) = patch_in_both(&b.patch);
-            Told::new(format!("{patch}: {en}."), format!("{parche}: {es}."))
+            let patch = read_as::patch(&b.patch);
+            Told::new(words::tell_account::patch_step(&patch, &what))
         }
         Body::Compacted(b) => {
             let thick = feet(b.thickness);
-            let (en, es) = if b.too_thick {
-                (
-                    " THICKER THAN A LIFT MAY BE.",
-                    " MÁS GRUESA DE LO QUE DEBE.",
-                )
+            let what = if b.too_thick {
+                words::tell_account::thicker_than_lift_may().into()
             } else {
-                ("", "")
+                Text::default()
             };
-            let (on, sobre) = if b.patch {
-                patch_in_both(&b.on)
+            let on = if b.patch {
+                read_as::patch(&b.on)
             } else {
-                (b.on.clone(), b.on.clone())
+                Text::alike(&b.on)
             };
-            Told::new(
-                format!(
-                    "{on}: lift {} rammed, {thick}, {} passes.{en}",
-                    b.lift, b.passes
-                ),
-                format!(
-                    "{sobre}: capa {} apisonada, {thick}, {} pasadas.{es}",
-                    b.lift, b.passes
-                ),
-            )
+            Told::new(words::tell_account::lift_rammed_passes(
+                &on, &b.lift, &thick, &b.passes, &what,
+            ))
         }
         Body::SoilTested(b) => tested(b),
         Body::TestVoided(b) => voided(b),
         Body::UndercutProposed(b) => {
             let depth = feet(b.undercut.depth);
-            Told::new(
-                format!(
-                    "Undercut proposed at {}: {depth} deeper, filled with {}.",
-                    b.mark, b.undercut.material
-                ),
-                format!(
-                    "Sobreexcavación propuesta en {}: {depth} más hondo, relleno de {}.",
-                    b.mark, b.undercut.material
-                ),
-            )
+            Told::new(words::tell_account::undercut_proposed_at(
+                &b.mark,
+                &depth,
+                &b.undercut.material,
+            ))
             .mark(Some(&b.mark))
         }
-        Body::UndercutConfirmed(b) => Told::new(
-            format!("The undercut of {} is in force.", b.target),
-            format!("La sobreexcavación de {} ya vale.", b.target),
-        ),
+        Body::UndercutConfirmed(b) => Told::new(words::tell_account::undercut_force(&b.target)),
         Body::RockPointed(b) => {
             let top = feet(b.top);
-            Told::new(
-                format!(
-                    "{}: {} at {top}.",
-                    b.point,
-                    if b.what.is_empty() { "rock" } else { &b.what }
-                ),
-                format!(
-                    "{}: {} en {top}.",
-                    b.point,
-                    if b.what.is_empty() { "roca" } else { &b.what }
-                ),
-            )
+            Told::new(if b.what.is_empty() {
+                words::tell_account::rock_at(&b.point, &top)
+            } else {
+                words::tell_account::at(&b.point, &b.what, &top)
+            })
             .mark(Some(&b.mark))
         }
         _ => Told::default(),
@@ -199,28 +149,20 @@ fn of_soil(body: &Body) -> Told {
 }
 
 fn tested(b: &SoilTested) -> Told {
-    let (result_en, result_es) = if b.passes {
-        ("PASS", "PASA")
+    let result = if b.passes {
+        words::tell_account::pass()
     } else {
-        ("FAIL", "NO PASA")
+        words::tell_account::fail()
     };
-    let (en, es) = stated(&b.test, b.density.as_ref());
+    let what = stated(&b.test, b.density.as_ref());
     let at = feet(b.elevation);
-    Told::new(
-        format!("Soil test at {at} by {}: {en}. {result_en}.", b.tester),
-        format!(
-            "Prueba de suelo en {at} por {}: {es}. {result_es}.",
-            b.tester
-        ),
-    )
+    Told::new(words::tell_account::soil_test_at_by(
+        &at, &b.tester, &what, &result,
+    ))
     .mark(Some(&b.mark))
 }
 
 fn voided(b: &TestVoided) -> Told {
-    let (en, es) = (b.why.english(), b.why.spanish());
-    Told::new(
-        format!("The soil test is VOID: {en}. Test again."),
-        format!("La prueba de suelo NO VALE: {es}. Pruebe otra vez."),
-    )
-    .mark(Some(&b.mark))
+    let what = b.why.text();
+    Told::new(words::tell_account::the_soil_test_is_void(&what)).mark(Some(&b.mark))
 }

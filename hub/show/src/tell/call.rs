@@ -4,142 +4,94 @@ use super::Told;
 use day::call::Ending;
 use day::entry::Body;
 use day::said::call::CantReason;
+use words::Fixed;
 
 pub(super) fn tell(body: &Body) -> Told {
     match body {
-        Body::CallSent(b) => Told::new(
-            format!("{} ← {}", b.machine, b.english),
-            format!("{} ← {}", b.machine, b.spanish),
-        )
-        .machine(&b.machine)
-        .mark(b.mark.as_deref()),
-        Body::CallDelivered(b) => Told::new(
-            format!("Call {} is on the phone.", b.call),
-            format!("La orden {} está en el teléfono.", b.call),
-        )
-        .machine(&b.machine)
-        .mark(b.mark.as_deref()),
-        Body::CallShown(b) => Told::new(
-            format!("Call {} shown: {}", b.call, b.text),
-            format!("Orden {} mostrada: {}", b.call, b.text),
-        )
-        .machine(&b.machine)
-        .mark(b.mark.as_deref()),
+        Body::CallSent(b) => Told::new(words::tell_call::sent(&b.machine, &b.text))
+            .machine(&b.machine)
+            .mark(b.mark.as_deref()),
+        Body::CallDelivered(b) => Told::new(words::tell_call::call_is_on_the_phone(&b.call))
+            .machine(&b.machine)
+            .mark(b.mark.as_deref()),
+        Body::CallShown(b) => Told::new(words::tell_call::call_shown(&b.call, &b.text))
+            .machine(&b.machine)
+            .mark(b.mark.as_deref()),
         Body::CallGot(b) => match &b.witness {
-            None => Told::new(
-                format!("Call {}: GOT IT pressed.", b.call),
-                format!("Orden {}: apretó ENTENDIDO.", b.call),
-            )
-            .machine(&b.machine)
-            .mark(b.mark.as_deref()),
-            Some(who) => Told::new(
-                format!("Call {}: {who} saw the nod.", b.call),
-                format!("Orden {}: {who} vio la seña.", b.call),
-            )
-            .machine(&b.machine)
-            .mark(b.mark.as_deref()),
+            None => Told::new(words::tell_call::call(&b.call))
+                .machine(&b.machine)
+                .mark(b.mark.as_deref()),
+            Some(who) => Told::new(words::tell_call::call_2(&b.call, &who))
+                .machine(&b.machine)
+                .mark(b.mark.as_deref()),
         },
         Body::CallEnded(b) => {
-            let (en, es) = ending(b.how);
-            let (to, mark) = (&b.machine, b.mark.as_deref());
-            Told::new(
-                format!("Call {} to {to}{} ended: {en}.", b.call, at(" at ", mark)),
-                format!("Orden {} a {to}{} terminó: {es}.", b.call, at(" en ", mark)),
-            )
-            .machine(&b.machine)
-            .mark(b.mark.as_deref())
+            let what = ending(b.how);
+            let told = match &b.mark {
+                Some(mark) => words::tell_call::call_to_ended_at(&b.call, &b.machine, mark, &what),
+                None => words::tell_call::call_to_ended(&b.call, &b.machine, &what),
+            };
+            Told::new(told).machine(&b.machine).mark(b.mark.as_deref())
         }
-        Body::LookAsked(b) => Told::new(
-            format!("{} asks for a look.", b.machine),
-            format!("{} pide que vean.", b.machine),
-        )
-        .machine(&b.machine),
+        Body::LookAsked(b) => {
+            Told::new(words::tell_call::asks_for_a_look(&b.machine)).machine(&b.machine)
+        }
         Body::CantSaid(b) => {
-            let (en, es) = cant(b.why);
-            Told::new(
-                format!("{} can't: {en}.", b.machine),
-                format!("{} no puede: {es}.", b.machine),
-            )
-            .machine(&b.machine)
-            .mark(b.mark.as_deref())
+            let what = cant(b.why);
+            Told::new(words::tell_call::cant(&b.machine, &what))
+                .machine(&b.machine)
+                .mark(b.mark.as_deref())
         }
         Body::Stopped(b) => {
-            let all = if b.all { "ALL STOP" } else { "STOP" };
-            let pare = if b.all { "PARE para todas" } else { "PARE" };
-            let why = if b.why.is_empty() {
-                String::new()
-            } else {
-                format!(": {}", b.why)
-            };
             let machines = b.machines.join(", ");
-            Told::new(
-                format!("{all} ({machines}){why}"),
-                format!("{pare} ({machines}){why}"),
-            )
+            Told::new(match (b.all, b.why.is_empty()) {
+                (true, true) => words::tell_call::all_stop(&machines),
+                (true, false) => words::tell_call::all_stop_why(&machines, &b.why),
+                (false, true) => words::tell_call::stop(&machines),
+                (false, false) => words::tell_call::stop_why(&machines, &b.why),
+            })
         }
         Body::StopLifted(b) => {
             let machines = b.machines.join(", ");
-            Told::new(
-                format!("Stop lifted for {machines}: {}", b.why),
-                format!("PARE levantado para {machines}: {}", b.why),
-            )
+            Told::new(words::tell_call::stop_lifted_for(&machines, &b.why))
         }
         _ => Told::default(),
     }
 }
 
 /// A mark behind its word; nothing where no mark is known.
-fn at(word: &str, mark: Option<&str>) -> String {
-    mark.map(|mark| format!("{word}{mark}")).unwrap_or_default()
-}
-
-fn ending(how: Ending) -> (&'static str, &'static str) {
+fn ending(how: Ending) -> Fixed {
     match how {
-        Ending::Superseded => ("a newer call took its place", "la reemplazó una nueva"),
-        Ending::Done => ("the mark is on grade", "la marca está a nivel"),
-        Ending::StaleByAge => ("too old", "demasiado vieja"),
-        Ending::GradeRanOut => ("said for long enough", "ya se dijo bastante"),
-        Ending::StaleByLaser => ("the laser is in doubt", "el láser está en duda"),
-        Ending::StaleByTarget => ("the target changed", "cambió la rasante"),
-        Ending::StaleByMark => ("the mark was laid again", "la marca se puso otra vez"),
-        Ending::Restated => ("its reading was corrected", "se corrigió su lectura"),
-        Ending::Withdrawn => ("taken back", "se retiró"),
-        Ending::Refused => ("the cab can't", "la cabina no puede"),
-        Ending::NewScreen => ("another phone took over", "otro teléfono tomó su lugar"),
-        Ending::Ruled => ("a ruling took its place", "la reemplazó una decisión"),
-        Ending::StaleByFace => (
-            "everybody had to get away from the face",
-            "hubo que alejarse del talud",
-        ),
-        Ending::QueryAsked => ("the engineer was asked", "se consultó al ingeniero"),
-        Ending::DayClosed => ("the day was closed", "se cerró el día"),
-        Ending::Held => (
-            "something holds the work there",
-            "algo detiene el trabajo ahí",
-        ),
-        Ending::MachineMoved => ("the machine moved", "la máquina se movió"),
-        Ending::GivenAway => (
-            "its target was given to another machine",
-            "su rasante pasó a otra máquina",
-        ),
-        Ending::OffSite => (
-            "the machine is not on the site any more",
-            "la máquina ya no está en la obra",
-        ),
-        Ending::ClockBehind => (
-            "the laptop's clock was behind: nobody knows how old it is",
-            "el reloj de la computadora estaba atrasado: nadie sabe qué tan vieja es",
-        ),
+        Ending::Superseded => words::tell_call::newer_call_took_its_place(),
+        Ending::Done => words::tell_call::the_mark_is_on_grade(),
+        Ending::StaleByAge => words::tell_call::too_old(),
+        Ending::GradeRanOut => words::tell_call::said_for_long_enough(),
+        Ending::StaleByLaser => words::tell_call::the_laser_is_in_doubt(),
+        Ending::StaleByTarget => words::tell_call::the_target_changed(),
+        Ending::StaleByMark => words::tell_call::the_mark_was_laid_again(),
+        Ending::Restated => words::tell_call::its_reading_was_corrected(),
+        Ending::Withdrawn => words::tell_call::taken_back(),
+        Ending::Refused => words::tell_call::the_cab_cant(),
+        Ending::NewScreen => words::tell_call::another_phone_took_over(),
+        Ending::Ruled => words::tell_call::a_ruling_took_its_place(),
+        Ending::StaleByFace => words::tell_call::everybody_had_get_away_from(),
+        Ending::QueryAsked => words::tell_call::the_engineer_was_asked(),
+        Ending::DayClosed => words::tell_call::the_day_was_closed(),
+        Ending::Held => words::tell_call::something_holds_the_work_there(),
+        Ending::MachineMoved => words::tell_call::the_machine_moved(),
+        Ending::GivenAway => words::tell_call::its_target_given_another_machine(),
+        Ending::OffSite => words::tell_call::machine_not_site_any_more(),
+        Ending::ClockBehind => words::tell_call::the_laptop_clock_was_behind(),
     }
 }
 
-fn cant(why: CantReason) -> (&'static str, &'static str) {
+fn cant(why: CantReason) -> Fixed {
     match why {
-        CantReason::HardGround => ("hard ground", "terreno duro"),
-        CantReason::Water => ("water", "agua"),
-        CantReason::Pipe => ("pipe or cable", "tubo o cable"),
-        CantReason::Line => ("line", "línea"),
-        CantReason::Face => ("face", "talud"),
-        CantReason::Other => ("come and look", "venga a ver"),
+        CantReason::HardGround => words::tell_call::hard_ground(),
+        CantReason::Water => words::tell_call::water(),
+        CantReason::Pipe => words::tell_call::pipe_or_cable(),
+        CantReason::Line => words::tell_call::line(),
+        CantReason::Face => words::tell_call::face(),
+        CantReason::Other => words::tell_call::come_and_look(),
     }
 }

@@ -10,108 +10,65 @@ use day::said::face_alarm::AlarmWhy;
 use day::said::face_pins::PinsRead;
 use day::said::face_seen::{AtFace, SeenAtFace};
 use day::said::struck::LineStruck;
-use earthwork::words::Language;
+use words::Text;
 
 pub(super) fn tell(body: &Body) -> Told {
     match body {
-        Body::FaceInspected(b) => Told::new(
-            format!(
-                "{} inspected, class {}: {}. {} {}",
-                b.zone,
-                b.class.word(),
-                b.seen,
-                b.by_hand,
-                b.release
-            ),
-            format!(
-                "{} inspeccionado, clase {}: {}. {} {}",
-                b.zone,
-                b.class.word(),
-                b.seen,
-                b.by_hand,
-                b.release
-            ),
-        ),
+        Body::FaceInspected(b) => Told::new(words::tell_cuts::inspected_class(
+            &b.zone,
+            &b.class.word(),
+            &b.seen,
+            &b.by_hand,
+            &b.release,
+        )),
         Body::SoilRetyped(b) => {
             let from = b.from.map_or("–", earthwork::face::SoilClass::word);
             let to = b.class.word();
-            Told::new(
-                format!("Soil of {}: class {from} is now {to}: {}", b.zone, b.why),
-                format!("Suelo de {}: clase {from} ahora es {to}: {}", b.zone, b.why),
-            )
+            Told::new(words::tell_cuts::soil_of(&b.zone, &from, &to, &b.why))
         }
-        Body::FaceRevised(b) => Told::new(
-            format!("{} by an engineer's own design: {}", b.zone, b.why),
-            format!("{} según diseño propio del ingeniero: {}", b.zone, b.why),
-        ),
+        Body::FaceRevised(b) => {
+            Told::new(words::tell_cuts::by_an_engineer_own_design(&b.zone, &b.why))
+        }
         Body::DaylightFound(b) => daylight(b),
         Body::SeenAtFace(b) => seen(b),
-        Body::SloughSeen(b) => Told::new(
-            format!(
-                "{} came down: {} × {} × {}, about {:.1} cy. {}",
-                b.zone,
-                feet(b.length),
-                feet(b.height),
-                feet(b.back),
-                b.cubic_yards,
-                b.note
-            ),
-            format!(
-                "Se cayó {}: {} × {} × {}, unas {:.1} yd³. {}",
-                b.zone,
-                feet(b.length),
-                feet(b.height),
-                feet(b.back),
-                b.cubic_yards,
-                b.note
-            ),
-        ),
+        Body::SloughSeen(b) => Told::new(words::tell_cuts::came_down(
+            &b.zone,
+            &feet(b.length),
+            &feet(b.height),
+            &feet(b.back),
+            &format!("{:.1}", b.cubic_yards),
+            &b.note,
+        )),
         Body::PinsRead(b) => pins(b),
         Body::FaceAlarmed(b) => {
-            let (en, es) = why(&b.why);
-            Told::new(
-                format!("GET AWAY FROM THE FACE {}: {en}.", b.zone),
-                format!("ALÉJENSE DEL TALUD {}: {es}.", b.zone),
-            )
+            let what = why(&b.why);
+            Told::new(words::tell_cuts::get_away_from_the_face(&b.zone, &what))
         }
-        Body::UnderLeftFace(b) => Told::new(
-            format!(
-                "{} may stand under a face that people had to get away from: {}.",
-                b.machine,
-                b.zones.join(", ")
-            ),
-            format!(
-                "{} puede estar al pie de un talud del que hubo que alejarse: {}.",
-                b.machine,
-                b.zones.join(", ")
-            ),
-        )
+        Body::UnderLeftFace(b) => Told::new(words::tell_cuts::may_stand_under_face_people(
+            &b.machine,
+            &b.zones.join(", "),
+        ))
         .machine(&b.machine),
-        Body::FaceLeft(b) => Told::new(
-            format!("{} is away from {}.", b.machine, b.zone),
-            format!("{} se alejó de {}.", b.machine, b.zone),
-        )
-        .machine(&b.machine),
+        Body::FaceLeft(b) => {
+            Told::new(words::tell_cuts::is_away_from(&b.machine, &b.zone)).machine(&b.machine)
+        }
         other => buried(other),
     }
 }
 
 /// What was struck or met, and what everybody was told.
 fn struck(body: &LineStruck) -> Told {
-    let (what, que) = if body.met {
-        (
-            "A pipe or cable is in the way",
-            "Hay un tubo o cable en el camino",
-        )
+    let what = if body.met {
+        words::tell_cuts::pipe_or_cable_way()
     } else {
-        ("A buried line was struck", "Se golpeó una línea enterrada")
+        words::tell_cuts::a_buried_line_was_struck()
     };
-    let (line, linea) = if body.lines.is_empty() {
-        ("not drawn".to_owned(), "no está dibujada".to_owned())
+    let line = if body.lines.is_empty() {
+        words::tell_cuts::not_drawn().into()
     } else {
-        (body.lines.join(", "), body.lines.join(", "))
+        Text::alike(&body.lines.join(", "))
     };
-    let told = Told::new(format!("{what}: {line}."), format!("{que}: {linea}."));
+    let told = Told::new(words::tell_cuts::struck(&what, &line));
     match &body.machine {
         Some(machine) => told.machine(machine),
         None => told,
@@ -120,65 +77,25 @@ fn struck(body: &LineStruck) -> Told {
 
 fn buried(body: &Body) -> Told {
     match body {
-        Body::TicketChecked(b) => Told::new(
-            format!(
-                "Ticket {} holds through {}, {} days more; {} silent.",
-                b.ticket,
-                b.to,
-                b.days_left,
-                b.silent.len()
-            ),
-            format!(
-                "Boleto {} vale hasta {}, {} días más; {} sin responder.",
-                b.ticket,
-                b.to,
-                b.days_left,
-                b.silent.len()
-            ),
-        ),
+        Body::TicketChecked(b) => Told::new(words::tell_cuts::ticket_holds_through_days_more(
+            &b.ticket,
+            &b.to,
+            &b.days_left,
+            &b.silent.len(),
+        )),
         Body::LineStruck(b) => struck(b),
-        Body::PaintSaid(b) if b.gone => Told::new(
-            format!("Paint of {} is gone: have it marked again.", b.utility),
-            format!("Se borró la marca de {}: pida otra.", b.utility),
-        ),
-        Body::PaintSaid(b) => Told::new(
-            format!("{} is marked again.", b.utility),
-            format!("{} está marcada otra vez.", b.utility),
-        ),
+        Body::PaintSaid(b) if b.gone => Told::new(words::tell_cuts::paint_of_is_gone(&b.utility)),
+        Body::PaintSaid(b) => Told::new(words::tell_cuts::is_marked_again(&b.utility)),
         Body::PotholeDug(b) => {
-            let each = |say: fn(&Crossing) -> String| {
-                let all: Vec<String> = b.crossings.iter().map(say).collect();
-                all.join("; ")
-            };
-            Told::new(
-                format!(
-                    "{} bared: top {}, {} across. {}",
-                    b.utility,
-                    feet(b.top),
-                    b.outside,
-                    each(|one| crossing(one, "crosses with", "needs"))
-                ),
-                format!(
-                    "{} destapada: arriba {}, {} de ancho. {}",
-                    b.utility,
-                    feet(b.top),
-                    b.outside,
-                    each(|one| crossing(one, "cruza con", "pide"))
-                ),
-            )
+            let each: Vec<Text> = b.crossings.iter().map(crossing).collect();
+            Told::new(words::tell_cuts::bared(
+                &b.utility,
+                &feet(b.top),
+                &b.outside,
+                &Text::joined(&each, "; "),
+            ))
         }
-        Body::DigAllowed(b) => Told::new(
-            format!(
-                "Let go on: {} Why: {}",
-                b.held.text(Language::English),
-                b.why
-            ),
-            format!(
-                "Sigue: {} Por qué: {}",
-                b.held.text(Language::Spanish),
-                b.why
-            ),
-        ),
+        Body::DigAllowed(b) => Told::new(words::tell_cuts::let_go_on(&b.held.text(), &b.why)),
         Body::DepthOwed(b) => {
             let marks: Vec<String> = b
                 .owed
@@ -186,87 +103,61 @@ fn buried(body: &Body) -> Told {
                 .map(|one| format!("{} {}", one.mark, feet(one.depth)))
                 .collect();
             let marks = marks.join(", ");
-            Told::new(
-                format!("Owed before digging to {}: {marks}.", b.target),
-                format!("Se debe antes de excavar {}: {marks}.", b.target),
-            )
+            Told::new(words::tell_cuts::owed_before_digging_to(&b.target, &marks))
         }
         _ => Told::default(),
     }
 }
 
-fn crossing(one: &Crossing, with: &str, needs: &str) -> String {
+fn crossing(one: &Crossing) -> Text {
     let clear = one.clear.map_or("?".to_owned(), signed);
-    format!("{} {with} {clear}, {needs} {}", one.zone, feet(one.need))
+    words::tell_cuts::crosses(&one.zone, &clear, &feet(one.need))
 }
 
-fn why(why: &AlarmWhy) -> (String, String) {
+fn why(why: &AlarmWhy) -> Text {
     match why {
-        AlarmWhy::Pins { pins } => (
-            format!("pins {pins} open faster"),
-            format!("los clavos {pins} se abren más rápido"),
-        ),
-        AlarmWhy::Slough {} => ("it came down".into(), "se cayó".into()),
-        AlarmWhy::Said {} => (
-            "somebody says that it moves".into(),
-            "dicen que se mueve".into(),
-        ),
+        AlarmWhy::Pins { pins } => words::tell_cuts::pins_open_faster(&pins),
+        AlarmWhy::Slough {} => words::tell_cuts::it_came_down().into(),
+        AlarmWhy::Said {} => words::tell_cuts::somebody_says_that_it_moves().into(),
     }
 }
 
 fn pins(b: &PinsRead) -> Told {
     let apart = feet(b.apart);
     let Some(judged) = b.judged else {
-        return Told::new(
-            format!("{} {}: {apart}, the first tape.", b.zone, b.pins),
-            format!("{} {}: {apart}, primera cinta.", b.zone, b.pins),
-        );
+        return Told::new(words::tell_cuts::the_first_tape(&b.zone, &b.pins, &apart));
     };
-    let (en, es) = match judged.state {
-        PinState::Still => ("still", "sin moverse"),
-        PinState::Watch => ("WATCH", "VIGILAR"),
-        PinState::Leave => ("GET AWAY", "ALÉJENSE"),
+    let what = match judged.state {
+        PinState::Still => words::tell_cuts::still(),
+        PinState::Watch => words::tell_cuts::watch(),
+        PinState::Leave => words::tell_cuts::get_away(),
     };
     let (opened, rate) = (signed(judged.opened), judged.rate_ft_per_hour);
-    Told::new(
-        format!(
-            "{} {}: {apart}, {opened}, {rate:.3} ft an hour: {en}.",
-            b.zone, b.pins
-        ),
-        format!(
-            "{} {}: {apart}, {opened}, {rate:.3} ft por hora: {es}.",
-            b.zone, b.pins
-        ),
-    )
+    Told::new(words::tell_cuts::ft_an_hour(
+        &b.zone,
+        &b.pins,
+        &apart,
+        &opened,
+        &format!("{:.3}", rate),
+        &what,
+    ))
 }
 
 fn seen(b: &SeenAtFace) -> Told {
-    let (en, es) = match &b.what {
-        AtFace::Water {} => ("water".into(), "agua".into()),
-        AtFace::Crack {} => ("a crack".into(), "una grieta".into()),
-        AtFace::Rain {} => ("rain".into(), "lluvia".into()),
-        AtFace::Vibration {} => ("vibration".into(), "vibración".into()),
-        AtFace::Trimmed {} => (
-            "trimmed from the top down".into(),
-            "perfilado de arriba abajo".into(),
-        ),
-        AtFace::Load { back } => (
-            format!("a load {} from the crest", feet(*back)),
-            format!("carga a {} de la corona", feet(*back)),
-        ),
-        AtFace::Slough { .. } => ("it came down".into(), "se cayó".into()),
+    let what = match &b.what {
+        AtFace::Water {} => words::tell_cuts::water().into(),
+        AtFace::Crack {} => words::tell_cuts::a_crack().into(),
+        AtFace::Rain {} => words::tell_cuts::rain().into(),
+        AtFace::Vibration {} => words::tell_cuts::vibration().into(),
+        AtFace::Trimmed {} => words::tell_cuts::trimmed_from_the_top_down().into(),
+        AtFace::Load { back } => words::tell_cuts::a_load_from_the_crest(&feet(*back)),
+        AtFace::Slough { .. } => words::tell_cuts::it_came_down().into(),
     };
     let back = b.move_back_to.map(feet);
-    let (move_en, move_es) = back.map_or((String::new(), String::new()), |back| {
-        (
-            format!(" Move it back to {back}."),
-            format!(" Aléjela a {back}."),
-        )
+    let back = back.map_or(Text::default(), |back| {
+        words::tell_cuts::move_it_back_to(&back)
     });
-    Told::new(
-        format!("Seen at {}: {en}.{move_en} {}", b.zone, b.note),
-        format!("Visto en {}: {es}.{move_es} {}", b.zone, b.note),
-    )
+    Told::new(words::tell_cuts::seen_at(&b.zone, &what, &back, &b.note))
 }
 
 fn daylight(b: &DaylightFound) -> Told {
@@ -278,23 +169,10 @@ fn daylight(b: &DaylightFound) -> Told {
         .collect();
     let high = feet(b.highest);
     if crossed.is_empty() {
-        return Told::new(
-            format!("Daylight of {}: {high} high, inside every line.", b.zone),
-            format!(
-                "Línea de ceros de {}: {high} de alto, dentro de toda línea.",
-                b.zone
-            ),
-        );
+        return Told::new(words::tell_cuts::daylight_of(&b.zone, &high));
     }
     let crossed = crossed.join(", ");
-    Told::new(
-        format!(
-            "DAYLIGHT of {} over a line: {crossed}; {high} high.",
-            b.zone
-        ),
-        format!(
-            "LÍNEA DE CEROS de {} sobre una línea: {crossed}; {high} de alto.",
-            b.zone
-        ),
-    )
+    Told::new(words::tell_cuts::daylight_of_over_a_line(
+        &b.zone, &crossed, &high,
+    ))
 }

@@ -1,7 +1,6 @@
 //! Sentences about where machines stand, who spots for them, near misses, and how a day begins.
 
 use earthwork::length::Length;
-use earthwork::words::Language;
 
 use super::{Told, feet};
 use day::entry::Body;
@@ -10,51 +9,33 @@ use day::said::battery::BatterySaid;
 use day::said::near_miss::{MachineThen, NearMissOpened, NearMissTold, name};
 use day::said::slew::{SlewProposed, SlewSide};
 use day::said::start_checks::{DayReady, StartCheckSaid};
+use words::Text;
 
 pub(super) fn tell(body: &Body) -> Told {
     match body {
         Body::MachinePlaced(b) => {
             let (x, y) = (feet(b.at.x), feet(b.at.y));
-            Told::new(
-                format!("{} stands at {x}, {y}.", b.machine),
-                format!("{} está en {x}, {y}.", b.machine),
-            )
-            .machine(&b.machine)
+            Told::new(words::tell_machine::stands_at(&b.machine, &x, &y)).machine(&b.machine)
         }
-        Body::MachineMoved(b) => Told::new(
-            format!("{} has moved; its place is unknown.", b.machine),
-            format!("{} se movió; no se sabe dónde está.", b.machine),
-        )
-        .machine(&b.machine),
+        Body::MachineMoved(b) => {
+            Told::new(words::tell_machine::has_moved(&b.machine)).machine(&b.machine)
+        }
         Body::StartCheckSaid(b) => start_check(b),
         Body::DayReady(b) => ready(b),
         Body::NearFound(b) => near(&b.machine, &b.near),
         Body::SlewProposed(b) => slew(b),
-        Body::SlewAgreed(b) => Told::new(
-            format!("{}: AGREED with {}.", b.machine, b.with),
-            format!("{}: DE ACUERDO con {}.", b.machine, b.with),
-        )
-        .machine(&b.machine),
-        Body::SlewVoided(b) => Told::new(
-            format!(
-                "{} moved: what was agreed with {} is void.",
-                b.machine, b.with
-            ),
-            format!(
-                "{} se movió: lo acordado con {} ya no vale.",
-                b.machine, b.with
-            ),
-        )
-        .machine(&b.machine),
-        Body::SpotterSet(b) => Told::new(
-            format!("{} spots for {}.", b.person, b.machine),
-            format!("{} es señalero de {}.", b.person, b.machine),
-        )
-        .machine(&b.machine),
-        Body::SpotterGone(b) => Told::new(
-            format!("{} spots for {} no more.", b.person, b.machine),
-            format!("{} ya no es señalero de {}.", b.person, b.machine),
-        )
+        Body::SlewAgreed(b) => {
+            Told::new(words::tell_machine::agreed_with(&b.machine, &b.with)).machine(&b.machine)
+        }
+        Body::SlewVoided(b) => {
+            Told::new(words::tell_machine::moved(&b.machine, &b.with)).machine(&b.machine)
+        }
+        Body::SpotterSet(b) => {
+            Told::new(words::tell_machine::spots_for(&b.person, &b.machine)).machine(&b.machine)
+        }
+        Body::SpotterGone(b) => Told::new(words::tell_machine::spots_for_no_more(
+            &b.person, &b.machine,
+        ))
         .machine(&b.machine),
         Body::BatterySaid(b) => battery(b),
         Body::NearMissOpened(b) => opened(b),
@@ -64,27 +45,23 @@ pub(super) fn tell(body: &Body) -> Told {
 }
 
 fn opened(b: &NearMissOpened) -> Told {
-    let each = |of: fn(&MachineThen) -> String| {
-        let machines: Vec<String> = b.machines.iter().map(of).collect();
-        machines.join("; ")
-    };
-    Told::new(
-        format!("Near miss {}: {}.", name(b.number), each(then)),
-        format!("Casi accidente {}: {}.", name(b.number), each(entonces)),
-    )
+    Told::new(words::tell_machine::near_miss(
+        &name(b.number),
+        &Text::joined(&b.machines.iter().map(then).collect::<Vec<_>>(), "; "),
+    ))
 }
 
 /// Where it stood, its call, who asked or was in.
-fn then(one: &MachineThen) -> String {
-    let place = place(one).unwrap_or_else(|| "place unknown".into());
-    let call = one.call.as_ref().map(|call| call.english.as_str());
-    told_so(&one.machine, &place, call, people(one))
-}
-
-fn entonces(one: &MachineThen) -> String {
-    let place = place(one).unwrap_or_else(|| "lugar desconocido".into());
-    let call = one.call.as_ref().map(|call| call.spanish.as_str());
-    told_so(&one.machine, &place, call, people(one))
+fn then(one: &MachineThen) -> Text {
+    let stood = match place(one) {
+        Some(place) => Text::alike(&format!("{} {place}", one.machine)),
+        None => words::tell_machine::place_unknown(&one.machine),
+    };
+    let call = one.call.as_ref().map(|call| call.text.clone());
+    let people = people(one);
+    let people = (!people.is_empty()).then(|| Text::alike(&people));
+    let said: Vec<Text> = [Some(stood), call, people].into_iter().flatten().collect();
+    Text::joined(&said, ", ")
 }
 
 fn place(one: &MachineThen) -> Option<String> {
@@ -97,83 +74,57 @@ fn people(one: &MachineThen) -> String {
     names.join(", ")
 }
 
-fn told_so(machine: &str, place: &str, call: Option<&str>, people: String) -> String {
-    let parts = [
-        format!("{machine} {place}"),
-        call.unwrap_or_default().to_owned(),
-        people,
-    ];
-    let said: Vec<String> = parts.into_iter().filter(|part| !part.is_empty()).collect();
-    said.join(", ")
-}
-
 fn told(b: &NearMissTold) -> Told {
-    let closed = |word: &'static str| if b.closed { word } else { "" };
-    Told::new(
-        format!("{}{}: {}", name(b.number), closed(" closed"), b.words),
-        format!("{}{}: {}", name(b.number), closed(" cerrado"), b.words),
-    )
+    let name = name(b.number);
+    if b.closed {
+        Told::new(words::tell_machine::near_miss_closed(&name, &b.words))
+    } else {
+        Told::new(Text::alike(&format!("{name}: {}", b.words)))
+    }
 }
 
 fn start_check(b: &StartCheckSaid) -> Told {
-    let sentence = |language| {
+    Told::new(Text::in_each(|language| {
         let signals: Vec<&str> = b.signals.iter().map(|one| one.word(language)).collect();
         let said = [signals.join(", "), b.value.clone()];
         let said: Vec<String> = said.into_iter().filter(|part| !part.is_empty()).collect();
         format!("{}: {}", b.check.name(language), said.join("; "))
-    };
-    Told::new(sentence(Language::English), sentence(Language::Spanish))
+    }))
 }
 
 fn ready(b: &DayReady) -> Told {
-    let sentence = |language, ready: &str| {
-        let without = b.overrides.iter().map(|one| {
-            let name = one.check.name(language);
-            format!(" – {name}: {}", one.why)
-        });
-        format!("{ready}{}", without.collect::<String>())
-    };
     let (said, of) = (b.said.len(), b.said.len() + b.overrides.len());
-    Told::new(
-        sentence(
-            Language::English,
-            &format!("Day READY: {said} of {of} start checks"),
-        ),
-        sentence(
-            Language::Spanish,
-            &format!("Día LISTO: {said} de {of} revisiones"),
-        ),
-    )
+    let mut told = vec![words::tell_machine::day_ready(&said, &of)];
+    told.extend(
+        b.overrides.iter().map(|one| {
+            Text::in_each(|language| format!("{}: {}", one.check.name(language), one.why))
+        }),
+    );
+    Told::new(Text::joined(&told, " – "))
 }
 
 fn battery(b: &BatterySaid) -> Told {
     let percent = b.percent.map(|percent| format!(" ({percent} %)"));
     let percent = percent.unwrap_or_default();
-    let (english, spanish) = if b.low {
-        ("battery low, hands soon", "batería baja, pronto señas")
+    let what = if b.low {
+        words::tell_machine::battery_low_hands_soon()
     } else {
-        ("battery charges", "batería cargando")
+        words::tell_machine::battery_charges()
     };
-    Told::new(
-        format!("{}: {english}{percent}.", b.machine),
-        format!("{}: {spanish}{percent}.", b.machine),
-    )
-    .machine(&b.machine)
+    Told::new(words::tell_machine::battery(&b.machine, &what, &percent)).machine(&b.machine)
 }
 
 /// What is near a machine that was placed, one after the other.
 fn near(machine: &str, near: &[Near]) -> Told {
-    let each: Vec<(String, String)> = near.iter().map(of_near).collect();
-    let english: Vec<&str> = each.iter().map(|(english, _)| english.as_str()).collect();
-    let spanish: Vec<&str> = each.iter().map(|(_, spanish)| spanish.as_str()).collect();
-    Told::new(
-        format!("{machine}: {}.", english.join("; ")),
-        format!("{machine}: {}.", spanish.join("; ")),
-    )
+    let each: Vec<Text> = near.iter().map(of_near).collect();
+    Told::new(words::tell_machine::near(
+        &machine,
+        &Text::joined(&each, "; "),
+    ))
     .machine(machine)
 }
 
-fn of_near(near: &Near) -> (String, String) {
+fn of_near(near: &Near) -> Text {
     match near {
         Near::CanMeet {
             other,
@@ -181,10 +132,7 @@ fn of_near(near: &Near) -> (String, String) {
             needs,
         } => {
             let (apart, needs) = (feet(*apart), feet(*needs));
-            (
-                format!("can meet {other}, {apart} apart, {needs} needed"),
-                format!("puede topar con {other}, a {apart}, se necesitan {needs}"),
-            )
+            words::tell_machine::can_meet_apart_needed(&other, &apart, &needs)
         }
         Near::TailAtMachine { other, apart, .. } => tail(other, *apart),
         Near::TailAtFace { zone, apart, .. } => tail(zone, *apart),
@@ -194,33 +142,20 @@ fn of_near(near: &Near) -> (String, String) {
         Near::TailAtPile { pile, apart, .. } => tail(pile, *apart),
         Near::OnSlope { zone, inside, .. } => {
             let inside = feet(*inside);
-            (
-                format!("tracks {inside} inside the slope of {zone}, the competent person rules"),
-                format!(
-                    "orugas {inside} dentro de la pendiente de {zone}, decide la persona competente"
-                ),
-            )
+            words::tell_machine::tracks_inside_slope_competent_person(&inside, &zone)
         }
         Near::Overhead {
             line, clearance, ..
         } => {
             let clearance = feet(*clearance);
-            (
-                format!("can come within {clearance} of {line} overhead, a spotter is needed"),
-                format!(
-                    "puede llegar a menos de {clearance} de la línea aérea {line}, se necesita señalero"
-                ),
-            )
+            words::tell_machine::can_come_within_overhead_spotter(&clearance, &line)
         }
     }
 }
 
-fn tail(at: &str, apart: Length) -> (String, String) {
+fn tail(at: &str, apart: Length) -> Text {
     let apart = feet(apart);
-    (
-        format!("its tail pinches at {at}, {apart} away"),
-        format!("la cola aprisiona contra {at}, a {apart}"),
-    )
+    words::tell_machine::its_tail_pinches_at_away(&at, &apart)
 }
 
 fn slew(b: &SlewProposed) -> Told {
@@ -230,18 +165,12 @@ fn slew(b: &SlewProposed) -> Told {
     } else {
         format!(" – {}", b.note)
     };
-    let sentence = |language, keeps: &str| {
-        let side = |side: &SlewSide| {
-            format!(
-                "{} {keeps} {}",
-                side.machine,
-                side.keeps_out_of.word(language)
-            )
-        };
-        format!("{}, {}{note}", side(one), side(other))
+    let side = |side: &SlewSide| {
+        let of = Text::in_each(|language| side.keeps_out_of.word(language).to_owned());
+        words::tell_machine::keeps_out_of(&side.machine, &of)
     };
-    Told::new(
-        sentence(Language::English, "keeps out of the"),
-        sentence(Language::Spanish, "no entra ni gira al"),
-    )
+    Told::new(Text::in_each(|language| {
+        let [one, other] = [one, other].map(|one| side(one).take(language));
+        format!("{one}, {other}{note}")
+    }))
 }

@@ -1,4 +1,4 @@
-//! An entry as one sentence that a person reads, in both languages: for the live log, the table and the review.
+//! An entry as one sentence that a person reads, for the live log, the table and the review.
 
 use earthwork::length::{Form, Length};
 
@@ -6,8 +6,9 @@ use day::entry::{Body, Entry};
 use day::lengths::{feet, signed};
 use day::said;
 use day::said::change::{SiteChanged, SiteThing};
-use day::said::prove::{Differs, TargetTyped};
+use day::said::prove::TargetTyped;
 use day::said::revise::TargetRevised;
+use words::Text;
 
 mod account;
 mod call;
@@ -21,13 +22,11 @@ mod reading;
 mod record;
 mod way_in;
 
-/// A sentence in both languages, and what it is about.
+/// A sentence, and what it is about.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Told {
-    /// In English.
-    pub english: String,
-    /// In Spanish.
-    pub spanish: String,
+    /// What is said.
+    pub text: Text,
     /// The machine that it is about.
     pub machine: Option<String>,
     /// The mark that it is about.
@@ -35,10 +34,9 @@ pub struct Told {
 }
 
 impl Told {
-    fn new(english: impl Into<String>, spanish: impl Into<String>) -> Self {
+    fn new(text: impl Into<Text>) -> Self {
         Self {
-            english: english.into(),
-            spanish: spanish.into(),
+            text: text.into(),
             ..Self::default()
         }
     }
@@ -62,50 +60,25 @@ impl Told {
 pub fn tell(entry: &Entry) -> Told {
     match &entry.body {
         Body::DayOpened(b) => record::day_opened(b),
-        Body::SiteTaken(b) => Told::new(
-            format!("Site “{}” taken from its file.", b.site.name),
-            format!("Obra «{}» tomada de su archivo.", b.site.name),
-        ),
-        Body::SiteChangeFound(b) => Told::new(
-            format!(
-                "The site file differs in {} places; it waits for a supervisor.",
-                b.differences.len()
-            ),
-            format!(
-                "El archivo de obra difiere en {} puntos; espera al supervisor.",
-                b.differences.len()
-            ),
-        ),
-        Body::SiteRevised(b) => Told::new(
-            format!(
-                "The changed site file is in force ({} changes).",
-                b.differences.len()
-            ),
-            format!(
-                "El archivo de obra cambiado ya vale ({} cambios).",
-                b.differences.len()
-            ),
-        ),
+        Body::SiteTaken(b) => Told::new(words::tell::site_taken_from_its_file(&b.site.name)),
+        Body::SiteChangeFound(b) => {
+            Told::new(words::tell::site_file_differs_places(&b.differences.len()))
+        }
+        Body::SiteRevised(b) => Told::new(words::tell::changed_site_file_force_changes(
+            &b.differences.len(),
+        )),
         Body::AimSet(b) => {
             let (on, aim) = (b.on.join(", "), feet(b.aim));
-            Told::new(
-                format!("Aim {aim} on {on}: {}", b.why),
-                format!("Puntería {aim} en {on}: {}", b.why),
-            )
+            Told::new(words::tell::aim_on(&aim, &on, &b.why))
         }
         Body::SiteChanged(b) => site_changed(b),
         Body::TargetRevised(b) => target_revised(b),
         Body::TargetTyped(b) => target_typed(b),
-        Body::TargetSeen(b) => Told::new(
-            format!(
-                "Revision {} of {} seen in {}.",
-                b.revision, b.target, b.machine
-            ),
-            format!(
-                "Revisión {} de {} vista en {}.",
-                b.revision, b.target, b.machine
-            ),
-        )
+        Body::TargetSeen(b) => Told::new(words::tell::revision_of_seen_in(
+            &b.revision,
+            &b.target,
+            &b.machine,
+        ))
         .machine(&b.machine),
         Body::Ruled(b) => reading::ruled(&b.mark, b.ruling, &b.why),
         people @ (Body::Joined(_)
@@ -180,75 +153,42 @@ fn site_changed(b: &SiteChanged) -> Told {
     let names = |list: &mut dyn Iterator<Item = &str>| list.collect::<Vec<_>>().join(", ");
     let put = names(&mut b.put.iter().filter_map(SiteThing::id));
     let gone = names(&mut b.retire.iter().map(|one| one.id.as_str()));
-    let sentence = |put_word: &str, gone_word: &str| {
-        let parts = [(put_word, &put), (gone_word, &gone)];
-        let told = parts.into_iter().filter(|(_, names)| !names.is_empty());
-        let told: Vec<String> = told
-            .map(|(word, names)| format!("{word} {names}"))
-            .collect();
-        told.join("; ")
-    };
+    let parts = [
+        (!put.is_empty()).then(|| words::tell::put(&put)),
+        (!gone.is_empty()).then(|| words::tell::retired(&gone)),
+    ];
+    let parts: Vec<Text> = parts.into_iter().flatten().collect();
     let touched = b.touches.marks.len();
-    Told::new(
-        format!(
-            "The site is changed. {}. {touched} marks touched: {}",
-            sentence("Put:", "Retired:"),
-            b.why
-        ),
-        format!(
-            "La obra cambió. {}. Toca {touched} marcas: {}",
-            sentence("Puesto:", "Quitado:"),
-            b.why
-        ),
-    )
+    Told::new(words::tell::the_site_is_changed(
+        &Text::joined(&parts, "; "),
+        &touched,
+        &b.why,
+    ))
 }
 
 fn target_revised(b: &TargetRevised) -> Told {
-    Told::new(
-        format!(
-            "Target {} is now revision {}, {} marks touched: {}",
-            b.target,
-            b.revision,
-            b.touches.marks.len(),
-            b.why
-        ),
-        format!(
-            "La rasante {} es ahora la revisión {}, toca {} marcas: {}",
-            b.target,
-            b.revision,
-            b.touches.marks.len(),
-            b.why
-        ),
-    )
+    Told::new(words::tell::target_now_revision_marks_touched(
+        &b.target,
+        &b.revision,
+        &b.touches.marks.len(),
+        &b.why,
+    ))
 }
 
 /// A target typed a second time, with both values where they differ.
 fn target_typed(b: &TargetTyped) -> Told {
     if b.agrees {
-        return Told::new(
-            format!("{} typed a second time: it agrees.", b.target),
-            format!("{} escrita por segunda vez: coincide.", b.target),
-        );
+        return Told::new(words::tell::typed_a_second_time(&b.target));
     }
-    let both = |name: fn(&Differs) -> &str| {
-        let each = b
-            .differs
-            .iter()
-            .map(|one| format!("{}: {}", name(one), apart(one.first, one.second)));
-        each.collect::<Vec<_>>().join("; ")
-    };
-    Told::new(
-        format!(
-            "{} typed a second time: it differs. {}.",
-            b.target,
-            both(|one| &one.what.english)
-        ),
-        format!(
-            "{} escrita por segunda vez: difiere. {}.",
-            b.target,
-            both(|one| &one.what.spanish)
-        ),
-    )
+    let differs = b.differs.iter().map(|one| {
+        let apart = apart(one.first, one.second);
+        Text::in_each(|language| format!("{}: {apart}", one.what.of(language)))
+    });
+    let differs: Vec<Text> = differs.collect();
+    Told::new(words::tell::typed_a_second_time_2(
+        &b.target,
+        &Text::joined(&differs, "; "),
+    ))
 }
 
 /// Two lengths that are not the same, with as many places as it takes to read them apart.

@@ -6,12 +6,13 @@ use earthwork::length::Form;
 
 use super::{Told, feet, signed};
 use day::entry::Body;
-use day::read_as::set_up_in_both;
+use day::read_as;
 use day::said::blind::BlindPair;
 use day::said::check_due::CheckFellDue;
 use day::said::repeat::MarkRepeated;
 use day::said::settle::QuestionSettled;
 use day::said::suspect::{Standing, SuspectWindow};
+use words::Text;
 
 pub(super) fn suspect(window: &SuspectWindow) -> Told {
     let named = |standing: &[Standing]| -> String {
@@ -30,148 +31,96 @@ pub(super) fn suspect(window: &SuspectWindow) -> Told {
     let stand = named(&[Standing::Stands, Standing::EarlierStands]);
     let (again, unproven) = (named(&[Standing::ShootAgain]), named(&[Standing::Unproven]));
     let (n, marks) = (window.readings, window.marks.len());
-    let (set_up, puesta) = set_up_in_both(&window.set_up);
+    let set_up = read_as::set_up(&window.set_up);
     match window.residual {
-        Some(residual) => Told::new(
-            format!(
-                "{n} readings of {set_up} on {marks} marks judged both ways ({}): re-shoot {again}; {stand} stand.",
-                signed(residual)
-            ),
-            format!(
-                "{n} lecturas de {puesta} en {marks} marcas juzgadas de las dos maneras ({}): lea otra vez {again}; {stand} quedan.",
-                signed(residual)
-            ),
-        ),
-        None => Told::new(
-            format!("{n} readings of {set_up} on {marks} marks are UNPROVEN: {unproven}."),
-            format!("{n} lecturas de {puesta} en {marks} marcas SIN COMPROBAR: {unproven}."),
-        ),
+        Some(residual) => Told::new(words::tell_proving::readings_marks_judged_both_ways(
+            &n,
+            &set_up,
+            &marks,
+            &signed(residual),
+            &again,
+            &stand,
+        )),
+        None => Told::new(words::tell_proving::readings_marks_are_unproven(
+            &n, &set_up, &marks, &unproven,
+        )),
     }
 }
 
 pub(super) fn due(body: &CheckFellDue) -> Told {
-    let (en, es) = match body.why {
-        Due::Bumped => ("it was bumped", "lo golpearon"),
-        Due::Drift => ("repeats do not agree", "las repeticiones no concuerdan"),
-        Due::Overdue => (
-            "NOT CHECKED for twice the interval",
-            "SIN REVISAR por el doble del plazo",
-        ),
-        Due::Time => ("the interval has passed", "pasó el plazo"),
-        Due::Readings => ("25 readings since", "25 lecturas desde entonces"),
-        Due::Temperature => ("the temperature changed", "cambió la temperatura"),
-        Due::Restart => ("work starts again", "se reanuda el trabajo"),
+    let what = match body.why {
+        Due::Bumped => words::tell_proving::it_was_bumped(),
+        Due::Drift => words::tell_proving::repeats_do_not_agree(),
+        Due::Overdue => words::tell_proving::not_checked_for_twice_interval(),
+        Due::Time => words::tell_proving::the_interval_has_passed(),
+        Due::Readings => words::tell_proving::n25_readings_since(),
+        Due::Temperature => words::tell_proving::the_temperature_changed(),
+        Due::Restart => words::tell_proving::work_starts_again(),
     };
-    let (set_up, puesta) = set_up_in_both(&body.set_up);
-    Told::new(
-        format!("Check of {set_up} is due: {en}."),
-        format!("Toca revisar {puesta}: {es}."),
-    )
+    let set_up = read_as::set_up(&body.set_up);
+    Told::new(words::tell_proving::check_of_is_due(&set_up, &what))
 }
 
 pub(super) fn repeated(body: &MarkRepeated) -> Told {
     let off = signed(body.residual);
-    let (en, es) = match body.says {
-        DriftSign::Quiet => ("", ""),
-        DriftSign::Higher => (
-            " Everything is found HIGHER: check the laser now.",
-            " Todo sale MÁS ALTO: revise el láser ya.",
-        ),
-        DriftSign::Lower => (
-            " Everything is found LOWER: check the laser now.",
-            " Todo sale MÁS HONDO: revise el láser ya.",
-        ),
+    let what = match body.says {
+        DriftSign::Quiet => Text::default(),
+        DriftSign::Higher => words::tell_proving::everything_is_found_higher().into(),
+        DriftSign::Lower => words::tell_proving::everything_is_found_lower().into(),
     };
-    let (set_up, puesta) = set_up_in_both(&body.set_up);
-    Told::new(
-        format!(
-            "{} repeated from {set_up}: {off} against its acceptance.{en}",
-            body.mark
-        ),
-        format!(
-            "{} repetida desde {puesta}: {off} contra lo aceptado.{es}",
-            body.mark
-        ),
-    )
+    let set_up = read_as::set_up(&body.set_up);
+    Told::new(words::tell_proving::repeated_from(
+        &body.mark, &set_up, &off, &what,
+    ))
     .mark(Some(&body.mark))
 }
 
 pub(super) fn settled(body: &QuestionSettled) -> Told {
     let hit = body.suggested.iter().any(|one| one.right);
-    let (en, es) = match (body.slip, hit) {
-        (false, _) => ("the reading was right", "la lectura estaba bien"),
-        (true, true) => (
-            "a slip, and the one suggested",
-            "un error, y el que se sugirió",
-        ),
-        (true, false) => (
-            "a slip, another than suggested",
-            "un error, otro que el sugerido",
-        ),
+    let what = match (body.slip, hit) {
+        (false, _) => words::tell_proving::the_reading_was_right(),
+        (true, true) => words::tell_proving::slip_one_suggested(),
+        (true, false) => words::tell_proving::a_slip_another_than_suggested(),
     };
-    Told::new(
-        format!("Question {} answered: {en}.", body.question),
-        format!("Pregunta {} contestada: {es}.", body.question),
-    )
+    Told::new(words::tell_proving::question_answered(
+        &body.question,
+        &what,
+    ))
 }
 
 pub(super) fn levels(body: &Body) -> Told {
     match body {
         Body::LaserTested(b) => {
-            let (en, es) = if b.service {
-                (": TO SERVICE", ": A SERVICIO")
+            let what = if b.service {
+                words::tell_proving::to_service().into()
             } else {
-                ("", "")
+                Text::default()
             };
             let found = b.slant_per_100_ft.show(Form::DecimalFeet { places: 3 });
-            Told::new(
-                format!("{} tested: {found} in 100 ft{en}.", b.laser),
-                format!("{} probado: {found} en 100 pies{es}.", b.laser),
-            )
+            Told::new(words::tell_proving::tested(&b.laser, &found, &what))
         }
-        Body::LevelsRun(b) => Told::new(
-            format!(
-                "Levels from {} to {}: {} set-ups, off by {}, adjusted.",
-                b.from,
-                b.to,
-                b.turns.len(),
-                signed(b.misclosure)
-            ),
-            format!(
-                "Nivelación de {} a {}: {} puestas, difiere {}, ajustada.",
-                b.from,
-                b.to,
-                b.turns.len(),
-                signed(b.misclosure)
-            ),
-        ),
-        Body::BenchmarkAdded(b) => Told::new(
-            format!(
-                "Benchmark {} added at {}: {}",
-                b.benchmark.id,
-                feet(b.benchmark.elevation),
-                b.benchmark.note
-            ),
-            format!(
-                "Banco {} agregado en {}: {}",
-                b.benchmark.id,
-                feet(b.benchmark.elevation),
-                b.benchmark.note
-            ),
-        ),
+        Body::LevelsRun(b) => Told::new(words::tell_proving::levels_from_to(
+            &b.from,
+            &b.to,
+            &b.turns.len(),
+            &signed(b.misclosure),
+        )),
+        Body::BenchmarkAdded(b) => Told::new(words::tell_proving::benchmark_added_at(
+            &b.benchmark.id,
+            &feet(b.benchmark.elevation),
+            &b.benchmark.note,
+        )),
         Body::SetUpsCompared(b) => {
-            let (en, es) = if b.agree {
-                ("they agree", "concuerdan")
+            let what = if b.agree {
+                words::tell_proving::they_agree()
             } else {
-                ("CHECK BOTH", "REVISE LOS DOS")
+                words::tell_proving::check_both()
             };
             let off = signed(b.difference);
-            let ((first, primera), (second, segunda)) =
-                (set_up_in_both(&b.first), set_up_in_both(&b.second));
-            Told::new(
-                format!("One point from {first} and {second}: {off}, {en}."),
-                format!("Un punto desde {primera} y {segunda}: {off}, {es}."),
-            )
+            let (first, second) = (read_as::set_up(&b.first), read_as::set_up(&b.second));
+            Told::new(words::tell_proving::one_point_from_and(
+                &first, &second, &off, &what,
+            ))
         }
         _ => Told::default(),
     }
@@ -180,15 +129,8 @@ pub(super) fn levels(body: &Body) -> Told {
 pub(super) fn pair(body: &BlindPair) -> Told {
     let names: Vec<&str> = body.shots.iter().map(|shot| shot.person.as_str()).collect();
     let (off, names) = (signed(body.difference), names.join(", "));
-    Told::new(
-        format!(
-            "{} shot twice, the second time blind ({names}): {off}.",
-            body.mark
-        ),
-        format!(
-            "{} leída dos veces, la segunda a ciegas ({names}): {off}.",
-            body.mark
-        ),
-    )
+    Told::new(words::tell_proving::shot_twice_second_time_blind(
+        &body.mark, &names, &off,
+    ))
     .mark(Some(&body.mark))
 }

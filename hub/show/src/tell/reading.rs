@@ -1,7 +1,7 @@
 //! Sentences about readings, questions and rulings.
 
 use earthwork::tolerance::Verdict;
-use earthwork::words::{Language, ScreenUnit, edge_text};
+use earthwork::words::{ScreenUnit, edge_text};
 
 use super::{Told, feet, signed};
 use day::said::drop_unsent::UnsentDropped;
@@ -9,8 +9,9 @@ use day::said::edge::EdgeRead;
 use day::said::reading::{Judged, LateReason, Question, Reading, SpotReason};
 use day::said::rule::Ruling;
 use day::said::wrong_number::ReadingCalledWrong;
+use words::{Fixed, Text};
 
-fn measured(reading: &Reading) -> (String, String) {
+fn measured(reading: &Reading) -> Text {
     let at = feet(reading.elevation);
     match &reading.judged {
         Some(judged) => {
@@ -20,35 +21,29 @@ fn measured(reading: &Reading) -> (String, String) {
             } else {
                 format!(" ({} × {})", judged.joined.len() + 1, signed(judged.mean))
             };
-            let (en, es) = verdict(judged);
+            let what = verdict(judged);
             let on = judged.surface.as_deref();
             let on = on.map_or(String::new(), |surface| format!(" ({surface})"));
-            (
-                format!("{}{on}: {at}, {dev}{mean}, {en}", reading.mark),
-                format!("{}{on}: {at}, {dev}{mean}, {es}", reading.mark),
-            )
+            Text::in_each(|language| {
+                format!(
+                    "{}{on}: {at}, {dev}{mean}, {}",
+                    reading.mark,
+                    what.of(language)
+                )
+            })
         }
-        None => (
-            format!("{}: {at}", reading.mark),
-            format!("{}: {at}", reading.mark),
-        ),
+        None => Text::alike(&format!("{}: {at}", reading.mark)),
     }
 }
 
-fn verdict(judged: &Judged) -> (&'static str, &'static str) {
+fn verdict(judged: &Judged) -> Fixed {
     match judged.verdict {
-        _ if judged.settled_high => ("HIGH BY RULE", "ALTO POR REGLA"),
-        Verdict::High => ("HIGH", "ALTO"),
-        Verdict::On => ("ON", "A NIVEL"),
-        Verdict::Low => ("LOW", "HONDO"),
-        Verdict::TooCloseHigh => (
-            "too close to call, high side",
-            "muy justo para decir, lado alto",
-        ),
-        Verdict::TooCloseLow => (
-            "too close to call, low side",
-            "muy justo para decir, lado hondo",
-        ),
+        _ if judged.settled_high => words::tell_reading::high_by_rule(),
+        Verdict::High => words::tell_reading::high(),
+        Verdict::On => words::tell_reading::on(),
+        Verdict::Low => words::tell_reading::low(),
+        Verdict::TooCloseHigh => words::tell_reading::too_close_call_high_side(),
+        Verdict::TooCloseLow => words::tell_reading::too_close_call_low_side(),
     }
 }
 
@@ -61,161 +56,99 @@ fn about(told: Told, reading: &Reading) -> Told {
 }
 
 /// That it was typed in from paper, and whose it is.
-fn from_paper(reading: &Reading) -> (String, String) {
+fn from_paper(reading: &Reading) -> Text {
     match &reading.paper {
-        Some(by) => (
-            format!(" FROM PAPER, read by {by},"),
-            format!(" DEL PAPEL, leída por {by},"),
-        ),
-        None => (String::new(), String::new()),
+        Some(by) => words::tell_reading::from_paper_read_by(&by),
+        None => Text::default(),
     }
 }
 
 pub(super) fn taken(reading: &Reading, spot: Option<SpotReason>) -> Told {
-    let (en, es) = measured(reading);
-    let (paper_en, paper_es) = from_paper(reading);
-    let (paper_en, paper_es) = if reading.waited {
-        (
-            " that had waited without a link and was sent on its reader's word,".to_owned(),
-            " que había esperado sin enlace y se mandó porque su lector lo dijo,".to_owned(),
-        )
+    let what = measured(reading);
+    let paper = from_paper(reading);
+    let paper = if reading.waited {
+        words::tell_reading::had_waited_without_link_sent().into()
     } else {
-        (paper_en, paper_es)
+        paper
     };
-    let (why_en, why_es) = match spot {
-        None => (String::new(), String::new()),
+    let why = match spot {
+        None => Text::default(),
         Some(reason) => {
-            let (en, es) = match reason {
-                SpotReason::NoTarget => ("no target there", "sin rasante"),
-                SpotReason::NoMachine => ("no machine assigned", "sin máquina asignada"),
-                SpotReason::SetUpInDoubt => ("laser in doubt", "láser en duda"),
-                SpotReason::SetUpClosed => ("set-up taken down", "puesta quitada"),
-                SpotReason::FaceLeft => (
-                    "everybody had to get away from the face",
-                    "hubo que alejarse del talud",
-                ),
-                SpotReason::DaylightOver => (
-                    "the face would come to daylight over a line",
-                    "el talud saldría sobre una línea",
-                ),
-                SpotReason::NotLocated => ("no ticket covers it", "ningún boleto lo cubre"),
-                SpotReason::TicketLapsed => {
-                    ("the ticket does not hold today", "el boleto no vale hoy")
-                }
-                SpotReason::LineStruck => {
-                    ("a line was struck near it", "cerca se golpeó una línea")
-                }
-                SpotReason::PaintGone => (
-                    "a buried line's paint is gone",
-                    "se borró la marca de una línea",
-                ),
-                SpotReason::QueryOpen => {
-                    ("a query is not answered", "una consulta está sin contestar")
-                }
-                SpotReason::CrossingTooNear => (
-                    "it crosses a buried line too near",
-                    "cruza una línea enterrada demasiado cerca",
-                ),
+            let what = match reason {
+                SpotReason::NoTarget => words::tell_reading::no_target_there(),
+                SpotReason::NoMachine => words::tell_reading::no_machine_assigned(),
+                SpotReason::SetUpInDoubt => words::tell_reading::laser_in_doubt(),
+                SpotReason::SetUpClosed => words::tell_reading::set_up_taken_down(),
+                SpotReason::FaceLeft => words::tell_reading::everybody_had_get_away_from(),
+                SpotReason::DaylightOver => words::tell_reading::face_would_come_daylight_over(),
+                SpotReason::NotLocated => words::tell_reading::no_ticket_covers_it(),
+                SpotReason::TicketLapsed => words::tell_reading::ticket_does_not_hold_today(),
+                SpotReason::LineStruck => words::tell_reading::line_struck_near(),
+                SpotReason::PaintGone => words::tell_reading::buried_line_paint_gone(),
+                SpotReason::QueryOpen => words::tell_reading::a_query_is_not_answered(),
+                SpotReason::CrossingTooNear => words::tell_reading::crosses_buried_line_too_near(),
             };
-            (
-                format!(" Spot elevation, no call: {en}."),
-                format!(" Cota suelta, sin orden: {es}."),
-            )
+            words::tell_reading::spot_elevation_no_call(&what)
         }
     };
     about(
-        Told::new(
-            format!("Reading {}{paper_en} at {en}.{why_en}", reading.text),
-            format!("Lectura {}{paper_es} en {es}.{why_es}", reading.text),
-        ),
+        Told::new(words::tell_reading::reading_at(
+            &reading.text,
+            &paper,
+            &what,
+            &why,
+        )),
         reading,
     )
 }
 
 pub(super) fn asked(reading: &Reading, question: &Question) -> Told {
-    let (en, es) = match question {
-        Question::DoesNotFit { .. } => (
-            "it does not fit what is known of the mark",
-            "no cuadra con lo que se sabe de la marca",
-        ),
-        Question::FarFromGrade { .. } => ("far from the target", "muy lejos de la rasante"),
-        Question::OtherMachine { .. } => (
-            "the mark is assigned to another machine",
-            "la marca es de otra máquina",
-        ),
-        Question::WhichIsRight { .. } => ("two shots disagree", "dos lecturas no concuerdan"),
+    let what = match question {
+        Question::DoesNotFit { .. } => words::tell_reading::does_not_fit_what_known(),
+        Question::FarFromGrade { .. } => words::tell_reading::far_from_the_target(),
+        Question::OtherMachine { .. } => words::tell_reading::mark_assigned_another_machine(),
+        Question::WhichIsRight { .. } => words::tell_reading::two_shots_disagree(),
     };
     about(
-        Told::new(
-            format!(
-                "ASKED before showing {} at {}: {en}.",
-                reading.text, reading.mark
-            ),
-            format!(
-                "SE PREGUNTÓ antes de mostrar {} en {}: {es}.",
-                reading.text, reading.mark
-            ),
-        ),
+        Told::new(words::tell_reading::asked_before_showing_at(
+            &reading.text,
+            &reading.mark,
+            &what,
+        )),
         reading,
     )
 }
 
 pub(super) fn late(reading: &Reading, why: &LateReason) -> Told {
-    let (en, es) = match why {
-        LateReason::NewerReading { by } => (
-            format!("{by} has a newer one"),
-            format!("{by} tiene una más nueva"),
-        ),
-        LateReason::TooOld { ms } => (
-            format!("{} s old", ms / 1_000),
-            format!("tiene {} s", ms / 1_000),
-        ),
-        LateReason::NewerCall { mark } => (
-            format!("the machine was told about {mark} after it was made"),
-            format!("a la máquina se le dijo de {mark} después"),
-        ),
-        LateReason::DayClosed => (
-            "the day was closed before it came".to_owned(),
-            "el día se cerró antes de que llegara".to_owned(),
-        ),
+    let reason = match why {
+        LateReason::NewerReading { by } => words::tell_reading::has_a_newer_one(&by),
+        LateReason::TooOld { ms } => words::tell_reading::s_old(&(ms / 1_000)),
+        LateReason::NewerCall { mark } => words::tell_reading::machine_told_about_after_made(&mark),
+        LateReason::DayClosed => words::tell_reading::day_closed_before_came().into(),
     };
-    let (what_en, what_es) = measured(reading);
+    let what = measured(reading);
     about(
-        Told::new(
-            format!("LATE, not shown: {what_en}; {en}."),
-            format!("TARDE, no se mostró: {what_es}; {es}."),
-        ),
+        Told::new(words::tell_reading::late_not_shown(&what, &reason)),
         reading,
     )
 }
 
 pub(super) fn called_wrong(body: &ReadingCalledWrong) -> Told {
     let (text, mark) = (&body.text, &body.mark);
-    Told::new(
-        format!("WRONG NUMBER: the reading {text} at {mark} counts no more."),
-        format!("NÚMERO MALO: la lectura {text} en {mark} ya no cuenta."),
-    )
-    .mark(Some(mark))
+    Told::new(words::tell_reading::wrong_number(&text, &mark)).mark(Some(mark))
 }
 
 pub(super) fn dropped(body: &UnsentDropped) -> Told {
-    Told::new(
-        format!("Not sent, thrown away on the phone: {}", body.words),
-        format!("No se mandó, se tiró en el teléfono: {}", body.words),
-    )
+    Told::new(words::tell_reading::not_sent_thrown_away_phone(&body.words))
 }
 
 pub(super) fn ruled(mark: &str, ruling: Ruling, why: &str) -> Told {
-    let (en, es) = match ruling {
-        Ruling::Leave => ("leave it", "déjela"),
-        Ruling::Patch => ("leave it, patch with gravel", "déjela, parche de grava"),
-        Ruling::Trim => ("trim it", "recórtela"),
+    let what = match ruling {
+        Ruling::Leave => words::tell_reading::leave_it(),
+        Ruling::Patch => words::tell_reading::leave_it_patch_with_gravel(),
+        Ruling::Trim => words::tell_reading::trim_it(),
     };
-    Told::new(
-        format!("Ruling on {mark}: {en}. {why}"),
-        format!("Decisión en {mark}: {es}. {why}"),
-    )
-    .mark(Some(mark))
+    Told::new(words::tell_reading::ruling_on(&mark, &what, &why)).mark(Some(mark))
 }
 
 pub(super) fn edge(body: &EdgeRead) -> Told {
@@ -224,25 +157,16 @@ pub(super) fn edge(body: &EdgeRead) -> Told {
         format!("{} ({})", text.exact, text.line)
     };
     let place = body.mark.as_deref().unwrap_or("-");
-    let (en, es) = body.mark_doubt.map_or_else(Default::default, |doubt| {
+    let what = body.mark_doubt.map_or_else(Default::default, |doubt| {
         let doubt = feet(doubt);
-        (
-            format!(", taped from the mark, ±{doubt}"),
-            format!(", medida desde la marca, ±{doubt}"),
-        )
+        words::tell_reading::taped_from_the_mark(&doubt)
     });
-    Told::new(
-        format!(
-            "Edge at {place} to {}{en}: {}.",
-            body.line,
-            line(Language::English)
-        ),
-        format!(
-            "Orilla en {place} a {}{es}: {}.",
-            body.line,
-            line(Language::Spanish)
-        ),
-    )
+    Told::new(words::tell_reading::edge_at_to(
+        &place,
+        &body.line,
+        &what,
+        &Text::in_each(line),
+    ))
     .machine(&body.machine)
     .mark(body.mark.as_deref())
 }

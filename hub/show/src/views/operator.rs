@@ -1,7 +1,6 @@
 //! The cab's screen: one call, or why there is none.
 
 use earthwork::length::Length;
-use earthwork::words::Language;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -244,8 +243,8 @@ fn screen(state: &State, machine: &str) -> CabScreen {
         Fills::Old { call, why } => CabScreen::Old {
             mark: call.sent.mark.clone(),
             why,
-            english: call.held.as_ref().map(|held| held.text(Language::English)),
-            spanish: call.held.as_ref().map(|held| held.text(Language::Spanish)),
+            english: call.held.as_ref().map(|held| held.text().english),
+            spanish: call.held.as_ref().map(|held| held.text().spanish),
             since: call.ended_at.unwrap_or(call.sent_at),
         },
         Fills::NoCall => CabScreen::NoCall,

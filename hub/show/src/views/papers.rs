@@ -9,6 +9,7 @@ use day::said::query::{QueryAnswered, QueryOpened};
 use day::said::signature::Signature;
 use day::state::State;
 use day::time::Time;
+use words::Text;
 
 /// An inspection.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -34,10 +35,9 @@ pub struct VoidCard {
     pub at: Time,
     /// Where.
     pub mark: String,
-    /// Why, in English.
-    pub english: String,
-    /// The same in Spanish.
-    pub spanish: String,
+    /// Why.
+    #[serde(flatten)]
+    pub text: Text,
 }
 
 /// A query to the engineer.
@@ -93,8 +93,7 @@ pub(crate) fn inspected_card(id: u64, inspection: &Inspection) -> InspectedCard 
         void: inspection.void.as_ref().map(|void| VoidCard {
             at: void.at,
             mark: void.said.mark.clone(),
-            english: void.said.why.english(),
-            spanish: void.said.why.spanish(),
+            text: void.said.why.text(),
         }),
     }
 }

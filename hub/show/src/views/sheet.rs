@@ -16,6 +16,7 @@ use day::said::ties::{self, TiesCard};
 use day::site::drawn::{DrawnTarget, drawn};
 use day::site::{Benchmark, Laser, Line, Machine, Mark, Site, Target};
 use day::state::State;
+use words::Text;
 
 /// What a phone keeps for the day.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -164,7 +165,10 @@ fn sheet_mark(state: &State, site: &Site, mark: &Mark) -> SheetMark {
     let grade = target.map(|target| target.grade.dig_to(mark.place));
     let (dig_to, no_grade, no_grade_spanish) = match grade {
         Some(Ok(dig_to)) => (Some(dig_to), None, None),
-        Some(Err(error)) => (None, Some(error.to_string()), Some(error.spanish())),
+        Some(Err(error)) => {
+            let Text { english, spanish } = error.text();
+            (None, Some(english), Some(spanish))
+        }
         None => (None, None, None),
     };
     SheetMark {

@@ -51,9 +51,9 @@ fn after_a_revision_the_last_reading_is_said_to_be_of_before() {
     assert_eq!(difference(&crew.state, "P-1"), None);
     let built = built::built(&crew.state);
     assert!(
-        built[0].english.contains("before its target changed"),
+        built[0].text.english.contains("before its target changed"),
         "{}",
-        built[0].english
+        built[0].text.english
     );
     // What was dug meanwhile is asked about once, and is right.
     let asked = crew.reads("P-1", "5.24").unwrap().outcome;

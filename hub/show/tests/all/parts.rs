@@ -8,10 +8,11 @@ use day::said::call::GotIt;
 use day::said::receipt::{Delivered, Shown};
 use day::state::State;
 use day::time::seconds;
-use earthwork::words::{Language, ScreenUnit};
+use earthwork::words::ScreenUnit;
 use show::board::Board;
 use show::views;
 use show::views::parts::{Alike, Due, Part};
+use words::Language;
 
 /// Parts by view and field; those of a list that goes mark by mark each under its own name too.
 fn parts(state: &State, due: &Due) -> BTreeMap<String, Part> {

@@ -179,7 +179,7 @@ fn run(name: &str, steps: &[Step], settles: UnsettledHigh, aim: bool) -> Vec<Val
             answer = crew.says(&ground(), Command::TakeReading(sure)).unwrap();
         }
         row["says"] = match answer.outcome {
-            Outcome::Called { english, .. } => json!(english),
+            Outcome::Called { text, .. } => json!(text.english),
             Outcome::NeedsRuling { .. } => json!("RULING"),
             other => panic!("{name}: {other:?}"),
         };

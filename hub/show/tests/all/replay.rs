@@ -247,7 +247,7 @@ proptest! {
             let sealed = chain::seal(entry, &walk.hash).unwrap();
             prop_assert_eq!(&walk.step(&sealed.line).unwrap(), entry);
             let told = tell::tell(entry);
-            prop_assert!(!told.english.is_empty() && !told.spanish.is_empty());
+            prop_assert!(!told.text.english.is_empty() && !told.text.spanish.is_empty());
         }
         prop_assert!(ground_view::view(&crew.state).is_some());
         prop_assert!(supervisor_view::view(&crew.state).is_some());

@@ -50,8 +50,8 @@ fn every_word_of_the_way_in_reads_as_a_sentence() {
         .unwrap();
     for entry in &crew.log {
         let told = tell(entry);
-        assert!(!told.english.is_empty(), "{entry:?}");
-        assert!(!told.spanish.is_empty(), "{entry:?}");
+        assert!(!told.text.english.is_empty(), "{entry:?}");
+        assert!(!told.text.spanish.is_empty(), "{entry:?}");
     }
 }
 
@@ -70,11 +70,13 @@ fn diagonals_say_which_corners_move_and_how_far() {
         .unwrap();
     let told = tell(crew.log.last().unwrap());
     assert!(
-        told.english.contains("C and D move 0.036 ft toward B"),
+        told.text.english.contains("C and D move 0.036 ft toward B"),
         "{told:?}"
     );
     assert!(
-        told.spanish.contains("C y D se mueven 0.036 ft hacia B"),
+        told.text
+            .spanish
+            .contains("C y D se mueven 0.036 ft hacia B"),
         "{told:?}"
     );
 }

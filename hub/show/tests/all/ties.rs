@@ -137,7 +137,8 @@ fn a_mark_laid_from_a_mark_is_the_supervisors_until_it_has_ties_and_comes_back_b
     assert!(exceptions(&crew).is_empty());
     let told = show::tell::tell(crew.log.last().unwrap());
     assert!(
-        told.english
+        told.text
+            .english
             .contains("50.99 ft from BM-1, 86.02 ft from BM-2; they meet at 66°"),
         "{told:?}"
     );

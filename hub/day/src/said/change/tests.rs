@@ -124,10 +124,10 @@ fn what_is_wrong_is_refused_in_both_languages_and_nothing_is_entered() {
         ),
     ];
     for change in wrong {
-        let Err(Refusal::BadSite { english, spanish }) = say(&mut crew, change) else {
+        let Err(Refusal::BadSite(text)) = say(&mut crew, change) else {
             panic!("taken")
         };
-        assert_ne!(english, spanish);
+        assert_ne!(text.english, text.spanish);
     }
     let mut silent = changes(vec![deeper()], &[]);
     silent.why = " ".into();

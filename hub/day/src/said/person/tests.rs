@@ -1,6 +1,7 @@
 //! Who somebody is, told as given – when – then: names, cabs, whose phone it is.
 
-use earthwork::words::{Language, ScreenUnit};
+use earthwork::words::ScreenUnit;
+use words::Language;
 
 use super::*;
 use crate::asked::Command;

@@ -62,10 +62,7 @@ fn possible(shot: &Shot<'_>, asked: &TakeReading, when: When) -> Result<(), Refu
     let by = asked.paper.as_deref().unwrap_or_default().trim();
     if by.is_empty() || by.chars().count() > LONGEST_NAME {
         return Err(Refusal::of_the_record(
-            format!("Say whose reading it is, as the paper has it: 1 to {LONGEST_NAME} letters."),
-            format!(
-                "Diga de quién es la lectura, como está en el papel: de 1 a {LONGEST_NAME} letras."
-            ),
+            words::reading::say_whose_reading_as_paper(&LONGEST_NAME),
         ));
     }
     // Paper knows the minute, not the second.
@@ -73,12 +70,7 @@ fn possible(shot: &Shot<'_>, asked: &TakeReading, when: When) -> Result<(), Refu
     if shot.set_up.since.is_some_and(before) {
         let id = &shot.set_up.id;
         return Err(Refusal::of_the_record(
-            format!(
-                "{id} did not stand yet at that time, or stood at another height. Pick the set-up of the sheet, or mend the time."
-            ),
-            format!(
-                "{id} aún no estaba puesta a esa hora, o tenía otra altura. Elija la puesta de la hoja o corrija la hora."
-            ),
+            words::reading::did_not_stand_yet_time(&id),
         ));
     }
     Ok(())
@@ -154,7 +146,7 @@ mod tests {
         let as_built = built(&crew.state);
         let mark = as_built.iter().find(|one| one.mark == "P-1").unwrap();
         assert!(
-            mark.paper && mark.english.contains("from paper"),
+            mark.paper && mark.text.english.contains("from paper"),
             "{mark:?}"
         );
     }

@@ -11,6 +11,7 @@ use earthwork::target::DigTo;
 use earthwork::uncertainty::Surface;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
+use words::Text;
 
 use super::TakeReading;
 use crate::refusal::{Refusal, Thing};
@@ -88,16 +89,9 @@ pub(super) fn named(site: &Site, asked: &TakeReading) -> Result<TakeReading, Ref
     if asked.mark.trim().is_empty() {
         named.mark = name(said);
     } else if site.mark(&asked.mark).is_some() {
-        return Err(Refusal::NoGrade {
-            english: format!(
-                "{} is a mark of this site and has its own place. Leave the name out, or give this place another.",
-                asked.mark
-            ),
-            spanish: format!(
-                "{} es una marca de esta obra y ya tiene su lugar. Quite el nombre o dé otro a este lugar.",
-                asked.mark
-            ),
-        });
+        return Err(Refusal::NoGrade(words::reading::mark_this_site_has_its(
+            &asked.mark,
+        )));
     }
     Ok(named)
 }
@@ -162,7 +156,7 @@ pub(super) fn mark(site: &Site, name: &str, said: &Where) -> Result<(Mark, Place
             };
             let at = grade
                 .place(beside)
-                .map_err(|error| no_grade(name, &error, &error.spanish()))?;
+                .map_err(|error| no_grade(name, &error.text()))?;
             let doubt = TAPE_DOUBT_FT * std::f64::consts::SQRT_2;
             (
                 placed(said, at, doubt, false),
@@ -184,11 +178,10 @@ pub(super) fn mark(site: &Site, name: &str, said: &Where) -> Result<(Mark, Place
                 distance,
             };
             let tie = swing_tie(tape(one, *first_tape), tape(other, *second_tape))
-                .map_err(|error| no_grade(name, &error, &error.spanish()))?;
-            let doubt = tie.doubt_ft(TAPE_DOUBT_FT).ok_or_else(|| Refusal::NoGrade {
-                english: format!("{name}: the tapes lie in one line and the place slides. Take another pair of marks."),
-                spanish: format!("{name}: las cintas quedan en una línea y el lugar se corre. Tome otro par de marcas."),
-            })?;
+                .map_err(|error| no_grade(name, &error.text()))?;
+            let doubt = tie
+                .doubt_ft(TAPE_DOUBT_FT)
+                .ok_or_else(|| Refusal::NoGrade(words::reading::tapes_lie_one_line_place(&name)))?;
             let target = target.clone().or_else(|| one.target.clone());
             (placed(said, tie.on(*side), doubt, tie.weak()), target, None)
         }
@@ -201,7 +194,7 @@ pub(super) fn mark(site: &Site, name: &str, said: &Where) -> Result<(Mark, Place
         } => {
             let (one, other) = (known(from)?, known(to)?);
             let at = paced_between(one.place, other.place, *paces, *of)
-                .map_err(|error| no_grade(name, &error, &error.spanish()))?;
+                .map_err(|error| no_grade(name, &error.text()))?;
             let half_a_pace = one.place.distance(other.place).feet() / f64::from(*of) / 2.0;
             let doubt = half_a_pace.max(LEAST_PACED_DOUBT_FT);
             let target = target.clone().or_else(|| one.target.clone());
@@ -230,11 +223,8 @@ fn named_target<'a>(site: &'a Site, id: &str) -> Result<&'a Target, Refusal> {
     })
 }
 
-fn no_grade(name: &str, error: &impl std::fmt::Display, spanish: &str) -> Refusal {
-    Refusal::NoGrade {
-        english: format!("{name}: {error}"),
-        spanish: format!("{name}: {spanish}"),
-    }
+fn no_grade(name: &str, error: &Text) -> Refusal {
+    Refusal::NoGrade(words::reading::at_mark(&name, error))
 }
 
 fn placed(said: &Where, at: Point, doubt_ft: f64, weak: bool) -> Placed {

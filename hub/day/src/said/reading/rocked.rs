@@ -1,6 +1,7 @@
 //! A rocked rod: up to three quick readings, of which the smallest counts, because a leaning rod reads too large.
 
 use earthwork::length::Length;
+use words::Fixed;
 
 use super::TakeReading;
 use crate::refusal::Refusal;
@@ -22,10 +23,7 @@ pub(super) fn smallest(site: &Site, asked: &TakeReading) -> Result<TakeReading, 
         return Ok(asked);
     }
     if asked.rocked.len() >= MOST {
-        return Err(refused(
-            "Give at most three readings of one rocked rod.",
-            "Dé a lo más tres lecturas de un estadal que se mece.",
-        ));
+        return Err(refused(words::reading::give_most_three_readings_one()));
     }
     let mut read = Vec::new();
     for text in std::iter::once(&asked.text).chain(&asked.rocked) {
@@ -37,10 +35,7 @@ pub(super) fn smallest(site: &Site, asked: &TakeReading) -> Result<TakeReading, 
         _ => Length::ZERO,
     };
     if spread > LEANS {
-        return Err(refused(
-            "The readings of the rocked rod differ by more than a lean can do. Hold it plumb and read again.",
-            "Las lecturas del estadal difieren más de lo que da una inclinación. Póngalo a plomo y lea otra vez.",
-        ));
+        return Err(refused(words::reading::readings_rocked_rod_differ_by()));
     }
     let mut texts = read.into_iter().map(|(_, text)| text);
     asked.text = texts.next().unwrap_or_default();
@@ -48,11 +43,8 @@ pub(super) fn smallest(site: &Site, asked: &TakeReading) -> Result<TakeReading, 
     Ok(asked)
 }
 
-fn refused(english: &str, spanish: &str) -> Refusal {
-    Refusal::RodValue {
-        english: english.into(),
-        spanish: spanish.into(),
-    }
+fn refused(text: Fixed) -> Refusal {
+    Refusal::RodValue(text.into())
 }
 
 #[cfg(test)]

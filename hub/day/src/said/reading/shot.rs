@@ -259,10 +259,8 @@ pub(crate) fn surface_at(
         None => target.grade.dig_to(mark.place),
         Some(surface) => target.grade.named(surface, mark.place),
     };
-    let at = at.map_err(|error| Refusal::NoGrade {
-        english: format!("{}: {error}", mark.id),
-        spanish: format!("{}: {}", mark.id, error.spanish()),
-    })?;
+    let at =
+        at.map_err(|error| Refusal::NoGrade(words::reading::at_mark(&mark.id, &error.text())))?;
     match (at, side) {
         (DigTo::At(elevation), _) => Ok(elevation),
         (DigTo::NearStep { before, .. }, Some(StepSide::Before)) => Ok(before),
@@ -281,16 +279,8 @@ fn measure(
     dig_to: Option<Length>,
 ) -> Result<(Option<RodReading>, Length), Refusal> {
     let off = |sign: i64| -> Result<(Option<RodReading>, Length), Refusal> {
-        let grade = dig_to.ok_or_else(|| Refusal::NoGrade {
-            english: format!(
-                "{} has no target: a receiver can't be set to grade there. Read the rod instead.",
-                asked.mark
-            ),
-            spanish: format!(
-                "{} no tiene rasante: ahí no se puede fijar el receptor. Lea el estadal.",
-                asked.mark
-            ),
-        })?;
+        let grade =
+            dig_to.ok_or_else(|| Refusal::NoGrade(words::reading::has_no_target(&asked.mark)))?;
         let tenths = tenths(&asked.text)?;
         Ok((None, grade + tenths * sign))
     };
@@ -307,14 +297,7 @@ fn measure(
 
 /// Tenths of a foot as tapped on the receiver page, in halves: `2`, `3.5`.
 fn tenths(text: &str) -> Result<Length, Refusal> {
-    let refused = || Refusal::RodValue {
-        english: format!(
-            "“{text}” is not a number of tenths. Tap how many tenths the ground is high or low, such as 2 or 3.5."
-        ),
-        spanish: format!(
-            "«{text}» no es un número de décimas. Marque cuántas décimas está alto u hondo el terreno, como 2 o 3.5."
-        ),
-    };
+    let refused = || Refusal::RodValue(words::reading::not_number_tenths(&text));
     let value: f64 = text
         .trim()
         .replace(',', ".")

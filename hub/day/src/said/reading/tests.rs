@@ -84,7 +84,7 @@ fn a_reading_made_before_the_newest_is_late_and_never_shown() {
         }
     ));
     assert_eq!(
-        crew.state.live_call("EX-1").unwrap().1.sent.english,
+        crew.state.live_call("EX-1").unwrap().1.sent.text.english,
         "DOWN 3"
     );
 }
@@ -224,7 +224,7 @@ fn restating_keeps_both_and_withdraws_the_old_call() {
     assert_eq!(crew.state.calls[&call].state, restated);
     assert!(crew.state.readings[&first.first].restated);
     let (_, live) = crew.state.live_call("EX-1").unwrap();
-    assert_eq!(live.sent.english, "DOWN 4");
+    assert_eq!(live.sent.text.english, "DOWN 4");
 }
 
 #[test]

@@ -70,10 +70,7 @@ pub(crate) fn level_again(state: &State, asked: &LevelAgain) -> Result<Vec<Body>
         point_again: value(&asked.point_again)?,
         limits: site.rules.checks,
     })
-    .map_err(|error| Refusal::SecondLevelling {
-        english: error.to_string(),
-        spanish: error.spanish(),
-    })?;
+    .map_err(|error| Refusal::SecondLevelling(error.text()))?;
     Ok(vec![Body::SetUpProven(SetUpProven {
         set_up: asked.set_up.clone(),
         proof: Proof::LevelledAgain {

@@ -45,29 +45,21 @@ pub(super) fn over_the_laser(
         return Ok(basis);
     };
     let Some(stands) = stands else {
-        return Err(Refusal::SlopedLaser {
-            english: "A sloped laser's height depends on where it stands. Say near which mark."
-                .into(),
-            spanish:
-                "La altura de un láser inclinado depende de dónde está. Diga cerca de cuál marca."
-                    .into(),
-        });
+        return Err(Refusal::SlopedLaser(
+            words::set_up::sloped_laser_height_depends_where().into(),
+        ));
     };
     let placed = site.benchmarks.iter().filter(|one| one.place.is_some());
     if placed.count() < 3 {
-        return Err(Refusal::SlopedLaser {
-            english: "A sloped laser is proven by three benchmarks whose places are known. Add them, or set the laser level.".into(),
-            spanish: "Un láser inclinado se comprueba con tres bancos de lugar conocido. Agréguelos, o ponga el láser a nivel.".into(),
-        });
+        return Err(Refusal::SlopedLaser(
+            words::set_up::sloped_laser_proven_by_three().into(),
+        ));
     }
     let place = place_of(site, &basis.benchmark)?;
     let over = slope
         .plane(stands, Length::ZERO)
         .height(place)
-        .map_err(|error| Refusal::SlopedLaser {
-            english: error.to_string(),
-            spanish: error.spanish(),
-        })?;
+        .map_err(|error| Refusal::SlopedLaser(error.text()))?;
     Ok(Basis {
         height: basis.height - over,
         ..basis
@@ -78,14 +70,7 @@ pub(super) fn over_the_laser(
 pub(crate) fn place_of(site: &Site, id: &str) -> Result<Point, Refusal> {
     benchmark(site, id)?
         .place
-        .ok_or_else(|| Refusal::SlopedLaser {
-            english: format!(
-                "Nobody has said where {id} is: a sloped laser's height over it is not known. Shoot another benchmark."
-            ),
-            spanish: format!(
-                "No se sabe dónde está {id}: no se conoce la altura del láser inclinado ahí. Lea otro banco."
-            ),
-        })
+        .ok_or_else(|| Refusal::SlopedLaser(words::set_up::nobody_has_said_where_is(&id)))
 }
 
 /// The plane's height over a benchmark; the one height of a level laser anywhere.
@@ -112,16 +97,7 @@ pub(crate) fn only_level(set_up: &SetUp) -> Result<(), Refusal> {
     if set_up.slope.is_none() {
         return Ok(());
     }
-    Err(Refusal::SlopedLaser {
-        english: format!(
-            "{} is sloped: that is for a level laser. Prove it on benchmarks that do not lie in one line with it.",
-            set_up.id
-        ),
-        spanish: format!(
-            "{} está inclinada: eso es para un láser a nivel. Compruébela con bancos que no queden en línea con ella.",
-            set_up.id
-        ),
-    })
+    Err(Refusal::SlopedLaser(words::set_up::is_sloped(&set_up.id)))
 }
 
 #[cfg(test)]
@@ -250,9 +226,9 @@ mod tests {
     #[test]
     fn what_a_sloped_laser_can_not_rest_on_is_refused_in_both_languages() {
         let refusal = |came: Result<Answer, Refusal>| match came {
-            Err(Refusal::SlopedLaser { english, spanish }) => {
-                assert!(english != spanish);
-                english
+            Err(Refusal::SlopedLaser(text)) => {
+                assert!(text.english != text.spanish);
+                text.english
             }
             other => panic!("{other:?}"),
         };

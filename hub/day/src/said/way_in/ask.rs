@@ -70,22 +70,12 @@ fn on_foot(state: &State, by: &By, machine: &str) -> Result<(), Refusal> {
         return Ok(());
     };
     if own == machine {
-        return Err(Refusal::HeldBack {
-            english: format!(
-                "{own} is your own machine. Hold BUCKET DOWN before you get out of the cab."
-            ),
-            spanish: format!(
-                "{own} es su propia máquina. Mantenga CUCHARÓN ABAJO antes de bajar de la cabina."
-            ),
-        });
+        return Err(Refusal::HeldBack(words::way_in::is_your_own_machine(&own)));
     }
     if state.way_in.gate(own).down().is_none() {
-        return Err(Refusal::HeldBack {
-            english: format!("Hold BUCKET DOWN in {own} before you get out; then ask {machine}."),
-            spanish: format!(
-                "Mantenga CUCHARÓN ABAJO en {own} antes de bajar; después pida a {machine}."
-            ),
-        });
+        return Err(Refusal::HeldBack(
+            words::way_in::hold_bucket_down_before_you(&own, &machine),
+        ));
     }
     Ok(())
 }

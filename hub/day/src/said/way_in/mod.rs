@@ -36,10 +36,9 @@ fn few(others: Option<u32>) -> Result<(), Refusal> {
     if others.unwrap_or(0) <= LED_AT_MOST {
         return Ok(());
     }
-    Err(Refusal::HeldBack {
-        english: format!("Say how many come along: {LED_AT_MOST} at most."),
-        spanish: format!("Diga cuántos van con usted: {LED_AT_MOST} a lo más."),
-    })
+    Err(Refusal::HeldBack(words::way_in::say_how_many_come_along(
+        &LED_AT_MOST,
+    )))
 }
 
 /// The other machines with a screen in whose keep-out a mark lies too, from where they were last said to stand, however long
@@ -85,7 +84,7 @@ fn refused(machine: &str, no: No) -> Refusal {
             inside,
             said,
         },
-        No::SayWhat => Refusal::say_why("what you have seen", "qué ha visto"),
+        No::SayWhat => Refusal::say_why(words::way_in::what_you_have_seen()),
         No::AnswerFirst(person) => Refusal::AnswerFirst { person },
         No::TooLate => Refusal::PressedTooLate,
     }

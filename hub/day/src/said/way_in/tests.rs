@@ -1,6 +1,6 @@
 //! The way in, told as given – when – then.
 
-use earthwork::words::Language;
+use words::Language;
 
 use crate::answer::Outcome;
 use crate::asked::{By, Command, Role};
@@ -247,7 +247,7 @@ fn out_by_witness_needs_another_person_and_a_reason() {
     );
     let unsaid = crew.says(&supervisor(), witness(VISIT, " ")).unwrap_err();
     assert_eq!(
-        [Language::English, Language::Spanish].map(|one| unsaid.text(one)),
+        [Language::English, Language::Spanish].map(|one| unsaid.text().take(one)),
         [
             "Say what you have seen: it goes into the log.",
             "Diga qué ha visto: queda en el registro."

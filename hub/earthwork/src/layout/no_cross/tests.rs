@@ -154,7 +154,7 @@ fn what_is_no_line_and_no_doubt_is_refused() {
     assert!(twice.to_string().contains("Corners 2 and 3"), "{twice}");
     line.corners.truncate(1);
     let few = line.distance(at(0, 0)).unwrap_err();
-    assert!(few.spanish().contains("esta tiene 1"), "{few:?}");
+    assert!(few.text().spanish.contains("esta tiene 1"), "{few:?}");
     for bad in [-0.01, f64::NAN, f64::INFINITY] {
         let doubts = LineDoubts {
             string_ft: bad,

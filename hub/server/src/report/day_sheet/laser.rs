@@ -16,28 +16,28 @@ use crate::when::to_the_minute;
 
 pub(super) fn set_ups(paper: &Paper, review: &Review) -> Markup {
     html! {
-        @if review.set_ups.is_empty() { p { (paper.t("No laser was set up.", "No se puso ningún láser.")) } }
+        @if review.set_ups.is_empty() { p { (paper.t(words::sheet_day::no_laser_was_set_up())) } }
         @for one in &review.set_ups { (set_up(paper, one)) }
     }
 }
 
 fn set_up(paper: &Paper, one: &SetUpHistory) -> Markup {
     let columns = [
-        paper.t("at", "hora"),
-        paper.t("by", "quién"),
-        paper.t("benchmark", "banco"),
-        paper.t("#rod", "#estadal"),
-        paper.t("#off by, ft", "#error, ft"),
-        paper.t("check", "comprobación"),
+        paper.t(words::sheet_day::at()),
+        paper.t(words::sheet_day::by()),
+        paper.t(words::sheet_day::benchmark()),
+        paper.t(words::sheet_day::rod()),
+        paper.t(words::sheet_day::off_by_ft()),
+        paper.t(words::sheet_day::check()),
     ];
     let rows: Vec<Vec<String>> = one
         .checks
         .iter()
         .map(|check| {
             let word = match check.check {
-                Check::Good => paper.t("holds", "se mantiene"),
-                Check::Again => paper.t("shoot again", "lea otra vez"),
-                Check::Failed => paper.t("DOES NOT HOLD", "NO SE MANTIENE"),
+                Check::Good => paper.t(words::sheet_day::holds()),
+                Check::Again => paper.t(words::sheet_day::shoot_again()),
+                Check::Failed => paper.t(words::sheet_day::does_not_hold()),
             };
             vec![
                 to_the_minute(check.at),
@@ -50,34 +50,34 @@ fn set_up(paper: &Paper, one: &SetUpHistory) -> Markup {
         })
         .collect();
     let state = match one.state {
-        SetUpState::Unproven => paper.t("not proven", "sin probar"),
-        SetUpState::Proven { .. } => paper.t("proven", "probado"),
-        SetUpState::InDoubt { .. } => paper.t("IN DOUBT", "EN DUDA"),
+        SetUpState::Unproven => paper.t(words::sheet_day::not_proven()),
+        SetUpState::Proven { .. } => paper.t(words::sheet_day::proven()),
+        SetUpState::InDoubt { .. } => paper.t(words::sheet_day::in_doubt()),
     };
     html! {
-        h3 { (paper.set_up(&one.set_up)) " · " (one.laser) " · " (state) @if one.closed { ", " (paper.t("taken down", "retirado")) } }
+        h3 { (paper.set_up(&one.set_up)) " · " (one.laser) " · " (state) @if one.closed { ", " (paper.t(words::sheet_day::taken_down())) } }
         p {
             (to_the_minute(one.at)) " " (one.by) ". "
             @for basis in &one.basis {
-                (paper.t("Backsight ", "Vista atrás ")) (basis.text) (paper.t(" on ", " en ")) (basis.benchmark)
+                (paper.t(words::sheet_day::backsight())) (basis.text) (paper.t(words::sheet_day::on())) (basis.benchmark)
                 ", HI " (feet(basis.height)) " ft. "
             }
-            (one.readings) " " (paper.t("readings", "lecturas"))
+            (one.readings) " " (paper.t(words::sheet_day::readings()))
             @if let Some(since) = one.unproven_since {
-                ". " (paper.t("No good check after the last, of ", "Sin comprobación buena después de la última, de ")) (to_the_minute(since))
+                ". " (paper.t(words::sheet_day::no_good_check_after_last())) (to_the_minute(since))
             } "."
         }
         (paper.table(&columns, &rows))
         @for doubt in &one.doubts {
             p {
-                (paper.t("In doubt from ", "En duda desde ")) (to_the_minute(doubt.from))
-                @if let Some(to) = doubt.to { (paper.t(" to ", " hasta ")) (to_the_minute(to)) }
-                @if let Some(by) = doubt.residual { (paper.t(", off by ", ", error ")) (signed(by)) " ft" }
-                ": " (doubt.readings) " " (paper.t("readings", "lecturas")) ". "
+                (paper.t(words::sheet_day::in_doubt_from())) (to_the_minute(doubt.from))
+                @if let Some(to) = doubt.to { (paper.t(words::sheet_day::to())) (to_the_minute(to)) }
+                @if let Some(by) = doubt.residual { (paper.t(words::sheet_day::off_by())) (signed(by)) " ft" }
+                ": " (doubt.readings) " " (paper.t(words::sheet_day::readings())) ". "
                 @for mark in &doubt.marks {
                     (mark.mark) " "
-                    @if mark.standing.is_owed() { (paper.t("was to be shot again", "había que leer otra vez")) }
-                    @else { (paper.t("stands", "vale")) }
+                    @if mark.standing.is_owed() { (paper.t(words::sheet_day::was_to_be_shot_again())) }
+                    @else { (paper.t(words::sheet_day::stands())) }
                     "; "
                 }
             }
@@ -87,16 +87,16 @@ fn set_up(paper: &Paper, one: &SetUpHistory) -> Markup {
 
 pub(super) fn readings(paper: &Paper, day: &Day<'_>) -> Markup {
     let columns = [
-        paper.t("#entry", "#asiento"),
-        paper.t("at", "hora"),
-        paper.t("by", "quién"),
-        paper.t("mark", "marca"),
-        paper.t("laser", "láser"),
-        paper.t("#rod", "#estadal"),
-        paper.t("#elevation, ft", "#elevación, ft"),
-        paper.t("#difference", "#diferencia"),
-        paper.t("#doubt ±", "#duda ±"),
-        paper.t("verdict", "veredicto"),
+        paper.t(words::sheet_day::entry()),
+        paper.t(words::sheet_day::at()),
+        paper.t(words::sheet_day::by()),
+        paper.t(words::sheet_day::mark()),
+        paper.t(words::sheet_day::laser()),
+        paper.t(words::sheet_day::rod()),
+        paper.t(words::sheet_day::elevation_ft()),
+        paper.t(words::sheet_day::difference()),
+        paper.t(words::sheet_day::doubt()),
+        paper.t(words::sheet_day::verdict()),
     ];
     let rows: Vec<Vec<String>> = day
         .entries
@@ -104,14 +104,8 @@ pub(super) fn readings(paper: &Paper, day: &Day<'_>) -> Markup {
         .filter_map(|entry| {
             let (reading, verdict) = match &entry.body {
                 Body::ReadingTaken(b) => (&b.reading, verdict(paper, &b.reading)),
-                Body::ReadingAsked(b) => (
-                    &b.reading,
-                    paper.t("asked, not shown", "se preguntó, no se mostró"),
-                ),
-                Body::ReadingLate(b) => (
-                    &b.reading,
-                    paper.t("late, not shown", "tarde, no se mostró"),
-                ),
+                Body::ReadingAsked(b) => (&b.reading, paper.t(words::sheet_day::asked_not_shown())),
+                Body::ReadingLate(b) => (&b.reading, paper.t(words::sheet_day::late_not_shown())),
                 _ => return None,
             };
             let judged = reading.judged.as_ref();
@@ -134,15 +128,15 @@ pub(super) fn readings(paper: &Paper, day: &Day<'_>) -> Markup {
 
 fn verdict(paper: &Paper, reading: &Reading) -> &'static str {
     let Some(judged) = &reading.judged else {
-        return paper.t("spot", "suelta");
+        return paper.t(words::sheet_day::spot());
     };
-    let (english, spanish) = match judged.verdict {
-        _ if judged.settled_high => ("HIGH BY RULE", "ALTO POR REGLA"),
-        Verdict::High => ("HIGH", "ALTO"),
-        Verdict::On => ("ON", "A NIVEL"),
-        Verdict::Low => ("LOW", "HONDO"),
-        Verdict::TooCloseHigh => ("too close, HIGH side", "muy justo, lado ALTO"),
-        Verdict::TooCloseLow => ("too close, LOW side", "muy justo, lado HONDO"),
+    let words = match judged.verdict {
+        _ if judged.settled_high => words::sheet_day::high_by_rule(),
+        Verdict::High => words::sheet_day::high(),
+        Verdict::On => words::sheet_day::on_2(),
+        Verdict::Low => words::sheet_day::low(),
+        Verdict::TooCloseHigh => words::sheet_day::too_close_high_side(),
+        Verdict::TooCloseLow => words::sheet_day::too_close_low_side(),
     };
-    paper.t(english, spanish)
+    paper.t(words)
 }

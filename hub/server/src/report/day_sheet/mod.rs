@@ -17,48 +17,48 @@ pub(super) fn sheet(paper: &Paper, day: &Day<'_>, review: &Review) -> String {
     let body = html! {
         p {
             (to_the_minute(review.from)) "–" (to_the_minute(review.to)) ". "
-            (paper.t("Entries ", "Asientos ")) (review.first) "–" (review.last) ". "
+            (paper.t(words::sheet_day::entries())) (review.first) "–" (review.last) ". "
             (summary(paper, review))
         }
         (signature(paper, day))
         (amended_later(paper, review))
-        h2 { (paper.t("Open", "Pendiente")) }
+        h2 { (paper.t(words::sheet_day::open())) }
         @if review.open.is_empty() {
-            p { (paper.t("Nothing that this sheet knows of.", "Nada que esta hoja conozca.")) }
+            p { (paper.t(words::sheet_day::nothing_this_sheet_knows())) }
         } @else {
-            ul { @for item in &review.open { li { (paper.t(&item.english, &item.spanish)) } } }
+            ul { @for item in &review.open { li { (paper.of(&item.text)) } } }
         }
-        h2 { (paper.t("Out of the ordinary", "Fuera de lo común")) }
+        h2 { (paper.t(words::sheet_day::out_of_the_ordinary())) }
         (exceptions(paper, review))
-        h2 { (paper.t("Put on record", "Asentado")) }
+        h2 { (paper.t(words::sheet_day::put_on_record())) }
         (said(paper, &review.record))
         (figures(paper, &review.photos))
-        h2 { (paper.t("People", "Gente")) }
+        h2 { (paper.t(words::sheet_day::people())) }
         (people(paper, review))
-        h2 { (paper.t("Machines and hours", "Máquinas y horas")) }
+        h2 { (paper.t(words::sheet_day::machines_and_hours())) }
         (machines(paper, review))
-        h2 { (paper.t("As built", "Cómo quedó")) }
+        h2 { (paper.t(words::sheet_day::as_built())) }
         (as_built::tables(paper, review, false))
-        h3 { (paper.t("Not proven", "Sin probar")) }
+        h3 { (paper.t(words::sheet_day::not_proven_2())) }
         (as_built::coverage(paper, review))
-        h2 { (paper.t("Laser proof", "Prueba de los láseres")) }
+        h2 { (paper.t(words::sheet_day::laser_proof())) }
         (laser::set_ups(paper, review))
-        h2 { (paper.t("Soil tests", "Pruebas de suelo")) }
+        h2 { (paper.t(words::sheet_day::soil_tests())) }
         (soil::tests(paper, review))
-        h2 { (paper.t("Loads and gravel", "Viajes y grava")) }
+        h2 { (paper.t(words::sheet_day::loads_and_gravel())) }
         (soil::loads(paper, review))
         (soil::gravel(paper, review))
         (soil::left_and_rock(paper, review))
-        h2 { (paper.t("Cost, at the site's own rates", "Costo, a los precios de la obra")) }
+        h2 { (paper.t(words::sheet_day::cost_site_own_rates())) }
         (soil::cost(paper, review))
-        h2 { (paper.t("What changed in the site, and why", "Qué cambió en la obra, y por qué")) }
+        h2 { (paper.t(words::sheet_day::what_changed_site_why())) }
         (said(paper, &review.changes))
-        h2 { (paper.t("Calls", "Órdenes")) }
+        h2 { (paper.t(words::sheet_day::calls())) }
         (calls(paper, review))
-        h2 { (paper.t("Readings", "Lecturas")) }
+        h2 { (paper.t(words::sheet_day::readings_2())) }
         (laser::readings(paper, day))
     };
-    paper.sheet(paper.t("Day report", "Informe del día"), &body)
+    paper.sheet(paper.t(words::sheet_day::day_report()), &body)
 }
 
 fn summary(paper: &Paper, review: &Review) -> String {
@@ -69,21 +69,21 @@ fn summary(paper: &Paper, review: &Review) -> String {
         .count();
     format!(
         "{marks} {}, {} {}, {} {}.",
-        paper.t("marks measured", "marcas medidas"),
+        paper.t(words::sheet_day::marks_measured()),
         review.calls.len(),
-        paper.t("calls", "órdenes"),
+        paper.t(words::sheet_day::calls_2()),
         review.exceptions.len(),
-        paper.t("things out of the ordinary", "cosas fuera de lo común")
+        paper.t(words::sheet_day::things_out_of_the_ordinary())
     )
 }
 
 fn exceptions(paper: &Paper, review: &Review) -> Markup {
     let columns = [
-        paper.t("#entry", "#asiento"),
-        paper.t("at", "hora"),
-        paper.t("what", "qué"),
-        paper.t("by", "quién"),
-        paper.t("said", "dicho"),
+        paper.t(words::sheet_day::entry()),
+        paper.t(words::sheet_day::at()),
+        paper.t(words::sheet_day::what()),
+        paper.t(words::sheet_day::by()),
+        paper.t(words::sheet_day::said()),
     ];
     let rows: Vec<Vec<String>> = review
         .exceptions
@@ -95,7 +95,7 @@ fn exceptions(paper: &Paper, review: &Review) -> Markup {
                 to_the_minute(said.at),
                 kind(paper, one.kind).to_owned(),
                 said.by.clone(),
-                paper.t(&said.english, &said.spanish).to_owned(),
+                paper.of(&said.text).to_owned(),
             ]
         })
         .collect();
@@ -103,34 +103,34 @@ fn exceptions(paper: &Paper, review: &Review) -> Markup {
 }
 
 fn kind(paper: &Paper, kind: NotedKind) -> &'static str {
-    let (english, spanish) = match kind {
-        NotedKind::NearMiss => ("NEAR MISS", "CASI ACCIDENTE"),
-        NotedKind::Stop => ("stop", "paro"),
-        NotedKind::Face => ("face", "talud"),
-        NotedKind::Laser => ("laser", "láser"),
-        NotedKind::Asked => ("asked", "se preguntó"),
-        NotedKind::Late => ("late", "tarde"),
-        NotedKind::Paper => ("from paper", "del papel"),
-        NotedKind::Override => ("a person decided", "decidió una persona"),
-        NotedKind::CallLost => ("call lost", "orden perdida"),
-        NotedKind::Screen => ("screen", "pantalla"),
-        NotedKind::Test => ("soil test", "prueba de suelo"),
-        NotedKind::Void => ("VOID", "NO VALE"),
-        NotedKind::Gravel => ("gravel", "grava"),
-        NotedKind::Buried => ("buried line", "línea enterrada"),
-        NotedKind::LogCut => ("LOG CUT", "REGISTRO CORTADO"),
+    let words = match kind {
+        NotedKind::NearMiss => words::sheet_day::near_miss(),
+        NotedKind::Stop => words::sheet_day::stop(),
+        NotedKind::Face => words::sheet_day::face(),
+        NotedKind::Laser => words::sheet_day::laser(),
+        NotedKind::Asked => words::sheet_day::asked(),
+        NotedKind::Late => words::sheet_day::late(),
+        NotedKind::Paper => words::sheet_day::from_paper(),
+        NotedKind::Override => words::sheet_day::a_person_decided(),
+        NotedKind::CallLost => words::sheet_day::call_lost(),
+        NotedKind::Screen => words::sheet_day::screen(),
+        NotedKind::Test => words::sheet_day::soil_test(),
+        NotedKind::Void => words::sheet_day::void(),
+        NotedKind::Gravel => words::sheet_day::gravel(),
+        NotedKind::Buried => words::sheet_day::buried_line(),
+        NotedKind::LogCut => words::sheet_day::log_cut(),
     };
-    paper.t(english, spanish)
+    paper.t(words)
 }
 
 /// Who was there from when, and how long in a keep-out.
 fn people(paper: &Paper, review: &Review) -> Markup {
     let columns = [
-        paper.t("who", "quién"),
-        paper.t("from", "desde"),
-        paper.t("to", "hasta"),
-        paper.t("#times in a keep-out", "#veces en una zona prohibida"),
-        paper.t("#minutes in", "#minutos dentro"),
+        paper.t(words::sheet_day::who()),
+        paper.t(words::sheet_day::from()),
+        paper.t(words::sheet_day::to_2()),
+        paper.t(words::sheet_day::times_in_a_keep_out()),
+        paper.t(words::sheet_day::minutes_in()),
     ];
     let rows: Vec<Vec<String>> = review
         .lanes
@@ -167,10 +167,10 @@ fn people(paper: &Paper, review: &Review) -> Markup {
 
 fn machines(paper: &Paper, review: &Review) -> Markup {
     let columns = [
-        paper.t("machine", "máquina"),
-        paper.t("what it did", "qué hizo"),
-        paper.t("#h:min", "#h:min"),
-        paper.t("#cost", "#costo"),
+        paper.t(words::sheet_day::machine()),
+        paper.t(words::sheet_day::what_it_did()),
+        paper.t(words::sheet_day::h()),
+        paper.t(words::sheet_day::cost()),
     ];
     let money = review
         .account
@@ -198,15 +198,15 @@ fn machines(paper: &Paper, review: &Review) -> Markup {
 /// Who signed the day, as drawn, and what the signature covers.
 fn signature(paper: &Paper, day: &Day<'_>) -> Markup {
     let Some(signed) = &day.state.record.signed else {
-        return html! { p { strong { (paper.t("Not signed.", "Sin firma.")) } } };
+        return html! { p { strong { (paper.t(words::sheet_day::not_signed())) } } };
     };
     let how = &signed.said;
     html! {
         p {
-            strong { (paper.t("Signed by ", "Firmado por ")) (how.signature.name) } " " (to_the_minute(signed.at))
-            (paper.t(", up to entry ", ", hasta el asiento ")) (how.head.seq) ": " span.head { (how.head.hash) }
+            strong { (paper.t(words::sheet_day::signed_by())) (how.signature.name) } " " (to_the_minute(signed.at))
+            (paper.t(words::sheet_day::up_to_entry())) (how.head.seq) ": " span.head { (how.head.hash) }
         }
-        @if how.unproven { p { (paper.t("Closed without a check behind its last readings.", "Cerrado sin comprobación después de sus últimas lecturas.")) } }
+        @if how.unproven { p { (paper.t(words::sheet_day::closed_without_check_behind_its())) } }
         @if !how.words.is_empty() { p { (how.words) } }
         svg viewBox="0 0 300 100" style="width: 60mm" role="img" aria-label=(how.signature.name) {
             path d=(how.signature.strokes) fill="none" stroke="#000" stroke-width="2.5" {}
@@ -218,11 +218,11 @@ fn signature(paper: &Paper, day: &Day<'_>) -> Markup {
 fn amended_later(paper: &Paper, review: &Review) -> Markup {
     html! {
         @if !review.amended_later.is_empty() {
-            h2 { (paper.t("Amended on later days", "Enmendado en días posteriores")) }
+            h2 { (paper.t(words::sheet_day::amended_on_later_days())) }
             ul { @for one in &review.amended_later {
                 li {
-                    (date(one.at)) " " (to_the_minute(one.at)) ", " (paper.t("entry ", "asiento ")) (one.seq) ", " (one.by) ": "
-                    (paper.t(&one.english, &one.spanish))
+                    (date(one.at)) " " (to_the_minute(one.at)) ", " (paper.t(words::sheet_day::entry_2())) (one.seq) ", " (one.by) ": "
+                    (paper.of(&one.text))
                 }
             } }
         }
@@ -231,9 +231,9 @@ fn amended_later(paper: &Paper, review: &Review) -> Markup {
 
 fn said(paper: &Paper, sentences: &[Sentence]) -> Markup {
     html! {
-        @if sentences.is_empty() { p { (paper.t("Nothing.", "Nada.")) } }
+        @if sentences.is_empty() { p { (paper.t(words::sheet_day::nothing())) } }
         ul { @for one in sentences {
-            li { (to_the_minute(one.at)) " " (one.by) ": " (paper.t(&one.english, &one.spanish)) }
+            li { (to_the_minute(one.at)) " " (one.by) ": " (paper.of(&one.text)) }
         } }
     }
 }
@@ -246,14 +246,14 @@ fn calls(paper: &Paper, review: &Review) -> Markup {
         .collect();
     seconds.sort_by(f64::total_cmp);
     let columns = [
-        paper.t("#entry", "#asiento"),
-        paper.t("sent", "enviada"),
-        paper.t("by", "quién"),
-        paper.t("machine", "máquina"),
-        paper.t("mark", "marca"),
-        paper.t("called", "se dijo"),
-        paper.t("#s to the screen", "#s a la pantalla"),
-        paper.t("#s to GOT IT", "#s a ENTENDIDO"),
+        paper.t(words::sheet_day::entry()),
+        paper.t(words::sheet_day::sent()),
+        paper.t(words::sheet_day::by()),
+        paper.t(words::sheet_day::machine()),
+        paper.t(words::sheet_day::mark()),
+        paper.t(words::sheet_day::called()),
+        paper.t(words::sheet_day::s_to_the_screen()),
+        paper.t(words::sheet_day::s_to_got_it()),
     ];
     let since = |at: Option<day::time::Time>, sent: day::time::Time| {
         or_dash(at, |at| {
@@ -270,7 +270,7 @@ fn calls(paper: &Paper, review: &Review) -> Markup {
                 call.by.clone(),
                 call.machine.clone(),
                 or_dash(call.mark.clone(), |mark| mark),
-                paper.t(&call.english, &call.spanish).to_owned(),
+                paper.of(&call.text).to_owned(),
                 since(call.shown_at, call.sent_at),
                 since(call.got_at, call.sent_at),
             ]
@@ -279,8 +279,8 @@ fn calls(paper: &Paper, review: &Review) -> Markup {
     html! {
         @if let (Some(middle), Some(longest)) = (seconds.get(seconds.len() / 2), seconds.last()) {
             p {
-                (paper.t("From sent to GOT IT: middle ", "De enviada a ENTENDIDO: mediana "))
-                (format!("{middle:.1}")) (paper.t(" s, longest ", " s, la más larga ")) (format!("{longest:.1}")) " s."
+                (paper.t(words::sheet_day::from_sent_to_got_it()))
+                (format!("{middle:.1}")) (paper.t(words::sheet_day::s_longest())) (format!("{longest:.1}")) " s."
             }
         }
         (paper.table(&columns, &rows))

@@ -8,33 +8,35 @@ use maud::{Markup, html};
 use show::review::Review;
 use show::views::account::hours::CostOf;
 
+use words::Text;
+
 use crate::report::paper::{Paper, feet};
 use crate::when::to_the_minute;
 
 pub(super) fn tests(paper: &Paper, review: &Review) -> Markup {
     let columns = [
-        paper.t("at", "hora"),
-        paper.t("mark", "marca"),
-        paper.t("tester", "laboratorista"),
-        paper.t("stated", "declarado"),
-        paper.t("#elevation, ft", "#elevación, ft"),
-        paper.t("standing", "cómo está"),
+        paper.t(words::sheet_day::at()),
+        paper.t(words::sheet_day::mark()),
+        paper.t(words::sheet_day::tester()),
+        paper.t(words::sheet_day::stated()),
+        paper.t(words::sheet_day::elevation_ft()),
+        paper.t(words::sheet_day::standing()),
     ];
     let rows: Vec<Vec<String>> = review
         .account
         .tests
         .iter()
         .map(|test| {
-            let stated = paper.t(&test.english, &test.spanish).to_owned();
+            let stated = paper.of(&test.text).to_owned();
             let standing = match (test.standing, &test.void) {
-                (TestStanding::Passes, _) => paper.t("passes", "pasa").to_owned(),
-                (TestStanding::Fails, _) => paper.t("FAILS", "FALLA").to_owned(),
+                (TestStanding::Passes, _) => paper.t(words::sheet_day::passes()).to_owned(),
+                (TestStanding::Fails, _) => paper.t(words::sheet_day::fails()).to_owned(),
                 (TestStanding::Void, Some(why)) => format!(
                     "{}: {}",
-                    paper.t("VOID", "NO VALE"),
-                    paper.t(&why.english(), &why.spanish())
+                    paper.t(words::sheet_day::void()),
+                    paper.of(&why.text())
                 ),
-                (TestStanding::Void, None) => paper.t("VOID", "NO VALE").to_owned(),
+                (TestStanding::Void, None) => paper.t(words::sheet_day::void()).to_owned(),
             };
             vec![
                 to_the_minute(test.made_at),
@@ -51,11 +53,11 @@ pub(super) fn tests(paper: &Paper, review: &Review) -> Markup {
 
 pub(super) fn loads(paper: &Paper, review: &Review) -> Markup {
     let columns = [
-        paper.t("material", "material"),
-        paper.t("way", "sentido"),
-        paper.t("#trucks", "#camiones"),
-        paper.t("#loose cy", "#yd³ sueltas"),
-        paper.t("#tons", "#toneladas"),
+        paper.t(words::sheet_day::material()),
+        paper.t(words::sheet_day::way()),
+        paper.t(words::sheet_day::trucks()),
+        paper.t(words::sheet_day::loose_cy()),
+        paper.t(words::sheet_day::tons()),
     ];
     let rows: Vec<Vec<String>> = review
         .account
@@ -63,8 +65,8 @@ pub(super) fn loads(paper: &Paper, review: &Review) -> Markup {
         .iter()
         .map(|one| {
             let way = match one.way {
-                Way::In => paper.t("in", "entra"),
-                Way::Out => paper.t("out", "sale"),
+                Way::In => paper.t(words::sheet_day::r#in()),
+                Way::Out => paper.t(words::sheet_day::out()),
             };
             vec![
                 one.material.clone(),
@@ -80,11 +82,11 @@ pub(super) fn loads(paper: &Paper, review: &Review) -> Markup {
 
 pub(super) fn gravel(paper: &Paper, review: &Review) -> Markup {
     let columns = [
-        paper.t("patch", "parche"),
-        paper.t("mark", "marca"),
-        paper.t("#length × width × depth, ft", "#largo × ancho × fondo, ft"),
-        paper.t("#cy", "#yd³"),
-        paper.t("step", "paso"),
+        paper.t(words::sheet_day::patch()),
+        paper.t(words::sheet_day::mark()),
+        paper.t(words::sheet_day::length_width_depth_ft()),
+        paper.t(words::sheet_day::cy()),
+        paper.t(words::sheet_day::step()),
     ];
     let rows: Vec<Vec<String>> = review
         .account
@@ -108,12 +110,12 @@ pub(super) fn gravel(paper: &Paper, review: &Review) -> Markup {
     html! {
         @if let Some(gravel) = &review.account.gravel {
             p {
-                (paper.t("Gravel: mean ", "Grava: media ")) (format!("{:.1}", gravel.mean_tons))
-                (paper.t(" t, enough nine times in ten ", " t, alcanza nueve de diez veces ")) (format!("{:.1}", gravel.enough_tons))
-                (paper.t(" t; ordered ", " t; pedida ")) (format!("{:.1}", gravel.ordered_tons))
-                (paper.t(" t, came ", " t, llegó ")) (format!("{:.1}", gravel.came_tons)) " t."
+                (paper.t(words::sheet_day::gravel_2())) (format!("{:.1}", gravel.mean_tons))
+                (paper.t(words::sheet_day::t_enough_nine_times_ten())) (format!("{:.1}", gravel.enough_tons))
+                (paper.t(words::sheet_day::t())) (format!("{:.1}", gravel.ordered_tons))
+                (paper.t(words::sheet_day::t_came())) (format!("{:.1}", gravel.came_tons)) " t."
                 @if gravel.short_tons > 0.05 {
-                    " " strong { (paper.t("Short by ", "Faltan ")) (format!("{:.1} t.", gravel.short_tons)) }
+                    " " strong { (paper.t(words::sheet_day::short_by())) (format!("{:.1} t.", gravel.short_tons)) }
                 }
             }
         }
@@ -124,10 +126,10 @@ pub(super) fn gravel(paper: &Paper, review: &Review) -> Markup {
 /// Soil still to be dug, and rock above the dig with its points: what extra work is measured by.
 pub(super) fn left_and_rock(paper: &Paper, review: &Review) -> Markup {
     let columns = [
-        paper.t("target", "rasante"),
-        paper.t("#to dig, cy in the ground", "#por excavar, yd³ en banco"),
-        paper.t("#too deep, cy", "#muy hondo, yd³"),
-        paper.t("#marks read", "#marcas leídas"),
+        paper.t(words::sheet_day::target()),
+        paper.t(words::sheet_day::dig_cy_ground()),
+        paper.t(words::sheet_day::too_deep_cy()),
+        paper.t(words::sheet_day::marks_read()),
     ];
     let rows: Vec<Vec<String>> = review
         .account
@@ -143,7 +145,7 @@ pub(super) fn left_and_rock(paper: &Paper, review: &Review) -> Markup {
         })
         .collect();
     html! {
-        h3 { (paper.t("Soil still to remove", "Suelo por sacar")) }
+        h3 { (paper.t(words::sheet_day::soil_still_to_remove())) }
         (paper.table(&columns, &rows))
         (rock(paper, review))
     }
@@ -152,12 +154,12 @@ pub(super) fn left_and_rock(paper: &Paper, review: &Review) -> Markup {
 fn rock(paper: &Paper, review: &Review) -> Markup {
     let rock = &review.account.rock;
     let columns = [
-        paper.t("point", "punto"),
-        paper.t("mark", "marca"),
-        paper.t("#east, ft", "#este, ft"),
-        paper.t("#north, ft", "#norte, ft"),
-        paper.t("#top, ft", "#cara, ft"),
-        paper.t("what", "qué"),
+        paper.t(words::sheet_day::point()),
+        paper.t(words::sheet_day::mark()),
+        paper.t(words::sheet_day::east_ft()),
+        paper.t(words::sheet_day::north_ft()),
+        paper.t(words::sheet_day::top_ft()),
+        paper.t(words::sheet_day::what()),
     ];
     let rows: Vec<Vec<String>> = rock
         .points
@@ -175,14 +177,14 @@ fn rock(paper: &Paper, review: &Review) -> Markup {
         .collect();
     html! {
         @if !rows.is_empty() {
-            h3 { (paper.t("Rock above the dig", "Roca sobre la excavación")) }
+            h3 { (paper.t(words::sheet_day::rock_above_the_dig())) }
             @match (rock.cy, rock.edge_doubt_cy) {
                 (Some(cy), Some(doubt)) => p {
-                    strong { (format!("{cy:.1}")) (paper.t(" cy", " yd³")) }
-                    (paper.t(" within its points, ± ", " dentro de sus puntos, ± ")) (format!("{doubt:.1}"))
-                    (paper.t(" for where it ends.", " por dónde termina."))
+                    strong { (format!("{cy:.1}")) (paper.t(words::sheet_day::cy_2())) }
+                    (paper.t(words::sheet_day::within_its_points())) (format!("{doubt:.1}"))
+                    (paper.t(words::sheet_day::for_where_it_ends()))
                 },
-                _ => p { (paper.t(&rock.why_english, &rock.why_spanish)) },
+                _ => p { (Text { english: rock.why_english.clone(), spanish: rock.why_spanish.clone() }.take(paper.language())) },
             }
             (paper.table(&columns, &rows))
         }
@@ -190,14 +192,14 @@ fn rock(paper: &Paper, review: &Review) -> Markup {
 }
 
 fn step(paper: &Paper, step: PatchStep) -> &'static str {
-    let (english, spanish) = match step {
-        PatchStep::Needed => ("needed", "falta"),
-        PatchStep::Filled => ("filled", "rellenado"),
-        PatchStep::Compacted => ("compacted", "compactado"),
-        PatchStep::Tested => ("tested", "probado"),
-        PatchStep::Done => ("done", "hecho"),
+    let words = match step {
+        PatchStep::Needed => words::sheet_day::needed(),
+        PatchStep::Filled => words::sheet_day::filled(),
+        PatchStep::Compacted => words::sheet_day::compacted(),
+        PatchStep::Tested => words::sheet_day::tested(),
+        PatchStep::Done => words::sheet_day::done(),
     };
-    paper.t(english, spanish)
+    paper.t(words)
 }
 
 pub(super) fn cost(paper: &Paper, review: &Review) -> Markup {
@@ -207,7 +209,10 @@ pub(super) fn cost(paper: &Paper, review: &Review) -> Markup {
         .prices
         .as_ref()
         .map_or("", |prices| prices.money.as_str());
-    let columns = [paper.t("what for", "por qué"), paper.t("#cost", "#costo")];
+    let columns = [
+        paper.t(words::sheet_day::what_for()),
+        paper.t(words::sheet_day::cost()),
+    ];
     let mut rows: Vec<Vec<String>> = card
         .lines
         .iter()
@@ -216,31 +221,37 @@ pub(super) fn cost(paper: &Paper, review: &Review) -> Markup {
     if !rows.is_empty() {
         let mut sum =
             |name: &str, cost: f64| rows.push(vec![name.to_owned(), format!("{money}{cost:.2}")]);
-        sum(paper.t("the day", "el día"), card.day);
-        sum(paper.t("of it waiting", "de eso, espera"), card.waiting);
-        sum(paper.t("the job so far", "la obra hasta hoy"), card.job);
+        sum(paper.t(words::sheet_day::the_day()), card.day);
+        sum(paper.t(words::sheet_day::of_it_waiting()), card.waiting);
+        sum(paper.t(words::sheet_day::the_job_so_far()), card.job);
     }
     html! {
         (paper.table(&columns, &rows))
         @if !card.without_rate.is_empty() {
-            p { (paper.t("Without a rate, and not in the sum: ", "Sin precio, y fuera de la suma: ")) (card.without_rate.join(", ")) "." }
+            p { (paper.t(words::sheet_day::without_rate_not_sum())) (card.without_rate.join(", ")) "." }
         }
     }
 }
 
 fn what(paper: &Paper, what: &CostOf) -> String {
     match what {
-        CostOf::Machine { machine } => format!("{machine} {}", paper.t("digging", "excavando")),
-        CostOf::Waiting { cause } => {
-            format!("{}: {}", paper.t("waiting", "espera"), doing(paper, *cause))
+        CostOf::Machine { machine } => {
+            format!("{machine} {}", paper.t(words::sheet_day::digging()))
         }
-        CostOf::Loads { material } => format!("{}: {material}", paper.t("loads", "viajes")),
-        CostOf::Gravel { tons } => format!("{} {tons:.1} t", paper.t("gravel", "grava")),
+        CostOf::Waiting { cause } => {
+            format!(
+                "{}: {}",
+                paper.t(words::sheet_day::waiting()),
+                doing(paper, *cause)
+            )
+        }
+        CostOf::Loads { material } => format!("{}: {material}", paper.t(words::sheet_day::loads())),
+        CostOf::Gravel { tons } => format!("{} {tons:.1} t", paper.t(words::sheet_day::gravel())),
         CostOf::Patches { cy } => {
             format!(
                 "{} {cy:.2} {}",
-                paper.t("patches", "parches"),
-                paper.t("cy", "yd³")
+                paper.t(words::sheet_day::patches()),
+                paper.t(words::sheet_day::cy_3())
             )
         }
     }
@@ -248,19 +259,19 @@ fn what(paper: &Paper, what: &CostOf) -> String {
 
 /// What a machine does, in words.
 pub(super) fn doing(paper: &Paper, doing: Doing) -> &'static str {
-    let (english, spanish) = match doing {
-        Doing::Digging => ("digging", "excava"),
-        Doing::Look => ("waits for a look", "espera una lectura"),
-        Doing::Stopped => ("stopped", "parada"),
-        Doing::LaserHold => ("laser in doubt", "láser en duda"),
-        Doing::TargetHold => ("a changed target to see", "rasante cambiada por ver"),
-        Doing::Cant => ("can't go on", "no puede seguir"),
-        Doing::Truck => ("waits for trucks", "espera camiones"),
-        Doing::Attachment => ("changes an attachment", "cambia de equipo"),
-        Doing::Broken => ("broken", "descompuesta"),
-        Doing::Parked => ("parked", "estacionada"),
-        Doing::OtherWait => ("waits", "espera"),
-        Doing::ScreenLost => ("by hand signals, no screen", "por señas, sin pantalla"),
+    let words = match doing {
+        Doing::Digging => words::sheet_day::digging_2(),
+        Doing::Look => words::sheet_day::waits_for_a_look(),
+        Doing::Stopped => words::sheet_day::stopped(),
+        Doing::LaserHold => words::sheet_day::laser_in_doubt(),
+        Doing::TargetHold => words::sheet_day::a_changed_target_to_see(),
+        Doing::Cant => words::sheet_day::cant_go_on(),
+        Doing::Truck => words::sheet_day::waits_for_trucks(),
+        Doing::Attachment => words::sheet_day::changes_an_attachment(),
+        Doing::Broken => words::sheet_day::broken(),
+        Doing::Parked => words::sheet_day::parked(),
+        Doing::OtherWait => words::sheet_day::waits(),
+        Doing::ScreenLost => words::sheet_day::by_hand_signals_no_screen(),
     };
-    paper.t(english, spanish)
+    paper.t(words)
 }

@@ -34,8 +34,8 @@ pub(super) fn sheet(paper: &Paper, state: &State) -> String {
                 @if signal == HandSignal::Stop {
                     (card(
                         paper,
-                        paper.t("STOP AT ONCE", "PARE YA"),
-                        paper.t("Both arms out to the sides, palms down, swung back and forth. From anybody.", "Los dos brazos extendidos a los lados, palmas abajo, de un lado a otro. De cualquiera."),
+                        paper.t(words::sheet_hand_signals::stop_at_once()),
+                        paper.t(words::sheet_hand_signals::both_arms_out_sides_palms()),
                         &figure::emergency_stop(),
                         None,
                     ))
@@ -44,7 +44,7 @@ pub(super) fn sheet(paper: &Paper, state: &State) -> String {
         }
         (rules(paper))
     };
-    paper.sheet(paper.t("Hand signals", "Señas"), &body)
+    paper.sheet(paper.t(words::sheet_hand_signals::hand_signals()), &body)
 }
 
 /// The signals that were agreed on, in the sheet's order and language; none when nobody has said.
@@ -62,14 +62,11 @@ fn who_agreed(paper: &Paper, agreed: Option<&CheckSaid>) -> Markup {
     html! {
             @if let Some(said) = agreed {
                 p {
-                    (paper.t("Agreed today: ", "Acordadas hoy: ")) (said.by) ", " (to_the_minute(said.at))
+                    (paper.t(words::sheet_hand_signals::agreed_today())) (said.by) ", " (to_the_minute(said.at))
     @if !said.value.is_empty() { " · " (said.value) }
                 }
             } @else {
-                p.answer { (paper.t(
-                    "NOT AGREED TODAY. Show each other every signal before the first bucket, then say it at the start checks. Who, with whom, when: ______________________",
-                    "SIN ACORDAR HOY. Muéstrense cada seña antes del primer cucharón y díganlo en las revisiones de inicio. Quién, con quién, hora: ______________________",
-                )) }
+                p.answer { (paper.t(words::sheet_hand_signals::not_agreed_today())) }
             }
         }
 }
@@ -81,72 +78,36 @@ fn card(paper: &Paper, word: &str, how: &str, figure: &Markup, agreed: Option<bo
             h3 { (word) }
             p { (how) }
             @if let Some(agreed) = agreed {
-                p { strong { @if agreed { (paper.t("☑ agreed today", "☑ acordada hoy")) } @else { (paper.t("☐ not agreed today", "☐ sin acordar hoy")) } } }
+                p { strong { @if agreed { (paper.t(words::sheet_hand_signals::agreed_today_2())) } @else { (paper.t(words::sheet_hand_signals::not_agreed_today_2())) } } }
             }
         }
     }
 }
 
 /// How it is given. The first five are Appendix A's, in our words; the last two are common practice.
-fn how<'a>(paper: &Paper, signal: HandSignal) -> &'a str {
-    let (english, spanish) = match signal {
-        HandSignal::Stop => (
-            "One arm out to the side, palm down, swung back and forth.",
-            "Un brazo extendido a un lado, palma abajo, de un lado a otro.",
-        ),
-        HandSignal::Lower => (
-            "Arm and forefinger point down; the hand makes small circles.",
-            "Brazo e índice apuntan abajo; la mano hace círculos pequeños.",
-        ),
-        HandSignal::Raise => (
-            "Upper arm out, forearm and forefinger straight up; the hand makes small circles.",
-            "Brazo a un lado, antebrazo e índice hacia arriba; la mano hace círculos pequeños.",
-        ),
-        HandSignal::Swing => (
-            "Arm straight out; the forefinger points to the side to swing to.",
-            "Brazo extendido; el índice apunta al lado hacia el que se gira.",
-        ),
-        HandSignal::Travel => (
-            "Arm straight out, fingers up; the hand pushes the way to travel.",
-            "Brazo extendido, dedos arriba; la mano empuja hacia donde se avanza.",
-        ),
-        HandSignal::SoMuch => (
-            "One flat hand over the other: as far apart as there is still to dig. (Common practice.)",
-            "Una mano plana sobre la otra: tan separadas como falta por cavar. (Práctica común.)",
-        ),
-        HandSignal::Grade => (
-            "A closed fist, held up and still: on grade, stop digging here. (Common practice; differs between crews.)",
-            "Puño cerrado, en alto y quieto: a nivel, deje de cavar aquí. (Práctica común; cambia de una cuadrilla a otra.)",
-        ),
+fn how(paper: &Paper, signal: HandSignal) -> &'static str {
+    let words = match signal {
+        HandSignal::Stop => words::sheet_hand_signals::one_arm_out_side_palm(),
+        HandSignal::Lower => words::sheet_hand_signals::arm_and_forefinger_point_down(),
+        HandSignal::Raise => words::sheet_hand_signals::upper_arm_out_forearm_forefinger(),
+        HandSignal::Swing => words::sheet_hand_signals::arm_straight_out(),
+        HandSignal::Travel => words::sheet_hand_signals::arm_straight_out_fingers_up(),
+        HandSignal::SoMuch => words::sheet_hand_signals::one_flat_hand_over_other(),
+        HandSignal::Grade => words::sheet_hand_signals::closed_fist_held_up_still(),
     };
-    paper.t(english, spanish)
+    paper.t(words)
 }
 
 /// 29 CFR 1926.1419 (c)(2), (f) and 1926.1417 (y), written for cranes; the rest is common practice.
 fn rules(paper: &Paper) -> Markup {
     let rules = [
-        (
-            "One person signals. Everybody may give STOP, and every STOP is obeyed, whoever gives it.",
-            "Una sola persona da señas. Cualquiera puede dar PARE, y todo PARE se obedece, lo dé quien lo dé.",
-        ),
-        (
-            "You do not see the signaller, or you do not understand: stand still, bucket down.",
-            "No ve a quien da las señas, o no entiende: quieto, cucharón al suelo.",
-        ),
-        (
-            "A signal that was not agreed on is not a signal: stand still and ask.",
-            "Una seña que no se acordó no es una seña: quieto, y pregunte.",
-        ),
-        (
-            "Stand where the cab sees you, out of the swing, never behind the house. Eyes first, then hands.",
-            "Párese donde lo vean desde la cabina, fuera del giro, nunca detrás de la caseta. Primero la mirada, después las manos.",
-        ),
+        words::sheet_hand_signals::one_person_signals(),
+        words::sheet_hand_signals::you_do_not_see_signaller(),
+        words::sheet_hand_signals::signal_not_agreed_not_signal(),
+        words::sheet_hand_signals::stand_where_cab_sees_you(),
     ];
     html! {
-        ul { @for (english, spanish) in rules { li { (paper.t(english, spanish)) } } }
-        p { small { (paper.t(
-            "Drawn after 29 CFR 1926 Subpart CC, Appendix A (cranes), except where common practice is said. Your own code, the operator and the crew's agreement come first.",
-            "Dibujadas según 29 CFR 1926 Subparte CC, Apéndice A (grúas), salvo donde dice práctica común. Su propia norma, el operador y lo que acordó la cuadrilla valen más.",
-        )) } }
+        ul { @for words in rules { li { (paper.t(words)) } } }
+        p { small { (paper.t(words::sheet_hand_signals::drawn_after_29_cfr_1926())) } }
     }
 }

@@ -2,6 +2,7 @@
 
 use serde_json::Value;
 use show::review::Review;
+use words::Language;
 
 use super::{feet, number, table, word};
 use crate::when::in_full;
@@ -116,16 +117,9 @@ pub(super) fn tests(review: &Review) -> Option<String> {
         "void_es",
     ];
     let rows = review.account.tests.iter().map(|one| {
-        let void = |spanish: bool| {
+        let void = |language: Language| {
             let why = one.void.as_ref();
-            why.map(|why| {
-                if spanish {
-                    why.spanish()
-                } else {
-                    why.english()
-                }
-            })
-            .unwrap_or_default()
+            why.map(|why| why.text().take(language)).unwrap_or_default()
         };
         vec![
             one.test.to_string(),
@@ -134,12 +128,12 @@ pub(super) fn tests(review: &Review) -> Option<String> {
             feet(one.at.map(|at| at.x)),
             feet(one.at.map(|at| at.y)),
             one.tester.clone(),
-            one.english.clone(),
-            one.spanish.clone(),
+            one.text.english.clone(),
+            one.text.spanish.clone(),
             feet(Some(one.elevation)),
             word(Some(one.standing)),
-            void(false),
-            void(true),
+            void(Language::English),
+            void(Language::Spanish),
         ]
     });
     table(&columns, rows)

@@ -47,8 +47,8 @@ pub(super) fn as_built(review: &Review) -> Option<String> {
             one.set_up.clone(),
             one.readings.to_string(),
             one.reading.to_string(),
-            one.english.clone(),
-            one.spanish.clone(),
+            one.text.english.clone(),
+            one.text.spanish.clone(),
         ]
     });
     table(&columns, rows)
@@ -85,8 +85,8 @@ pub(super) fn calls(review: &Review) -> Option<String> {
             number(one.revision),
             one.set_up.clone().unwrap_or_default(),
             one.by.clone(),
-            one.english.clone(),
-            one.spanish.clone(),
+            one.text.english.clone(),
+            one.text.spanish.clone(),
             one.shown_text.clone().unwrap_or_default(),
             in_full(one.made_at),
             in_full(one.sent_at),
@@ -165,7 +165,7 @@ pub(super) fn edges(day: &KeptDay) -> Option<String> {
 pub(super) fn as_built_points(review: &Review) -> String {
     points(review.built.iter().filter_map(|one| {
         let target = one.target.as_deref().unwrap_or_default();
-        let note = format!("{target} {}", one.english);
+        let note = format!("{target} {}", one.text.english);
         let elevation = Some(one.elevation);
         Some((
             one.mark.clone(),

@@ -147,8 +147,8 @@ fn exceptions(review: &Review) -> Option<String> {
             said.by.clone(),
             said.machine.clone().unwrap_or_default(),
             said.mark.clone().unwrap_or_default(),
-            said.english.clone(),
-            said.spanish.clone(),
+            said.text.english.clone(),
+            said.text.spanish.clone(),
         ]
     });
     table(&columns, rows)
@@ -160,8 +160,8 @@ fn open(review: &Review) -> Option<String> {
         vec![
             word(Some(one.kind)),
             one.on.clone(),
-            one.english.clone(),
-            one.spanish.clone(),
+            one.text.english.clone(),
+            one.text.spanish.clone(),
         ]
     });
     table(&columns, rows)

@@ -92,7 +92,8 @@ fn a_fault_stands_at_its_field_in_both_languages() {
     let faults = read(&drafts, &site, &nothing).unwrap_err();
     let at = |draft: usize, field: &str| {
         faults.iter().any(|one| {
-            (one.draft, one.field.as_str()) == (Some(draft), field) && one.english != one.spanish
+            (one.draft, one.field.as_str()) == (Some(draft), field)
+                && one.text.english != one.text.spanish
         })
     };
     for (draft, field) in [
@@ -122,7 +123,7 @@ fn what_is_not_there_is_said_at_its_field_by_the_name_that_the_form_gives_it() {
             .iter()
             .filter(|one| (one.draft, one.field.as_str()) == (Some(draft), field));
         let fault = own.next().unwrap_or_else(|| panic!("{field}: {faults:?}"));
-        (fault.english.clone(), fault.spanish.clone())
+        (fault.text.english.clone(), fault.text.spanish.clone())
     };
     let (english, spanish) = said(0, "plane.rise_east");
     assert_eq!(english, "Rise to the east: not there yet. Give it.");
@@ -170,7 +171,7 @@ fn known(of: FormOf, typed: Written, under: &str) -> Vec<String> {
         .iter()
         .find(|one| one.field == field)
         .unwrap_or_else(|| panic!("{field}: {faults:?}"));
-    let (_, list) = fault.english.split_once("It knows: ").unwrap();
+    let (_, list) = fault.text.english.split_once("It knows: ").unwrap();
     let mut keys: Vec<String> = list
         .trim_end_matches('.')
         .split(", ")
@@ -280,7 +281,7 @@ fn an_export_without_its_surfaces_says_which_file_is_missing() {
     assert!(
         faults
             .iter()
-            .any(|fault| fault.message.contains("surfaces.xml")),
+            .any(|fault| fault.text.english.contains("surfaces.xml")),
         "{faults:?}"
     );
 }
@@ -317,7 +318,10 @@ fn a_thickness_without_its_unit_is_refused_at_its_field() {
     };
     let faults = layer("4").unwrap_err();
     assert_eq!(faults[0].field, "layers.0.thickness");
-    assert!(faults[0].english.contains("“4” has no unit"), "{faults:?}");
+    assert!(
+        faults[0].text.english.contains("“4” has no unit"),
+        "{faults:?}"
+    );
     assert!(layer("4 in").is_ok());
     // The pages put feet behind plain numbers where a length is asked for, and leave a size as it was typed.
     let target = form().into_iter().find(|form| form.of == FormOf::Target);

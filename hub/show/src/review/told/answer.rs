@@ -9,6 +9,7 @@ use crate::review::Day;
 use crate::review::calls::CallHistory;
 use day::call::Message;
 use day::lengths::feet;
+use words::Text;
 
 /// The deepest elevation that a measured call was to reach.
 fn deepest(day: &Day<'_>, calls: &[CallHistory]) -> Option<Length> {
@@ -30,62 +31,42 @@ pub(super) fn answer(
     asked: &WhoTold,
     calls: &[CallHistory],
     edges: &[EdgeTaped],
-) -> (String, String) {
+) -> Text {
     let machine = &asked.machine;
-    let mut said = Both::default();
+    let mut said: Vec<Text> = Vec::new();
     if calls.is_empty() {
-        said.push(
-            format!("Nobody told {machine} by this log to dig here in this time."),
-            format!("Según este registro nadie mandó a {machine} excavar aquí en este tiempo."),
-        );
+        said.push(words::told_answer::nobody_told_by_this_log(&machine));
     } else {
         let who: BTreeSet<&str> = calls.iter().map(|call| call.by.as_str()).collect();
         let who = who.into_iter().collect::<Vec<_>>().join(", ");
-        let lines = |line: fn(&CallHistory) -> &str| {
-            let told: Vec<String> = calls
-                .iter()
-                .map(|call| format!("{} {}", call.mark.as_deref().unwrap_or("–"), line(call)))
-                .collect();
-            told.join(", ")
-        };
-        said.push(
-            format!("{who} told {machine}: {}.", lines(|call| &call.english)),
-            format!("{who} dijo a {machine}: {}.", lines(|call| &call.spanish)),
-        );
+        let lines: Vec<Text> = calls
+            .iter()
+            .map(|call| {
+                let mark = call.mark.as_deref().unwrap_or("–");
+                Text::in_each(|language| format!("{mark} {}", call.text.of(language)))
+            })
+            .collect();
+        said.push(words::told_answer::told(
+            &who,
+            &machine,
+            &Text::joined(&lines, ", "),
+        ));
     }
     if let Some(deepest) = deepest(day, calls) {
         let deepest = feet(deepest);
-        said.push(
-            format!("No call asked for a bottom below {deepest}."),
-            format!("Ninguna orden pidió un fondo por debajo de {deepest}."),
-        );
+        said.push(words::told_answer::no_call_asked_for_bottom(&deepest));
     }
     for taped in edges {
         let (line, shot) = (&taped.line, &taped.shot);
         let (away, guard) = (feet(shot.distance.abs()), feet(shot.guard));
-        let (en, es) = if shot.distance < Length::ZERO {
-            ("OVER the line", "PASADO de la línea")
+        let what = if shot.distance < Length::ZERO {
+            words::told_answer::over_the_line()
         } else {
-            ("inside the line", "dentro de la línea")
+            words::told_answer::inside_the_line()
         };
-        said.push(
-            format!("The edge was taped {away} {en} {line}, give or take {guard}."),
-            format!("El borde se midió {away} {es} {line}, más o menos {guard}."),
-        );
+        said.push(words::told_answer::edge_taped_give_or_take(
+            &away, &what, &line, &guard,
+        ));
     }
-    (said.english.join(" "), said.spanish.join(" "))
-}
-
-/// Sentences in both languages.
-#[derive(Default)]
-struct Both {
-    english: Vec<String>,
-    spanish: Vec<String>,
-}
-
-impl Both {
-    fn push(&mut self, english: String, spanish: String) {
-        self.english.push(english);
-        self.spanish.push(spanish);
-    }
+    Text::joined(&said, " ")
 }

@@ -10,6 +10,7 @@ use day::call::Message;
 use day::lengths::feet;
 use day::state::State;
 use day::time::{Time, minutes};
+use words::Text;
 
 /// Longer without a reading is a gap (common practice).
 const LONGEST_QUIET_MS: i64 = minutes(30);
@@ -21,27 +22,25 @@ pub struct Gap {
     pub from: Option<Time>,
     /// Until when.
     pub to: Option<Time>,
-    /// In English.
-    pub english: String,
-    /// In Spanish.
-    pub spanish: String,
+    /// What it does not say.
+    #[serde(flatten)]
+    pub text: Text,
 }
 
 impl Gap {
-    fn new(english: String, spanish: String) -> Self {
+    fn new(text: impl Into<Text>) -> Self {
         Self {
             from: None,
             to: None,
-            english,
-            spanish,
+            text: text.into(),
         }
     }
 
-    fn between(from: Time, to: Time, english: String, spanish: String) -> Self {
+    fn between(from: Time, to: Time, text: impl Into<Text>) -> Self {
         Self {
             from: Some(from),
             to: Some(to),
-            ..Self::new(english, spanish)
+            ..Self::new(text)
         }
     }
 }
@@ -61,20 +60,11 @@ pub(super) fn gaps(day: &Day<'_>, page: &ToldPage) -> Vec<Gap> {
 
 fn calls(page: &ToldPage, gaps: &mut Vec<Gap>) {
     for call in &page.calls {
-        let (id, line) = (call.call, &call.english);
+        let (id, line) = (call.call, &call.text);
         if call.shown_at.is_none() {
-            gaps.push(Gap::new(
-                format!("Call {id}, {line}: no screen has painted it."),
-                format!("Orden {id}, {}: ninguna pantalla la mostró.", call.spanish),
-            ));
+            gaps.push(Gap::new(words::told_gaps::call(&id, line)));
         } else if call.got_at.is_none() {
-            gaps.push(Gap::new(
-                format!("Call {id}, {line}: painted, and nobody pressed GOT IT."),
-                format!(
-                    "Orden {id}, {}: se mostró, y nadie apretó ENTENDIDO.",
-                    call.spanish
-                ),
-            ));
+            gaps.push(Gap::new(words::told_gaps::call_2(&id, line)));
         }
     }
 }
@@ -94,16 +84,14 @@ fn screens(day: &Day<'_>, page: &ToldPage, gaps: &mut Vec<Gap>) {
             gaps.push(Gap::between(
                 from,
                 to,
-                format!("The screen in {machine} was not showing."),
-                format!("La pantalla en {machine} no se veía."),
+                words::told_gaps::screen_not_showing(&machine),
             ));
         }
     }
     if !seen {
-        gaps.push(Gap::new(
-            format!("No screen had joined for {machine}."),
-            format!("Ninguna pantalla había entrado para {machine}."),
-        ));
+        gaps.push(Gap::new(words::told_gaps::no_screen_had_joined_for(
+            &machine,
+        )));
     }
 }
 
@@ -117,8 +105,7 @@ fn quiet(page: &ToldPage, gaps: &mut Vec<Gap>) {
             gaps.push(Gap::between(
                 last,
                 next,
-                format!("No rod reading within {near}."),
-                format!("Ninguna lectura a menos de {near}."),
+                words::told_gaps::no_rod_reading_within(&near),
             ));
         }
         last = last.max(next);
@@ -134,34 +121,29 @@ fn edges(page: &ToldPage, gaps: &mut Vec<Gap>) {
             None => (page.asked.to, false),
         };
         let id = &line.line;
-        let (en, es) = if others {
-            ("before the first", "antes de la primera")
+        let what = if others {
+            words::told_gaps::before_the_first()
         } else {
-            ("at all", "en absoluto")
+            words::told_gaps::at_all()
         };
         gaps.push(Gap::between(
             page.asked.from,
             to,
-            format!("No tape to {id} within {near} {en}."),
-            format!("Ninguna cinta a {id} a menos de {near} {es}."),
+            words::told_gaps::no_tape_to_within(&id, &near, &what),
         ));
     }
 }
 
 fn lasers(page: &ToldPage, gaps: &mut Vec<Gap>) {
     for proof in &page.lasers {
-        let (name, puesta) = day::read_as::set_up_in_both(&proof.set_up);
+        let name = day::read_as::set_up(&proof.set_up);
         if proof.before.is_none() {
-            gaps.push(Gap::new(
-                format!("{name}: no good check before the first of these calls."),
-                format!("{puesta}: sin comprobación buena antes de la primera de estas órdenes."),
-            ));
+            gaps.push(Gap::new(words::told_gaps::no_good_check_before_first(
+                &name,
+            )));
         }
         if !proof.holds() {
-            gaps.push(Gap::new(
-                format!("{name}: no good check after the last of these calls, and nothing that stands either way."),
-                format!("{puesta}: sin comprobación buena después de la última, y nada que valga de ambos modos."),
-            ));
+            gaps.push(Gap::new(words::told_gaps::no_good_check_after_last(&name)));
         }
     }
 }
@@ -169,23 +151,16 @@ fn lasers(page: &ToldPage, gaps: &mut Vec<Gap>) {
 fn marks(page: &ToldPage, gaps: &mut Vec<Gap>) {
     if page.marks.is_empty() {
         let near = feet(NEAR);
-        gaps.push(Gap::new(
-            format!("No mark lies within {near}."),
-            format!("No hay marca a menos de {near}."),
-        ));
+        gaps.push(Gap::new(words::told_gaps::no_mark_lies_within(&near)));
     }
     for mark in &page.marks {
         let id = &mark.mark;
         if mark.paint.is_none() {
-            gaps.push(Gap::new(
-                format!("{id}: nobody said from what it was laid."),
-                format!("{id}: nadie dijo de qué se puso."),
-            ));
+            gaps.push(Gap::new(words::told_gaps::nobody_said_from_what_laid(&id)));
         } else if !checked(mark) {
-            gaps.push(Gap::new(
-                format!("{id}: no second person measured it where it lies now."),
-                format!("{id}: ninguna segunda persona la midió donde está ahora."),
-            ));
+            gaps.push(Gap::new(words::told_gaps::no_second_person_measured_where(
+                &id,
+            )));
         }
     }
 }
@@ -193,10 +168,7 @@ fn marks(page: &ToldPage, gaps: &mut Vec<Gap>) {
 /// A picture settles more than a number; whether there is one is said either way.
 fn photos(page: &ToldPage, gaps: &mut Vec<Gap>) {
     if page.photos.is_empty() {
-        gaps.push(Gap::new(
-            "No photo of a mark within reach.".to_owned(),
-            "Ninguna foto de una marca al alcance.".to_owned(),
-        ));
+        gaps.push(Gap::new(words::told_gaps::no_photo_mark_within_reach()));
     }
 }
 
@@ -216,13 +188,8 @@ fn without_a_place(state: &State, page: &ToldPage, gaps: &mut Vec<Gap>) {
     let many = loose.count();
     if many > 0 {
         let machine = &asked.machine;
-        gaps.push(Gap::new(
-            format!(
-                "{many} calls to {machine} named no mark: they may have been about this place."
-            ),
-            format!(
-                "{many} órdenes a {machine} no nombraron marca: pueden haber sido de este lugar."
-            ),
-        ));
+        gaps.push(Gap::new(words::told_gaps::calls_to_named_no_mark(
+            &many, &machine,
+        )));
     }
 }

@@ -17,6 +17,7 @@ use day::said::edge;
 use day::said::marks::{Paint, PaintState};
 use day::site::Site;
 use day::time::Time;
+use words::Text;
 
 mod answer;
 mod gaps;
@@ -54,10 +55,9 @@ pub struct ToldPage {
     pub asked: WhoTold,
     /// How near counts.
     pub within: Length,
-    /// The answer in English.
-    pub english: String,
-    /// The answer in Spanish.
-    pub spanish: String,
+    /// The answer.
+    #[serde(flatten)]
+    pub text: Text,
     /// Marks within reach, the nearest first, with who laid them.
     pub marks: Vec<NearMark>,
     /// The targets there.
@@ -176,7 +176,7 @@ pub fn told(day: &Day<'_>, asked: &WhoTold) -> Option<ToldPage> {
         .collect();
     let lines = near_lines(site, asked.near);
     let lasers = laser::proofs(day, &calls);
-    let (english, spanish) = answer::answer(day, asked, &calls, &edges);
+    let text = answer::answer(day, asked, &calls, &edges);
     let papers = papers(day.entries, &names);
     let photos = photos(day, &names);
     let mut page = ToldPage {
@@ -184,8 +184,7 @@ pub fn told(day: &Day<'_>, asked: &WhoTold) -> Option<ToldPage> {
         day: state.day.as_ref()?.id.clone(),
         asked: asked.clone(),
         within: NEAR,
-        english,
-        spanish,
+        text,
         targets: near_targets(day, site, &marks),
         presses: said()
             .filter(|entry| pressed(&entry.body, &asked.machine))

@@ -10,6 +10,7 @@ use utoipa::ToSchema;
 
 use day::account::landings::{Landed, landed};
 use day::state::State;
+use words::Text;
 
 /// A group of landings.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -44,12 +45,7 @@ pub enum AdviceCard {
     /// No price list says what a shallow and a deep spot cost.
     NoPrices,
     /// Not yet, or not with these figures.
-    None {
-        /// Why, and what to do.
-        english: String,
-        /// The same in Spanish.
-        spanish: String,
-    },
+    None(Text),
 }
 
 /// All landings together first, then by machine and ground where there is more than one group.
@@ -92,10 +88,7 @@ fn card(state: &State, group: Option<(String, Surface)>, of: &[&Landed]) -> Opti
         None => AdviceCard::NoPrices,
         Some(costs) => match advise(&landing, tolerance, guard, &costs) {
             Ok(advice) => AdviceCard::Aim { advice },
-            Err(error) => AdviceCard::None {
-                english: error.to_string(),
-                spanish: error.spanish(),
-            },
+            Err(error) => AdviceCard::None(error.text()),
         },
     };
     let in_rock = prices

@@ -163,8 +163,7 @@ pub(crate) fn rock(state: &State) -> RockCard {
             card.edge_doubt_cy = Some(rock.edge_doubt.cubic_yards());
         }
         Err(error) => {
-            card.why_english = error.to_string();
-            card.why_spanish = error.spanish();
+            (card.why_english, card.why_spanish) = (error.text().english, error.text().spanish);
         }
     }
     card

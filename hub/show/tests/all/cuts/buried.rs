@@ -306,7 +306,7 @@ fn what_can_not_be_is_a_fault_of_the_site_with_its_place() {
         "zone beside the line is",
     ] {
         assert!(
-            found.iter().any(|fault| fault.message.contains(says)),
+            found.iter().any(|fault| fault.text.english.contains(says)),
             "{says}: {found:?}"
         );
     }

@@ -1,7 +1,6 @@
 //! Whatever is tried on a closed and signed day, in whatever order: nothing changes that the signature covers, what is refused
 //! leaves no trace and says why in both languages, and what is taken is a new entry behind the signed ones.
 
-use earthwork::words::Language;
 use proptest::prelude::*;
 use serde_json::{Value, json};
 
@@ -130,7 +129,7 @@ fn attempt(crew: &mut Crew, one: &(By, Value), ago: i64) -> bool {
                 (&before.0, before.1),
                 "{refusal}"
             );
-            let (english, spanish) = (refusal.to_string(), refusal.text(Language::Spanish));
+            let (english, spanish) = (refusal.to_string(), refusal.text().spanish);
             assert!(
                 english.len() > 12 && spanish.len() > 12 && english != spanish,
                 "{english}"

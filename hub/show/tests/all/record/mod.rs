@@ -163,11 +163,15 @@ fn closed_without_a_check_everything_since_the_last_good_one_is_said_to_be_unpro
     assert_eq!(coverage::coverage(&crew.state)[0].proven, 1);
     let told = tell::tell(crew.log.last().unwrap());
     assert!(
-        told.english.contains("CLOSED UNPROVEN: SETUP-1"),
+        told.text.english.contains("CLOSED UNPROVEN: SETUP-1"),
         "{}",
-        told.english
+        told.text.english
     );
-    assert!(told.spanish.contains("SIN COMPROBAR"), "{}", told.spanish);
+    assert!(
+        told.text.spanish.contains("SIN COMPROBAR"),
+        "{}",
+        told.text.spanish
+    );
     crew.says(&supervisor(), signs()).unwrap();
     assert!(crew.state.record.signed.as_ref().unwrap().said.unproven);
 }

@@ -146,7 +146,11 @@ fn a_visitor_is_counted_on_site_until_they_say_off_or_a_supervisor_has_seen_it()
     crew.says(&supervisor(), seen("HF")).unwrap();
     assert!(missing(&crew.state).is_empty());
     let told = tell::tell(crew.log.last().unwrap());
-    assert!(told.english.contains("as PN has seen"), "{}", told.english);
+    assert!(
+        told.text.english.contains("as PN has seen"),
+        "{}",
+        told.text.english
+    );
     let shows = |targets: &[&str]| {
         Command::ShowRuns(ShowRuns {
             person: "HF".into(),
@@ -337,7 +341,7 @@ fn a_photo_that_will_not_come_is_given_up_with_a_reason_and_taken_all_the_same_w
         .unwrap();
     assert_eq!(work(&crew), []);
     let told = tell::tell(crew.log.last().unwrap());
-    assert!(told.english.contains("RT") && told.english.contains("ditch"));
+    assert!(told.text.english.contains("RT") && told.text.english.contains("ditch"));
     let entries = crew.log.len();
     crew.says(&supervisor(), gives_up("twice")).unwrap();
     assert_eq!(crew.log.len(), entries);
@@ -381,5 +385,9 @@ fn an_end_of_the_chain_that_is_missed_is_told_once() {
     crew.says(&By::hub(), miss()).unwrap();
     assert_eq!(crew.state.record.mismatches.len(), 1);
     let told = tell::tell(crew.log.last().unwrap());
-    assert!(told.english.contains("entry 121"), "{}", told.english);
+    assert!(
+        told.text.english.contains("entry 121"),
+        "{}",
+        told.text.english
+    );
 }

@@ -40,9 +40,9 @@ fn an_empty_day_is_signed_as_empty() {
     crew.says(&supervisor(), signs()).unwrap();
     let told = tell::tell(crew.log.last().unwrap());
     assert!(
-        told.english.contains("THE DAY IS EMPTY"),
+        told.text.english.contains("THE DAY IS EMPTY"),
         "{}",
-        told.english
+        told.text.english
     );
     assert!(crew.state.record.signed.as_ref().unwrap().said.empty);
 }

@@ -1,0 +1,3 @@
+### What the close of a day is refused for.
+
+why_day_closed_without = why the day is closed without it

@@ -1,0 +1,29 @@
+### Figures that no site has.
+
+name-swell = El factor de abundamiento
+name-compacted = El factor de compactado
+name-truck_yards = Las yardas cúbicas del camión
+name-truck_tons = Las toneladas del camión
+name-unit_weight = El peso en libras por pie cúbico
+name-moisture = El agua en por ciento del peso seco
+name-percent = El porcentaje
+name-bearing = La capacidad en libras por pie cuadrado
+name-area = El área en pies cuadrados
+name-thickness = El espesor en pies
+name-yards = El volumen en yardas cúbicas
+name-tons = El peso en toneladas
+name-hours = El tiempo en horas
+name-minutes = El tiempo en minutos
+name-money = El precio
+name-scatter = La dispersión en pies
+name-tolerance = La tolerancia en pies
+name-count = El número
+name-kilovolts = El voltaje en kilovoltios
+name-reach = La medida de la máquina en pies
+name-deviation = La desviación estándar en pies
+name-landing = La media de las pasadas en pies
+name-distance = La distancia en pies
+name-slope = El talud, hacia afuera por uno hacia arriba,
+name-guard_factor = El factor de la banda de guarda
+name-pounds = El peso en libras
+not_within = { $figure } { $value } no está entre { $low } y { $high }. Revise y ponga el dato de la obra.

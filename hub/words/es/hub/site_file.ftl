@@ -1,0 +1,32 @@
+### What is wrong with a site file or a draft of it.
+
+has_no = { $what }: falta `{ $key }`. Agréguelo.
+must_text_quotes_length_with = `{ $key }` debe ser una medida con su unidad, como 98.50 ft.
+must_be_a_number = `{ $key }` debe ser un número.
+must_be_text_in_quotes = `{ $key }` debe ser texto.
+must_be_true_or_false = `{ $key }` debe ser sí o no.
+not_number_within_1_000 = `{ $key }`: «{ $text }» no es un número entre -1,000,000,000 y 1,000,000,000.
+must_list_brackets = `{ $key }` debe ser una lista.
+must_point_east_then_north = `{ $key }` debe ser un punto: este y luego norte, como 12.00 ft y 30.00 ft.
+give_mark_either_or_station = Dé el lugar de la marca, o su estación y desplazamiento, no los dos.
+a_station_needs_a_target = Una estación necesita una rasante: diga a lo largo de cuál tramo cuenta, o dé el lugar de la marca.
+station_counts_along_which_not = La estación cuenta a lo largo de «{ $name }», que no es rasante de esta obra o tiene faltas propias.
+is_not_a_run = «{ $name }» no es un tramo: dé el lugar de la marca en vez de una estación.
+give_target_exactly_one_shape = Dé a la rasante una sola forma: { $shapes }.
+steeper_than_one_one = «{ $text }» es más que uno a uno. Una caída de dos pies en cien se escribe -2 %.
+is_not_a_rise = «{ $text }» no es una pendiente. Escriba 2 % o -1.5 %.
+run_needs_least_one_step = Un tramo necesita por lo menos un escalón: desde 0 ft, con su cota.
+has_no_triangles_to_keep = «{ $target }» no tiene triángulos que conservar. Nombre su archivo.
+file_coordinates_are_plan_but = Las coordenadas del archivo son del plano, pero la obra no tiene marco. Agréguelo o quite esta marca.
+cant_be_read = «{ $file }» no se puede leer ({ $why }). Mándelo otra vez por IMPORTAR.
+has_several_surfaces = «{ $file }» tiene varias superficies ({ $names }). Diga cuál es la de esta rasante, como { $several }.
+this_target_has_no_tolerance = Esta rasante no tiene tolerancia. Agregue cuánto alto y cuánto hondo se permite, como 0.10 ft y 0.20 ft.
+say_which_surface_this_target = Diga de qué superficie es la cota, como «corona de zapata». Un número solo puede ser de cualquiera.
+check_good_must_above_zero = El límite de lo bueno debe ser más de cero y no más que el de leer otra vez.
+height_forms_must_above_zero = La altura de la cimbra debe ser más de cero.
+must_number_above_zero = `{ $key }` debe ser un número mayor que cero.
+not_there_yet = { $name }: falta. Póngalo.
+at = `{ $key }`: { $what }
+not_of_the_list = `{ $key }`: no es de la lista ({ $why }).
+the_site_file = el archivo de obra
+this = { $key }

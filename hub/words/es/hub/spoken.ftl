@@ -1,0 +1,36 @@
+### What a voice says for a call.
+
+number-zero = cero
+number-one = uno
+number-two = dos
+number-three = tres
+number-four = cuatro
+number-five = cinco
+number-six = seis
+number-seven = siete
+number-eight = ocho
+number-nine = nueve
+number-ten = diez
+number-eleven = once
+number-twelve = doce
+eighths-one = un octavo
+eighths-two = un cuarto
+eighths-three = tres octavos
+eighths-four = media
+eighths-five = cinco octavos
+eighths-six = tres cuartos
+eighths-seven = siete octavos
+one_of_them = una
+grade = a nivel
+wait = espere
+called = { $word } { $amount }
+too_deep = { $word } { $amount }, muy hondo, no rellene
+no_hundredth = menos de una centésima de pie
+no_eighth = menos de un octavo de pulgada
+no_millimetre = menos de un milímetro
+inches = { $inches } pulgadas
+one_foot = un pie { $inches }
+feet = { $feet } pies { $inches }
+millimetres = { $millimetres } milímetros
+point = { $whole } punto { $places } pies
+whole_and_part = { $whole } y { $part }

@@ -1,0 +1,37 @@
+### Entries of the account as sentences.
+
+load_has_ticket = La carga { $load } tiene el boleto { $ticket }.
+load_was_counted_by_mistake = La carga { $load } se contó por error.
+cubic_yards_measured_ground = { $material }: { $bank_cy } yardas cúbicas medidas en banco, { $how }.
+gravel_ordered = Grava pedida: { $tons } toneladas. { $note }
+gravel_is_short_by_tons = FALTA GRAVA: { $short_tons } toneladas; hay { $ordered_tons } pedidas.
+price_list_put = Se puso la lista de precios.
+out = salió
+in = entró
+waits_for_trucks = espera camiones
+changes_an_attachment = cambia de herramienta
+is_broken = está descompuesta
+is_parked = está estacionada
+waits = espera
+works_again = { $machine } trabaja otra vez.
+cubic_yards_gravel_lifts = { $patch }: { $length } × { $width } × { $depth }, { $yards } yardas cúbicas de grava en { $lifts } capas.
+needed = hace falta
+filled = lleno
+compacted = compactado
+tested = probado
+done = terminado
+thicker_than_lift_may = { " " }MÁS GRUESA DE LO QUE DEBE.
+lift_rammed_passes = { $on }: capa { $lift } apisonada, { $thick }, { $passes } pasadas.{ $what }
+undercut_proposed_at = Sobreexcavación propuesta en { $mark }: { $depth } más hondo, relleno de { $material }.
+undercut_force = La sobreexcavación de { $target } ya vale.
+at = { $point }: { $what } en { $top }.
+pass = PASA
+fail = NO PASA
+soil_test_at_by = Prueba de suelo en { $at } por { $tester }: { $what }. { $result }.
+the_soil_test_is_void = La prueba de suelo NO VALE: { $what }. Pruebe otra vez.
+rock_at = { $point }: roca en { $top }.
+yards_loose = { $yards } yardas cúbicas sueltas
+tons = { $tons } toneladas
+counted = { $trucks } × { $material } { $way }: { $amount }.
+machine_waits = { $machine } { $what }.
+patch_step = { $patch }: { $what }.

@@ -1,0 +1,7 @@
+### Why something does not count any more.
+
+moved = el suelo se movió { $by }
+revised = { $target } se cambió ahí
+laser = { $set_up } se había movido
+rain = le llovió
+slough = { $zone } se vino abajo al lado

@@ -1,0 +1,115 @@
+//! One sentence in every language.
+
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+use crate::Fixed;
+
+/// A language that a screen speaks.
+#[derive(
+    Clone,
+    Copy,
+    Debug,
+    Default,
+    PartialEq,
+    Eq,
+    PartialOrd,
+    Ord,
+    Hash,
+    Serialize,
+    Deserialize,
+    ToSchema,
+)]
+#[serde(rename_all = "snake_case")]
+pub enum Language {
+    /// English.
+    #[default]
+    English,
+    /// Spanish.
+    Spanish,
+}
+
+impl Language {
+    /// Every language, English first.
+    pub const ALL: [Self; 2] = [Self::English, Self::Spanish];
+
+    /// The code of BCP 47.
+    pub const fn code(self) -> &'static str {
+        match self {
+            Self::English => "en",
+            Self::Spanish => "es",
+        }
+    }
+}
+
+/// A sentence in every language, as the log and the wire hold it. A language that is added later gets a field with
+/// `#[serde(default, skip_serializing_if = "String::is_empty")]`: logs from before do not hold it, and it reads as English.
+#[derive(
+    Clone, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, ToSchema,
+)]
+pub struct Text {
+    /// In English.
+    pub english: String,
+    /// In Spanish.
+    pub spanish: String,
+}
+
+impl Text {
+    /// What is said in each language by what writes it.
+    pub(crate) fn said(write: &dyn Fn(Language, &mut String)) -> Self {
+        Self::in_each(|language| {
+            let mut out = String::new();
+            write(language, &mut out);
+            out
+        })
+    }
+
+    /// What is made for each language.
+    pub fn in_each(make: impl Fn(Language) -> String) -> Self {
+        Self {
+            english: make(Language::English),
+            spanish: make(Language::Spanish),
+        }
+    }
+
+    /// The same in every language: a name, a number, what somebody typed.
+    pub fn alike(text: &str) -> Self {
+        Self::in_each(|_| text.to_owned())
+    }
+
+    /// Several, with something between them.
+    pub fn joined(several: &[Self], between: &str) -> Self {
+        Self::in_each(|language| {
+            let each: Vec<&str> = several.iter().map(|one| one.of(language)).collect();
+            each.join(between)
+        })
+    }
+
+    /// In a language; English where that language was not there yet when it was said.
+    pub fn of(&self, language: Language) -> &str {
+        let own = match language {
+            Language::English => &self.english,
+            Language::Spanish => &self.spanish,
+        };
+        if own.is_empty() { &self.english } else { own }
+    }
+
+    /// In a language alone.
+    pub fn take(self, language: Language) -> String {
+        match language {
+            Language::Spanish if !self.spanish.is_empty() => self.spanish,
+            Language::English | Language::Spanish => self.english,
+        }
+    }
+
+    /// Whether nothing is said.
+    pub fn is_empty(&self) -> bool {
+        self.english.is_empty()
+    }
+}
+
+impl From<Fixed> for Text {
+    fn from(words: Fixed) -> Self {
+        Self::in_each(|language| words.of(language).to_owned())
+    }
+}
