@@ -281,7 +281,7 @@ mod tests {
 
     fn line(outcome: &Outcome) -> &str {
         match outcome {
-            Outcome::Called { english, .. } => english,
+            Outcome::Called { text, .. } => &text.english,
             other => panic!("no call: {other:?}"),
         }
     }

@@ -15,7 +15,7 @@ use crate::time::{minutes, seconds};
 
 fn line(outcome: &Outcome) -> &str {
     match outcome {
-        Outcome::Called { english, .. } => english,
+        Outcome::Called { text, .. } => &text.english,
         other => panic!("no call: {other:?}"),
     }
 }

@@ -62,12 +62,12 @@ fn hand_signals_are_named_and_stop_is_among_them() {
 #[test]
 fn a_day_is_ready_with_every_check_or_a_named_reason_and_begins_anew_tomorrow() {
     let mut crew = Crew::digging();
-    let Err(Refusal::HeldBack { english, .. }) = crew.says(&supervisor(), ready(&[])) else {
+    let Err(Refusal::HeldBack(text)) = crew.says(&supervisor(), ready(&[])) else {
         panic!("nothing was looked at");
     };
     assert!(
-        english.contains("hat and vest") && english.contains("ladders"),
-        "{english}"
+        text.english.contains("hat and vest") && text.english.contains("ladders"),
+        "{text:?}"
     );
     for check in START_CHECKS {
         if check != StartCheck::HandSignals && check != StartCheck::WaysOut {
