@@ -155,7 +155,7 @@ export const en = {
     grade_ran_out: "GRADE WAS SAID",
     stale_by_laser: "LASER IN DOUBT",
     stale_by_mark: "MARK LAID AGAIN",
-    stale_by_target: "NEW TARGET",
+    stale_by_target: "TARGET CHANGED",
     restated: "WRONG NUMBER",
     withdrawn: "WITHDRAWN",
     refused: "YOU SAID CAN'T",

@@ -139,7 +139,7 @@ export const es: typeof en = {
     grade_ran_out: "YA SE DIJO A NIVEL",
     stale_by_laser: "LÁSER EN DUDA",
     stale_by_mark: "MARCA PUESTA OTRA VEZ",
-    stale_by_target: "RASANTE NUEVA",
+    stale_by_target: "CAMBIÓ LA RASANTE",
     restated: "NÚMERO MALO",
     withdrawn: "RETIRADA",
     refused: "USTED DIJO NO PUEDO",
