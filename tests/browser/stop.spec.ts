@@ -153,7 +153,7 @@ test("a check that fails pauses the cab until two benchmarks agree", async ({ cr
   for (const digit of "3.40") await panel.getByRole("button", { name: digit, exact: true }).click();
   await panel.getByRole("button", { name: "SEND", exact: true }).click();
   await expect(panel).toContainText("The laser is in doubt.");
-  await expect(cab.page.getByText("PAUSE – LASER CHECK")).toBeVisible();
+  await expect(cab.page.getByText("PAUSE – LASER CHECK", { exact: true })).toBeVisible();
   await expect(call(cab.page, "DOWN 3")).toHaveCount(0);
   await panel.getByRole("button", { name: "CLOSE" }).click();
   await expect(ground.page.getByText("No calls until two benchmarks agree.")).toBeVisible();
@@ -163,7 +163,7 @@ test("a laser that was bumped pauses the cab; the key must be held", async ({ cr
   const { ground, cab } = await crew.digs();
   await ground.page.getByRole("button", { name: "LASER" }).click();
   await hold(ground.page, /^IT WAS BUMPED/, async () => {
-    await expect(cab.page.getByText("PAUSE – LASER CHECK")).toBeVisible();
+    await expect(cab.page.getByText("PAUSE – LASER CHECK", { exact: true })).toBeVisible();
   });
   await expect(ground.page.getByText("RT saw it move")).toBeVisible();
 });
@@ -179,13 +179,13 @@ test("a revised target withdraws the number until the operator has seen it", asy
   await board.getByRole("button", { name: "LOOK AT IT FIRST" }).click();
   await board.getByLabel("Why? It goes into the log.").fill("engineer's sketch of this morning");
   await board.getByRole("button", { name: "PUT IN FORCE" }).click();
-  await expect(all.cab.page.getByText("NEW TARGET")).toBeVisible();
+  await expect(all.cab.page.getByText("NEW TARGET", { exact: true })).toBeVisible();
   await expect(call(all.cab.page, "DOWN 3")).toHaveCount(0);
   await expect(all.ground.page.getByText("TARGET CHANGED – REMOVED", { exact: true })).toBeVisible();
   await all.ground.page.getByRole("button", { name: "READ AGAIN" }).click();
   await expect(all.ground.page.getByText("EX-1 has not seen the new PAD")).toBeVisible();
   await all.cab.page.getByRole("button", { name: "SEEN", exact: true }).click();
-  await expect(all.cab.page.getByText("NEW TARGET")).toHaveCount(0);
+  await expect(all.cab.page.getByText("NEW TARGET", { exact: true })).toHaveCount(0);
   await expect(all.ground.page.getByText("EX-1 has not seen the new PAD")).toHaveCount(0);
 });
 

@@ -45,8 +45,8 @@ mod tests {
         let spanish = include_str!("../../words/es/pages/names.ftl");
         for (words, language) in [(english, Language::English), (spanish, Language::Spanish)] {
             for (name, read) in [
-                ("setUp", set_up("S1", language)),
-                ("patch", patch("G1", language)),
+                ("setUp", set_up("S1").take(language)),
+                ("patch", patch("G1").take(language)),
             ] {
                 let said = format!("\n{name} = {}\n", read.replace('1', "{ $number }"));
                 assert!(words.contains(&said), "{said}");

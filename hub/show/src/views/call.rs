@@ -3,7 +3,6 @@
 use earthwork::words::CallText;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
-use words::Language;
 
 use day::call::{CallState, Label, Message, Reminder};
 use day::cuts::depth::DepthWarning;
