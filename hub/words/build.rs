@@ -3,7 +3,6 @@
 
 #![expect(
     clippy::disallowed_methods,
-    clippy::disallowed_types,
     reason = "a build reads and writes files; the crate that it makes does not"
 )]
 

@@ -691,14 +691,10 @@ export interface components {
         } | {
             /** @enum {string} */
             kind: "no_prices";
-        } | {
-            /** @description Why, and what to do. */
-            english: string;
+        } | (components["schemas"]["Text"] & {
             /** @enum {string} */
             kind: "none";
-            /** @description The same in Spanish. */
-            spanish: string;
-        };
+        });
         /** @description A supervisor proposes which side each of two machines keeps out of. */
         AgreeSlew: {
             /** @description A word about it, such as from where to where it holds. */
@@ -1568,7 +1564,7 @@ export interface components {
             people: string[];
         };
         /** @description A mark as it was last measured. */
-        BuiltMark: {
+        BuiltMark: components["schemas"]["Text"] & {
             /** @description When the last shot was made. */
             at: components["schemas"]["Time"];
             /** @description Who made it. */
@@ -1583,8 +1579,6 @@ export interface components {
             doubt: components["schemas"]["LaserDoubt"];
             /** @description Measured by the last shot. */
             elevation: components["schemas"]["Length"];
-            /** @description How it stands, in English. */
-            english: string;
             /** @description Its soil failed a test, and no later one took its place. */
             failed?: boolean;
             guard?: components["schemas"]["Length"] | null;
@@ -1620,8 +1614,6 @@ export interface components {
             /** @description On which set-up. */
             set_up: string;
             side?: components["schemas"]["StepSide"] | null;
-            /** @description The same in Spanish. */
-            spanish: string;
             /** @description The surface that was read, when it is not the ground to dig to. */
             surface?: string | null;
             /** @description The target that it was judged against; none for a spot elevation. */
@@ -1786,7 +1778,7 @@ export interface components {
             witness?: string | null;
         };
         /** @description A call's way. */
-        CallHistory: {
+        CallHistory: components["schemas"]["Text"] & {
             /** @description Who sent it. */
             by: string;
             /**
@@ -1796,8 +1788,6 @@ export interface components {
             call: number;
             delivered_at?: components["schemas"]["Time"] | null;
             ended_at?: components["schemas"]["Time"] | null;
-            /** @description Its line in English. */
-            english: string;
             got_at?: components["schemas"]["Time"] | null;
             how?: components["schemas"]["Ending"] | null;
             /** @description The machine that it was for. */
@@ -1820,20 +1810,16 @@ export interface components {
             shown_at?: components["schemas"]["Time"] | null;
             /** @description The exact line that was painted, in the screen's language. */
             shown_text?: string | null;
-            /** @description Its line in Spanish. */
-            spanish: string;
             /** @description The target. */
             target?: string | null;
             /** @description Who saw the nod, when it was acknowledged by a witness. */
             witness?: string | null;
         };
         /** @description A call went out. Its number is the sequence number of this entry. */
-        CallSent: {
+        CallSent: components["schemas"]["Text"] & {
             /** @description The aim in force. */
             aim: components["schemas"]["Length"];
             checked_at?: components["schemas"]["Time"] | null;
-            /** @description Its line in English. */
-            english: string;
             /** @description What to know about it. */
             labels: components["schemas"]["Label"][];
             line?: components["schemas"]["LineSide"] | null;
@@ -1853,8 +1839,6 @@ export interface components {
             revision?: number | null;
             /** @description The set-up that it rests on. */
             set_up?: string | null;
-            /** @description Its line in Spanish. */
-            spanish: string;
             /** @description When it will be too old. */
             stale_at: components["schemas"]["Time"];
             /** @description The target. */
@@ -1919,18 +1903,14 @@ export interface components {
             word: string;
         };
         /** @description The call that was live at a stop. */
-        CallThen: {
+        CallThen: components["schemas"]["Text"] & {
             /**
              * Format: int64
              * @description Its number.
              */
             call: number;
-            /** @description Its line in English. */
-            english: string;
             /** @description The mark. */
             mark?: string | null;
-            /** @description Its line in Spanish. */
-            spanish: string;
         };
         /** @description A call as the screens show it. */
         CallView: {
@@ -3179,7 +3159,7 @@ export interface components {
             /** @description As the second person typed it. */
             second: components["schemas"]["Length"];
             /** @description Which value. */
-            what: components["schemas"]["ValueName"];
+            what: components["schemas"]["Text"];
         };
         /** @description Work was let go on, for this day. */
         DigAllowed: {
@@ -3333,15 +3313,11 @@ export interface components {
             typed: unknown;
         };
         /** @description What is wrong with a draft, and where. */
-        DraftFault: {
+        DraftFault: components["schemas"]["Text"] & {
             /** @description Which draft of those that were sent, from 0; none when it is about another thing of the site. */
             draft?: number | null;
-            /** @description What is wrong and what to do. */
-            english: string;
             /** @description The field, as `run.steps.1.elevation`; empty when it is about the whole thing. */
             field: string;
-            /** @description The same in Spanish. */
-            spanish: string;
             /** @description Odd, but it can be used. */
             warning: boolean;
         };
@@ -4270,12 +4246,8 @@ export interface components {
             page?: components["schemas"]["CabPage"] | null;
         };
         /** @description Something that the log does not say. */
-        Gap: {
-            /** @description In English. */
-            english: string;
+        Gap: components["schemas"]["Text"] & {
             from?: components["schemas"]["Time"] | null;
-            /** @description In Spanish. */
-            spanish: string;
             to?: components["schemas"]["Time"] | null;
         };
         /** @description A mark's generation. */
@@ -4638,17 +4610,13 @@ export interface components {
             query: string;
         };
         /** @description What may have happened to the numbers. */
-        Hypothesis: {
-            /** @description The same as a sentence. */
-            english: string;
+        Hypothesis: components["schemas"]["Text"] & {
             /** @description So many of the stray points would then lie on the lot. */
             explains: number;
             /** @description Of so many that lie off it. */
             of: number;
             /** @description Which slip. */
             slip: components["schemas"]["PlanSlip"];
-            /** @description And in Spanish. */
-            spanish: string;
         };
         /** @description A point of the file, on the site. */
         ImportPoint: {
@@ -4675,7 +4643,7 @@ export interface components {
             /** @description How many triangles the surface has; none when the file is no surface. */
             triangles?: number | null;
             /** @description What was understood, in words. */
-            understood: components["schemas"]["Understood"][];
+            understood: components["schemas"]["Text"][];
             /** @description Whether it could be imported as it is. */
             usable: boolean;
         };
@@ -5563,15 +5531,13 @@ export interface components {
             prev: string;
         };
         /** @description An entry as people read it. */
-        LogLine: {
+        LogLine: components["schemas"]["Text"] & {
             /** @description When the hub took it. */
             at: components["schemas"]["Time"];
             /** @description Who said it. */
             by: string;
             /** @description With which phone. */
             device: string;
-            /** @description The sentence in English. */
-            english: string;
             /** @description Its kind. */
             kind: string;
             /** @description The machine that it is about. */
@@ -5585,8 +5551,6 @@ export interface components {
              * @description Its number.
              */
             seq: number;
-            /** @description The sentence in Spanish. */
-            spanish: string;
             verdict: components["schemas"]["Verdict"] | null;
         };
         /** @description A page of the log. */
@@ -6306,13 +6270,9 @@ export interface components {
             screen: components["schemas"]["ScreenNotice"];
         };
         /** @description Something odd about the plan, in both languages. */
-        Odd: {
-            /** @description What is odd. */
-            english: string;
+        Odd: components["schemas"]["Text"] & {
             /** @description Where, by kind and name: `targets.EAST`. */
             path: string;
-            /** @description The same in Spanish. */
-            spanish: string;
         };
         /** @description Another machine, for an operator who goes there on foot. */
         OnFootCard: {
@@ -6327,15 +6287,11 @@ export interface components {
             day: string;
         };
         /** @description Something that is open. */
-        OpenItem: {
-            /** @description What is to be done, in English. */
-            english: string;
+        OpenItem: components["schemas"]["Text"] & {
             /** @description What kind of thing. */
             kind: components["schemas"]["OpenKind"];
             /** @description The mark, run, machine, laser or face that it is about. */
             on: string;
-            /** @description The same in Spanish. */
-            spanish: string;
         };
         /**
          * @description What kind of thing is open; the gravest first.
@@ -6416,22 +6372,19 @@ export interface components {
         Outcome: {
             /** @enum {string} */
             kind: "done";
-        } | {
+        } | (components["schemas"]["Text"] & {
             /**
              * Format: int64
              * @description Its number.
              */
             call: number;
-            /** @description Its line in English. */
-            english: string;
-            /** @enum {string} */
-            kind: "called";
             /** @description The machine. */
             machine: string;
-            /** @description Its line in Spanish. */
-            spanish: string;
             verdict?: components["schemas"]["Verdict"] | null;
-        } | {
+        } & {
+            /** @enum {string} */
+            kind: "called";
+        }) | {
             dev?: components["schemas"]["Length"] | null;
             /** @enum {string} */
             kind: "asked";
@@ -7176,13 +7129,9 @@ export interface components {
             /** @description All of it. */
             prices: components["schemas"]["Prices"];
         };
-        /** @description Why a request came to nothing, in both languages, and what to do. */
-        Problem: {
-            /** @description In English. */
-            english: string;
+        /** @description Why a request came to nothing, and what to do. */
+        Problem: components["schemas"]["Text"] & {
             refusal?: components["schemas"]["Refusal"] | null;
-            /** @description In Spanish. */
-            spanish: string;
         };
         /** @description What to dig to at a station. */
         ProfilePoint: {
@@ -7577,14 +7526,10 @@ export interface components {
             name: string;
             /** @description What kind of thing. */
             what: components["schemas"]["Thing"];
-        } | {
-            /** @description What is wrong and what to do. */
-            english: string;
+        } | (components["schemas"]["Text"] & {
             /** @enum {string} */
             kind: "rod_value";
-            /** @description The same in Spanish. */
-            spanish: string;
-        } | {
+        }) | {
             /** @enum {string} */
             kind: "set_up_not_proven";
             /** @description Which. */
@@ -7604,35 +7549,19 @@ export interface components {
             kind: "second_benchmark_there";
             /** @description Another benchmark. */
             other: string;
-        } | {
-            /** @description What is wrong and what to do. */
-            english: string;
+        } | (components["schemas"]["Text"] & {
             /** @enum {string} */
             kind: "sloped_laser";
-            /** @description The same in Spanish. */
-            spanish: string;
-        } | {
-            /** @description What is wrong and what to do. */
-            english: string;
+        }) | (components["schemas"]["Text"] & {
             /** @enum {string} */
             kind: "second_levelling";
-            /** @description The same in Spanish. */
-            spanish: string;
-        } | {
-            /** @description What is wrong and what to do. */
-            english: string;
+        }) | (components["schemas"]["Text"] & {
             /** @enum {string} */
             kind: "levels";
-            /** @description The same in Spanish. */
-            spanish: string;
-        } | {
-            /** @description What is wrong and what to do. */
-            english: string;
+        }) | (components["schemas"]["Text"] & {
             /** @enum {string} */
             kind: "no_grade";
-            /** @description The same in Spanish. */
-            spanish: string;
-        } | {
+        }) | {
             /** @enum {string} */
             kind: "which_side";
             /** @description The mark. */
@@ -7647,14 +7576,10 @@ export interface components {
             kind: "same_eyes";
             /** @description Which. */
             mark: string;
-        } | {
-            /** @description What is wrong and what to do. */
-            english: string;
+        } | (components["schemas"]["Text"] & {
             /** @enum {string} */
             kind: "bad_mark";
-            /** @description The same in Spanish. */
-            spanish: string;
-        } | {
+        }) | {
             /** @enum {string} */
             kind: "no_mark_to_tape_from";
         } | {
@@ -7683,28 +7608,16 @@ export interface components {
             kind: "aim_outside";
             /** @description Lowest aim. */
             low: string;
-        } | {
-            /** @description What is wrong and what to do. */
-            english: string;
+        } | (components["schemas"]["Text"] & {
             /** @enum {string} */
             kind: "bad_target";
-            /** @description The same in Spanish. */
-            spanish: string;
-        } | {
-            /** @description What is wrong and what to do. */
-            english: string;
+        }) | (components["schemas"]["Text"] & {
             /** @enum {string} */
             kind: "bad_site";
-            /** @description The same in Spanish. */
-            spanish: string;
-        } | {
-            /** @description What is wrong and what to do. */
-            english: string;
+        }) | (components["schemas"]["Text"] & {
             /** @enum {string} */
             kind: "account";
-            /** @description The same in Spanish. */
-            spanish: string;
-        } | {
+        }) | {
             /** @enum {string} */
             kind: "say_why";
             /** @description The same in Spanish, to follow “Diga”. */
@@ -7717,14 +7630,10 @@ export interface components {
         } | {
             /** @enum {string} */
             kind: "no_site_change";
-        } | {
-            /** @description What is wrong and what to do. */
-            english: string;
+        } | (components["schemas"]["Text"] & {
             /** @enum {string} */
             kind: "bad_join";
-            /** @description The same in Spanish. */
-            spanish: string;
-        } | {
+        }) | {
             /** @description A name that nobody has. */
             another: string;
             /** @description The machine in whose keep-out that person may be. */
@@ -7787,21 +7696,13 @@ export interface components {
             kind: "not_competent";
             /** @description Whom the site file names. */
             named: string[];
-        } | {
-            /** @description What is wrong and what to do. */
-            english: string;
+        } | (components["schemas"]["Text"] & {
             /** @enum {string} */
             kind: "bad_face";
-            /** @description The same in Spanish. */
-            spanish: string;
-        } | {
-            /** @description What, and what to do. */
-            english: string;
+        }) | (components["schemas"]["Text"] & {
             /** @enum {string} */
             kind: "held_back";
-            /** @description The same in Spanish. */
-            spanish: string;
-        } | {
+        }) | {
             /** @description Its first and last day. */
             days: string;
             /** @enum {string} */
@@ -7853,28 +7754,20 @@ export interface components {
              * @description How many milliseconds.
              */
             ms: number;
-        } | {
-            /** @description What has happened since, and what to do. */
-            english: string;
+        } | (components["schemas"]["Text"] & {
             /** @enum {string} */
             kind: "overtaken";
-            /** @description The same in Spanish. */
-            spanish: string;
-        } | {
+        }) | {
             /** @enum {string} */
             kind: "people_in";
             /** @description Where. */
             machine: string;
             /** @description Who. */
             people: string[];
-        } | {
-            /** @description What is wrong and what to do. */
-            english: string;
+        } | (components["schemas"]["Text"] & {
             /** @enum {string} */
             kind: "of_the_record";
-            /** @description The same in Spanish. */
-            spanish: string;
-        } | {
+        }) | {
             /** @enum {string} */
             kind: "day_is_closed";
             /** @description Signed too. */
@@ -8437,13 +8330,11 @@ export interface components {
             what: components["schemas"]["AtFace"];
         };
         /** @description An entry as a sentence, and where to find it. */
-        Sentence: {
+        Sentence: components["schemas"]["Text"] & {
             /** @description When it was made. */
             at: components["schemas"]["Time"];
             /** @description Who said it. */
             by: string;
-            /** @description In English. */
-            english: string;
             /** @description The machine that it is about. */
             machine: string | null;
             /** @description The mark that it is about. */
@@ -8453,8 +8344,6 @@ export interface components {
              * @description The entry.
              */
             seq: number;
-            /** @description In Spanish. */
-            spanish: string;
         };
         /** @description A supervisor sets an aim. */
         SetAim: {
@@ -9020,13 +8909,9 @@ export interface components {
             would?: components["schemas"]["WouldChange"] | null;
         };
         /** @description A fault of a site. */
-        SiteFault: {
-            /** @description What is wrong and what to do. */
-            english: string;
+        SiteFault: components["schemas"]["Text"] & {
             /** @description Where, by kind and name: `targets.EAST`, `marks.N-04.target`. */
             path: string;
-            /** @description The same in Spanish. */
-            spanish: string;
             /** @description Odd, but the crew may mean it. */
             warning: boolean;
         };
@@ -9594,14 +9479,10 @@ export interface components {
             kind: "laser_in_doubt";
             /** @description The set-up. */
             set_up: string;
-        } | {
-            /** @description What, in English. */
-            english: string;
+        } | (components["schemas"]["Text"] & {
             /** @enum {string} */
             kind: "void";
-            /** @description The same in Spanish. */
-            spanish: string;
-        };
+        });
         /** @description Every machine stands still, bucket down. */
         StopAll: {
             /** @description Why; may be empty: the press comes first. */
@@ -10007,20 +9888,16 @@ export interface components {
             words: string;
         };
         /** @description A soil test. */
-        TestCard: {
+        TestCard: components["schemas"]["Text"] & {
             at?: components["schemas"]["Point"] | null;
             /** @description The elevation that was tested. */
             elevation: components["schemas"]["Length"];
-            /** @description What was stated beside what is asked, in English. */
-            english: string;
             /** @description When. */
             made_at: components["schemas"]["Time"];
             /** @description The mark. */
             mark: string;
             /** @description A later test of the mark stands in its place. */
             replaced: boolean;
-            /** @description The same in Spanish. */
-            spanish: string;
             /** @description How it stands. */
             standing: components["schemas"]["TestStanding"];
             /**
@@ -10087,6 +9964,16 @@ export interface components {
             service: boolean;
             /** @description The slant, over 100 ft. */
             slant_per_100_ft: components["schemas"]["Length"];
+        };
+        /**
+         * @description A sentence in every language, as the log and the wire hold it. A language that is added later gets a field with
+         *     `#[serde(default, skip_serializing_if = "String::is_empty")]`: logs from before do not hold it, and it reads as English.
+         */
+        Text: {
+            /** @description In English. */
+            english: string;
+            /** @description In Spanish. */
+            spanish: string;
         };
         /**
          * @description Kinds of things that have names.
@@ -10236,7 +10123,7 @@ export interface components {
             /** @description Which. */
             target: string;
             /** @description What is to be typed, in order. */
-            values: components["schemas"]["ValueName"][];
+            values: components["schemas"]["Text"][];
         };
         /** @description A corner of a toe; two at one place with two elevations are a step. */
         ToeCorner: {
@@ -10271,7 +10158,7 @@ export interface components {
             visit: string;
         };
         /** @description The answer. */
-        ToldPage: {
+        ToldPage: components["schemas"]["Text"] & {
             /** @description What was asked. */
             asked: components["schemas"]["WhoTold"];
             /** @description The calls to this machine at these marks, and how each travelled. */
@@ -10280,8 +10167,6 @@ export interface components {
             day: string;
             /** @description Tapes to them within reach. */
             edges: components["schemas"]["EdgeTaped"][];
-            /** @description The answer in English. */
-            english: string;
             /** @description What the log does not say. */
             gaps: components["schemas"]["Gap"][];
             /** @description What stands behind the laser of these calls. */
@@ -10300,8 +10185,6 @@ export interface components {
             readings: components["schemas"]["Sentence"][];
             /** @description The job. */
             site: string;
-            /** @description The answer in Spanish. */
-            spanish: string;
             /** @description The targets there. */
             targets: components["schemas"]["NearTarget"][];
             /** @description How near counts. */
@@ -10462,13 +10345,6 @@ export interface components {
              */
             volume_cf: number;
         };
-        /** @description One thing that was understood. */
-        Understood: {
-            /** @description In English. */
-            english: string;
-            /** @description The same in Spanish. */
-            spanish: string;
-        };
         /** @description A page's change that a file would undo. */
         Undone: {
             /** @description When the page changed it. */
@@ -10545,13 +10421,6 @@ export interface components {
          * @enum {string}
          */
         UtilityKind: "gas" | "electric" | "communication" | "water" | "reclaimed" | "sewer" | "unknown";
-        /** @description What a value is, in both languages. */
-        ValueName: {
-            /** @description In English. */
-            english: string;
-            /** @description In Spanish. */
-            spanish: string;
-        };
         /**
          * @description What the readings say of the ground.
          * @enum {string}
@@ -10654,15 +10523,11 @@ export interface components {
             words: string;
         };
         /** @description Why an inspection does not count any more. */
-        VoidCard: {
+        VoidCard: components["schemas"]["Text"] & {
             /** @description Since when. */
             at: components["schemas"]["Time"];
-            /** @description Why, in English. */
-            english: string;
             /** @description Where. */
             mark: string;
-            /** @description The same in Spanish. */
-            spanish: string;
         };
         /** @description Why something does not count any more. */
         VoidCause: {

@@ -215,7 +215,7 @@ impl Found {
         if turned > 0.1 {
             self.odd(
                 "frame".into(),
-                words::plan_sense::pins_lie_turned_by_frame(&format!("{:.2}", turned)),
+                words::plan_sense::pins_lie_turned_by_frame(&format!("{turned:.2}")),
             );
         }
     }

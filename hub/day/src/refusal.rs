@@ -302,10 +302,6 @@ impl Refusal {
     }
 
     /// What the person reads.
-    #[expect(
-        clippy::too_many_lines,
-        reason = "one line for each thing that can be said"
-    )]
     pub fn text(&self) -> Text {
         match self {
             Self::RodValue(text)

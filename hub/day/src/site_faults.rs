@@ -262,7 +262,7 @@ impl Faults {
         match distances {
             Err(error) => self.wrong(path, error.text()),
             Ok(off) if !off.is_empty() && off.iter().all(|off| *off < Length::ZERO) => {
-                self.wrong(path, words::site_faults::every_mark_lies_far_side(&id))
+                self.wrong(path, words::site_faults::every_mark_lies_far_side(&id));
             }
             Ok(_) => {}
         }

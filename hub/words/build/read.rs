@@ -140,10 +140,10 @@ impl Reader<'_> {
         for element in &pattern.elements {
             match element {
                 PatternElement::TextElement { value } => {
-                    pieces.push(Piece::Text((*value).to_owned()))
+                    pieces.push(Piece::Text((*value).to_owned()));
                 }
                 PatternElement::Placeable { expression } => {
-                    pieces.extend(self.expression(expression))
+                    pieces.extend(self.expression(expression));
                 }
             }
         }

@@ -50,10 +50,10 @@ fn of_mark(mark: &BuiltMark, list: &mut List) {
     let settled = mark.ruling.is_some() || mark.patch.is_some();
     match mark.verdict {
         Some(Verdict::High) => {
-            list.push(OpenKind::High, id, words::open::stands_high_by(&id, &dev))
+            list.push(OpenKind::High, id, words::open::stands_high_by(&id, &dev));
         }
         Some(Verdict::Low) if !settled => {
-            list.push(OpenKind::Low, id, words::open::is_low_by(&id, &dev))
+            list.push(OpenKind::Low, id, words::open::is_low_by(&id, &dev));
         }
         Some(Verdict::TooCloseHigh | Verdict::TooCloseLow) if !settled => list.push(
             OpenKind::Ruling,

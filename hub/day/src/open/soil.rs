@@ -35,7 +35,7 @@ pub(super) fn soil(state: &State, site: &Site, list: &mut List) {
                 words::open::at_cy_is_not_done(
                     &read_as::patch(&patch.patch),
                     &mark,
-                    &format!("{:.2}", cy),
+                    &format!("{cy:.2}"),
                 ),
             );
         }
@@ -45,7 +45,7 @@ pub(super) fn soil(state: &State, site: &Site, list: &mut List) {
         list.push(
             OpenKind::Gravel,
             "gravel",
-            words::open::gravel_order_t_short_what(&format!("{:.1}", short)),
+            words::open::gravel_order_t_short_what(&format!("{short:.1}")),
         );
     }
     for undercut in soil::undercuts(state) {

@@ -93,8 +93,8 @@ impl Found {
                             words::plan_sense::from_pipe_falls_less_than(
                                 &from,
                                 &to,
-                                &format!("{:.2}", fall),
-                                &format!("{:.2}", least),
+                                &format!("{fall:.2}"),
+                                &format!("{least:.2}"),
                             ),
                         );
                     }

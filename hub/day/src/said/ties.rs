@@ -185,7 +185,7 @@ fn elsewhere(mark: &str, off: Length, doubt_ft: f64) -> Refusal {
     Refusal::BadMark(words::ties::by_these_tapes_lies_from(
         &mark,
         &off,
-        &format!("{:.2}", doubt_ft),
+        &format!("{doubt_ft:.2}"),
     ))
 }
 

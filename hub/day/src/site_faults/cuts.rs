@@ -99,7 +99,7 @@ fn overhead(found: &mut Faults, line: &OverheadLine) {
             words::site_faults::voltage_number_kilovolts_not_below(),
         ),
         Some(most) if line.kilovolts.is_some_and(|said| said > most) => {
-            found.wrong(path, words::site_faults::its_voltage_more_than_what())
+            found.wrong(path, words::site_faults::its_voltage_more_than_what());
         }
         _ => {}
     }

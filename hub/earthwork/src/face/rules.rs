@@ -333,7 +333,7 @@ mod tests {
         assert!(asked(401).contains(&Asks::Atmosphere));
         assert!(!asked(599).contains(&Asks::Edge));
         assert!(asked(600).contains(&Asks::Edge));
-        let mut stored = serde_json::to_value(&federal).unwrap();
+        let mut stored = serde_json::to_value(federal).unwrap();
         stored.as_object_mut().unwrap().remove("also");
         let read: ExcavationRules = serde_json::from_value(stored).unwrap();
         assert_eq!(read, *federal);

@@ -186,25 +186,25 @@ mod tests {
         let ft = Length::from_hundredths_of_a_foot;
         let ten = ft(1000);
         assert!(matches!(
-            benches(&rules, SoilClass::C, true, ten),
+            benches(rules, SoilClass::C, true, ten),
             Err(FaceError::NoBench { .. })
         ));
         assert!(matches!(
-            benches(&rules, SoilClass::B, false, ten),
+            benches(rules, SoilClass::B, false, ten),
             Err(FaceError::CohesiveAlone { .. })
         ));
-        let too_high = |rises: &[Length]| match check_benches(&rules, SoilClass::A, true, rises) {
+        let too_high = |rises: &[Length]| match check_benches(rules, SoilClass::A, true, rises) {
             Err(FaceError::BenchTooHigh { number, .. }) => number,
             other => panic!("{other:?}"),
         };
         assert_eq!(too_high(&[ft(450), ft(500), ft(500)]), 1);
         assert_eq!(too_high(&[ft(400), ft(550), ft(500)]), 2);
-        let vertical = |depth, vertical| lower_part(&rules, SoilClass::A, ft(depth), ft(vertical));
+        let vertical = |depth, vertical| lower_part(rules, SoilClass::A, ft(depth), ft(vertical));
         assert!(vertical(800, 350).is_ok());
         assert!(vertical(800, 360).is_err());
         assert!(vertical(1201, 350).is_err());
         assert!(vertical(300, 350).is_err());
-        assert!(ladders(&rules, ft(0)).is_err());
+        assert!(ladders(rules, ft(0)).is_err());
         for error in [
             FaceError::NoBench {
                 class: SoilClass::C,
@@ -220,15 +220,15 @@ mod tests {
         let rules = ExcavationRules::us_federal();
         for hundredths in [1, 400, 401, 899, 900, 1999, 2000] {
             let height = Length::from_hundredths_of_a_foot(hundredths);
-            let found = benches(&rules, SoilClass::A, true, height).unwrap();
+            let found = benches(rules, SoilClass::A, true, height).unwrap();
             let rises: Vec<Length> = found.iter().map(|bench| bench.rise).collect();
             assert_eq!(rises.iter().copied().sum::<Length>(), height);
-            assert_eq!(check_benches(&rules, SoilClass::A, true, &rises), Ok(()));
+            assert_eq!(check_benches(rules, SoilClass::A, true, &rises), Ok(()));
         }
-        assert!(benches(&rules, SoilClass::A, true, Length::ZERO).is_err());
+        assert!(benches(rules, SoilClass::A, true, Length::ZERO).is_err());
         let deep = Length::from_hundredths_of_a_foot(2001);
         assert!(matches!(
-            benches(&rules, SoilClass::B, true, deep),
+            benches(rules, SoilClass::B, true, deep),
             Err(FaceError::Engineer { .. })
         ));
     }

@@ -117,9 +117,9 @@ mod tests {
     #[test]
     fn signs_of_distress_take_the_short_term_away() {
         let rules = ExcavationRules::us_federal();
-        let at = |short, distress| owed_slope(&rules, SoilClass::A, ft(1000), short, distress);
+        let at = |short, distress| owed_slope(rules, SoilClass::A, ft(1000), short, distress);
         assert_eq!(at(true, false), Ok(0.5));
         assert_eq!(at(true, true), Ok(1.25));
-        assert!(owed_slope(&rules, SoilClass::A, ft(-1), false, false).is_err());
+        assert!(owed_slope(rules, SoilClass::A, ft(-1), false, false).is_err());
     }
 }

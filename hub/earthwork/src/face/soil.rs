@@ -316,13 +316,13 @@ mod tests {
     fn of_two_strengths_the_weaker_counts() {
         let rules = ExcavationRules::us_federal();
         let (tsf, kpa) = (Strength::Tsf { value: 1.5 }, Strength::Kpa { value: 143.8 });
-        assert_eq!(tsf.weaker(kpa, &rules), kpa);
-        assert_eq!(kpa.weaker(tsf, &rules), kpa);
+        assert_eq!(tsf.weaker(kpa, rules), kpa);
+        assert_eq!(kpa.weaker(tsf, rules), kpa);
         let (soft, softer) = (Strength::Tsf { value: 1.0 }, Strength::Kpa { value: 60.0 });
-        assert_eq!(soft.weaker(softer, &rules), softer);
-        assert_eq!(softer.weaker(soft, &rules), softer);
+        assert_eq!(soft.weaker(softer, rules), softer);
+        assert_eq!(softer.weaker(soft, rules), softer);
         let none = Strength::Tsf { value: f64::NAN };
-        assert!(!soft.weaker(none, &rules).sound());
+        assert!(!soft.weaker(none, rules).sound());
         let endless = Strength::Tsf { value: 1e308 };
         for strength in [none, Strength::Kpa { value: -1.0 }, endless] {
             let found = Evidence {
@@ -363,9 +363,9 @@ mod tests {
                 ..found
             };
             for picked in [SoilClass::Rock, SoilClass::A, SoilClass::B, SoilClass::C] {
-                let before = found.counted(picked, &rules);
+                let before = found.counted(picked, rules);
                 prop_assert!(before.class >= picked);
-                prop_assert!(more.counted(picked, &rules).class >= before.class);
+                prop_assert!(more.counted(picked, rules).class >= before.class);
                 prop_assert_eq!(before.lowered_by.is_empty(), before.class == picked);
             }
         }

@@ -86,7 +86,7 @@ impl AimError {
     pub fn text(&self) -> Text {
         match self {
             Self::TooFew { has } => words::landing::too_few(has, &FEWEST),
-            Self::NoRoom { sd } => words::landing::no_room(&format!("{:.2}", sd)),
+            Self::NoRoom { sd } => words::landing::no_room(&format!("{sd:.2}")),
             Self::Figure(error) => error.text(),
         }
     }

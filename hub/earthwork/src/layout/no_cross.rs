@@ -161,8 +161,7 @@ impl NoCrossLine {
         let pairs = || self.corners.windows(2).filter(|pair| pair[0] != pair[1]);
         let nearest = match at {
             Some(at) => pairs().min_by(|one, other| {
-                let away =
-                    |pair: &[Point]| Piece::seen_from(pair[0], pair[1], [false; 2], at).away;
+                let away = |pair: &[Point]| Piece::seen_from(pair[0], pair[1], [false; 2], at).away;
                 away(one).total_cmp(&away(other))
             }),
             None => pairs().next().filter(|_| pairs().count() == 1),

@@ -77,7 +77,7 @@ fn face(notes: &mut Notes, fields: &Fields<'_, '_>, files: &Files<'_>) -> Option
     if inner.is_none() {
         notes.wrong_at(
             fields.at("ground"),
-            "A face needs the ground before the cut: ground = { plane = { … } } or { triangles = { … } }.".to_owned(),
+            "A face needs the ground before the cut: ground = { plane = { … } } or { triangles = { … } }.",
         );
     }
     let ground = inner.and_then(|inner| {

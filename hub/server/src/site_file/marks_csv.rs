@@ -65,7 +65,7 @@ pub(super) fn marks(
         if made.is_none() {
             notes.wrong_at(
                 fields.at("on_plan"),
-                "The table's coordinates are the plan's, but the site has no [frame]. Add one, or leave `on_plan` out.".to_owned(),
+                "The table's coordinates are the plan's, but the site has no [frame]. Add one, or leave `on_plan` out.",
             );
             return Vec::new();
         }
@@ -111,7 +111,7 @@ fn header(notes: &mut Notes, file: &str, text: &str, unit: &str) -> Option<Heade
         Err(error) => Err(format!("This is not a table: {error}.")),
     };
     found
-        .map_err(|why| notes.wrong_in(file.to_owned(), 1, why))
+        .map_err(|why| notes.wrong_in(file.to_owned(), 1, &why))
         .ok()
 }
 
@@ -143,7 +143,7 @@ fn table(
             // A file with a fault is not taken at all; what can be read is kept so that its other faults are found too.
             Err(all) => {
                 for why in all {
-                    notes.wrong_in(file.to_owned(), line, why);
+                    notes.wrong_in(file.to_owned(), line, &why);
                 }
             }
         }

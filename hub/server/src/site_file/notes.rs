@@ -31,9 +31,9 @@ impl Notes {
     }
 
     /// A fault at a byte of the file.
-    pub(super) fn wrong_at(&mut self, at: usize, message: String) {
+    pub(super) fn wrong_at(&mut self, at: usize, message: impl AsRef<str>) {
         let (file, line) = (self.file.clone(), self.line(at));
-        self.wrong_in(file, line, message);
+        self.wrong_in(file, line, message.as_ref());
     }
 
     /// A fault at a byte of the file, in both languages.
@@ -57,11 +57,11 @@ impl Notes {
     }
 
     /// A fault at a line of any file.
-    pub(super) fn wrong_in(&mut self, file: String, line: usize, message: String) {
+    pub(super) fn wrong_in(&mut self, file: String, line: usize, message: &str) {
         self.faults.push(Fault {
             file,
             line,
-            text: Text::alike(&message),
+            text: Text::alike(message),
             warning: false,
             missing: None,
         });

@@ -387,7 +387,7 @@ fn net(notes: &mut Notes, fields: &Fields<'_, '_>, files: &Files<'_>) -> Option<
         }
         Err(faults) => {
             for fault in faults {
-                notes.wrong_in(file.clone(), fault.line, fault.message);
+                notes.wrong_in(file.clone(), fault.line, &fault.message);
             }
             None
         }

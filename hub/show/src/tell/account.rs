@@ -91,7 +91,7 @@ fn of_soil(body: &Body) -> Told {
                 &length,
                 &width,
                 &depth,
-                &format!("{:.2}", yards),
+                &format!("{yards:.2}"),
                 &b.lifts,
             ))
             .mark(Some(&b.mark))

@@ -138,7 +138,7 @@ fn pins(b: &PinsRead) -> Told {
         &b.pins,
         &apart,
         &opened,
-        &format!("{:.3}", rate),
+        &format!("{rate:.3}"),
         &what,
     ))
 }

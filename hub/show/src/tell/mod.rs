@@ -53,10 +53,6 @@ impl Told {
 }
 
 /// The sentence for an entry.
-#[expect(
-    clippy::too_many_lines,
-    reason = "one line for each thing that can be said"
-)]
 pub fn tell(entry: &Entry) -> Told {
     match &entry.body {
         Body::DayOpened(b) => record::day_opened(b),

@@ -6,10 +6,6 @@ use day::said::codes::Lasts;
 use day::said::receipt::{CabPage, ScreenNotice};
 use words::Fixed;
 
-#[expect(
-    clippy::too_many_lines,
-    reason = "one line for each thing that can be said"
-)]
 pub(super) fn tell(body: &Body) -> Told {
     match body {
         Body::Joined(b) => {

@@ -25,10 +25,6 @@ fn more(others: u32) -> String {
     format!(" + {others}")
 }
 
-#[expect(
-    clippy::too_many_lines,
-    reason = "one line for each thing that can be said"
-)]
 fn sentences(step: &Step) -> Text {
     match step {
         Step::EntryAsked(b) => {

@@ -14,8 +14,8 @@ pub fn stated(test: &SoilTest, judged: Option<&Judged>) -> Text {
         } => {
             let asked = asked_psf.unwrap_or_default();
             words::soil_test::lb_ft_stated_asked(
-                &format!("{:.0}", stated_psf),
-                &format!("{:.0}", asked),
+                &format!("{stated_psf:.0}"),
+                &format!("{asked:.0}"),
             )
         }
         SoilTest::Density {
@@ -25,10 +25,10 @@ pub fn stated(test: &SoilTest, judged: Option<&Judged>) -> Text {
         } => {
             let dry = judged.map_or(0.0, |judged| judged.dry_pcf);
             words::soil_test::wet_lb_ft_dry(
-                &format!("{:.1}", wet_pcf),
-                &format!("{:.1}", dry),
+                &format!("{wet_pcf:.1}"),
+                &format!("{dry:.1}"),
                 &percent(judged, wanted.as_ref()),
-                &format!("{:.1}", water_percent),
+                &format!("{water_percent:.1}"),
                 &water(judged, wanted.as_ref()),
             )
         }
@@ -39,11 +39,11 @@ fn percent(judged: Option<&Judged>, wanted: Option<&Wanted>) -> Text {
     let percent = judged.map_or(0.0, Judged::shown_percent);
     match wanted {
         Some(wanted) => words::soil_test::of_asked(
-            &format!("{:.1}", percent),
+            &format!("{percent:.1}"),
             &format!("{:.1}", wanted.maximum_pcf),
             &wanted.least_percent,
         ),
-        None => words::soil_test::of_the_greatest_density(&format!("{:.1}", percent)),
+        None => words::soil_test::of_the_greatest_density(&format!("{percent:.1}")),
     }
 }
 

@@ -61,7 +61,10 @@ fn what_may_not_be_dug_lies_square_off_the_nearest_piece() {
     // Along x = 90 and kept to the west: beyond is east, with a mark or without.
     let close = |way: Option<(f64, f64)>, east: f64, north: f64| {
         let (x, y) = way.unwrap();
-        assert!((x - east).abs() < 1e-9 && (y - north).abs() < 1e-9, "{x} {y}");
+        assert!(
+            (x - east).abs() < 1e-9 && (y - north).abs() < 1e-9,
+            "{x} {y}"
+        );
     };
     close(buffer().beyond(Some(at(8970, 5500))), 1.0, 0.0);
     // Over the line already: the ground that may not be dug is on the same side.
