@@ -31,7 +31,7 @@ test("a replay shows what the cab's page showed, and says nothing to the hub", a
   const at = (moment: number) => String(from + Math.ceil((moment - from) / grain) * grain);
   await slider.fill(at(calls[0].got_at));
   const painted = page.frameLocator('iframe[src="/replayed/operator"]').first();
-  await expect(painted.getByRole("status", { name: /^DOWN 3\./ })).toBeVisible();
+  await expect(painted.getByRole("group", { name: /^DOWN 3\./ })).toBeVisible();
   await expect(painted.getByText("GOT IT ✓").or(painted.locator(".got.done"))).toBeVisible();
   const groundThen = page.frameLocator('iframe[src="/replayed/ground"]').first();
   await expect(groundThen.getByText("GOT IT PRESSED IN THE CAB").first()).toBeVisible();
@@ -39,7 +39,7 @@ test("a replay shows what the cab's page showed, and says nothing to the hub", a
   await slider.fill(at(to));
   await expect(page.getByText(/^EX-1 OW · HAD NO LINK$/)).toBeVisible();
   await expect(painted.getByText("NO LINK", { exact: true })).toBeVisible();
-  await expect(painted.getByRole("status", { name: /^DOWN 3\./ })).toBeHidden();
+  await expect(painted.getByRole("group", { name: /^DOWN 3\./ })).toBeHidden();
   expect((await crew.hub.get("/healthz")).head, "a replay adds nothing to the log").toBe(before);
 });
 

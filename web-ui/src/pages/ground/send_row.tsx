@@ -1,5 +1,6 @@
 /** The lowest row of READ: what is pressed most, and over STOP nothing that can be pressed: how the laser stands. */
 import type { ComponentChildren } from "preact";
+import { setUpName } from "../../given_names";
 import { ago } from "../../show";
 import { now } from "../../state";
 import { t } from "../../words";
@@ -30,8 +31,8 @@ function setUpWords(): string {
   const words = t();
   const card = setUp.value;
   if (!card) return words.noSetUp;
-  if (card.state.kind === "unproven") return words.setUpUnproven(card.id);
-  if (card.state.kind === "in_doubt") return words.setUpDoubt(card.id);
-  if (!card.last_check) return words.setUpNoCheck(card.id);
-  return words.setUpChecked(card.id, ago(now.value - card.last_check.at));
+  if (card.state.kind === "unproven") return words.setUpUnproven(setUpName(card.id));
+  if (card.state.kind === "in_doubt") return words.setUpDoubt(setUpName(card.id));
+  if (!card.last_check) return words.setUpNoCheck(setUpName(card.id));
+  return words.setUpChecked(setUpName(card.id), ago(now.value - card.last_check.at));
 }

@@ -97,7 +97,8 @@ impl Happening for Released {
 }
 
 impl Happening for LinkNoticed {
-    const TOUCHES: Touches = Touches::Call;
+    // Who is known to be without link is no part of a call's life.
+    const TOUCHES: Touches = Touches::All;
 
     fn apply(&self, state: &mut State, entry: &Entry) {
         super::apply(state, entry);
