@@ -47,7 +47,8 @@
 //! use earthwork::length::{Length, parse};
 //! use earthwork::level::{elevation, grade_rod, height_of_instrument};
 //! use earthwork::tolerance::{Tolerance, verdict};
-//! use earthwork::words::{Language, ScreenUnit, call_text};
+//! use earthwork::words::{ScreenUnit, call_text};
+//! use words::Language;
 //!
 //! # fn main() -> Result<(), Box<dyn std::error::Error>> {
 //! let hi = height_of_instrument(parse("106.35 ft")?, parse("4.65 ft")?);
