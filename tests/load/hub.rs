@@ -47,7 +47,7 @@ impl Crew {
         for (turn, mark) in marks.iter().enumerate() {
             ground[turn % POSTERS].says(&reading(mark, "4.70"));
         }
-        let supervisor = yard.truck.lets_in("PN", &["supervisor"], None);
+        let supervisor = yard.truck.lets_in("PN", &["ground", "supervisor"], None);
         marks.truncate(site::PAD_MARKS);
         Self {
             yard,
