@@ -19,14 +19,9 @@ mod hub;
 mod screens;
 mod site;
 
-use std::time::Duration;
-
 use tokio::runtime::Builder;
 
-use screens::Turn;
-
-/// One of the moments of a turn.
-type Moment = fn(&Turn) -> Duration;
+use screens::{Moment, at};
 
 /// Screens of a measurement: one is in the cab, of many two are supervisors', the others on the ground.
 const SCREENS: [usize; 3] = [1, 20, 200];
@@ -84,12 +79,4 @@ async fn measure(crew: &hub::Crew, screens: usize) {
             println!("{screens:7}  {entries:7}  {what:16}  {row}   {cpu:14.2}   {bytes:13}");
         }
     }
-}
-
-/// A percentile, in milliseconds.
-fn at(percent: usize, turns: &[Turn], of: Moment) -> f64 {
-    let mut times: Vec<Duration> = turns.iter().map(of).collect();
-    times.sort();
-    let place = (times.len() * percent).div_ceil(100).saturating_sub(1);
-    times[place].as_secs_f64() * 1_000.0
 }

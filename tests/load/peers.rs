@@ -29,11 +29,9 @@ mod screens;
 mod servers;
 mod site;
 
-use std::time::Duration;
-
 use tokio::runtime::Builder;
 
-use screens::Turn;
+use screens::at;
 
 /// Screens of a measurement.
 const SCREENS: [usize; 3] = [1, 20, 200];
@@ -99,12 +97,4 @@ async fn measure(
             answered[0], answered[1], all[0], all[1]
         );
     }
-}
-
-/// A percentile, in milliseconds.
-fn at(percent: usize, turns: &[Turn], of: fn(&Turn) -> Duration) -> f64 {
-    let mut times: Vec<Duration> = turns.iter().map(of).collect();
-    times.sort();
-    let place = (times.len() * percent).div_ceil(100).saturating_sub(1);
-    times[place].as_secs_f64() * 1_000.0
 }

@@ -69,3 +69,14 @@ impl Screens {
         }
     }
 }
+
+/// One of the moments of a turn.
+pub(crate) type Moment = fn(&Turn) -> Duration;
+
+/// A percentile, in milliseconds.
+pub(crate) fn at(percent: usize, turns: &[Turn], of: Moment) -> f64 {
+    let mut times: Vec<Duration> = turns.iter().map(of).collect();
+    times.sort();
+    let place = (times.len() * percent).div_ceil(100).saturating_sub(1);
+    times[place].as_secs_f64() * 1_000.0
+}

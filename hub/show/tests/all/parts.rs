@@ -2,10 +2,12 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use day::asked::Command;
+use day::asked::{By, Command};
 use day::given::{Crew, ground, operator, reading, supervisor};
 use day::said::call::GotIt;
 use day::said::receipt::{Delivered, Shown};
+use day::said::spotter::BeSpotter;
+use day::said::way_in::notice::NoticeLink;
 use day::state::State;
 use day::time::seconds;
 use earthwork::words::ScreenUnit;
@@ -122,4 +124,22 @@ fn what_a_call_and_its_receipts_do_not_touch_stays() {
         supervisor(),
         Command::StopAll(day::said::stop::StopAll::default()),
     );
+}
+
+/// Whose link is known to be lost is no part of a call's life: the hub asks by it whom to say it of.
+#[test]
+fn a_link_that_is_lost_and_back_touches_who_is_known() {
+    let mut crew = Crew::digging();
+    let machine = "EX-1".to_owned();
+    crew.says(&ground(), Command::BeSpotter(BeSpotter { machine }))
+        .unwrap();
+    for lost in [true, false] {
+        crew.wait(seconds(5));
+        let before = crew.state.clone();
+        let device = ground().device;
+        crew.says(&By::hub(), Command::NoticeLink(NoticeLink { device, lost }))
+            .unwrap();
+        assert_ne!(Board::of(&before), Board::of(&crew.state));
+        nothing_untouched_changed(&before, &crew).unwrap();
+    }
 }
