@@ -3,8 +3,10 @@
 //! A page path that is no file is the index: the page itself chooses what to show.
 
 use std::borrow::Cow;
+#[cfg(debug_assertions)]
+use std::path::{Component, Path};
 
-use rust_embed::RustEmbed;
+use rust_embed::{EmbeddedFile, RustEmbed};
 
 #[derive(RustEmbed)]
 #[folder = "$OUT_DIR/web"]
@@ -33,19 +35,35 @@ pub fn asset(path: &str) -> Option<Asset> {
     if content_type(path) == GZIP {
         return None;
     }
-    let file = Web::get(path)?;
-    let hash = file.metadata.sha256_hash();
+    let found = file(path)?;
+    let hash = found.metadata.sha256_hash();
     let etag = hash[..8]
         .iter()
         .fold(String::from("\""), |name, byte| format!("{name}{byte:02x}"));
     Some(Asset {
         path: path.to_owned(),
-        bytes: file.data,
-        gzip: Web::get(&format!("{path}.gz")).map(|gzip| gzip.data),
+        bytes: found.data,
+        gzip: file(&format!("{path}.gz")).map(|gzip| gzip.data),
         content_type: content_type(path),
         etag: etag + "\"",
         immutable: path.starts_with("assets/"),
     })
+}
+
+/// The bytes of that path. A debug build takes them from the folder that `RODCALL_WEB_DIST` names when it runs, so that a page
+/// is looked at, and tried by the browser tests, without building the hub anew.
+fn file(path: &str) -> Option<EmbeddedFile> {
+    #[cfg(debug_assertions)]
+    if let Some(folder) = std::env::var_os("RODCALL_WEB_DIST") {
+        let plain = Path::new(path)
+            .components()
+            .all(|part| matches!(part, Component::Normal(_)));
+        let path = Path::new(&folder).join(path);
+        return plain
+            .then(|| rust_embed::utils::read_file_from_fs(&path).ok())
+            .flatten();
+    }
+    Web::get(path)
 }
 
 /// Compressed copies are handed out beside what they are copies of, never by themselves.
