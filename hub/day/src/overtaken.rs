@@ -4,7 +4,7 @@
 //! | word | what it answers |
 //! |---|---|
 //! | LIFT | the newest press of the stop that the page showed |
-//! | an inspection, and its words that bring people back | the alarm that the page showed; nothing seen or said at the face since |
+//! | an inspection, and its words that bring people back | the alarm that the page showed; nothing seen or said at the face since the form was opened, on this day |
 //! | I AM AWAY | the alarm that the cab showed |
 //! | a place, MOVED | nothing newer said of that machine's place |
 //! | a place said in the cab | the same, and this moment; STILL HERE the place that the screen showed |

@@ -79,10 +79,21 @@ pub struct FaceNow {
     pub alarm: Option<Alarm>,
     /// What was seen there, oldest first.
     pub seen: Vec<SeenNow>,
+    /// The newest word that asks for an inspection made after it.
+    pub word: Option<FaceWord>,
     /// Where it comes to daylight.
     pub daylight: Option<DaylightFound>,
     /// Since when that is known.
     pub daylight_at: Option<Time>,
+}
+
+/// A word that asks for an inspection made after it: something seen at the face.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct FaceWord {
+    /// Its entry: what an inspection names as known to whoever made it.
+    pub entry: u64,
+    /// When the hub took it.
+    pub at: Time,
 }
 
 /// Who signed, when.
@@ -196,6 +207,16 @@ impl CutsNow {
 
     pub(crate) fn face_mut(&mut self, id: &str) -> &mut FaceNow {
         self.faces.entry(id.to_owned()).or_default()
+    }
+
+    /// A face owes an inspection made after that entry; what was due before stays due for its own reason.
+    pub(crate) fn owes(&mut self, zone: &str, why: InspectionWhy, word: FaceWord) {
+        let face = self.face_mut(zone);
+        face.word = Some(word);
+        face.due.get_or_insert(InspectionDue {
+            why,
+            since: word.at,
+        });
     }
 
     /// A machine has yet to leave a face.

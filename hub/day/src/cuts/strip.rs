@@ -125,6 +125,11 @@ pub fn highest(state: &State, zone: &FaceZone) -> Length {
         .unwrap_or(Length::ZERO)
 }
 
+/// Whether a cut of that height is being dug: a face is from the start, a trench once it is deeper than nothing.
+pub fn is_dug(zone: &FaceZone, height: Length) -> bool {
+    zone.kind != CutKind::Trench || height > Length::ZERO
+}
+
 /// Along a toe its height is looked at this often, in feet, but no more often than [`MOST_PARTS`] between two corners.
 const LOOKED_AT_FT: f64 = 2.0;
 const MOST_PARTS: f64 = 100.0;

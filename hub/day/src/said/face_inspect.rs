@@ -44,6 +44,10 @@ pub struct InspectFace {
     /// The alarm that the page showed, when the words bring people back: see [`Alarm::alarm`](crate::cuts::now::Alarm).
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub alarm: Option<u64>,
+    /// The newest word about the face that the form showed when it was opened, zero for none: see [`FaceNow::word`](crate::cuts::now::FaceNow). An
+    /// inspection that names none is held against the time alone.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub word: Option<u64>,
 }
 
 impl Saying for InspectFace {
@@ -159,16 +163,28 @@ pub(crate) fn inspect(
 /// An inspection is of the face as it was then: what was seen or said there since asks for another one. Words that bring people
 /// back are about the alarm that stands, and about this moment.
 fn stands(state: &State, asked: &InspectFace, when: When) -> Result<(), Refusal> {
+    let day = state.day.as_ref().map(|day| day.at);
+    let new_day = (
+        "A new day has begun since: each face is inspected anew.",
+        "Desde entonces empezó otro día: cada talud se inspecciona de nuevo.",
+    );
+    overtaken::after(when, day, new_day)?;
     let Some(now) = state.cuts.face(&asked.zone) else {
         return Ok(());
     };
+    // A state that was put by before there was such a word has only what was seen.
     let since = now.seen.iter().map(|seen| seen.at).max();
     let since = since.max(now.alarm.as_ref().map(|alarm| alarm.since));
-    let seen = (
+    let since = since.max(now.word.map(|word| word.at));
+    let (english, spanish) = (
         "Something was seen at this face after that inspection.",
         "Se vio algo en este talud después de esa inspección.",
     );
-    overtaken::after(when, since, seen)?;
+    overtaken::after(when, since, (english, spanish))?;
+    let word = now.word.map_or(0, |word| word.entry);
+    if asked.word.is_some_and(|seen| seen < word) {
+        return Err(overtaken::overtaken(english, spanish));
+    }
     if asked.release.trim().is_empty() || now.alarm.is_none() {
         return Ok(());
     }

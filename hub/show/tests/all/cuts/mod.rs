@@ -114,6 +114,7 @@ fn inspection(class: SoilClass) -> InspectFace {
         pins: vec![],
         release: String::new(),
         alarm: None,
+        word: None,
     }
 }
 
