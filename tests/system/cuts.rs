@@ -152,6 +152,54 @@ fn the_cab_is_told_to_dig_by_hand_and_ground_that_no_ticket_covers_is_not_dug_wi
     }
 }
 
+fn newest(yard: &Yard, kind: &str) -> Value {
+    let log = yard.truck.log();
+    let found = log.iter().rfind(|entry| entry["body"]["kind"] == kind);
+    found.unwrap_or_else(|| panic!("no {kind}")).clone()
+}
+
+#[test]
+fn rain_outlives_a_crash_and_owes_each_face_an_inspection_when_it_begins_and_when_it_stops() {
+    let yard = Yard::open_on(&site());
+    let ground = yard.ground();
+    let boss = yard.truck.lets_in("PN", &["ground", "supervisor"], None);
+    prove_laser(&ground);
+    yard.truck
+        .says(&json!({ "kind": "confirm_person", "device": boss.device(), "person": "PN" }));
+    boss.says(&inspection(""));
+    yard.cab("EX-1").says(&json!({ "kind": "say_rain" }));
+    let began = newest(&yard, "rain_began");
+    assert_eq!(began["body"]["faces"], json!(["BANK"]));
+    // The hub dies and comes back in the rain.
+    let yard = yard.kill().start();
+    let ground = ground.at(&yard.hub.base);
+    let boss = boss.at(&yard.hub.base);
+    let labelled = |mark: &str| {
+        let answer = ground.says(&reading(mark, "4.70"));
+        assert_eq!(answer["outcome"]["kind"], "called", "{answer}");
+        let labels = newest(&yard, "call_sent")["body"]["labels"].to_string();
+        labels.contains("face_not_inspected")
+    };
+    assert!(labelled("P-1"));
+    boss.says(&inspection(""));
+    assert!(!labelled("P-2"));
+    let stopped = |rain: &Value| json!({ "kind": "say_rain_stopped", "rain": rain });
+    let other = ground.is_refused(409, &stopped(&json!(1)));
+    assert_eq!(other["refusal"]["kind"], "overtaken");
+    ground.says(&stopped(&began["seq"]));
+    let over = newest(&yard, "rain_stopped");
+    assert_eq!(
+        (&over["body"]["rain"], &over["body"]["faces"]),
+        (&began["seq"], &json!(["BANK"]))
+    );
+    let entries = yard.truck.log().len();
+    boss.says(&stopped(&began["seq"]));
+    assert_eq!(yard.truck.log().len(), entries, "stopped once is stopped");
+    assert!(labelled("P-1"), "looked at in the rain is not after it");
+    boss.says(&inspection(""));
+    assert!(!labelled("P-2"));
+}
+
 fn checked(text: &str, rules: Option<&str>) -> (bool, String) {
     let place = folder();
     write_site(place.path(), text);

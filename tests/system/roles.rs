@@ -106,6 +106,11 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
             json!({ "kind": "see_at_face", "zone": "Z", "what": "water" }),
             on_foot_or_in_cab.clone(),
         ),
+        (json!({ "kind": "say_rain" }), on_foot_or_in_cab.clone()),
+        (
+            json!({ "kind": "say_rain_stopped", "rain": 9_999 }),
+            on_foot_or_in_cab.clone(),
+        ),
         (
             json!({ "kind": "see_slough", "zone": "Z", "length": "16", "height": "8", "back": "5" }),
             on_foot_or_in_cab.clone(),

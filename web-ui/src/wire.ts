@@ -84,6 +84,7 @@ export type Signature = Schemas["Signature"];
 export type Visitor = Schemas["VisitorView"];
 export type VisitorRun = Schemas["VisitorRun"];
 export type VisitorCard = Schemas["VisitorCard"];
+export type RainNow = Schemas["RainNow"];
 export type Reminder = Schemas["Reminder"];
 export type Rod = Schemas["Rod"];
 export type Review = Schemas["ReviewView"];

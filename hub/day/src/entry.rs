@@ -207,6 +207,10 @@ happenings! {
     DaylightFound(crate::cuts::daylight::DaylightFound),
     /// Something was seen at a face.
     SeenAtFace(said::face_seen::SeenAtFace),
+    /// Rain began.
+    RainBegan(said::rain::RainBegan),
+    /// Rain stopped.
+    RainStopped(said::rain::RainStopped),
     /// A face came down.
     SloughSeen(said::face_seen::SloughSeen),
     /// Pins across a crack were taped.

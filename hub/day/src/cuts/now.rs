@@ -87,7 +87,7 @@ pub struct FaceNow {
     pub daylight_at: Option<Time>,
 }
 
-/// A word that asks for an inspection made after it: something seen at the face.
+/// A word that asks for an inspection made after it: something seen at the face, rain.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct FaceWord {
     /// Its entry: what an inspection names as known to whoever made it.
@@ -113,6 +113,8 @@ pub enum InspectionWhy {
     NewDay,
     /// Something was seen since.
     Seen,
+    /// It rains, or the rain stopped.
+    Rain,
     /// It was left.
     Left,
 }

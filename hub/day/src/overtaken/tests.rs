@@ -226,7 +226,12 @@ fn an_inspection_of_yesterday_that_comes_today_is_none_of_today() {
     crew.says(&By::hub(), Command::OpenDay(day)).unwrap();
     crew.confirms(&supervisor());
     overtaken(&late(&mut crew, &supervisor(), inspects("F", None), 60));
-    assert!(crew.state.cuts.face("F").is_none_or(|face| face.inspected.is_none()));
+    assert!(
+        crew.state
+            .cuts
+            .face("F")
+            .is_none_or(|face| face.inspected.is_none())
+    );
     crew.says(&supervisor(), inspects("F", None)).unwrap();
 }
 

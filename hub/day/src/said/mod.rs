@@ -40,6 +40,7 @@ pub mod prices;
 pub mod prove;
 pub mod query;
 pub mod quick_call;
+pub mod rain;
 pub mod reading;
 pub mod receipt;
 pub mod repeat;

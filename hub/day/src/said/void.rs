@@ -5,7 +5,8 @@
 //! | the surface moves by more than 0.05 ft | the new reading takes its place | void | void |
 //! | the target is revised there, or undercut | not proven on the new revision | void | void |
 //! | its laser is found to have moved so that the verdict may turn | to be shot again | – | void |
-//! | rain | – | void | void |
+//! | rain begins, rain stops | – | void | void |
+//! | a test or an inspection comes late, from before the newest word about rain | – | void | void |
 //! | a face comes down within 10 ft, where somebody said at which mark | void | void | void |
 
 use earthwork::length::Length;
@@ -26,6 +27,7 @@ use crate::said::inspection::{InspectionResult, LookedAt};
 use crate::said::soil_test::{self, TestVoided};
 use crate::said::suspect::Standing;
 use crate::state::State;
+use crate::time::When;
 
 /// A surface that moved by more than this is not the one that was looked at: 0.05 ft (common practice).
 const MOVED: Length = Length::from_hundredths_of_a_foot(5);
@@ -180,6 +182,7 @@ fn happened(body: &Body) -> Option<Happened<'_>> {
                 .collect(),
         }),
         Body::SeenAtFace(seen) if seen.what == (AtFace::Rain {}) => Some(Happened::Rained),
+        Body::RainBegan(_) | Body::RainStopped(_) => Some(Happened::Rained),
         Body::SloughSeen(seen) => Some(Happened::Sloughed {
             zone: &seen.zone,
             mark: seen.mark.as_deref()?,
@@ -229,8 +232,8 @@ impl Happened<'_> {
 }
 
 /// What does not count any more once these entries are made.
-pub(crate) fn after(state: &State, bodies: &[Body]) -> Vec<Body> {
-    let mut found: Vec<Body> = Vec::new();
+pub(crate) fn after(state: &State, when: When, bodies: &[Body]) -> Vec<Body> {
+    let mut found = late(state, when, bodies);
     for happened in bodies.iter().filter_map(happened) {
         let more = acceptances(state, &happened)
             .into_iter()
@@ -244,6 +247,29 @@ pub(crate) fn after(state: &State, bodies: &[Body]) -> Vec<Body> {
         }
     }
     found
+}
+
+/// What was looked at before the newest word about rain and comes after it: nothing of it counts from the start.
+fn late(state: &State, when: When, bodies: &[Body]) -> Vec<Body> {
+    if state.rain.at.is_none_or(|rained| when.made_at >= rained) {
+        return vec![];
+    }
+    let entries = (state.seq + 1..).zip(bodies);
+    let voided = entries.filter_map(|(entry, body)| match body {
+        Body::SoilTested(tested) => Some(Body::TestVoided(TestVoided {
+            test: entry,
+            mark: tested.mark.clone(),
+            why: VoidCause::Rain {},
+        })),
+        Body::Inspected(made) => Some(Body::InspectionVoided(InspectionVoided {
+            inspection: made.asked.unwrap_or(entry),
+            what: made.what.clone(),
+            mark: made.looked_at.first()?.mark.clone(),
+            why: VoidCause::Rain {},
+        })),
+        _ => None,
+    });
+    voided.collect()
 }
 
 fn same(one: &Body, other: &Body) -> bool {

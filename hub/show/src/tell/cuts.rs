@@ -66,6 +66,8 @@ pub(super) fn tell(body: &Body) -> Told {
                 b.note
             ),
         ),
+        Body::RainBegan(b) => rain(("It rains.", "Llueve."), &b.faces),
+        Body::RainStopped(b) => rain(("The rain stopped.", "Paró la lluvia."), &b.faces),
         Body::PinsRead(b) => pins(b),
         Body::FaceAlarmed(b) => {
             let (en, es) = why(&b.why);
@@ -266,6 +268,18 @@ fn seen(b: &SeenAtFace) -> Told {
     Told::new(
         format!("Seen at {}: {en}.{move_en} {}", b.zone, b.note),
         format!("Visto en {}: {es}.{move_es} {}", b.zone, b.note),
+    )
+}
+
+/// With the faces that owe an inspection because of it.
+fn rain((english, spanish): (&str, &str), faces: &[String]) -> Told {
+    if faces.is_empty() {
+        return Told::new(english, spanish);
+    }
+    let faces = faces.join(", ");
+    Told::new(
+        format!("{english} To be inspected after it: {faces}."),
+        format!("{spanish} Por inspeccionar después de esto: {faces}."),
     )
 }
 

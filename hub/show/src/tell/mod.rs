@@ -142,6 +142,8 @@ pub fn tell(entry: &Entry) -> Told {
         | Body::DaylightFound(_)
         | Body::SeenAtFace(_)
         | Body::SloughSeen(_)
+        | Body::RainBegan(_)
+        | Body::RainStopped(_)
         | Body::PinsRead(_)
         | Body::FaceAlarmed(_)
         | Body::FaceLeft(_)

@@ -343,7 +343,8 @@ pub(crate) fn inspection(
     height: Length,
 ) -> Option<InspectionCard> {
     let trench = zone.kind == CutKind::Trench;
-    let asked = strip::is_dug(zone, height) && site.cuts.rules().inspection.binds().holds_for(trench);
+    let asked =
+        strip::is_dug(zone, height) && site.cuts.rules().inspection.binds().holds_for(trench);
     let begun = state.day.as_ref()?.at;
     let (why, since) = match (&now.inspected, now.due) {
         (Some(signed), None) => {

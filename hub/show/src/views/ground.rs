@@ -22,6 +22,7 @@ use day::near::Near;
 use day::said::blind::{self, OwnDoubt};
 use day::said::call::CantCard;
 use day::said::machine::PlaceCard;
+use day::said::rain::RainNow;
 use day::said::reading::{self, Joinable};
 use day::said::set_up::LaserSlope;
 use day::said::slew::SlewCard;
@@ -40,6 +41,8 @@ pub struct Ground {
     pub site: String,
     /// The day.
     pub day: String,
+    /// What was last said of the rain.
+    pub rain: RainNow,
     /// One card for each machine.
     pub machines: Vec<MachineCard>,
     /// The laser set-ups of the day that are not closed, newest last.
@@ -278,6 +281,7 @@ screen! {
     Ground(state, site, day) {}
     field Seldom site: site.name.clone(),
     field Seldom day: day.id.clone(),
+    field Seldom rain: state.rain.clone(),
     list Always machines(alike): cards::machines(state),
     list Marks set_ups(alike): cards::set_ups(state),
     each Marks marks(alike): cards::marks(state, site),

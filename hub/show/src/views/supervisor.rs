@@ -16,6 +16,7 @@ use day::asked::Role;
 use day::coverage::{self, RunCoverage};
 use day::said::codes::Lasts;
 use day::said::near_miss::NearMissCard;
+use day::said::rain::RainNow;
 use day::said::site::SiteDifference;
 use day::said::turning::LevelsRun;
 use day::site::Site;
@@ -30,6 +31,8 @@ pub struct Supervisor {
     pub site: String,
     /// The day.
     pub day: String,
+    /// What was last said of the rain.
+    pub rain: RainNow,
     /// One card for each machine.
     pub machines: Vec<MachineCard>,
     /// Every set-up of the day that is not closed.
@@ -149,6 +152,7 @@ screen! {
     Supervisor(state, site, day) {}
     field Seldom site: site.name.clone(),
     field Seldom day: day.id.clone(),
+    field Seldom rain: state.rain.clone(),
     list Always machines(alike): cards::machines(state),
     list Marks set_ups(alike): cards::set_ups(state),
     field Spare exceptions: needs_somebody(state, site),

@@ -8,6 +8,7 @@ import { Key } from "../../parts/keys";
 import { LatePanel } from "../../parts/late_panel";
 import { Panel } from "../../parts/panel";
 import { PhotoKey } from "../../parts/photo_key";
+import { RainLine, RainStoppedKey, sayRain } from "../../parts/rain";
 import { Typed } from "../../parts/typed";
 import { ground, me } from "../../state";
 import type { FaceCard, Sight } from "../../wire";
@@ -46,6 +47,7 @@ export function FacePanel({ onClose }: { onClose: () => void }) {
             />
           )}
           <FaceFacts card={card} />
+          {ground.value && <RainLine rain={ground.value.rain} />}
           <Menu card={card} onStep={setStep} onClose={onClose} competent={competent ?? false} />
           <p class="quiet">{words.caution}</p>
         </>
@@ -71,7 +73,9 @@ function Menu({ card, competent, onStep, onClose }: MenuProps) {
   const words = t().cuts;
   const see = (what: Sight) => {
     if (what === "load") return onStep("load");
-    void say({ kind: "see_at_face", zone: card.id, what });
+    // It rains on the whole site, not at one face.
+    if (what === "rain") sayRain();
+    else void say({ kind: "see_at_face", zone: card.id, what });
     onClose();
   };
   // Everybody is told first; how much came down is asked for afterwards.
@@ -105,6 +109,7 @@ function Menu({ card, competent, onStep, onClose }: MenuProps) {
           </Key>
         </>
       )}
+      <RainStoppedKey rain={ground.value?.rain} kind="tile" onSaid={onClose} />
     </div>
   );
 }

@@ -2,7 +2,7 @@
 import { say } from "../../hub";
 import { alarmWhy } from "../../parts/face_facts";
 import { Key } from "../../parts/keys";
-import { ago, feet } from "../../show";
+import { ago, feet, timeOfDay } from "../../show";
 import { now } from "../../state";
 import type { CabScreen, Crossing, DepthWarning, Operator, SpotterCard } from "../../wire";
 import { t } from "../../words";
@@ -43,6 +43,11 @@ export function GroundStrips({ view, byHand }: { view: Operator; byHand: boolean
         </p>
       ))}
       <NearStrips view={view} />
+      {view.rain.since != null && (
+        <p class="ground-strip" role="note">
+          {words.rains(timeOfDay(view.rain.since))}
+        </p>
+      )}
       {view.spotter && <SpotterStrip spotter={view.spotter} />}
       {byHand &&
         view.hand_dig.map((one) => <HandDigStrip key={`${one.utility}${one.by_hand.from}`} one={one} />)}

@@ -3,6 +3,7 @@ import { useState } from "preact/hooks";
 import { Key } from "../../parts/keys";
 import { gone, lastFigure } from "../../parts/last";
 import { MachineCards } from "../../parts/machine_cards";
+import { Rain } from "../../parts/rain";
 import { SetUpFacts } from "../../parts/set_up";
 import { Suspects } from "../../parts/suspects";
 import { feet, timeOfDay } from "../../show";
@@ -30,6 +31,7 @@ export function NowPage({ view }: { view: Supervisor }) {
         <p class="quiet">
           {words.caution} {words.crew.asLastSaid}
         </p>
+        <Rain rain={view.rain} />
       </section>
       <section aria-label={words.wayIn.inside}>
         <h2>{words.wayIn.inside}</h2>

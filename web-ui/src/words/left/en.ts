@@ -64,6 +64,8 @@ export const leftEn = {
     inspect_face: "FACE INSPECTED",
     retype_soil: "SOIL TYPED",
     see_at_face: "SEEN AT THE FACE",
+    say_rain: "RAIN",
+    say_rain_stopped: "RAIN STOPPED",
     see_slough: "FACE CAME DOWN",
     read_pins: "PINS",
     leave_face: "AWAY FROM THE FACE",

@@ -65,6 +65,8 @@ export const leftEs: typeof leftEn = {
     inspect_face: "TALUD INSPECCIONADO",
     retype_soil: "SUELO CAMBIADO DE CLASE",
     see_at_face: "VISTO EN EL TALUD",
+    say_rain: "LLUVIA",
+    say_rain_stopped: "PARÓ LA LLUVIA",
     see_slough: "SE CAYÓ EL TALUD",
     read_pins: "CLAVOS",
     leave_face: "SE ALEJÓ DEL TALUD",

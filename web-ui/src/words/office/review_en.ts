@@ -47,6 +47,7 @@ export const reviewEn = {
     void: "VOID",
     gravel: "GRAVEL",
     buried: "BURIED",
+    rain: "RAIN",
     log_cut: "LOG CUT",
     paper: "FROM PAPER",
   } satisfies Record<NotedKind, string>,

@@ -221,6 +221,49 @@ fn a_new_day_asks_for_an_inspection_and_keeps_what_the_face_did() {
     assert_eq!((face.class(), face.tapes["C1-C2"].len()), (SoilClass::B, 4));
 }
 
+#[test]
+fn rain_stands_on_every_screen_until_it_stops_and_the_review_tells_both() {
+    let mut crew = crew(under_a_face());
+    inspects(&mut crew, inspection(SoilClass::B)).unwrap();
+    crew.says(&operator("EX-1"), Command::SayRain(SayRain {}))
+        .unwrap();
+    let since = Some(crew.now);
+    let on_screens = |crew: &Crew| {
+        [
+            supervisor::view(&crew.state).unwrap().rain.since,
+            show::views::ground::view(&crew.state).unwrap().rain.since,
+            cab::view(&crew.state, "EX-2").unwrap().rain.since,
+        ]
+    };
+    assert_eq!(on_screens(&crew), [since; 3]);
+    let why = |crew: &Crew| {
+        owed(crew).into_iter().find_map(|one| match one {
+            ExceptionKind::InspectionDue { why, .. } => Some(why),
+            _ => None,
+        })
+    };
+    assert_eq!(why(&crew), Some(InspectionWhy::Rain));
+    let rain = crew.state.rain.word;
+    crew.wait(minutes(30));
+    crew.says(&ground(), Command::SayRainStopped(SayRainStopped { rain }))
+        .unwrap();
+    assert_eq!(on_screens(&crew), [None; 3]);
+    let noted = show::review::exceptions::exceptions(&crew.log);
+    let told: Vec<&str> = noted
+        .iter()
+        .filter(|one| one.kind == NotedKind::Rain)
+        .map(|one| one.said.english.as_str())
+        .collect();
+    let due = "To be inspected after it: BANK.";
+    assert_eq!(
+        told,
+        [
+            format!("It rains. {due}"),
+            format!("The rain stopped. {due}")
+        ]
+    );
+}
+
 #[derive(Clone, Copy, Debug)]
 enum Doing {
     Inspect(bool),

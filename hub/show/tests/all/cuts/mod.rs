@@ -14,6 +14,7 @@ use day::answer::Outcome;
 use day::asked::{By, Command};
 use day::call::Label;
 use day::cuts::held::HeldBy;
+use day::cuts::now::InspectionWhy;
 use day::cuts::plan::{
     CutKind, Cuts, FaceZone, Structure, Ticket, ToeCorner, Utility, UtilityKind,
 };
@@ -31,11 +32,13 @@ use day::said::face_seen::{SeeAtFace, SeeSlough, Sight};
 use day::said::machine::SayMoved;
 use day::said::pothole::DigPothole;
 use day::said::quick_call::QuickCall;
+use day::said::rain::{SayRain, SayRainStopped};
 use day::said::reading::{SpotReason, TakeReading};
 use day::said::revise::ReviseTarget;
 use day::said::ticket::{Answered, CheckTicket, Response, SayPaint};
 use day::site::{Line, LineKind, Side, Site};
 use day::time::minutes;
+use show::review::exceptions::NotedKind;
 use show::views::exception::ExceptionKind;
 use show::views::operator::{self as cab, CabScreen};
 use show::views::supervisor;
