@@ -138,3 +138,15 @@ test("rain is said once for the whole site; cab and board show it until somebody
   // What stood open meanwhile has it too: nothing is left there to be stopped a second time.
   await expect(panel.getByRole("button", { name: "RAIN STOPPED", exact: true })).toHaveCount(0);
 });
+
+test("water that a cab met is pumped out on the board, and the board shows it no more", async ({ crew }) => {
+  const { ground, cab } = await crew.digs();
+  const board = await crew.joins("SUPERVISOR", "PN");
+  await sendsReading(ground.page, "4.70");
+  await expect(call(cab.page, "DOWN 3")).toBeVisible();
+  await cab.page.getByRole("button", { name: "CAN'T" }).click();
+  await cab.page.getByRole("dialog").getByRole("button", { name: "WATER", exact: true }).click();
+  const pumped = board.page.getByRole("button", { name: /^PUMPED OUT / });
+  await pumped.click();
+  await expect(pumped).toHaveCount(0);
+});

@@ -2,6 +2,7 @@
 
 use serde_json::{Value, json};
 
+use crate::harness::phone::now_ms;
 use crate::harness::yard::{FOOT, SITE, Yard, prove_laser, reading, write_site};
 use crate::harness::{folder, rodcall, words};
 
@@ -198,6 +199,41 @@ fn rain_outlives_a_crash_and_owes_each_face_an_inspection_when_it_begins_and_whe
     assert!(labelled("P-1"), "looked at in the rain is not after it");
     boss.says(&inspection(""));
     assert!(!labelled("P-2"));
+}
+
+#[test]
+fn water_is_pumped_out_once_by_whoever_saw_it_and_the_face_owes_an_inspection_after_it() {
+    let yard = Yard::open_on(&site());
+    let ground = yard.ground();
+    let cab = yard.cab("EX-1");
+    ground.says(&json!({ "kind": "see_at_face", "zone": "BANK", "what": "water" }));
+    let seen = newest(&yard, "seen_at_face")["seq"].clone();
+    let pumped =
+        json!({ "kind": "say_pumped", "at": { "kind": "face", "zone": "BANK" }, "water": seen });
+    cab.is_refused(403, &pumped);
+    let yard = yard.kill().start();
+    let ground = ground.at(&yard.hub.base);
+    let late = ground.say_made_at(&ground.fresh_key(), now_ms() - 60_000, &pumped);
+    assert_eq!(late.of(409)["refusal"]["kind"], "said_too_late");
+    ground.says(&pumped);
+    let told = newest(&yard, "water_pumped");
+    assert_eq!(
+        (&told["body"]["water"], &told["body"]["faces"]),
+        (&seen, &json!(["BANK"]))
+    );
+    let entries = yard.truck.log().len();
+    ground.says(&pumped);
+    assert_eq!(
+        yard.truck.log().len(),
+        entries,
+        "pumped out once is pumped out"
+    );
+    let nowhere =
+        json!({ "kind": "say_pumped", "at": { "kind": "face", "zone": "X" }, "water": 1 });
+    assert_eq!(
+        ground.is_refused(409, &nowhere)["refusal"]["kind"],
+        "unknown"
+    );
 }
 
 fn checked(text: &str, rules: Option<&str>) -> (bool, String) {

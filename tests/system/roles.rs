@@ -106,6 +106,10 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
             json!({ "kind": "see_at_face", "zone": "Z", "what": "water" }),
             on_foot_or_in_cab.clone(),
         ),
+        (
+            json!({ "kind": "say_pumped", "at": { "kind": "face", "zone": "Z" }, "water": 9_999 }),
+            crew.clone(),
+        ),
         (json!({ "kind": "say_rain" }), on_foot_or_in_cab.clone()),
         (
             json!({ "kind": "say_rain_stopped", "rain": 9_999 }),

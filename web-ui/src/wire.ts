@@ -19,6 +19,7 @@ export type Prices = Schemas["Prices"];
 export type TestCard = Schemas["TestCard"];
 export type VisitCard = Schemas["VisitCard"];
 export type VoidCause = Schemas["VoidCause"];
+export type WaterNow = Schemas["WaterNow"];
 export type CabPage = Schemas["CabPage"];
 export type CabScreen = Schemas["CabScreen"];
 export type CallText = Schemas["CallText"];

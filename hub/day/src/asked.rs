@@ -230,6 +230,8 @@ sayings! {
     SayRain(said::rain::SayRain),
     /// It rains no more.
     SayRainStopped(said::rain::SayRainStopped),
+    /// Water was pumped out.
+    SayPumped(said::pump::SayPumped),
     /// A face comes down.
     SeeSlough(said::face_seen::SeeSlough),
     /// A face comes down: everybody is told at once, its figures come after.

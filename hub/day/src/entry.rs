@@ -211,6 +211,8 @@ happenings! {
     RainBegan(said::rain::RainBegan),
     /// Rain stopped.
     RainStopped(said::rain::RainStopped),
+    /// Water was pumped out.
+    WaterPumped(said::pump::WaterPumped),
     /// A face came down.
     SloughSeen(said::face_seen::SloughSeen),
     /// Pins across a crack were taped.

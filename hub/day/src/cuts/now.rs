@@ -14,6 +14,7 @@ use crate::said::face_alarm::AlarmWhy;
 use crate::said::face_design::DesignPiece;
 use crate::said::face_seen::AtFace;
 use crate::said::pothole::Pothole;
+use crate::said::pump::WaterNow;
 use crate::said::struck::StruckNow;
 use crate::said::ticket::Response;
 use crate::time::Time;
@@ -36,6 +37,10 @@ pub struct CutsNow {
     pub struck: Vec<StruckNow>,
     /// Machines whose operators have yet to leave a face, the alarms in their order.
     pub must_leave: BTreeMap<String, Vec<MustLeave>>,
+    /// Water that stands, in the order of its newest words.
+    pub water: Vec<WaterNow>,
+    /// The marks whose ground stood in water, and when it was last pumped out.
+    pub pumped: BTreeMap<String, Time>,
 }
 
 /// A machine whose operator has yet to leave a face.
@@ -87,7 +92,7 @@ pub struct FaceNow {
     pub daylight_at: Option<Time>,
 }
 
-/// A word that asks for an inspection made after it: something seen at the face, rain.
+/// A word that asks for an inspection made after it: something seen at the face, rain, water pumped out.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct FaceWord {
     /// Its entry: what an inspection names as known to whoever made it.
@@ -115,6 +120,8 @@ pub enum InspectionWhy {
     Seen,
     /// It rains, or the rain stopped.
     Rain,
+    /// Water was pumped out.
+    Water,
     /// It was left.
     Left,
 }

@@ -131,7 +131,7 @@ pub fn is_dug(zone: &FaceZone, height: Length) -> bool {
 }
 
 /// The names of the faces and trenches that are being dug.
-pub(crate) fn dug(state: &State) -> Vec<String> {
+pub(crate) fn being_dug(state: &State) -> Vec<String> {
     let zones = state.site().into_iter().flat_map(|site| &site.cuts.faces);
     let dug = zones.filter(|zone| is_dug(zone, highest(state, zone)));
     dug.map(|zone| zone.id.clone()).collect()

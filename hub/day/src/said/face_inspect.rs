@@ -177,8 +177,8 @@ fn stands(state: &State, asked: &InspectFace, when: When) -> Result<(), Refusal>
     let since = since.max(now.alarm.as_ref().map(|alarm| alarm.since));
     let since = since.max(now.word.map(|word| word.at));
     let (english, spanish) = (
-        "Something was seen or said of this face, or of rain, after that inspection.",
-        "Después de esa inspección se vio o se avisó algo de este talud, o de lluvia.",
+        "Something was seen or said of this face, of rain or of water pumped out, after that inspection.",
+        "Después de esa inspección se vio o se avisó algo de este talud, de lluvia o de agua bombeada.",
     );
     overtaken::after(when, since, (english, spanish))?;
     let word = now.word.map_or(0, |word| word.entry);

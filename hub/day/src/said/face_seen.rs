@@ -14,6 +14,7 @@ use crate::entry::{Body, Entry};
 use crate::happening::{Happening, Touches};
 use crate::refusal::{Refusal, Thing};
 use crate::said::face_alarm::{self, AlarmWhy};
+use crate::said::pump::{self, WaterAt};
 use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 
@@ -297,6 +298,10 @@ fn keep(state: &mut State, entry: &Entry, zone: &str, what: AtFace) {
 
 pub(crate) fn apply_seen(state: &mut State, entry: &Entry, body: &SeenAtFace) {
     keep(state, entry, &body.zone, body.what.clone());
+    if body.what == (AtFace::Water {}) {
+        let zone = body.zone.clone();
+        pump::stands(state, entry, WaterAt::Face { zone });
+    }
 }
 
 pub(crate) fn apply_slough(state: &mut State, entry: &Entry, body: &SloughSeen) {

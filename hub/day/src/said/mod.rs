@@ -38,6 +38,7 @@ pub mod photo;
 pub mod pothole;
 pub mod prices;
 pub mod prove;
+pub mod pump;
 pub mod query;
 pub mod quick_call;
 pub mod rain;

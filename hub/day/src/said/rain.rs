@@ -113,7 +113,7 @@ fn began(state: &State, when: When) -> Result<Vec<Body>, Refusal> {
         "Alguien avisó después que paró la lluvia.",
     );
     overtaken::after(when, rain.at, stopped)?;
-    let faces = strip::dug(state);
+    let faces = strip::being_dug(state);
     Ok(vec![Body::RainBegan(RainBegan { faces })])
 }
 
@@ -131,7 +131,7 @@ fn stopped(state: &State, asked: &SayRainStopped) -> Result<Vec<Body>, Refusal> 
     }
     Ok(vec![Body::RainStopped(RainStopped {
         rain: asked.rain,
-        faces: strip::dug(state),
+        faces: strip::being_dug(state),
     })])
 }
 

@@ -6,7 +6,8 @@
 //! | the target is revised there, or undercut | not proven on the new revision | void | void |
 //! | its laser is found to have moved so that the verdict may turn | to be shot again | – | void |
 //! | rain begins, rain stops | – | void | void |
-//! | a test or an inspection comes late, from before the newest word about rain | – | void | void |
+//! | water is pumped out | – | void | void |
+//! | a test or an inspection comes late, from before the newest word about rain, or before water was pumped out there | – | void | void |
 //! | a face comes down within 10 ft, where somebody said at which mark | void | void | void |
 
 use earthwork::length::Length;
@@ -27,7 +28,7 @@ use crate::said::inspection::{InspectionResult, LookedAt};
 use crate::said::soil_test::{self, TestVoided};
 use crate::said::suspect::Standing;
 use crate::state::State;
-use crate::time::When;
+use crate::time::{Time, When};
 
 /// A surface that moved by more than this is not the one that was looked at: 0.05 ft (common practice).
 const MOVED: Length = Length::from_hundredths_of_a_foot(5);
@@ -55,6 +56,8 @@ pub enum VoidCause {
     },
     /// It rained on it.
     Rain {},
+    /// It stood in water.
+    Water {},
     /// A face came down beside it.
     Slough {
         /// Which.
@@ -75,6 +78,7 @@ impl VoidCause {
             Self::Revised { target } => format!("{target} was revised there"),
             Self::Laser { set_up } => format!("{} had moved", set_up_in_both(set_up).0),
             Self::Rain {} => "it rained on it".into(),
+            Self::Water {} => "it stood in water".into(),
             Self::Slough { zone } => format!("{zone} came down beside it"),
             Self::Said { why } => why.clone(),
         }
@@ -87,6 +91,7 @@ impl VoidCause {
             Self::Revised { target } => format!("{target} se cambió ahí"),
             Self::Laser { set_up } => format!("{} se había movido", set_up_in_both(set_up).1),
             Self::Rain {} => "le llovió".into(),
+            Self::Water {} => "estuvo bajo agua".into(),
             Self::Slough { zone } => format!("{zone} se vino abajo al lado"),
             Self::Said { why } => why.clone(),
         }
@@ -143,6 +148,8 @@ enum Happened<'a> {
     Doubted { set_up: &'a str, readings: Vec<u64> },
     /// Rain fell.
     Rained,
+    /// Ground stood in water that was pumped out.
+    Pumped { marks: &'a [String] },
     /// A face came down, half of its length to either side of a mark.
     Sloughed {
         zone: &'a str,
@@ -183,6 +190,9 @@ fn happened(body: &Body) -> Option<Happened<'_>> {
         }),
         Body::SeenAtFace(seen) if seen.what == (AtFace::Rain {}) => Some(Happened::Rained),
         Body::RainBegan(_) | Body::RainStopped(_) => Some(Happened::Rained),
+        Body::WaterPumped(pumped) => Some(Happened::Pumped {
+            marks: &pumped.marks,
+        }),
         Body::SloughSeen(seen) => Some(Happened::Sloughed {
             zone: &seen.zone,
             mark: seen.mark.as_deref()?,
@@ -220,6 +230,10 @@ impl Happened<'_> {
                 })
             }
             Self::Rained => Some(VoidCause::Rain {}),
+            Self::Pumped { marks } => {
+                let stood = marks.iter().any(|mark| mark == ground.mark);
+                stood.then_some(VoidCause::Water {})
+            }
             Self::Sloughed { zone, mark, half } => {
                 let fell = state.site()?.mark(mark)?.place;
                 let near = fell.distance(ground.at?) <= SLOUGHED + *half;
@@ -249,24 +263,34 @@ pub(crate) fn after(state: &State, when: When, bodies: &[Body]) -> Vec<Body> {
     found
 }
 
-/// What was looked at before the newest word about rain and comes after it: nothing of it counts from the start.
+/// What was looked at before it rained or was pumped out there, and comes after: nothing of it counts from the start.
 fn late(state: &State, when: When, bodies: &[Body]) -> Vec<Body> {
-    if state.rain.at.is_none_or(|rained| when.made_at >= rained) {
-        return vec![];
-    }
+    let before = |then: Option<Time>| then.is_some_and(|then| when.made_at < then);
+    let wet = |mark: &str| {
+        if before(state.rain.at) {
+            return Some(VoidCause::Rain {});
+        }
+        before(state.cuts.pumped.get(mark).copied()).then_some(VoidCause::Water {})
+    };
     let entries = (state.seq + 1..).zip(bodies);
     let voided = entries.filter_map(|(entry, body)| match body {
         Body::SoilTested(tested) => Some(Body::TestVoided(TestVoided {
             test: entry,
             mark: tested.mark.clone(),
-            why: VoidCause::Rain {},
+            why: wet(&tested.mark)?,
         })),
-        Body::Inspected(made) => Some(Body::InspectionVoided(InspectionVoided {
-            inspection: made.asked.unwrap_or(entry),
-            what: made.what.clone(),
-            mark: made.looked_at.first()?.mark.clone(),
-            why: VoidCause::Rain {},
-        })),
+        Body::Inspected(made) => {
+            let looked_at = made.looked_at.iter();
+            let (mark, why) = looked_at
+                .map(|one| &one.mark)
+                .find_map(|mark| Some((mark, wet(mark)?)))?;
+            Some(Body::InspectionVoided(InspectionVoided {
+                inspection: made.asked.unwrap_or(entry),
+                what: made.what.clone(),
+                mark: mark.clone(),
+                why,
+            }))
+        }
         _ => None,
     });
     voided.collect()

@@ -66,8 +66,13 @@ pub(super) fn tell(body: &Body) -> Told {
                 b.note
             ),
         ),
-        Body::RainBegan(b) => rain(("It rains.", "Llueve."), &b.faces),
-        Body::RainStopped(b) => rain(("The rain stopped.", "Paró la lluvia."), &b.faces),
+        Body::RainBegan(b) => wet("It rains.", "Llueve.", &b.faces),
+        Body::RainStopped(b) => wet("The rain stopped.", "Paró la lluvia.", &b.faces),
+        Body::WaterPumped(b) => wet(
+            &format!("Water pumped out of {}.", b.at.name()),
+            &format!("Se bombeó el agua de {}.", b.at.name()),
+            &b.faces,
+        ),
         Body::PinsRead(b) => pins(b),
         Body::FaceAlarmed(b) => {
             let (en, es) = why(&b.why);
@@ -272,7 +277,7 @@ fn seen(b: &SeenAtFace) -> Told {
 }
 
 /// With the faces that owe an inspection because of it.
-fn rain((english, spanish): (&str, &str), faces: &[String]) -> Told {
+fn wet(english: &str, spanish: &str, faces: &[String]) -> Told {
     if faces.is_empty() {
         return Told::new(english, spanish);
     }

@@ -144,6 +144,7 @@ pub fn tell(entry: &Entry) -> Told {
         | Body::SloughSeen(_)
         | Body::RainBegan(_)
         | Body::RainStopped(_)
+        | Body::WaterPumped(_)
         | Body::PinsRead(_)
         | Body::FaceAlarmed(_)
         | Body::FaceLeft(_)

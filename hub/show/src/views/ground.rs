@@ -22,6 +22,7 @@ use day::near::Near;
 use day::said::blind::{self, OwnDoubt};
 use day::said::call::CantCard;
 use day::said::machine::PlaceCard;
+use day::said::pump::WaterNow;
 use day::said::rain::RainNow;
 use day::said::reading::{self, Joinable};
 use day::said::set_up::LaserSlope;
@@ -43,6 +44,9 @@ pub struct Ground {
     pub day: String,
     /// What was last said of the rain.
     pub rain: RainNow,
+    /// Water that stands, in the order of its newest words.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub water: Vec<WaterNow>,
     /// One card for each machine.
     pub machines: Vec<MachineCard>,
     /// The laser set-ups of the day that are not closed, newest last.
@@ -282,6 +286,7 @@ screen! {
     field Seldom site: site.name.clone(),
     field Seldom day: day.id.clone(),
     field Seldom rain: state.rain.clone(),
+    maybe Seldom water: state.cuts.water.clone(),
     list Always machines(alike): cards::machines(state),
     list Marks set_ups(alike): cards::set_ups(state),
     each Marks marks(alike): cards::marks(state, site),

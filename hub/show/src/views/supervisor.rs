@@ -16,6 +16,7 @@ use day::asked::Role;
 use day::coverage::{self, RunCoverage};
 use day::said::codes::Lasts;
 use day::said::near_miss::NearMissCard;
+use day::said::pump::WaterNow;
 use day::said::rain::RainNow;
 use day::said::site::SiteDifference;
 use day::said::turning::LevelsRun;
@@ -33,6 +34,9 @@ pub struct Supervisor {
     pub day: String,
     /// What was last said of the rain.
     pub rain: RainNow,
+    /// Water that stands, in the order of its newest words.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub water: Vec<WaterNow>,
     /// One card for each machine.
     pub machines: Vec<MachineCard>,
     /// Every set-up of the day that is not closed.
@@ -153,6 +157,7 @@ screen! {
     field Seldom site: site.name.clone(),
     field Seldom day: day.id.clone(),
     field Seldom rain: state.rain.clone(),
+    maybe Seldom water: state.cuts.water.clone(),
     list Always machines(alike): cards::machines(state),
     list Marks set_ups(alike): cards::set_ups(state),
     field Spare exceptions: needs_somebody(state, site),

@@ -10,6 +10,7 @@ import { Panel } from "../../parts/panel";
 import { PhotoKey } from "../../parts/photo_key";
 import { RainLine, RainStoppedKey, sayRain } from "../../parts/rain";
 import { Typed } from "../../parts/typed";
+import { Waters } from "../../parts/water";
 import { ground, me } from "../../state";
 import type { FaceCard, Sight } from "../../wire";
 import { t } from "../../words";
@@ -48,6 +49,7 @@ export function FacePanel({ onClose }: { onClose: () => void }) {
           )}
           <FaceFacts card={card} />
           {ground.value && <RainLine rain={ground.value.rain} />}
+          <Waters waters={ground.value?.water} />
           <Menu card={card} onStep={setStep} onClose={onClose} competent={competent ?? false} />
           <p class="quiet">{words.caution}</p>
         </>

@@ -6,6 +6,7 @@ import { MachineCards } from "../../parts/machine_cards";
 import { Rain } from "../../parts/rain";
 import { SetUpFacts } from "../../parts/set_up";
 import { Suspects } from "../../parts/suspects";
+import { Waters } from "../../parts/water";
 import { feet, timeOfDay } from "../../show";
 import type { Supervisor } from "../../wire";
 import { Exceptions } from "./exceptions";
@@ -32,6 +33,7 @@ export function NowPage({ view }: { view: Supervisor }) {
           {words.caution} {words.crew.asLastSaid}
         </p>
         <Rain rain={view.rain} />
+        <Waters waters={view.water} />
       </section>
       <section aria-label={words.wayIn.inside}>
         <h2>{words.wayIn.inside}</h2>

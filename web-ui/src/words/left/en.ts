@@ -64,6 +64,7 @@ export const leftEn = {
     inspect_face: "FACE INSPECTED",
     retype_soil: "SOIL TYPED",
     see_at_face: "SEEN AT THE FACE",
+    say_pumped: "PUMPED OUT",
     say_rain: "RAIN",
     say_rain_stopped: "RAIN STOPPED",
     see_slough: "FACE CAME DOWN",

@@ -65,6 +65,7 @@ export const leftEs: typeof leftEn = {
     inspect_face: "TALUD INSPECCIONADO",
     retype_soil: "SUELO CAMBIADO DE CLASE",
     see_at_face: "VISTO EN EL TALUD",
+    say_pumped: "AGUA BOMBEADA",
     say_rain: "LLUVIA",
     say_rain_stopped: "PARÓ LA LLUVIA",
     see_slough: "SE CAYÓ EL TALUD",

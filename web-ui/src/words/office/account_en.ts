@@ -112,6 +112,7 @@ export const accountOfficeEn = {
   voidWhy: "Why does it not count any more?",
   voidMoved: (by: string) => `the ground moved ${by} ft`,
   voidRevised: (target: string) => `${target} was revised`,
+  voidWater: "it stood in water",
   voidRain: "it rained on it",
   voidSlough: (zone: string) => `${zone} came down beside it`,
   voidLaser: (setUp: string) => `${setUpEn(setUp)} had moved`,

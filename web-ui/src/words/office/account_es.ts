@@ -110,6 +110,7 @@ export const accountOfficeEs: typeof accountOfficeEn = {
   voidWhy: "¿Por qué ya no vale?",
   voidMoved: (by) => `el suelo se movió ${by} ft`,
   voidRevised: (target) => `${target} se cambió`,
+  voidWater: "estuvo bajo agua",
   voidRain: "le llovió",
   voidSlough: (zone) => `${zone} se vino abajo al lado`,
   voidLaser: (setUp) => `${setUpEs(setUp)} se había movido`,

@@ -47,7 +47,7 @@ export const reviewEn = {
     void: "VOID",
     gravel: "GRAVEL",
     buried: "BURIED",
-    rain: "RAIN",
+    rain: "RAIN, WATER",
     log_cut: "LOG CUT",
     paper: "FROM PAPER",
   } satisfies Record<NotedKind, string>,

@@ -48,7 +48,7 @@ export const reviewEs: typeof reviewEn = {
     void: "NO VALE",
     gravel: "GRAVA",
     buried: "ENTERRADO",
-    rain: "LLUVIA",
+    rain: "LLUVIA, AGUA",
     log_cut: "REGISTRO CORTADO",
     paper: "DEL PAPEL",
   } satisfies Record<NotedKind, string>,

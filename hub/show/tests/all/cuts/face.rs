@@ -264,6 +264,38 @@ fn rain_stands_on_every_screen_until_it_stops_and_the_review_tells_both() {
     );
 }
 
+#[test]
+fn water_stands_on_the_pages_until_it_is_pumped_out_and_the_log_says_what_is_owed() {
+    let mut crew = crew(under_a_face());
+    inspects(&mut crew, inspection(SoilClass::B)).unwrap();
+    let seen = SeeAtFace {
+        zone: "BANK".into(),
+        what: Sight::Water,
+        text: String::new(),
+        note: String::new(),
+    };
+    crew.says(&operator("EX-2"), Command::SeeAtFace(seen))
+        .unwrap();
+    let stands = |crew: &Crew| {
+        let ground = show::views::ground::view(&crew.state).unwrap().water;
+        assert_eq!(ground, supervisor::view(&crew.state).unwrap().water);
+        ground
+    };
+    let water = stands(&crew)[0].clone();
+    let pumped = SayPumped {
+        at: water.at,
+        water: water.water,
+    };
+    crew.says(&ground(), Command::SayPumped(pumped)).unwrap();
+    assert!(stands(&crew).is_empty());
+    let told = crew.log.iter().rev().map(show::tell::tell);
+    let told = told.filter(|told| told.english.contains("pumped"));
+    assert_eq!(
+        told.map(|told| told.english).collect::<Vec<_>>(),
+        ["Water pumped out of BANK. To be inspected after it: BANK."]
+    );
+}
+
 #[derive(Clone, Copy, Debug)]
 enum Doing {
     Inspect(bool),

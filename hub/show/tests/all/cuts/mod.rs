@@ -31,6 +31,7 @@ use day::said::face_pins::ReadPins;
 use day::said::face_seen::{SeeAtFace, SeeSlough, Sight};
 use day::said::machine::SayMoved;
 use day::said::pothole::DigPothole;
+use day::said::pump::SayPumped;
 use day::said::quick_call::QuickCall;
 use day::said::rain::{SayRain, SayRainStopped};
 use day::said::reading::{SpotReason, TakeReading};
