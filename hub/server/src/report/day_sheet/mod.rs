@@ -107,6 +107,7 @@ fn kind(paper: &Paper, kind: NotedKind) -> &'static str {
         NotedKind::NearMiss => ("NEAR MISS", "CASI ACCIDENTE"),
         NotedKind::Stop => ("stop", "paro"),
         NotedKind::Face => ("face", "talud"),
+        NotedKind::Rain => ("rain, water", "lluvia, agua"),
         NotedKind::Laser => ("laser", "láser"),
         NotedKind::Asked => ("asked", "se preguntó"),
         NotedKind::Late => ("late", "tarde"),
