@@ -203,3 +203,4 @@ mod buried;
 mod face;
 mod left;
 mod struck;
+mod wet;
