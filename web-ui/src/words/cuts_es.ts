@@ -39,7 +39,13 @@ export const cutsEs: typeof cutsEn = {
   signed: (who, at) => `Lo inspeccionó ${who} a las ${at}`,
   due: (why) => `FALTA INSPECCIÓN: ${why}`,
   overdue: (why, at) => `INSPECCIÓN VENCIDA: ${why}; se trabaja debajo desde ${at}`,
-  dueWhy: { new_day: "hoy ninguna", seen: "se vio algo", left: "hubo que alejarse del talud", rain: "lluvia", water: "se bombeó agua" },
+  dueWhy: {
+    new_day: "hoy ninguna",
+    seen: "se vio algo",
+    left: "hubo que alejarse del talud",
+    rain: "lluvia",
+    water: "se bombeó agua",
+  },
   leave: "ALÉJENSE DEL TALUD",
   leaveStrip: (name, feet) => `${name}: nadie a menos de ${feet} ft del pie del talud`,
   leaveWhy: {
