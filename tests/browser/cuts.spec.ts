@@ -116,3 +116,37 @@ test("BURIED says that the locate comes first, and takes STRUCK from anybody on 
   await panel.getByRole("button", { name: "STRUCK", exact: true }).click();
   await expect(cab.page.getByRole("alert").filter({ hasText: "LINE STRUCK: MAIN" })).toBeVisible();
 });
+
+test("rain is said once for the whole site; cab and board show it until somebody says that it stopped", async ({ crew }) => {
+  const { ground, cab } = await crew.digs();
+  const board = await crew.joins("SUPERVISOR", "PN");
+  const opens = async () => {
+    await ground.page.getByRole("button", { name: "MARKS", exact: true }).click();
+    await ground.page.getByRole("button", { name: "FACE", exact: true }).click();
+    return ground.page.getByRole("dialog", { name: /north bank/ });
+  };
+  await (await opens()).getByRole("button", { name: "RAIN", exact: true }).click();
+  for (const page of [cab.page, board.page]) {
+    await expect(page.getByText("IT RAINS", { exact: false })).toBeVisible();
+  }
+  const panel = await opens();
+  await expect(panel.getByText("INSPECTION DUE: rain", { exact: false })).toBeVisible();
+  await board.page.getByRole("button", { name: "RAIN STOPPED", exact: true }).click();
+  for (const page of [cab.page, board.page]) {
+    await expect(page.getByText("IT RAINS", { exact: false })).toHaveCount(0);
+  }
+  // What stood open meanwhile has it too: nothing is left there to be stopped a second time.
+  await expect(panel.getByRole("button", { name: "RAIN STOPPED", exact: true })).toHaveCount(0);
+});
+
+test("water that a cab met is pumped out on the board, and the board shows it no more", async ({ crew }) => {
+  const { ground, cab } = await crew.digs();
+  const board = await crew.joins("SUPERVISOR", "PN");
+  await sendsReading(ground.page, "4.70");
+  await expect(call(cab.page, "DOWN 3")).toBeVisible();
+  await cab.page.getByRole("button", { name: "CAN'T" }).click();
+  await cab.page.getByRole("dialog").getByRole("button", { name: "WATER", exact: true }).click();
+  const pumped = board.page.getByRole("button", { name: /^PUMPED OUT / });
+  await pumped.click();
+  await expect(pumped).toHaveCount(0);
+});

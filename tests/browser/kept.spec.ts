@@ -60,9 +60,10 @@ test("a phone that is removed keeps what waits, and the next person sends it as 
   await ground.page.screenshot({ path: info.outputPath("left.png") });
   await card.getByRole("button", { name: "SEND AS FROM PAPER" }).click();
   await expect(left).toHaveCount(0);
-  const { lines } = await crew.hub.get("/api/log?kind=reading_taken");
-  expect(lines[0].english).toContain("FROM PAPER, read by RT");
-  expect(lines[0].by).toBe("JM");
+  // It waits in the phone's outbox from then on.
+  await expect
+    .poll(async () => (await crew.hub.get("/api/log?kind=reading_taken")).lines)
+    .toMatchObject([{ english: expect.stringContaining("FROM PAPER, read by RT"), by: "JM" }]);
   await expect(cab.page.getByText("NO CALL", { exact: true })).toBeVisible();
 });
 

@@ -2,6 +2,7 @@
 
 use serde_json::{Value, json};
 
+use crate::harness::phone::now_ms;
 use crate::harness::yard::{FOOT, SITE, Yard, prove_laser, reading, write_site};
 use crate::harness::{folder, rodcall, words};
 
@@ -150,6 +151,89 @@ fn the_cab_is_told_to_dig_by_hand_and_ground_that_no_ticket_covers_is_not_dug_wi
         wrong[bad.0] = json!(bad.1);
         ground.is_refused(409, &wrong);
     }
+}
+
+fn newest(yard: &Yard, kind: &str) -> Value {
+    let log = yard.truck.log();
+    let found = log.iter().rfind(|entry| entry["body"]["kind"] == kind);
+    found.unwrap_or_else(|| panic!("no {kind}")).clone()
+}
+
+#[test]
+fn rain_outlives_a_crash_and_owes_each_face_an_inspection_when_it_begins_and_when_it_stops() {
+    let yard = Yard::open_on(&site());
+    let ground = yard.ground();
+    let boss = yard.truck.lets_in("PN", &["ground", "supervisor"], None);
+    prove_laser(&ground);
+    yard.truck
+        .says(&json!({ "kind": "confirm_person", "device": boss.device(), "person": "PN" }));
+    boss.says(&inspection(""));
+    yard.cab("EX-1").says(&json!({ "kind": "say_rain" }));
+    let began = newest(&yard, "rain_began");
+    assert_eq!(began["body"]["faces"], json!(["BANK"]));
+    // The hub dies and comes back in the rain.
+    let yard = yard.kill().start();
+    let ground = ground.at(&yard.hub.base);
+    let boss = boss.at(&yard.hub.base);
+    let labelled = |mark: &str| {
+        let answer = ground.says(&reading(mark, "4.70"));
+        assert_eq!(answer["outcome"]["kind"], "called", "{answer}");
+        let labels = newest(&yard, "call_sent")["body"]["labels"].to_string();
+        labels.contains("face_not_inspected")
+    };
+    assert!(labelled("P-1"));
+    boss.says(&inspection(""));
+    assert!(!labelled("P-2"));
+    let stopped = |rain: &Value| json!({ "kind": "say_rain_stopped", "rain": rain });
+    let other = ground.is_refused(409, &stopped(&json!(1)));
+    assert_eq!(other["refusal"]["kind"], "overtaken");
+    ground.says(&stopped(&began["seq"]));
+    let over = newest(&yard, "rain_stopped");
+    assert_eq!(
+        (&over["body"]["rain"], &over["body"]["faces"]),
+        (&began["seq"], &json!(["BANK"]))
+    );
+    let entries = yard.truck.log().len();
+    boss.says(&stopped(&began["seq"]));
+    assert_eq!(yard.truck.log().len(), entries, "stopped once is stopped");
+    assert!(labelled("P-1"), "looked at in the rain is not after it");
+    boss.says(&inspection(""));
+    assert!(!labelled("P-2"));
+}
+
+#[test]
+fn water_is_pumped_out_once_by_whoever_saw_it_and_the_face_owes_an_inspection_after_it() {
+    let yard = Yard::open_on(&site());
+    let ground = yard.ground();
+    let cab = yard.cab("EX-1");
+    ground.says(&json!({ "kind": "see_at_face", "zone": "BANK", "what": "water" }));
+    let seen = newest(&yard, "seen_at_face")["seq"].clone();
+    let pumped =
+        json!({ "kind": "say_pumped", "at": { "kind": "face", "zone": "BANK" }, "water": seen });
+    cab.is_refused(403, &pumped);
+    let yard = yard.kill().start();
+    let ground = ground.at(&yard.hub.base);
+    let late = ground.say_made_at(&ground.fresh_key(), now_ms() - 60_000, &pumped);
+    assert_eq!(late.of(409)["refusal"]["kind"], "said_too_late");
+    ground.says(&pumped);
+    let told = newest(&yard, "water_pumped");
+    assert_eq!(
+        (&told["body"]["water"], &told["body"]["faces"]),
+        (&seen, &json!(["BANK"]))
+    );
+    let entries = yard.truck.log().len();
+    ground.says(&pumped);
+    assert_eq!(
+        yard.truck.log().len(),
+        entries,
+        "pumped out once is pumped out"
+    );
+    let nowhere =
+        json!({ "kind": "say_pumped", "at": { "kind": "face", "zone": "X" }, "water": 1 });
+    assert_eq!(
+        ground.is_refused(409, &nowhere)["refusal"]["kind"],
+        "unknown"
+    );
 }
 
 fn checked(text: &str, rules: Option<&str>) -> (bool, String) {

@@ -1426,6 +1426,15 @@ export interface components {
         }) | (components["schemas"]["SeenAtFace"] & {
             /** @enum {string} */
             kind: "seen_at_face";
+        }) | (components["schemas"]["RainBegan"] & {
+            /** @enum {string} */
+            kind: "rain_began";
+        }) | (components["schemas"]["RainStopped"] & {
+            /** @enum {string} */
+            kind: "rain_stopped";
+        }) | (components["schemas"]["WaterPumped"] & {
+            /** @enum {string} */
+            kind: "water_pumped";
         }) | (components["schemas"]["SloughSeen"] & {
             /** @enum {string} */
             kind: "slough_seen";
@@ -2508,6 +2517,15 @@ export interface components {
         }) | (components["schemas"]["SeeAtFace"] & {
             /** @enum {string} */
             kind: "see_at_face";
+        }) | (components["schemas"]["SayRain"] & {
+            /** @enum {string} */
+            kind: "say_rain";
+        }) | (components["schemas"]["SayRainStopped"] & {
+            /** @enum {string} */
+            kind: "say_rain_stopped";
+        }) | (components["schemas"]["SayPumped"] & {
+            /** @enum {string} */
+            kind: "say_pumped";
         }) | (components["schemas"]["SeeSlough"] & {
             /** @enum {string} */
             kind: "see_slough";
@@ -3878,6 +3896,11 @@ export interface components {
             seen: components["schemas"]["SeenNow"][];
             /** @description The strip at its toe that belongs to nobody while it is left: as wide as it is high. */
             strip: components["schemas"]["Length"];
+            /**
+             * Format: int64
+             * @description The newest word that asks for an inspection made after it; zero without one. What `inspect_face` names.
+             */
+            word: number;
         };
         /** @description A face was inspected. */
         FaceInspected: {
@@ -4498,6 +4521,8 @@ export interface components {
             marks: components["schemas"]["MarkCard"][];
             /** @description How well people read whose blind pairs tell it. */
             own_doubts?: components["schemas"]["OwnDoubt"][];
+            /** @description What was last said of the rain. */
+            rain: components["schemas"]["RainNow"];
             /** @description The laser set-ups of the day that are not closed, newest last. */
             set_ups: components["schemas"]["SetUpCard"][];
             /** @description What a shot at each mark would take, for each usable set-up. */
@@ -4510,6 +4535,8 @@ export interface components {
             suspects: components["schemas"]["SuspectCard"][];
             /** @description What stays too close to call on the high side after two shots is trimmed. */
             trims: boolean;
+            /** @description Water that stands, in the order of its newest words. */
+            water?: components["schemas"]["WaterNow"][];
         };
         /**
          * @description A signal by hand (common practice; the crew's own sheet draws them).
@@ -4705,6 +4732,12 @@ export interface components {
             release?: string;
             /** @description What the eye saw, in words. */
             seen: string;
+            /**
+             * Format: int64
+             * @description The newest word about the face that the form showed when it was opened, zero for none: see [`FaceNow::word`](crate::cuts::now::FaceNow). An
+             *     inspection that names none is held against the time alone.
+             */
+            word?: number | null;
             /** @description The face. */
             zone: string;
         };
@@ -4819,7 +4852,7 @@ export interface components {
          * @description Why an inspection is due.
          * @enum {string}
          */
-        InspectionWhy: "new_day" | "seen" | "left";
+        InspectionWhy: "new_day" | "seen" | "rain" | "water" | "left";
         /** @description The invert at a station. */
         Invert: {
             /** @description The inside bottom of the pipe. */
@@ -6248,7 +6281,7 @@ export interface components {
          * @description What kind of thing was out of the ordinary.
          * @enum {string}
          */
-        NotedKind: "near_miss" | "stop" | "face" | "laser" | "asked" | "late" | "paper" | "override" | "call_lost" | "screen" | "test" | "void" | "gravel" | "buried" | "log_cut";
+        NotedKind: "near_miss" | "stop" | "face" | "rain" | "laser" | "asked" | "late" | "paper" | "override" | "call_lost" | "screen" | "test" | "void" | "gravel" | "buried" | "log_cut";
         /** @description The hub notices that the link of a phone is lost, or back. */
         NoticeLink: {
             /** @description Which phone. */
@@ -6318,6 +6351,8 @@ export interface components {
             near: components["schemas"]["Near"][];
             /** @description The other machines with a screen, and what whoever sits in this cab has asked of them on foot. */
             on_foot?: components["schemas"]["OnFootCard"][];
+            /** @description What was last said of the rain. */
+            rain: components["schemas"]["RainNow"];
             /** @description What fills the screen. */
             screen: components["schemas"]["CabScreen"];
             /** @description Its shape. */
@@ -7318,6 +7353,33 @@ export interface components {
          * @enum {string}
          */
         QuickWord: "more" | "a_little" | "there" | "too_deep" | "come_to_me" | "look_here";
+        /** @description Rain began, or somebody said again that it rains. */
+        RainBegan: {
+            /** @description The faces and trenches that owe an inspection because of it. */
+            faces?: string[];
+        };
+        /** @description What was last said of the rain. It outlives the day: rain does. */
+        RainNow: {
+            at: components["schemas"]["Time"] | null;
+            /** @description Who said the newest word. */
+            by: string;
+            since: components["schemas"]["Time"] | null;
+            /**
+             * Format: int64
+             * @description The newest word, that it began or that it stopped; zero before any.
+             */
+            word: number;
+        };
+        /** @description Rain stopped. */
+        RainStopped: {
+            /** @description The faces and trenches that owe an inspection because of it. */
+            faces?: string[];
+            /**
+             * Format: int64
+             * @description The word that it rained which this one answers.
+             */
+            rain: number;
+        };
         /** @description What a machine reaches. */
         Reach: {
             /** @description From the centre of turning to the bucket's teeth, stretched out on the ground. */
@@ -8150,6 +8212,26 @@ export interface components {
             gone: boolean;
             /** @description The line. */
             utility: string;
+        };
+        /** @description Somebody has pumped it out. */
+        SayPumped: {
+            /** @description Where. */
+            at: components["schemas"]["WaterAt"];
+            /**
+             * Format: int64
+             * @description The newest word that the page showed of water there: see [`WaterNow::water`].
+             */
+            water: number;
+        };
+        /** @description It rains. */
+        SayRain: unknown;
+        /** @description It rains no more. */
+        SayRainStopped: {
+            /**
+             * Format: int64
+             * @description The newest word that it rains which the page showed: see [`RainNow::word`].
+             */
+            rain: number;
         };
         /** @description Somebody says what they saw. */
         SayStartCheck: {
@@ -9667,6 +9749,8 @@ export interface components {
             people: components["schemas"]["PersonCard"][];
             /** @description How the questions about readings came out. */
             questions: components["schemas"]["QuestionsCard"];
+            /** @description What was last said of the rain. */
+            rain: components["schemas"]["RainNow"];
             /** @description The close of the day, visitors, inspections, queries, photos. */
             record: components["schemas"]["RecordCard"];
             /** @description Every set-up of the day that is not closed. */
@@ -9678,6 +9762,8 @@ export interface components {
             start: components["schemas"]["StartCard"];
             /** @description What failed checks and bumps of the day put in doubt: also what has been settled since. */
             suspects: components["schemas"]["SuspectCard"][];
+            /** @description Water that stands, in the order of its newest words. */
+            water?: components["schemas"]["WaterNow"][];
         };
         /**
          * @description What the rod stands on.
@@ -10550,6 +10636,9 @@ export interface components {
             kind: "rain";
         } | {
             /** @enum {string} */
+            kind: "water";
+        } | {
+            /** @enum {string} */
             kind: "slough";
             /** @description Which. */
             zone: string;
@@ -10580,6 +10669,51 @@ export interface components {
             cause: components["schemas"]["WaitCause"];
             /** @description Which. */
             machine: string;
+        };
+        /** @description Where water stands, as it was said. */
+        WaterAt: {
+            /** @enum {string} */
+            kind: "face";
+            /** @description Which. */
+            zone: string;
+        } | {
+            /** @enum {string} */
+            kind: "mark";
+            /** @description Which. */
+            mark: string;
+        } | {
+            /** @enum {string} */
+            kind: "cab";
+            /** @description Which machine. */
+            machine: string;
+        };
+        /** @description Water that stands. It outlives the day: water does. */
+        WaterNow: {
+            /** @description Where. */
+            at: components["schemas"]["WaterAt"];
+            /** @description Who said the newest word. */
+            by: string;
+            /** @description Since when, by the first word. */
+            since: components["schemas"]["Time"];
+            /**
+             * Format: int64
+             * @description The newest word that it stands there: what PUMPED OUT names.
+             */
+            water: number;
+        };
+        /** @description Water was pumped out. */
+        WaterPumped: {
+            /** @description Where. */
+            at: components["schemas"]["WaterAt"];
+            /** @description The faces and trenches that owe an inspection because of it. */
+            faces?: string[];
+            /** @description The marks whose ground is taken to have stood in it. */
+            marks?: string[];
+            /**
+             * Format: int64
+             * @description The word that it stood there which this one answers.
+             */
+            water: number;
         };
         /**
          * @description Which way.

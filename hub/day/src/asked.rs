@@ -226,6 +226,12 @@ sayings! {
     ReviseFace(said::face_design::ReviseFace),
     /// Something is seen at a face.
     SeeAtFace(said::face_seen::SeeAtFace),
+    /// It rains.
+    SayRain(said::rain::SayRain),
+    /// It rains no more.
+    SayRainStopped(said::rain::SayRainStopped),
+    /// Water was pumped out.
+    SayPumped(said::pump::SayPumped),
     /// A face comes down.
     SeeSlough(said::face_seen::SeeSlough),
     /// A face comes down: everybody is told at once, its figures come after.

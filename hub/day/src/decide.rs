@@ -29,7 +29,7 @@ pub fn decide(state: &State, asked: &Asked, now: Time, head: &str) -> Result<Vec
         when,
         head,
     })?;
-    let voided = said::void::after(state, &bodies);
+    let voided = said::void::after(state, when, &bodies);
     bodies.extend(voided);
     bodies.extend(said::site::held_anew(state, asked, now, &bodies));
     Ok(bodies)

@@ -207,6 +207,12 @@ happenings! {
     DaylightFound(crate::cuts::daylight::DaylightFound),
     /// Something was seen at a face.
     SeenAtFace(said::face_seen::SeenAtFace),
+    /// Rain began.
+    RainBegan(said::rain::RainBegan),
+    /// Rain stopped.
+    RainStopped(said::rain::RainStopped),
+    /// Water was pumped out.
+    WaterPumped(said::pump::WaterPumped),
     /// A face came down.
     SloughSeen(said::face_seen::SloughSeen),
     /// Pins across a crack were taped.

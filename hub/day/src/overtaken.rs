@@ -4,7 +4,10 @@
 //! | word | what it answers |
 //! |---|---|
 //! | LIFT | the newest press of the stop that the page showed |
-//! | an inspection, and its words that bring people back | the alarm that the page showed; nothing seen or said at the face since |
+//! | an inspection, and its words that bring people back | the alarm that the page showed; nothing seen or said at the face since the form was opened, on this day |
+//! | RAIN STOPPED | the newest word that it rains which the page showed; however late, for it frees nothing |
+//! | PUMPED OUT | the newest word of water there that the page showed, and this moment |
+//! | RAIN | however late; nobody has said since that it stopped |
 //! | I AM AWAY | the alarm that the cab showed |
 //! | a place, MOVED | nothing newer said of that machine's place |
 //! | a place said in the cab | the same, and this moment; STILL HERE the place that the screen showed |

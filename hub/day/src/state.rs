@@ -24,6 +24,7 @@ use crate::said::machine::PlaceCard;
 use crate::said::marks::Paint;
 use crate::said::near_miss::NearMisses;
 use crate::said::prove::TargetTyped;
+use crate::said::rain::RainNow;
 use crate::said::reading::{Question, Reading};
 use crate::said::receipt::CabPage;
 use crate::said::rule::Ruling;
@@ -108,6 +109,9 @@ pub struct State {
     /// Marks at which the edge of the cut was taped to a line that nobody may cross, of the job.
     #[serde(default)]
     pub taped: BTreeSet<String>,
+    /// What was last said of the rain.
+    #[serde(default)]
+    pub rain: RainNow,
     /// Cuts and what is buried.
     #[serde(default)]
     pub cuts: CutsNow,

@@ -31,6 +31,8 @@ export function InspectPanel({ card, retype = false, onClose }: InspectProps) {
   const words = t().cuts;
   // What is released is what this panel showed when it was opened.
   const [alarm] = useState(card.alarm?.alarm ?? null);
+  // What was said of the face since then asks for another look.
+  const [word, setWord] = useState(card.word);
   const [soil, setSoil] = useState<SoilClass | null>(null);
   const [material, setMaterial] = useState<(typeof MATERIALS)[number] | null>(null);
   const [thumb, setThumb] = useState<(typeof THUMBS)[number] | null>(null);
@@ -62,6 +64,7 @@ export function InspectPanel({ card, retype = false, onClose }: InspectProps) {
             by_hand: hand.trim(),
             release: why.trim(),
             alarm,
+            word,
           },
     );
     onClose();
@@ -124,9 +127,18 @@ export function InspectPanel({ card, retype = false, onClose }: InspectProps) {
       {(retype || card.alarm) && (
         <Typed label={retype ? words.why : words.release} text={why} onTyped={setWhy} />
       )}
-      <Key kind="send" disabled={!ready} onPress={send}>
-        {retype ? words.signRetype : words.sign}
-      </Key>
+      {!retype && card.word !== word ? (
+        <>
+          <p class="warning" role="alert">
+            {words.toldSince}
+          </p>
+          <Key onPress={() => setWord(card.word)}>{words.lookedAgain}</Key>
+        </>
+      ) : (
+        <Key kind="send" disabled={!ready} onPress={send}>
+          {retype ? words.signRetype : words.sign}
+        </Key>
+      )}
     </Panel>
   );
 }

@@ -14,6 +14,7 @@ use crate::said::face_alarm::AlarmWhy;
 use crate::said::face_design::DesignPiece;
 use crate::said::face_seen::AtFace;
 use crate::said::pothole::Pothole;
+use crate::said::pump::WaterNow;
 use crate::said::struck::StruckNow;
 use crate::said::ticket::Response;
 use crate::time::Time;
@@ -36,6 +37,10 @@ pub struct CutsNow {
     pub struck: Vec<StruckNow>,
     /// Machines whose operators have yet to leave a face, the alarms in their order.
     pub must_leave: BTreeMap<String, Vec<MustLeave>>,
+    /// Water that stands, in the order of its newest words.
+    pub water: Vec<WaterNow>,
+    /// The marks whose ground stood in water, and when it was last pumped out.
+    pub pumped: BTreeMap<String, Time>,
 }
 
 /// A machine whose operator has yet to leave a face.
@@ -79,10 +84,21 @@ pub struct FaceNow {
     pub alarm: Option<Alarm>,
     /// What was seen there, oldest first.
     pub seen: Vec<SeenNow>,
+    /// The newest word that asks for an inspection made after it.
+    pub word: Option<FaceWord>,
     /// Where it comes to daylight.
     pub daylight: Option<DaylightFound>,
     /// Since when that is known.
     pub daylight_at: Option<Time>,
+}
+
+/// A word that asks for an inspection made after it: something seen at the face, rain, water pumped out.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct FaceWord {
+    /// Its entry: what an inspection names as known to whoever made it.
+    pub entry: u64,
+    /// When the hub took it.
+    pub at: Time,
 }
 
 /// Who signed, when.
@@ -102,6 +118,10 @@ pub enum InspectionWhy {
     NewDay,
     /// Something was seen since.
     Seen,
+    /// It rains, or the rain stopped.
+    Rain,
+    /// Water was pumped out.
+    Water,
     /// It was left.
     Left,
 }
@@ -196,6 +216,16 @@ impl CutsNow {
 
     pub(crate) fn face_mut(&mut self, id: &str) -> &mut FaceNow {
         self.faces.entry(id.to_owned()).or_default()
+    }
+
+    /// A face owes an inspection made after that entry; what was due before stays due for its own reason.
+    pub(crate) fn owes(&mut self, zone: &str, why: InspectionWhy, word: FaceWord) {
+        let face = self.face_mut(zone);
+        face.word = Some(word);
+        face.due.get_or_insert(InspectionDue {
+            why,
+            since: word.at,
+        });
     }
 
     /// A machine has yet to leave a face.

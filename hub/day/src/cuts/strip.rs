@@ -125,6 +125,18 @@ pub fn highest(state: &State, zone: &FaceZone) -> Length {
         .unwrap_or(Length::ZERO)
 }
 
+/// Whether a cut of that height is being dug: a face is from the start, a trench once it is deeper than nothing.
+pub fn is_dug(zone: &FaceZone, height: Length) -> bool {
+    zone.kind != CutKind::Trench || height > Length::ZERO
+}
+
+/// The names of the faces and trenches that are being dug.
+pub(crate) fn being_dug(state: &State) -> Vec<String> {
+    let zones = state.site().into_iter().flat_map(|site| &site.cuts.faces);
+    let dug = zones.filter(|zone| is_dug(zone, highest(state, zone)));
+    dug.map(|zone| zone.id.clone()).collect()
+}
+
 /// Along a toe its height is looked at this often, in feet, but no more often than [`MOST_PARTS`] between two corners.
 const LOOKED_AT_FT: f64 = 2.0;
 const MOST_PARTS: f64 = 100.0;

@@ -21,6 +21,8 @@ use crate::time::{minutes, seconds};
 use earthwork::buried::Marked;
 use earthwork::face::{Evidence, SoilClass};
 
+mod forms;
+
 /// A face along y = 100 and a gas main along y = 20, with a digging crew far from both.
 fn crew() -> Crew {
     let mut site = site();
@@ -81,6 +83,7 @@ fn inspects(zone: &str, alarm: Option<u64>) -> Command {
         pins: vec![],
         release: alarm.map_or_else(String::new, |_| "trimmed from the top".into()),
         alarm,
+        word: None,
     })
 }
 

@@ -44,6 +44,10 @@ pub struct InspectFace {
     /// The alarm that the page showed, when the words bring people back: see [`Alarm::alarm`](crate::cuts::now::Alarm).
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub alarm: Option<u64>,
+    /// The newest word about the face that the form showed when it was opened, zero for none: see [`FaceNow::word`](crate::cuts::now::FaceNow). An
+    /// inspection that names none is held against the time alone.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub word: Option<u64>,
 }
 
 impl Saying for InspectFace {
@@ -153,13 +157,22 @@ pub(crate) fn inspect(
 /// An inspection is of the face as it was then: what was seen or said there since asks for another one. Words that bring people
 /// back are about the alarm that stands, and about this moment.
 fn stands(state: &State, asked: &InspectFace, when: When) -> Result<(), Refusal> {
+    let day = state.day.as_ref().map(|day| day.at);
+    let new_day = words::face_inspect::another_day_began();
+    overtaken::after(when, day, new_day)?;
     let Some(now) = state.cuts.face(&asked.zone) else {
         return Ok(());
     };
+    // A state that was put by before there was such a word has only what was seen.
     let since = now.seen.iter().map(|seen| seen.at).max();
     let since = since.max(now.alarm.as_ref().map(|alarm| alarm.since));
-    let seen = words::face_inspect::something_seen_this_face_after();
-    overtaken::after(when, since, seen)?;
+    let since = since.max(now.word.map(|word| word.at));
+    let told = words::face_inspect::something_seen_this_face_after();
+    overtaken::after(when, since, told)?;
+    let word = now.word.map_or(0, |word| word.entry);
+    if asked.word.is_some_and(|seen| seen < word) {
+        return Err(overtaken::overtaken(told));
+    }
     if asked.release.trim().is_empty() || now.alarm.is_none() {
         return Ok(());
     }

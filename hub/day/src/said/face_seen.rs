@@ -8,12 +8,13 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::asked::Role;
-use crate::cuts::now::{InspectionDue, InspectionWhy, SeenNow};
+use crate::cuts::now::{FaceWord, InspectionWhy, SeenNow};
 use crate::cuts::plan::FaceZone;
 use crate::entry::{Body, Entry};
 use crate::happening::{Happening, Touches};
 use crate::refusal::{Refusal, Thing};
 use crate::said::face_alarm::{self, AlarmWhy};
+use crate::said::pump::{self, WaterAt};
 use crate::saying::{Asking, Closed, Saying};
 use crate::state::State;
 
@@ -266,13 +267,16 @@ pub(crate) fn slough(state: &State, asked: &SeeSlough) -> Result<Vec<Body>, Refu
 }
 
 fn keep(state: &mut State, entry: &Entry, zone: &str, what: AtFace) {
-    let face = state.cuts.face_mut(zone);
-    if !matches!(what, AtFace::Trimmed {}) && face.due.is_none() {
-        face.due = Some(InspectionDue {
-            why: InspectionWhy::Seen,
-            since: entry.at,
-        });
+    let word = FaceWord {
+        entry: entry.seq,
+        at: entry.at,
+    };
+    if matches!(what, AtFace::Trimmed {}) {
+        state.cuts.face_mut(zone).word = Some(word);
+    } else {
+        state.cuts.owes(zone, InspectionWhy::Seen, word);
     }
+    let face = state.cuts.face_mut(zone);
     face.seen.push(SeenNow {
         what,
         at: entry.at,
@@ -284,6 +288,10 @@ fn keep(state: &mut State, entry: &Entry, zone: &str, what: AtFace) {
 
 pub(crate) fn apply_seen(state: &mut State, entry: &Entry, body: &SeenAtFace) {
     keep(state, entry, &body.zone, body.what.clone());
+    if body.what == (AtFace::Water {}) {
+        let zone = body.zone.clone();
+        pump::stands(state, entry, WaterAt::Face { zone });
+    }
 }
 
 pub(crate) fn apply_slough(state: &mut State, entry: &Entry, body: &SloughSeen) {

@@ -5,7 +5,9 @@
 //! | the surface moves by more than 0.05 ft | the new reading takes its place | void | void |
 //! | the target is revised there, or undercut | not proven on the new revision | void | void |
 //! | its laser is found to have moved so that the verdict may turn | to be shot again | – | void |
-//! | rain | – | void | void |
+//! | rain begins, rain stops | – | void | void |
+//! | water is pumped out | – | void | void |
+//! | a test or an inspection comes late, from before the newest word about rain, or before water was pumped out there | – | void | void |
 //! | a face comes down within 10 ft, where somebody said at which mark | void | void | void |
 
 use earthwork::length::Length;
@@ -27,6 +29,7 @@ use crate::said::inspection::{InspectionResult, LookedAt};
 use crate::said::soil_test::{self, TestVoided};
 use crate::said::suspect::Standing;
 use crate::state::State;
+use crate::time::{Time, When};
 
 /// A surface that moved by more than this is not the one that was looked at: 0.05 ft (common practice).
 const MOVED: Length = Length::from_hundredths_of_a_foot(5);
@@ -54,6 +57,8 @@ pub enum VoidCause {
     },
     /// It rained on it.
     Rain {},
+    /// It stood in water.
+    Water {},
     /// A face came down beside it.
     Slough {
         /// Which.
@@ -74,6 +79,7 @@ impl VoidCause {
             Self::Revised { target } => words::void::revised(target),
             Self::Laser { set_up } => words::void::laser(&read_as::set_up(set_up)),
             Self::Rain {} => words::void::rain().into(),
+            Self::Water {} => words::void::water().into(),
             Self::Slough { zone } => words::void::slough(zone),
             Self::Said { why } => Text::alike(why),
         }
@@ -130,6 +136,8 @@ enum Happened<'a> {
     Doubted { set_up: &'a str, readings: Vec<u64> },
     /// Rain fell.
     Rained,
+    /// Ground stood in water that was pumped out.
+    Pumped { marks: &'a [String] },
     /// A face came down, half of its length to either side of a mark.
     Sloughed {
         zone: &'a str,
@@ -169,6 +177,10 @@ fn happened(body: &Body) -> Option<Happened<'_>> {
                 .collect(),
         }),
         Body::SeenAtFace(seen) if seen.what == (AtFace::Rain {}) => Some(Happened::Rained),
+        Body::RainBegan(_) | Body::RainStopped(_) => Some(Happened::Rained),
+        Body::WaterPumped(pumped) => Some(Happened::Pumped {
+            marks: &pumped.marks,
+        }),
         Body::SloughSeen(seen) => Some(Happened::Sloughed {
             zone: &seen.zone,
             mark: seen.mark.as_deref()?,
@@ -206,6 +218,10 @@ impl Happened<'_> {
                 })
             }
             Self::Rained => Some(VoidCause::Rain {}),
+            Self::Pumped { marks } => {
+                let stood = marks.iter().any(|mark| mark == ground.mark);
+                stood.then_some(VoidCause::Water {})
+            }
             Self::Sloughed { zone, mark, half } => {
                 let fell = state.site()?.mark(mark)?.place;
                 let near = fell.distance(ground.at?) <= SLOUGHED + *half;
@@ -218,8 +234,8 @@ impl Happened<'_> {
 }
 
 /// What does not count any more once these entries are made.
-pub(crate) fn after(state: &State, bodies: &[Body]) -> Vec<Body> {
-    let mut found: Vec<Body> = Vec::new();
+pub(crate) fn after(state: &State, when: When, bodies: &[Body]) -> Vec<Body> {
+    let mut found = late(state, when, bodies);
     for happened in bodies.iter().filter_map(happened) {
         let more = acceptances(state, &happened)
             .into_iter()
@@ -233,6 +249,39 @@ pub(crate) fn after(state: &State, bodies: &[Body]) -> Vec<Body> {
         }
     }
     found
+}
+
+/// What was looked at before it rained or was pumped out there, and comes after: nothing of it counts from the start.
+fn late(state: &State, when: When, bodies: &[Body]) -> Vec<Body> {
+    let before = |then: Option<Time>| then.is_some_and(|then| when.made_at < then);
+    let wet = |mark: &str| {
+        if before(state.rain.at) {
+            return Some(VoidCause::Rain {});
+        }
+        before(state.cuts.pumped.get(mark).copied()).then_some(VoidCause::Water {})
+    };
+    let entries = (state.seq + 1..).zip(bodies);
+    let voided = entries.filter_map(|(entry, body)| match body {
+        Body::SoilTested(tested) => Some(Body::TestVoided(TestVoided {
+            test: entry,
+            mark: tested.mark.clone(),
+            why: wet(&tested.mark)?,
+        })),
+        Body::Inspected(made) => {
+            let looked_at = made.looked_at.iter();
+            let (mark, why) = looked_at
+                .map(|one| &one.mark)
+                .find_map(|mark| Some((mark, wet(mark)?)))?;
+            Some(Body::InspectionVoided(InspectionVoided {
+                inspection: made.asked.unwrap_or(entry),
+                what: made.what.clone(),
+                mark: mark.clone(),
+                why,
+            }))
+        }
+        _ => None,
+    });
+    voided.collect()
 }
 
 fn same(one: &Body, other: &Body) -> bool {

@@ -106,6 +106,7 @@ fn inspection(zone: &str, class: SoilClass, release: Option<u64>) -> InspectFace
         pins: vec![],
         release: release.map_or_else(String::new, |_| "trimmed from the top".into()),
         alarm: release,
+        word: None,
     }
 }
 

@@ -29,6 +29,8 @@ pub enum NotedKind {
     Stop,
     /// A face was left, came down, or was found too steep for its line.
     Face,
+    /// Rain began or stopped, or water was pumped out.
+    Rain,
     /// A laser is in doubt, or a check did not hold.
     Laser,
     /// A reading was asked about.
@@ -80,6 +82,7 @@ fn noted(body: &Body) -> Option<NotedKind> {
         Body::Stopped(_) | Body::StopLifted(_) => NotedKind::Stop,
         Body::SloughSeen(_) | Body::FaceAlarmed(_) => NotedKind::Face,
         Body::DaylightFound(b) if b.crossed().next().is_some() => NotedKind::Face,
+        Body::RainBegan(_) | Body::RainStopped(_) | Body::WaterPumped(_) => NotedKind::Rain,
         Body::CheckShot(b) if b.check != Check::Good => NotedKind::Laser,
         Body::SetUpDoubted(_) | Body::SuspectWindow(_) | Body::SetUpRestated(_) => NotedKind::Laser,
         Body::ReadingAsked(_) => NotedKind::Asked,

@@ -39,6 +39,12 @@ pub(super) fn tell(body: &Body) -> Told {
             &format!("{:.1}", b.cubic_yards),
             &b.note,
         )),
+        Body::RainBegan(b) => wet(&words::tell_cuts::it_rains().into(), &b.faces),
+        Body::RainStopped(b) => wet(&words::tell_cuts::the_rain_stopped().into(), &b.faces),
+        Body::WaterPumped(b) => wet(
+            &words::tell_cuts::water_pumped_out_of(&b.at.name()),
+            &b.faces,
+        ),
         Body::PinsRead(b) => pins(b),
         Body::FaceAlarmed(b) => {
             let what = why(&b.why);
@@ -158,6 +164,17 @@ fn seen(b: &SeenAtFace) -> Told {
         words::tell_cuts::move_it_back_to(&back)
     });
     Told::new(words::tell_cuts::seen_at(&b.zone, &what, &back, &b.note))
+}
+
+/// With the faces that owe an inspection because of it.
+fn wet(what: &Text, faces: &[String]) -> Told {
+    if faces.is_empty() {
+        return Told::new(what.clone());
+    }
+    Told::new(words::tell_cuts::to_be_inspected_after_it(
+        what,
+        &faces.join(", "),
+    ))
 }
 
 fn daylight(b: &DaylightFound) -> Told {

@@ -73,6 +73,8 @@ pub struct FaceCard {
     pub must_leave: Vec<String>,
     /// What was seen, oldest first.
     pub seen: Vec<SeenNow>,
+    /// The newest word that asks for an inspection made after it; zero without one. What `inspect_face` names.
+    pub word: u64,
     /// How it stands at each crest mark that was read.
     pub crests: Vec<CrestCard>,
     /// Its daylight against every line; the places stand in the sheet.
@@ -319,6 +321,7 @@ fn face_card(state: &State, site: &Site, zone: &FaceZone, whole: bool) -> FaceCa
             .map(|(machine, _)| machine.clone())
             .collect(),
         seen: now.seen.clone(),
+        word: now.word.map_or(0, |word| word.entry),
         crests: crests(state, site, zone),
         daylight: now.daylight.as_ref().map(|found| DaylightFound {
             places: vec![],
@@ -340,8 +343,8 @@ pub(crate) fn inspection(
     height: Length,
 ) -> Option<InspectionCard> {
     let trench = zone.kind == CutKind::Trench;
-    let begun_or_face = !trench || height > Length::ZERO;
-    let asked = begun_or_face && site.cuts.rules().inspection.binds().holds_for(trench);
+    let asked =
+        strip::is_dug(zone, height) && site.cuts.rules().inspection.binds().holds_for(trench);
     let begun = state.day.as_ref()?.at;
     let (why, since) = match (&now.inspected, now.due) {
         (Some(signed), None) => {

@@ -16,6 +16,8 @@ use crate::views::start::{self, StartCard};
 use day::cuts::held;
 use day::going::{self, GoingMark};
 use day::said::blind::{self, OwnDoubt};
+use day::said::pump::WaterNow;
+use day::said::rain::RainNow;
 use day::said::reading::{self, Joinable};
 use day::site::{Mark, Site, UnsettledHigh};
 use day::state::{SetUp, State};
@@ -29,6 +31,11 @@ pub struct Ground {
     pub site: String,
     /// The day.
     pub day: String,
+    /// What was last said of the rain.
+    pub rain: RainNow,
+    /// Water that stands, in the order of its newest words.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub water: Vec<WaterNow>,
     /// One card for each machine.
     pub machines: Vec<MachineCard>,
     /// The laser set-ups of the day that are not closed, newest last.
@@ -86,6 +93,8 @@ screen! {
     Ground(state, site, day) {}
     field Seldom site: site.name.clone(),
     field Seldom day: day.id.clone(),
+    field Seldom rain: state.rain.clone(),
+    maybe Seldom water: state.cuts.water.clone(),
     list Always machines(alike): machine_card::cards(state),
     list Marks set_ups(alike): laser_cards::set_ups(state),
     each Marks marks(alike): mark_card::cards(state, site),

@@ -13,6 +13,7 @@ use day::cuts::buried::{self, Crossing};
 use day::cuts::strip;
 use day::near::{self, Near};
 use day::said::face_alarm::AlarmWhy;
+use day::said::rain::RainNow;
 use day::said::set_up::DoubtReason;
 use day::said::slew::SlewCard;
 use day::said::spotter::SpotterCard;
@@ -33,6 +34,8 @@ pub struct Operator {
     pub site: String,
     /// The day.
     pub day: String,
+    /// What was last said of the rain.
+    pub rain: RainNow,
     /// The machine.
     pub machine: String,
     /// Its shape.
@@ -175,6 +178,7 @@ screen! {
     }
     field Always site: site.name.clone(),
     field Always day: day.id.clone(),
+    field Always rain: state.rain.clone(),
     field Always machine: here.id.clone(),
     field Always shape: here.shape,
     field Always works_on: works_on(site, here),

@@ -18,6 +18,8 @@ use day::asked::Role;
 use day::coverage::{self, RunCoverage};
 use day::said::codes::Lasts;
 use day::said::near_miss::NearMissCard;
+use day::said::pump::WaterNow;
+use day::said::rain::RainNow;
 use day::said::site::SiteDifference;
 use day::said::turning::LevelsRun;
 use day::site::Site;
@@ -32,6 +34,11 @@ pub struct Supervisor {
     pub site: String,
     /// The day.
     pub day: String,
+    /// What was last said of the rain.
+    pub rain: RainNow,
+    /// Water that stands, in the order of its newest words.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub water: Vec<WaterNow>,
     /// One card for each machine.
     pub machines: Vec<MachineCard>,
     /// Every set-up of the day that is not closed.
@@ -151,6 +158,8 @@ screen! {
     Supervisor(state, site, day) {}
     field Seldom site: site.name.clone(),
     field Seldom day: day.id.clone(),
+    field Seldom rain: state.rain.clone(),
+    maybe Seldom water: state.cuts.water.clone(),
     list Always machines(alike): machine_card::cards(state),
     list Marks set_ups(alike): laser_cards::set_ups(state),
     field Spare exceptions: needs_somebody(state, site),

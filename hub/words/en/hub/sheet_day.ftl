@@ -64,6 +64,7 @@ said = said
 near_miss = NEAR MISS
 stop = stop
 face = face
+rain_water = rain, water
 asked = asked
 late = late
 from_paper = from paper

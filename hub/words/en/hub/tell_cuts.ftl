@@ -99,3 +99,10 @@ crosses = { $zone } crosses with { $clear }, needs { $need }
 # $what (text) what is meant, in this language
 # $line (text) the line: its name, or what a call says
 struck = { $what }: { $line }.
+it_rains = It rains.
+the_rain_stopped = The rain stopped.
+# $place (text) the face, mark or machine where it stood
+water_pumped_out_of = Water pumped out of { $place }.
+# $what (text) what is meant, in this language
+# $faces (text) the faces, by name
+to_be_inspected_after_it = { $what } To be inspected after it: { $faces }.

@@ -66,6 +66,8 @@ overdue = INSPECTION OVERDUE: { $why }; worked under since { $at }
 dueWhy-new_day = none today
 dueWhy-seen = something was seen
 dueWhy-left = everybody had to get away from the face
+dueWhy-rain = rain
+dueWhy-water = water was pumped out
 
 leave = GET AWAY FROM THE FACE
 
@@ -290,3 +292,10 @@ depthStates-next_tenth = the next tenth: { $left } ft left to { $limit } ft
 
 # $limit (text) the depth at which it is owed, feet
 depthStates-owed = OWED: past { $limit } ft
+
+# $at (text) the time of day
+rains = IT RAINS, said at { $at }
+pumpedOut = PUMPED OUT
+rainStopped = RAIN STOPPED
+toldSince = Something was said of this face, of rain or of water since this form was opened. Look again.
+lookedAgain = I LOOKED AGAIN

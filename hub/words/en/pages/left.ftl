@@ -89,3 +89,6 @@ kinds-bucket_down = BUCKET DOWN
 kinds-say_wait = WAIT
 kinds-refuse_entry = NO
 kinds-release = RELEASE
+kinds-say_pumped = PUMPED OUT
+kinds-say_rain = RAIN
+kinds-say_rain_stopped = RAIN STOPPED

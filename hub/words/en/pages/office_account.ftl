@@ -190,6 +190,7 @@ voidMoved = the ground moved { $by } ft
 # $target (text) the target's name
 voidRevised = { $target } was revised
 voidRain = it rained on it
+voidWater = it stood in water
 
 # $zone (text) the name of the face or trench
 voidSlough = { $zone } came down beside it

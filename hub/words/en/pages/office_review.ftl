@@ -35,6 +35,7 @@ exceptions = Out of the ordinary
 kinds-near_miss = NEAR MISS
 kinds-stop = STOP
 kinds-face = FACE
+kinds-rain = RAIN, WATER
 kinds-laser = LASER
 kinds-asked = ASKED
 kinds-late = LATE

@@ -64,6 +64,7 @@ said = dicho
 near_miss = CASI ACCIDENTE
 stop = paro
 face = talud
+rain_water = lluvia, agua
 asked = se preguntó
 late = tarde
 from_paper = del papel

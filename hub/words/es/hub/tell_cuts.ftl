@@ -36,3 +36,10 @@ daylight_of = Línea de ceros de { $zone }: { $high } de alto, dentro de toda l�
 daylight_of_over_a_line = LÍNEA DE CEROS de { $zone } sobre una línea: { $crossed }; { $high } de alto.
 crosses = { $zone } cruza con { $clear }, pide { $need }
 struck = { $what }: { $line }.
+it_rains = Llueve.
+the_rain_stopped = Paró la lluvia.
+# $place (text) the face, mark or machine where it stood
+water_pumped_out_of = Se bombeó el agua de { $place }.
+# $what (text) what is meant, in this language
+# $faces (text) the faces, by name
+to_be_inspected_after_it = { $what } Por inspeccionar después de esto: { $faces }.

@@ -85,3 +85,6 @@ kinds-bucket_down = CUCHARÓN ABAJO
 kinds-say_wait = ESPERE
 kinds-refuse_entry = NO
 kinds-release = REANUDAR
+kinds-say_pumped = AGUA BOMBEADA
+kinds-say_rain = LLUVIA
+kinds-say_rain_stopped = PARÓ LA LLUVIA

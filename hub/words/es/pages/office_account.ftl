@@ -112,6 +112,7 @@ voidWhy = ¿Por qué ya no vale?
 voidMoved = el suelo se movió { $by } ft
 voidRevised = { $target } se cambió
 voidRain = le llovió
+voidWater = estuvo bajo agua
 voidSlough = { $zone } se vino abajo al lado
 voidLaser = { $setUp } se había movido
 undercutOf = { $mark }: excave { $depth } ft más hondo, { $cy } yd³ de { $material }

@@ -33,6 +33,7 @@ exceptions = Fuera de lo común
 kinds-near_miss = CASI ACCIDENTE
 kinds-stop = PARO
 kinds-face = TALUD
+kinds-rain = LLUVIA, AGUA
 kinds-laser = LÁSER
 kinds-asked = PREGUNTA
 kinds-late = TARDE

@@ -8,7 +8,9 @@ import { Key } from "../../parts/keys";
 import { LatePanel } from "../../parts/late_panel";
 import { Panel } from "../../parts/panel";
 import { PhotoKey } from "../../parts/photo_key";
+import { RainLine, RainStoppedKey, sayRain } from "../../parts/rain";
 import { Typed } from "../../parts/typed";
+import { Waters } from "../../parts/water";
 import { ground, me } from "../../state";
 import type { FaceCard, Sight } from "../../wire";
 import { t } from "../../words";
@@ -46,6 +48,8 @@ export function FacePanel({ onClose }: { onClose: () => void }) {
               onChoose={setId}
             />
           )}
+          {ground.value && <RainLine rain={ground.value.rain} />}
+          <Waters waters={ground.value?.water} />
           <Menu card={card} onStep={setStep} onClose={onClose} competent={competent ?? false} />
           <FaceFacts card={card} />
           <p class="quiet">{words.caution}</p>
@@ -72,7 +76,9 @@ function Menu({ card, competent, onStep, onClose }: MenuProps) {
   const words = t().cuts;
   const see = (what: Sight) => {
     if (what === "load") return onStep("load");
-    void say({ kind: "see_at_face", zone: card.id, what });
+    // It rains on the whole site, not at one face.
+    if (what === "rain") sayRain();
+    else void say({ kind: "see_at_face", zone: card.id, what });
     onClose();
   };
   // Everybody is told first; how much came down is asked for afterwards.
@@ -106,6 +112,7 @@ function Menu({ card, competent, onStep, onClose }: MenuProps) {
           </Key>
         </>
       )}
+      <RainStoppedKey rain={ground.value?.rain} kind="tile" onSaid={onClose} />
     </div>
   );
 }

@@ -39,6 +39,7 @@ export const call: CallView = {
 export const view: Operator = {
   site: "Invented",
   day: "2030-05-14",
+  rain: { word: 0, at: null, since: null, by: "" },
   machine: "EX-1",
   shape: "square",
   works_on: ["North wall footing"],

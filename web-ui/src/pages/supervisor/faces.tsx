@@ -29,6 +29,8 @@ export function FacesPage({ view }: { view: Supervisor }) {
   const cuts = view.cuts;
   const [open, setOpen] = useState<Open>(null);
   const close = () => setOpen(null);
+  // What is said of a face while its form is open shows on the form.
+  const live = (card: FaceCard) => cuts.faces.find((one) => one.id === card.id) ?? card;
   const ticket = open?.what === "ticket" ? cuts.tickets.find((one) => one.id === open.id) : undefined;
   const notLocated = cuts.not_located ?? [];
   return (
@@ -118,7 +120,7 @@ export function FacesPage({ view }: { view: Supervisor }) {
           <Plan sheet={sheet.value} ground={ground.value} />
         </section>
       )}
-      {open?.what === "inspect" && <InspectPanel card={open.card} onClose={close} />}
+      {open?.what === "inspect" && <InspectPanel card={live(open.card)} onClose={close} />}
       {open?.what === "retype" && <InspectPanel card={open.card} retype onClose={close} />}
       {open?.what === "design" && <DesignPanel card={open.card} onClose={close} />}
       {open?.what === "allow" && (

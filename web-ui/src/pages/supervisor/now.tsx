@@ -3,8 +3,10 @@ import { useState } from "preact/hooks";
 import { Key } from "../../parts/keys";
 import { gone, lastFigure } from "../../parts/last";
 import { MachineCards } from "../../parts/machine_cards";
+import { Rain } from "../../parts/rain";
 import { SetUpFacts } from "../../parts/set_up";
 import { Suspects } from "../../parts/suspects";
+import { Waters } from "../../parts/water";
 import { feet, timeOfDay } from "../../show";
 import type { Supervisor } from "../../wire";
 import { Exceptions } from "./exceptions";
@@ -30,6 +32,8 @@ export function NowPage({ view }: { view: Supervisor }) {
         <p class="quiet">
           {words.caution} {words.crew.asLastSaid}
         </p>
+        <Rain rain={view.rain} />
+        <Waters waters={view.water} />
       </section>
       <section aria-label={words.wayIn.inside}>
         <h2>{words.wayIn.inside}</h2>

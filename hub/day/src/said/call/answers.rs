@@ -10,6 +10,7 @@ use crate::entry::{Body, Entry};
 use crate::happening::{Happening, Touches};
 use crate::refusal::Refusal;
 use crate::said::face_alarm;
+use crate::said::pump::{self, WaterAt};
 use crate::said::receipt;
 use crate::said::stop::Stopped;
 use crate::said::struck;
@@ -300,4 +301,8 @@ pub(crate) fn apply_cant(state: &mut State, entry: &Entry, body: &CantSaid) {
         mark: body.mark.clone(),
         at: entry.at,
     });
+    if body.why == CantReason::Water {
+        let at = WaterAt::of_the_cab(&body.machine, body.mark.as_deref());
+        pump::stands(state, entry, at);
+    }
 }

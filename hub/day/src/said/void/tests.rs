@@ -214,6 +214,7 @@ fn a_face_that_comes_down_voids_what_was_accepted_within_ten_feet_until_it_is_sh
             .alarm
             .as_ref()
             .map(|alarm| alarm.alarm),
+        word: None,
     };
     crew.says(&supervisor(), Command::InspectFace(release))
         .unwrap();

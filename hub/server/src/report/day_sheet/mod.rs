@@ -107,6 +107,7 @@ fn kind(paper: &Paper, kind: NotedKind) -> &'static str {
         NotedKind::NearMiss => words::sheet_day::near_miss(),
         NotedKind::Stop => words::sheet_day::stop(),
         NotedKind::Face => words::sheet_day::face(),
+        NotedKind::Rain => words::sheet_day::rain_water(),
         NotedKind::Laser => words::sheet_day::laser(),
         NotedKind::Asked => words::sheet_day::asked(),
         NotedKind::Late => words::sheet_day::late(),

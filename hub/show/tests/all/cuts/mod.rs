@@ -14,6 +14,7 @@ use day::answer::Outcome;
 use day::asked::{By, Command};
 use day::call::Label;
 use day::cuts::held::HeldBy;
+use day::cuts::now::InspectionWhy;
 use day::cuts::plan::{
     CutKind, Cuts, FaceZone, Structure, Ticket, ToeCorner, Utility, UtilityKind,
 };
@@ -30,12 +31,15 @@ use day::said::face_pins::ReadPins;
 use day::said::face_seen::{SeeAtFace, SeeSlough, Sight};
 use day::said::machine::SayMoved;
 use day::said::pothole::DigPothole;
+use day::said::pump::SayPumped;
 use day::said::quick_call::QuickCall;
+use day::said::rain::{SayRain, SayRainStopped};
 use day::said::reading::{SpotReason, TakeReading};
 use day::said::revise::ReviseTarget;
 use day::said::ticket::{Answered, CheckTicket, Response, SayPaint};
 use day::site::{Line, LineKind, Side, Site};
 use day::time::minutes;
+use show::review::exceptions::NotedKind;
 use show::views::exception::ExceptionKind;
 use show::views::operator::{self as cab, CabScreen};
 use show::views::supervisor;
@@ -114,6 +118,7 @@ fn inspection(class: SoilClass) -> InspectFace {
         pins: vec![],
         release: String::new(),
         alarm: None,
+        word: None,
     }
 }
 
@@ -198,3 +203,4 @@ mod buried;
 mod face;
 mod left;
 mod struck;
+mod wet;

@@ -14,6 +14,7 @@ function voidWords(why: VoidCause): string {
   if (why.kind === "moved") return words.voidMoved(signed(why.by));
   if (why.kind === "revised") return words.voidRevised(why.target);
   if (why.kind === "rain") return words.voidRain;
+  if (why.kind === "water") return words.voidWater;
   if (why.kind === "slough") return words.voidSlough(why.zone);
   return why.kind === "laser" ? words.voidLaser(setUpName(why.set_up)) : why.why;
 }
