@@ -110,10 +110,10 @@ fn table() -> Vec<(Value, Vec<&'static str>)> {
             json!({ "kind": "say_pumped", "at": { "kind": "face", "zone": "Z" }, "water": 9_999 }),
             crew.clone(),
         ),
-        (json!({ "kind": "say_rain" }), on_foot_or_in_cab.clone()),
+        (json!({ "kind": "say_rain" }), vec![GROUND, SUPERVISOR]),
         (
             json!({ "kind": "say_rain_stopped", "rain": 9_999 }),
-            on_foot_or_in_cab.clone(),
+            vec![GROUND, SUPERVISOR],
         ),
         (
             json!({ "kind": "see_slough", "zone": "Z", "length": "16", "height": "8", "back": "5" }),

@@ -1,7 +1,7 @@
 /** Lengths that a person has to read apart, or not to read as nothing. */
 import { expect, it } from "vitest";
 import { FOOT } from "./grade";
-import { apart, overFeet } from "./show";
+import { apart, moment, overFeet } from "./show";
 
 it("shows two values that differ with enough places to see it", () => {
   // 505 ft 4 in against 505.33 ft.
@@ -14,4 +14,10 @@ it("never reads something over a limit as nothing", () => {
   expect(overFeet(1)).toBe("0.01");
   expect(overFeet(0.4 * FOOT)).toBe("0.40");
   expect(overFeet(3.2 * FOOT)).toBe("3");
+});
+
+it("names the date of what was said on another day", () => {
+  const at = (day: number, hour: number) => new Date(2030, 4, day, hour, 5).getTime();
+  expect(moment(at(14, 17), at(14, 18))).toBe("17:05");
+  expect(moment(at(14, 17), at(15, 7)).replace(/[^\d:-]/gu, "")).toBe("2030-05-1417:05");
 });

@@ -63,6 +63,12 @@ export function dateOf(at: number): string {
   return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
 }
 
+/** When something was said that may outlive a night: the time of day, on another day than `now` with its date before it. */
+export function moment(at: number, now: number): string {
+  const day = dateOf(at);
+  return day === dateOf(now) ? timeOfDay(at) : `${unbroken(day)} ${timeOfDay(at)}`;
+}
+
 /** The time of day on this phone's clock face, 24 hours. */
 export function timeOfDay(at: number, seconds = false): string {
   const date = new Date(at);

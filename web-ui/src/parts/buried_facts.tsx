@@ -1,5 +1,6 @@
 /** What is buried, as a card: the kind in a word, its depth where it was bared, how clear each trench crosses it. */
-import { feet, signed, timeOfDay } from "../show";
+import { feet, moment, signed } from "../show";
+import { now } from "../state";
 import type { Crossing, TicketCard, UtilityCard } from "../wire";
 import { t } from "../words";
 
@@ -15,7 +16,7 @@ export function UtilityFacts({ card, crossings }: { card: UtilityCard; crossings
       </p>
       {card.paint_gone != null && (
         <p class="trouble">
-          <strong>{words.paintGone}</strong> {timeOfDay(card.paint_gone)}
+          <strong>{words.paintGone}</strong> {moment(card.paint_gone, now.value)}
         </p>
       )}
       {card.potholes.length === 0 && <p class="trouble">{words.depthUnknown}</p>}
@@ -50,7 +51,7 @@ export function TicketFacts({ card }: { card: TicketCard }) {
       </p>
       <p class={card.checked ? "" : "trouble"}>
         {card.checked
-          ? words.ticketChecked(card.checked.by, timeOfDay(card.checked.at))
+          ? words.ticketChecked(card.checked.by, moment(card.checked.at, now.value))
           : words.ticketNotChecked}
       </p>
       {card.silent.length > 0 && (

@@ -1,5 +1,6 @@
 /** A face or a trench as a card: its class, its inspection, its pins, its daylight; what is owed stands first. */
-import { feet, signed, timeOfDay } from "../show";
+import { feet, moment, signed } from "../show";
+import { now } from "../state";
 import type { DesignPiece, FaceCard } from "../wire";
 import { t } from "../words";
 
@@ -32,11 +33,11 @@ export function inspectionWords(card: FaceCard): { text: string; owed: boolean }
   const state = card.inspection;
   if (!state) return null;
   if (state.kind === "signed")
-    return { text: words.signed(state.signed.by, timeOfDay(state.signed.at)), owed: false };
+    return { text: words.signed(state.signed.by, moment(state.signed.at, now.value)), owed: false };
   const why = words.dueWhy[state.why];
   return state.kind === "due"
     ? { text: words.due(why), owed: true }
-    : { text: words.overdue(why, timeOfDay(state.worked_at)), owed: true };
+    : { text: words.overdue(why, moment(state.worked_at, now.value)), owed: true };
 }
 
 /** What anybody at the face has to know. */
@@ -47,7 +48,7 @@ export function FaceFacts({ card }: { card: FaceCard }) {
     <div class="face-facts">
       {card.alarm && (
         <p class="trouble leave-line">
-          <strong>{words.leave}</strong> {alarmWhy(card.alarm.why)} · {timeOfDay(card.alarm.since)} ·{" "}
+          <strong>{words.leave}</strong> {alarmWhy(card.alarm.why)} · {moment(card.alarm.since, now.value)} ·{" "}
           {words.leaveStrip(card.name, feet(card.strip, 0))}
           {card.must_leave.length > 0 && ` · ${words.mustLeave(card.must_leave.join(", "))}`}
         </p>
@@ -79,7 +80,7 @@ export function FaceFacts({ card }: { card: FaceCard }) {
                   {words.pinStates[one.now.state === "leave" && !card.alarm ? "watch" : one.now.state]}
                 </strong>{" "}
                 {words.pinsNow(one.pins, feet(one.now.apart), one.now.rate_ft_per_hour.toFixed(3))} ·{" "}
-                {signed(one.now.opened)} · {timeOfDay(one.now.at)}
+                {signed(one.now.opened)} · {moment(one.now.at, now.value)}
               </span>
             ) : (
               words.pinsNone(one.pins)
@@ -91,7 +92,7 @@ export function FaceFacts({ card }: { card: FaceCard }) {
             {words.seenLine(
               one.what.what === "slough" ? words.cameDown : words.seenAt[one.what.what],
               one.by,
-              timeOfDay(one.at),
+              moment(one.at, now.value),
             )}
           </li>
         ))}

@@ -1,6 +1,7 @@
 /** Rain, for the whole site: that it rains and since when, and the keys that say so. A key never changes what it says. */
 import { say } from "../hub";
-import { timeOfDay } from "../show";
+import { moment } from "../show";
+import { now } from "../state";
 import type { RainNow } from "../wire";
 import { t } from "../words";
 import { Key } from "./keys";
@@ -12,7 +13,7 @@ const sayStopped = (rain: RainNow) => void say({ kind: "say_rain_stopped", rain:
 
 export function RainLine({ rain }: { rain: RainNow }) {
   if (rain.since == null) return null;
-  return <p class="quiet">{t().cuts.rains(timeOfDay(rain.since))}</p>;
+  return <p class="quiet">{t().cuts.rains(moment(rain.since, now.value))}</p>;
 }
 
 interface StoppedProps {

@@ -1,6 +1,6 @@
 /** A laser set-up: whether it may be used, and why not. */
 import { setUpName } from "../given_names";
-import { ago, feet, length, signed, timeOfDay } from "../show";
+import { ago, feet, length, moment, signed } from "../show";
 import { now, unit } from "../state";
 import type { SetUpCard } from "../wire";
 import { t } from "../words";
@@ -21,7 +21,7 @@ export function SetUpFacts({ card }: { card: SetUpCard }) {
       )}
       {card.due && (
         <p class="trouble" role="status">
-          {words.due[card.due.why]} · {timeOfDay(card.due.since)}
+          {words.due[card.due.why]} · {moment(card.due.since, now.value)}
         </p>
       )}
       <p>

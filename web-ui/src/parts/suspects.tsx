@@ -1,7 +1,7 @@
 /** What a failed check or a bump put in doubt: the marks to shoot again in walking order, and those that stand. */
 import { setUpName } from "../given_names";
-import { length, signed, timeOfDay } from "../show";
-import { unit } from "../state";
+import { length, moment, signed } from "../show";
+import { now, unit } from "../state";
 import type { SuspectCard } from "../wire";
 import { t } from "../words";
 
@@ -42,11 +42,11 @@ export function Suspects({ cards }: { cards: SuspectCard[] }) {
 
 function head(card: SuspectCard): string {
   const words = t();
-  const from = timeOfDay(card.from);
+  const from = moment(card.from, now.value);
   if (card.to == null || card.residual == null)
     return words.suspectOpen(setUpName(card.set_up), from, card.readings);
   const by = length(card.residual, unit.value);
-  return words.suspectHead(setUpName(card.set_up), from, timeOfDay(card.to), by, card.readings);
+  return words.suspectHead(setUpName(card.set_up), from, moment(card.to, now.value), by, card.readings);
 }
 
 function Row({ mark }: { mark: Mark }) {

@@ -1,6 +1,7 @@
 /** Water that stands, as it was said, and the key that says that it was pumped out. */
 import { say } from "../hub";
-import { timeOfDay } from "../show";
+import { moment } from "../show";
+import { now } from "../state";
 import type { WaterNow } from "../wire";
 import { t } from "../words";
 import { Key } from "./keys";
@@ -18,7 +19,7 @@ export function Waters({ waters }: { waters: readonly WaterNow[] | undefined }) 
       {waters?.map(({ at, water, since, by }) => (
         <div class="row" key={`${at.kind} ${place(at)}`}>
           <span class="quiet">
-            <strong>{place(at)}</strong> {words.seenLine(words.seenAt.water, by, timeOfDay(since))}
+            <strong>{place(at)}</strong> {words.seenLine(words.seenAt.water, by, moment(since, now.value))}
           </span>
           <Key
             kind="small"

@@ -24,7 +24,7 @@ use crate::time::{Time, When};
 pub struct SayRain {}
 
 impl Saying for SayRain {
-    const BY: &'static [Role] = &[Role::Ground, Role::Operator, Role::Supervisor];
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
     const CLOSED: Closed = Closed::Taken;
 
     fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {
@@ -41,7 +41,7 @@ pub struct SayRainStopped {
 }
 
 impl Saying for SayRainStopped {
-    const BY: &'static [Role] = &[Role::Ground, Role::Operator, Role::Supervisor];
+    const BY: &'static [Role] = &[Role::Ground, Role::Supervisor];
     const CLOSED: Closed = Closed::Taken;
 
     fn decide(&self, at: &Asking<'_>) -> Result<Vec<Body>, Refusal> {

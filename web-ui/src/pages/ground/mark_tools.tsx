@@ -2,7 +2,8 @@
 import { Key } from "../../parts/keys";
 import { LatePanel } from "../../parts/late_panel";
 import { Panel } from "../../parts/panel";
-import { sheet } from "../../state";
+import { Rain } from "../../parts/rain";
+import { ground, sheet } from "../../state";
 import { t } from "../../words";
 import { mark } from "./at";
 import { TiesFirst } from "./ties_first";
@@ -63,6 +64,8 @@ export function MarkTools({ tool, onTool, onWork }: MarkToolsProps) {
             {words.account.work}
           </Key>
         </div>
+        {/* Where there are faces, FACE has it. */}
+        {ground.value?.cuts.faces.length === 0 && <Rain rain={ground.value.rain} />}
         <TiesFirst onTies={(ties) => onTool({ ties })} />
       </Panel>
     );

@@ -1,6 +1,6 @@
 /** What of the ground stands on the cab's screen: a face that is left, a stretch that is dug by hand, a rule of depth. */
 import { alarmWhy } from "../../parts/face_facts";
-import { ago, feet, timeOfDay } from "../../show";
+import { ago, feet, moment } from "../../show";
 import { now } from "../../state";
 import type { CabScreen, Crossing, DepthWarning, Operator, SpotterCard } from "../../wire";
 import { t } from "../../words";
@@ -38,7 +38,7 @@ export function GroundStrips({ view, byHand }: { view: Operator; byHand: boolean
       <NearStrips view={view} />
       {view.rain.since != null && (
         <p class="ground-strip" role="note">
-          {words.rains(timeOfDay(view.rain.since))}
+          {words.rains(moment(view.rain.since, now.value))}
         </p>
       )}
       {view.spotter && <SpotterStrip spotter={view.spotter} />}

@@ -7,7 +7,7 @@ use super::*;
 use crate::asked::{By, Command};
 use crate::cuts::now::FaceNow;
 use crate::cuts::plan::{CutKind, Cuts};
-use crate::given::{Crew, flat_zone, ground, operator, site, supervisor};
+use crate::given::{Crew, flat_zone, ground, site, supervisor};
 use crate::said::day::OpenDay;
 use crate::said::face_inspect::InspectFace;
 use crate::said::soil_test::{SoilTest, TestSoil};
@@ -91,7 +91,7 @@ fn a_face_owes_an_inspection_when_rain_begins_and_again_when_it_stops() {
     crew.says(&supervisor(), inspection(None)).unwrap();
     assert!(stands(&crew));
     crew.wait(minutes(5));
-    crew.says(&operator("EX-1"), rain()).unwrap();
+    crew.says(&supervisor(), rain()).unwrap();
     let due = crew.state.cuts.face("F").unwrap().due.unwrap();
     assert_eq!((due.why, due.since), (InspectionWhy::Rain, crew.now));
     assert!(
@@ -145,7 +145,7 @@ fn said_twice_it_is_one_rain_and_what_stops_it_names_the_newest_word() {
     // Pressed before the first word was known: the same rain, and nothing new.
     crew.wait(seconds(5));
     let before = crew.log.len();
-    late(&mut crew, &operator("EX-1"), rain(), seconds(6)).unwrap();
+    late(&mut crew, &supervisor(), rain(), seconds(6)).unwrap();
     assert_eq!(crew.log.len(), before);
     // Said again later: since when stays, and what answers the first does not end it.
     crew.wait(minutes(20));
@@ -182,7 +182,7 @@ fn late_it_is_taken_unless_it_is_older_than_the_word_that_it_stopped() {
     let began = crew.state.rain.word;
     late(&mut crew, &ground(), stop(began), minutes(15)).unwrap();
     assert!(!stands(&crew) && crew.state.rain.since.is_none());
-    let result = late(&mut crew, &operator("EX-1"), rain(), minutes(10));
+    let result = late(&mut crew, &supervisor(), rain(), minutes(10));
     assert!(is_overtaken(&result), "{result:?}");
     // An inspection from before the rain stopped does not count as after it.
     let result = late(&mut crew, &supervisor(), inspection(None), minutes(1));
@@ -254,7 +254,7 @@ proptest! {
             crew.wait(minutes(3));
             let (by, command) = match what {
                 0 => (ground(), rain()),
-                1 => (operator("EX-1"), stop(crew.state.rain.word)),
+                1 => (supervisor(), stop(crew.state.rain.word)),
                 2 => (supervisor(), inspection(None)),
                 _ => (ground(), tests_soil()),
             };
