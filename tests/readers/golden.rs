@@ -289,8 +289,7 @@ fn a_state_that_was_put_by_is_what_its_days_fold_to_or_is_not_taken() {
 /// The kinds of entries that no golden log of the newest version holds, by name: a kind that is added says so here.
 #[test]
 fn the_kinds_that_no_golden_log_holds_are_listed() {
-    let schema: Value =
-        serde_json::from_str(&rodcall::http::openapi::text()).expect("the contract");
+    let schema: Value = serde_json::from_str(rodcall::http::openapi::TEXT).expect("the contract");
     let text = schema["components"]["schemas"]["Body"].to_string();
     let all: BTreeSet<String> = text
         .split(r#""enum":[""#)

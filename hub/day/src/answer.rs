@@ -1,11 +1,11 @@
 //! The answer to a request, derived from the entries that carry its key: so a repeat, and a restart, answer alike.
 
+use contract::ToSchema;
 use earthwork::length::Length;
 use earthwork::level::Check;
 use earthwork::slip::Slip;
 use earthwork::tolerance::Verdict;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::entry::{Body, Entry};

@@ -1,7 +1,7 @@
 //! What a person or the hub asks of the day: who, when, and one command.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::said;
 use crate::saying::sayings;

@@ -2,11 +2,11 @@
 
 use std::collections::BTreeMap;
 
+use contract::ToSchema;
 use earthwork::length::Length;
 use earthwork::point::Point;
 use earthwork::tolerance::Verdict;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::coverage;

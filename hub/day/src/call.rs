@@ -1,5 +1,6 @@
 //! What a call says and where it is in its life: the message, its labels, its reminder, its states, how it ended.
 
+use contract::ToSchema;
 use earthwork::correction::{Correction, Ground};
 use earthwork::keep_out::Nearness;
 use earthwork::layout::no_cross::LineShot;
@@ -8,7 +9,6 @@ use earthwork::machine::Zone;
 use earthwork::tolerance::{Tolerance, Verdict};
 use earthwork::words::QuickWord;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 /// What the operator is told: a correction from a reading, or a word by eye.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

@@ -1,11 +1,11 @@
 //! What of each run nobody has proven yet: for the supervisor, so that a gap is found before the form crew finds it.
 
+use contract::ToSchema;
 use earthwork::laser::coverage::{FOOTING_REACH, Stretch, unproven};
 use earthwork::length::Length;
 use earthwork::target::Shape;
 use earthwork::tolerance::Verdict;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::built;
 use crate::last::{self, StillCounts};

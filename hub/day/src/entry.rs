@@ -1,7 +1,7 @@
 //! The record: one entry for each thing that was said or that followed from it.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::By;
 use crate::happening::happenings;

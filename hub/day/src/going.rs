@@ -1,10 +1,10 @@
 //! Which marks a machine is about to take, and whether anything written down would bring them back.
 
+use contract::ToSchema;
 use earthwork::layout::going::{TieEnd, Ties, best_ties, goes_over};
 use earthwork::layout::marks::TAPE_DOUBT_FT;
 use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::last;
 use crate::said::marks::PaintState;

@@ -3,10 +3,10 @@
 //! A reading counts while what is asked at its mark is what it was judged against, while the laser that it was taken with is
 //! in no doubt that touches it, and while nothing has voided it. What a day before left counts on the next day by the same rule.
 
+use contract::ToSchema;
 use earthwork::length::Length;
 use earthwork::tolerance::Verdict;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::built::{self, BuiltMark, LaserDoubt};

@@ -2,6 +2,7 @@
 //!
 //! Derived from what was said; nothing senses it, and nothing listed does not mean that nothing is there.
 
+use contract::ToSchema;
 use earthwork::buried;
 use earthwork::face::{Piece, SoilClass};
 use earthwork::layout::tie::Side;
@@ -9,7 +10,6 @@ use earthwork::length::Length;
 use earthwork::machine::{self, Overhead};
 use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::cuts::plan::{CutKind, FaceZone, OverheadLine, Pile};
 use crate::cuts::strip;

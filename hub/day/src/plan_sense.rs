@@ -1,11 +1,11 @@
 //! Does the plan make sense: what is odd about a site that is not wrong. Told, never put right.
 
+use contract::ToSchema;
 use earthwork::length::Length;
 use earthwork::point::Point;
 use earthwork::site_frame::{FitFinding, fit_to_pins};
 use earthwork::target::{DigTo, KeptNet, Shape};
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::site::{Site, Target};

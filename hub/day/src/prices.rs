@@ -1,12 +1,12 @@
 //! The site's own prices, factors and asked values: what nothing in the hub may guess.
 
+use contract::ToSchema;
 use earthwork::figure::{Figure, FigureError, can_be};
 use earthwork::haul::{Factors, Truck};
 use earthwork::landing::aim::AimCosts;
 use earthwork::length::Length;
 use earthwork::soil::density::Wanted;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 /// A price list; what is left out is not counted, and the pages say so.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, ToSchema)]

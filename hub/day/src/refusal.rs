@@ -1,8 +1,8 @@
 //! Why something can't be done, and what to do instead: for a person in the field.
 
+use contract::ToSchema;
 use earthwork::figure::FigureError;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 use words::refusal::role;
 

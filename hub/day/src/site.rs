@@ -1,5 +1,6 @@
 //! The site: what the crew works to. Taken from the site file as entries, revised by entries.
 
+use contract::ToSchema;
 use earthwork::keep_out::Reach;
 use earthwork::length::Length;
 use earthwork::level::CheckLimits;
@@ -11,7 +12,6 @@ use earthwork::target;
 use earthwork::tolerance::Tolerance;
 use earthwork::uncertainty::Surface;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::prices::Prices;
 

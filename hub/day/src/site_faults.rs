@@ -7,9 +7,9 @@ mod sizes;
 
 use std::collections::BTreeSet;
 
+use contract::ToSchema;
 use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::plan_sense;

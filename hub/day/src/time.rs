@@ -1,7 +1,7 @@
 //! A moment on the hub's clock. The day never reads a clock: every moment is handed in.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 /// Milliseconds since 1970-01-01T00:00:00Z.
 #[derive(

@@ -6,8 +6,8 @@
 use std::iter::Sum;
 use std::ops::{Add, AddAssign, Mul, Sub};
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 /// An amount in one unit, with sums and multiples.
 macro_rules! amount {

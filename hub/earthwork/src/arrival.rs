@@ -1,7 +1,7 @@
 //! When is it at grade, when must somebody look again, and who is needed next.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::length::Length;
 use crate::uncertainty::normal;

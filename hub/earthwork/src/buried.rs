@@ -2,8 +2,8 @@
 //!
 //! Widths around a marked line are the place's own rule: 18 in in some states, 24 in in others (common practice).
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::{Fixed, Text};
 
 use crate::length::Length;

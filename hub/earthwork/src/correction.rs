@@ -9,8 +9,8 @@
 //! tolerance, tenths give way to hundredths of a foot; where no figure at all does, the ground stays high: the most
 //! is told that does not go below what is allowed low, and where the smallest figure would, less than that figure.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::length::{FOOT, Length};
 use crate::tolerance::{Tolerance, Verdict};

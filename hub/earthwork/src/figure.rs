@@ -1,7 +1,7 @@
 //! Can this figure be: a factor, a weight, a price or a time that no site has is refused by name.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::{Fixed, Text};
 
 use crate::length::Length;

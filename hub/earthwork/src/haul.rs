@@ -3,8 +3,8 @@
 //! Volumes are in the ground (bank), in the truck (loose) or rammed (compacted). Loose = bank × swell factor and
 //! compacted = bank × compacted factor (earthmoving handbooks); "25 % swell" is a factor of 1.25.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::amount::{CubicFeet, PoundsPerCubicFoot};
 use crate::figure::{Figure, FigureError, can_be};

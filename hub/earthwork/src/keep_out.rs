@@ -2,8 +2,8 @@
 //!
 //! A reminder computed from where the machine was last said to stand. It senses nobody.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::figure::{Figure, FigureError, can_be_feet};
 use crate::length::Length;

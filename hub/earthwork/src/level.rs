@@ -2,8 +2,8 @@
 //!
 //! Source: US Navy Engineering Aid training text, "Level Computations", for the height-of-instrument method.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::length::{Form, Length};

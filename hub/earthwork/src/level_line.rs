@@ -3,8 +3,8 @@
 //! Sources: US Navy Engineering Aid training text, "Level Computations", for the page check and the
 //! proportional adjustment; 0.02 ft times the root of the set-ups is common practice on small sites.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::length::{FOOT, Form, Length, METRE, nearest, whole};

@@ -2,8 +2,8 @@
 //!
 //! Everything from where machines were last said to stand. It senses nothing.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::keep_out::{Reach, tail_swing_radius};
 use crate::length::Length;

@@ -1,7 +1,7 @@
 //! Where is it: a place on the site, east and north of the site's own corner.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::length::{Length, whole};
 use crate::target::boundary::outside_by;

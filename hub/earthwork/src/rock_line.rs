@@ -1,8 +1,8 @@
 //! How much rock stands above the dig: points on its top make a surface, and what of it lies above the target is extra
 //! work with evidence. Nothing is claimed beyond the outermost points.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::amount::{CubicFeet, SquareFeet};

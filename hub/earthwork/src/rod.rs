@@ -3,8 +3,8 @@
 //! A reading is typed in the rod's own marking and in no other, because 7.10 on a tenths rod and 7 ft 10 in
 //! differ by three quarters of a foot. Readings above an undrawn joint are the crew's affair, not this file's.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::length::{FOOT, INCH, Length, LengthError, METRE, Number, Scan, plain};

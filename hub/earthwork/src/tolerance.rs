@@ -7,8 +7,8 @@
 
 use std::cmp::Ordering;
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::length::{FOOT, Length, whole};

@@ -3,8 +3,8 @@
 //! Every part is one standard deviation in feet; parts add in squares. The figures for reading and surface
 //! are common practice, to be replaced by what a crew's own blind repeats show.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::figure::{Figure, FigureError, can_be_feet};
 use crate::length::{FOOT, Length, whole};

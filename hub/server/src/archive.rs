@@ -6,9 +6,9 @@ use std::io;
 use std::path::{Path, PathBuf};
 
 use clap::ValueEnum as _;
+use contract::ToSchema;
 use serde::Serialize;
 use thiserror::Error;
-use utoipa::ToSchema;
 use words::Language;
 
 use crate::days::{self, DayError, KeptDay};

@@ -235,7 +235,7 @@ impl Cli {
             Verb::Examples { files } => work_out(&files),
             Verb::Compute { file } => work_out_lines(file.as_deref()),
             Verb::Openapi => {
-                say(http::openapi::text().trim_end());
+                say(http::openapi::TEXT.trim_end());
                 Ok(())
             }
             Verb::Rebuild { data } => rebuild(&data),

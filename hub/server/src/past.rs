@@ -6,6 +6,7 @@ use std::str::FromStr;
 use std::sync::Arc;
 use std::time::Duration;
 
+use contract::{IntoParams, ToSchema};
 use day::entry::{Body, Entry};
 use day::time::Time;
 use earthwork::tolerance::Verdict;
@@ -15,7 +16,6 @@ use show::review::told::{Told, WhoTold, told};
 use show::tell::tell;
 use unicode_normalization::UnicodeNormalization as _;
 use unicode_normalization::char::is_combining_mark;
-use utoipa::{IntoParams, ToSchema};
 use words::Text;
 
 use crate::days::{self, DayError, Days, KeptDay};

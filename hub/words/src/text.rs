@@ -1,7 +1,7 @@
 //! One sentence in every language.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::Fixed;
 

@@ -2,11 +2,11 @@
 
 use std::collections::BTreeMap;
 
+use contract::ToSchema;
 use earthwork::amount::{CubicFeet, PoundsPerCubicFoot};
 use earthwork::figure::{Figure, can_be};
 use earthwork::haul::{self, Hauled, LoadLimit, Reconciled};
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::said::load::Way;
 use crate::state::State;

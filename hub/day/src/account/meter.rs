@@ -2,8 +2,8 @@
 
 use std::collections::BTreeMap;
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::said::waiting::WaitCause;
 use crate::state::{Cab, Screen, State};

@@ -1,9 +1,9 @@
 //! How the soil work of the job stands: patches, tests with where they are, undercuts that wait.
 
+use contract::ToSchema;
 use earthwork::length::Length;
 use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::said::patch::PatchStep;

@@ -1,11 +1,11 @@
 //! What is near underground: the stretches that are dug by hand, and how clear a trench crosses each line.
 
+use contract::ToSchema;
 use earthwork::buried::{away, clearance, half_band, stretches};
 use earthwork::length::Length;
 use earthwork::point::Point;
 use earthwork::target::DigTo;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::daylight::Stretch;
 use super::plan::{CutKind, FaceZone, Utility, UtilityKind};

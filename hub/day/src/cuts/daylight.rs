@@ -1,12 +1,12 @@
 //! The daylight line of a face against every line and footing, before it is dug.
 
+use contract::ToSchema;
 use earthwork::face::{self, FaceError, SoilClass};
 use earthwork::layout::no_cross::{self, LineDoubts, NoCrossLine, Standing};
 use earthwork::layout::tie;
 use earthwork::length::Length;
 use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::plan::FaceZone;
 use super::strip;

@@ -1,10 +1,10 @@
 //! Which rule of depth comes next: said before the next tenth that breaks it, once for each state.
 
+use contract::ToSchema;
 use earthwork::face::{ExcavationRules, Limit};
 use earthwork::length::Length;
 use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::plan::{CutKind, FaceZone};
 use super::strip;

@@ -1,9 +1,9 @@
 //! What holds a call back: a face that is left, a daylight line over a line, ground that nobody has located.
 
+use contract::ToSchema;
 use earthwork::length::Length;
 use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use super::buried::{crossings, from_line};

@@ -2,10 +2,10 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use contract::ToSchema;
 use earthwork::face::{Evidence, Lowered, PinState, SoilClass, Taped};
 use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::daylight::DaylightFound;
 use super::depth::Told;

@@ -1,5 +1,6 @@
 //! Faces, footings behind them, buried lines and locate tickets, as the site file gives them.
 
+use contract::ToSchema;
 use earthwork::buried::Marked;
 use earthwork::face::{ExcavationRules, SoilClass};
 use earthwork::layout::tie::Side;
@@ -8,7 +9,6 @@ use earthwork::overhead;
 use earthwork::point::Point;
 use earthwork::target::Target;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 /// Cuts and what is buried on this site.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]

@@ -1,9 +1,9 @@
 //! What is open: not at grade, not proven, in doubt, not seen, not tested, gone, still in. There is no other list of it: the
 //! DAY page, the close, the next day and the review all read this one.
 
+use contract::ToSchema;
 use earthwork::face::PinState;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::read_as;

@@ -1,7 +1,7 @@
 //! What keeps a day from being closed.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::read_as;

@@ -11,8 +11,8 @@ pub mod missing;
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::entry::Entry;
 use crate::open::OpenItem;

@@ -1,7 +1,7 @@
 //! Kinds of things that have names, as a refusal calls them.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::{Fixed, Text};
 
 use crate::read_as;

@@ -1,8 +1,8 @@
 //! Where to aim, apart from the target. It changes what is told, never the verdict.
 
+use contract::ToSchema;
 use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::entry::{Body, Entry};

@@ -1,8 +1,8 @@
 //! A supervisor lets work go on where something holds it back, with a reason that stays in the log. Where nothing is located
 //! the leave is for one mark, never for the site.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::cuts::held::{self, HeldBy};

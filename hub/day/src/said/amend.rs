@@ -1,7 +1,7 @@
 //! A signed day is not changed: an amendment is a new entry that names the one it amends, under a second signature.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::entry::{Body, Entry};

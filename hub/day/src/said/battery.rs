@@ -1,7 +1,7 @@
 //! The battery of a cab's phone: a page can't read it, so that the operator says it, and the crew on the ground is told.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
 use crate::entry::{Body, Entry};

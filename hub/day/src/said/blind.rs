@@ -2,11 +2,11 @@
 
 use std::collections::BTreeSet;
 
+use contract::ToSchema;
 use earthwork::laser::repeats::reading_doubt_ft;
 use earthwork::length::Length;
 use earthwork::slip::Mode;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::By;
 use crate::entry::{Body, Entry};

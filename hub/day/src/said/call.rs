@@ -1,11 +1,11 @@
 //! A call goes out, is acknowledged, refused, taken back, or ends. What has ended never comes back.
 
+use contract::ToSchema;
 use earthwork::correction::{Correction, Ground};
 use earthwork::length::Length;
 use earthwork::pace::stale_after_ms;
 use earthwork::words::{CallText, ScreenUnit, call_text, edge_text, quick_text};
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::{Language, Text};
 
 use crate::asked::{By, Role};

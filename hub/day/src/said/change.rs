@@ -1,9 +1,9 @@
 //! A supervisor changes the site on a page: things are added, changed or retired, each change with its reason.
 
+use contract::ToSchema;
 use earthwork::alignment::StationOffset;
 use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
 use crate::chain;

@@ -1,8 +1,8 @@
 //! A check of the laser falls due: by time, by readings, after a stop, when repeats drift. The cab is never told.
 
+use contract::ToSchema;
 use earthwork::laser::check_due::{self, CheckCosts, Due, READINGS};
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::entry::{Body, Entry};
 use crate::happening::{Happening, Touches};

@@ -2,12 +2,12 @@
 
 use std::collections::BTreeMap;
 
+use contract::ToSchema;
 use earthwork::laser::drift::CHECK_DOUBT_FT;
 use earthwork::length::Length;
 use earthwork::level::{self, Check};
 use earthwork::slip::{Misclosure, Slip, explain_misclosure};
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
 use crate::call::Ending;

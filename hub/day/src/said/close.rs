@@ -1,7 +1,7 @@
 //! The supervisor closes the day. What is missing is named, and closed over only with words; nobody closes over people.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::call::Ending;

@@ -1,7 +1,7 @@
 //! How long the codes on the tailgate last: today, this week, or until a supervisor makes new ones.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::cuts::plan::day_number;

@@ -1,9 +1,9 @@
 //! A lift is rammed: how thick, how many passes, how damp.
 
+use contract::ToSchema;
 use earthwork::figure::{Figure, can_be};
 use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::entry::{Body, Entry};

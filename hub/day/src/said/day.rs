@@ -1,7 +1,7 @@
 //! A day begins. Its name owns its entries, whatever the clock does at midnight.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
 use crate::built;

@@ -1,7 +1,7 @@
 //! What a revised target owes at its new depth, said before it is dug.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::cuts::depth::{self, DepthOwed};
 use crate::entry::{Body, Entry};

@@ -1,9 +1,9 @@
 //! A rectangle's sides and diagonals as taped: is it square, and which corners move.
 
+use contract::ToSchema;
 use earthwork::layout::square::{CornerMove, Diagonals, Squareness, squareness};
 use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::asked::Role;

@@ -3,8 +3,8 @@
 //! It comes under the key of what was thrown away. So if the hub had taken that after all, the phone gets that answer and
 //! learns so; and if the words themselves still come by a slow way, they find their key used and do nothing.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::entry::{Body, Entry};

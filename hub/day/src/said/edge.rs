@@ -1,11 +1,11 @@
 //! The tape from a line that nobody may cross to the edge of the cut. Every doubt counts against the crew.
 
+use contract::ToSchema;
 use earthwork::layout::marks::TAPE_DOUBT_FT;
 use earthwork::layout::no_cross::{self, LineDoubts, LineShot, NoCrossLine, Standing};
 use earthwork::layout::tie;
 use earthwork::length::{self, Length};
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
 use crate::call::{Ending, Message};

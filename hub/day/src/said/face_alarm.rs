@@ -1,8 +1,8 @@
 //! GET AWAY FROM THE FACE: nobody works under it before the competent person says so. Each operator near presses when away.
 
+use contract::ToSchema;
 use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
 use crate::call::Ending;

@@ -1,9 +1,9 @@
 //! The soil is typed anew, or an engineer designs the face: its daylight line is worked out again at once.
 
+use contract::ToSchema;
 use earthwork::face::{Counted, Evidence, Lowered, Piece, SoilClass};
 use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
 use crate::cuts::daylight::{self, DaylightFound};

@@ -1,8 +1,8 @@
 //! The competent person inspects a face: values, not ticks. It alone lets work go on under a face that was left.
 
+use contract::ToSchema;
 use earthwork::face::{Evidence, Lowered, SoilClass};
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
 use crate::cuts::now::Signed;

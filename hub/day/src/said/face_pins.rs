@@ -1,9 +1,9 @@
 //! A tape between two pins across a crack: still, watched, or the face is left.
 
+use contract::ToSchema;
 use earthwork::face::{PinState, Pins, Taped, judge_pins};
 use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::cuts::now::PinNow;

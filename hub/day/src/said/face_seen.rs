@@ -2,10 +2,10 @@
 //!
 //! It lowers no class by itself, the competent person does; until then the inspection is due again.
 
+use contract::ToSchema;
 use earthwork::face::slough_volume;
 use earthwork::length::{Length, parse};
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::cuts::now::{FaceWord, InspectionWhy, SeenNow};

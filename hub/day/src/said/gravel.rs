@@ -1,9 +1,9 @@
 //! Gravel is ordered before the pit closes; when something makes the order too small, everybody hears it at once.
 
+use contract::ToSchema;
 use earthwork::amount::CubicFeet;
 use earthwork::figure::{Figure, can_be};
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::account::need;
 use crate::asked::Role;

@@ -1,7 +1,7 @@
 //! Phones witness the log: one that remembers an end of the chain that the log does not hold is heard.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::entry::{Body, Entry};

@@ -1,9 +1,9 @@
 //! An inspection: asked for, made with what was shown and what came of it, signed by whoever inspected.
 
+use contract::ToSchema;
 use earthwork::length::Length;
 use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
 use crate::built::{self, BuiltMark};

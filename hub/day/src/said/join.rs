@@ -1,8 +1,8 @@
 //! Phones come in by a code, change their language, and are removed.
 
+use contract::ToSchema;
 use earthwork::words::ScreenUnit;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::{Fixed, Language};
 
 use crate::asked::{By, Role};

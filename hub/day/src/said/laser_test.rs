@@ -1,11 +1,11 @@
 //! Is the laser itself true: the field test of a rotating laser and the two-peg test, kept for each laser. What they find
 //! feeds the doubt of every shot.
 
+use contract::ToSchema;
 use earthwork::laser::field_test::{FieldTest, SERVICE_BEYOND, field_test};
 use earthwork::length::Length;
 use earthwork::two_peg::{Pegs, TwoPegError, over, slant};
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::entry::{Body, Entry};

@@ -1,8 +1,8 @@
 //! Loads out and in: tapped on the ground or in the cab, ticketed when the paper comes, taken back when miscounted.
 
+use contract::ToSchema;
 use earthwork::figure::{Figure, can_be};
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::account::Load;
 use crate::account::hauled::loose_weight;

@@ -1,8 +1,8 @@
 //! Where a machine stands, as last declared. Nothing senses it.
 
+use contract::ToSchema;
 use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::entry::{Body, Entry};

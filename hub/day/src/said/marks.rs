@@ -1,9 +1,9 @@
 //! The life of a mark: laid from something better than old paint, checked by a second person, scraped, laid again.
 
+use contract::ToSchema;
 use earthwork::layout::marks::{self, Parent};
 use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
 use crate::call::Ending;

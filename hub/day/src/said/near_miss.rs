@@ -1,8 +1,8 @@
 //! A near miss: each ALL STOP opens one with what the hub knew at that moment. A supervisor adds what happened and closes it.
 
+use contract::ToSchema;
 use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::asked::{By, Role};

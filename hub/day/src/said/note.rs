@@ -1,7 +1,7 @@
 //! A note: words for the log, about a mark or another entry, at any time.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::entry::{Body, Entry};

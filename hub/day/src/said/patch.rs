@@ -1,11 +1,11 @@
 //! A low spot is filled with gravel: needed, filled, compacted, tested, done, and never with dug soil.
 
+use contract::ToSchema;
 use earthwork::amount::{CubicFeet, SquareFeet};
 use earthwork::figure::{Figure, FigureError, can_be};
 use earthwork::gravel;
 use earthwork::length::Length;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::account::Patch;
 use crate::asked::Role;

@@ -1,7 +1,7 @@
 //! Who somebody is: a name is one person's for the day, and a phone is that person's once a supervisor on another phone says so.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
 use crate::entry::{Body, Entry};

@@ -4,8 +4,8 @@
 //! whatever phone, is that picture or is refused. That of the file from which it was reduced proves, should its owner still
 //! have it and give it to somebody, that it is the one; the hub never sees it.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::entry::{Body, Entry};

@@ -1,9 +1,9 @@
 //! A buried line is bared by hand: its depth is known there, and every trench over it is judged at once.
 
+use contract::ToSchema;
 use earthwork::length::{Length, parse};
 use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::cuts::buried::{Crossing, crossings};

@@ -1,7 +1,7 @@
 //! A supervisor puts in prices and factors: the site's own, never the hub's.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::entry::{Body, Entry};

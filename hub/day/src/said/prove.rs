@@ -1,10 +1,10 @@
 //! A second person types a target's elevations without seeing the first: then the target is proved, or both stand.
 
+use contract::ToSchema;
 use earthwork::alignment::show_station;
 use earthwork::length::{Length, parse};
 use earthwork::target::{Shape, Target as Grade};
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::asked::{By, Role};

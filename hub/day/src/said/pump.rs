@@ -4,8 +4,8 @@
 //! softer than when it was tested: soil tests and inspections of it are void ([`crate::said::void`]), and the faces over it owe an
 //! inspection made after it. What water lowered the class of the soil by stays: only an inspection picks a class.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::cuts::now::{FaceWord, InspectionWhy};

@@ -1,7 +1,7 @@
 //! A query to the engineer: what is asked, what waits for the answer, and the revision that answers it.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::call::Ending;

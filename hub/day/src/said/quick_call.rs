@@ -1,9 +1,9 @@
 //! A call by eye, without a number. It never closes a mark.
 
+use contract::ToSchema;
 use earthwork::length::Length;
 use earthwork::words::QuickWord;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
 use crate::call::{Ending, Message};

@@ -4,8 +4,8 @@
 //! inspection when it begins and again when it stops: what was looked at while it rained does not count as after it. What rain
 //! voids, both words void: see [`crate::said::void`].
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::cuts::now::{FaceWord, InspectionWhy};

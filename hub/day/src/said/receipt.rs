@@ -1,8 +1,8 @@
 //! What is known of the screens: delivered, shown, showing, hidden, lost.
 
+use contract::ToSchema;
 use earthwork::words::ScreenUnit;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Language;
 
 use crate::asked::{By, Role};

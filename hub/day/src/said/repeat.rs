@@ -1,11 +1,11 @@
 //! A reading on an accepted mark, where nobody was told to dig, is a free check of the laser.
 
+use contract::ToSchema;
 use earthwork::laser::drift::{DriftSign, REPEAT_DOUBT_FT};
 use earthwork::length::Length;
 use earthwork::slip::{Doubt, Mode};
 use earthwork::tolerance::Verdict;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::entry::{Body, Entry};
 use crate::happening::{Happening, Touches};

@@ -1,9 +1,9 @@
 //! A supervisor changes a target: the live call on the old one is withdrawn until the operator has seen it.
 
+use contract::ToSchema;
 use earthwork::target;
 use earthwork::tolerance::Tolerance;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
 use crate::call::Ending;

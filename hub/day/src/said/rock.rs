@@ -1,9 +1,9 @@
 //! Rock is met: a point on its top, with who and when, so that extra work can be measured and not argued.
 
+use contract::ToSchema;
 use earthwork::length::Length;
 use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::entry::{Body, Entry};

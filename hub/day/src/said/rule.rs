@@ -1,9 +1,9 @@
 //! What stays too close to call is ruled on by the supervisor.
 
+use contract::ToSchema;
 use earthwork::correction::{Correction, Ground, correction};
 use earthwork::tolerance::Verdict;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
 use crate::call::{Ending, Label, Message};

@@ -1,12 +1,12 @@
 //! The laser is set up, proven, restated, taken down.
 
+use contract::ToSchema;
 use earthwork::laser::drift::Drift;
 use earthwork::length::Length;
 use earthwork::level;
 use earthwork::point::Point;
 use earthwork::rod::RodReading;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::call::Ending;

@@ -1,10 +1,10 @@
 //! A question about a reading is answered: was it a slip, and was it the one that was suggested? What is asked wrongly five
 //! times in a row weighs half for the rest of the day.
 
+use contract::ToSchema;
 use earthwork::length::Length;
 use earthwork::slip::{Doubt, Hypothesis, Perhaps};
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::By;
 use crate::entry::{Body, Entry};

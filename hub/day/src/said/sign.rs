@@ -1,7 +1,7 @@
 //! The supervisor signs a closed day: a name, a drawn signature, and the end of the chain as it stood.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::entry::{Body, Entry};

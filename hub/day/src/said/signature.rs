@@ -1,7 +1,7 @@
 //! A drawn signature: a name and the strokes of a finger, small enough for the log.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::refusal::Refusal;
 

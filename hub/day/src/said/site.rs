@@ -1,7 +1,7 @@
 //! The site file becomes entries: taken the first time, shown as a difference later, revised on a supervisor's word.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::call::Ending;

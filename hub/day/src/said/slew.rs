@@ -3,10 +3,10 @@
 
 use std::f64::consts::{FRAC_PI_4, TAU};
 
+use contract::ToSchema;
 use earthwork::length::Length;
 use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Language;
 
 use crate::asked::{By, Role};

@@ -1,11 +1,11 @@
 //! The soil is tested, as its tester states it; a test belongs to an elevation and is void when the ground moves.
 
+use contract::ToSchema;
 use earthwork::amount::{CubicFeet, PoundsPerCubicFoot, PoundsPerSquareFoot};
 use earthwork::length::Length;
 use earthwork::soil::bearing;
 use earthwork::soil::density::{self, Wanted};
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::account::Test;
 use crate::asked::Role;

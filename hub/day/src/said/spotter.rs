@@ -1,7 +1,7 @@
 //! A spotter: somebody on the ground who has nothing to do but to watch one machine and what is round it. The cab names them.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
 use crate::entry::{Body, Entry};

@@ -1,8 +1,8 @@
 //! Where a machine stands, in one press from its own cab: at a mark, or still where it was.
 
+use contract::ToSchema;
 use earthwork::keep_out::PLACE_TOO_OLD_MS;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
 use crate::entry::Body;

@@ -4,8 +4,8 @@
 
 use std::collections::BTreeMap;
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::{Language, Text};
 
 use crate::asked::Role;

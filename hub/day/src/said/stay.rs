@@ -1,7 +1,7 @@
 //! Phones that stay in over the night, by a supervisor's word. In the morning each says who holds it before it says anything else.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::{Asked, By, Command, Role};
 use crate::call::Ending;

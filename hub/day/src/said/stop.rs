@@ -1,7 +1,7 @@
 //! ALL STOP from anyone in one press; lifted by a supervisor alone.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::entry::{Body, Entry};

@@ -4,11 +4,11 @@
 //! Whoever damages a pipeline tells its owner at once, and where it leaks calls 911 first (49 CFR 196.107 and 196.109). A line
 //! that nobody has drawn counts as gas until somebody knows.
 
+use contract::ToSchema;
 use earthwork::keep_out::PLACE_TOO_OLD_MS;
 use earthwork::length::Length;
 use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
 use crate::call::Ending;

@@ -3,12 +3,12 @@
 
 use std::collections::BTreeMap;
 
+use contract::ToSchema;
 use earthwork::laser::suspect::{self, Doubted, Fate, Repeat, Window};
 use earthwork::length::Length;
 use earthwork::slip::Doubt;
 use earthwork::tolerance::Verdict;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::entry::{Body, Entry};
 use crate::happening::{Happening, Touches};

@@ -1,7 +1,7 @@
 //! The locate ticket is looked at before the day begins: who has answered what, and how long it holds.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::cuts::held::HeldBy;

@@ -1,11 +1,11 @@
 //! Two tapes to a mark that the machine is about to take, so that it can be put back.
 
+use contract::ToSchema;
 use earthwork::layout::marks::{CONTROL_DOUBT_FT, HUB_DOUBT_FT, TAPE_DOUBT_FT};
 use earthwork::layout::tie::{Side, Tape, swing_tie};
 use earthwork::length::{Form, Length};
 use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::entry::{Body, Entry};

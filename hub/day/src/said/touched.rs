@@ -1,10 +1,10 @@
 //! What a revision touches: marks whose grade changes, live calls, and marks that were accepted before.
 
+use contract::ToSchema;
 use earthwork::length::Length;
 use earthwork::target::DigTo;
 use earthwork::tolerance::{Verdict, verdict};
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::site::{Mark, Site, Target};
 use crate::state::State;

@@ -1,12 +1,12 @@
 //! A line of levels over turning points: booked, closed on a benchmark, spread in equal parts; and a point of it that a
 //! supervisor takes as a benchmark. One turning point shot from two lasers says whether they agree.
 
+use contract::ToSchema;
 use earthwork::laser::transfer::transfer;
 use earthwork::length::Length;
 use earthwork::level_line::{LevelLine, LevelLineError, Turn, allowed_for_set_ups};
 use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::entry::{Body, Entry};

@@ -1,11 +1,11 @@
 //! Where a test fails, soft ground is dug out and filled again: proposed with the test, in force when a supervisor confirms it.
 
+use contract::ToSchema;
 use earthwork::alignment::StationOffset;
 use earthwork::length::Length;
 use earthwork::point::Point;
 use earthwork::target::Undercut;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::account::need::area_sf;
 use crate::asked::Role;

@@ -1,7 +1,7 @@
 //! Visitors: they say that they are on site or off it, and a supervisor chooses what they are shown.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
 use crate::entry::{Body, Entry};

@@ -10,11 +10,11 @@
 //! | a test or an inspection comes late, from before the newest word about rain, or before water was pumped out there | – | void | void |
 //! | a face comes down within 10 ft, where somebody said at which mark | void | void | void |
 
+use contract::ToSchema;
 use earthwork::length::Length;
 use earthwork::point::Point;
 use earthwork::tolerance::Verdict;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::account::Test;

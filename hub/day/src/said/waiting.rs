@@ -1,7 +1,7 @@
 //! A machine waits for something that no entry shows by itself: trucks, an attachment, a repair, a break.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
 use crate::entry::{Body, Entry};

@@ -1,8 +1,8 @@
 //! WRONG NUMBER: a reading that was taken is called wrong. Its call leaves the screen at once, before anything is typed anew,
 //! and nothing is compared or averaged with it any more.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::Role;
 use crate::call::Ending;

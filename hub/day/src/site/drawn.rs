@@ -1,8 +1,8 @@
 //! Where a target's line runs, drawn, and what to dig to along it.
 
+use contract::ToSchema;
 use earthwork::target::Drawn;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::Target;
 

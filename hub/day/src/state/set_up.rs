@@ -1,5 +1,6 @@
 //! One laser set-up as it stands: its height, its checks, what its laser's test found.
 
+use contract::ToSchema;
 use earthwork::laser::check_due::Due;
 use earthwork::laser::drift::Drift;
 use earthwork::laser::plane::SlopedLaser;
@@ -7,7 +8,6 @@ use earthwork::length::Length;
 use earthwork::level;
 use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::said::set_up::{Basis, DoubtReason, LaserSlope, Proof};
 use crate::time::Time;

@@ -2,8 +2,8 @@
 
 use std::collections::BTreeMap;
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::step::{Step, is_none};
 use crate::time::{Time, seconds};

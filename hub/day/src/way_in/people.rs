@@ -1,8 +1,8 @@
 //! The people at one machine's keep-out: who asks, was answered, or is in, longest first. Nobody here does not mean that nobody
 //! is there.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::step::is_none;
 use super::{Gate, Stage, Visit, WayIn};

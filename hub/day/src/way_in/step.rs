@@ -1,7 +1,7 @@
 //! What can happen on the way in: one struct each, in the past tense, as the log keeps it.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 #[expect(
     clippy::trivially_copy_pass_by_ref,

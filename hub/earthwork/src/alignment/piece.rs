@@ -1,7 +1,7 @@
 //! One piece of an alignment: a straight line, or an arc about a centre.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::AlignmentError;
 use crate::length::Length;

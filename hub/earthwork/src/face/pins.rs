@@ -3,8 +3,8 @@
 //! Rules of the trade (common practice): it is watched once it has opened by more than the tape can err, and people leave
 //! the face when it opens faster than 0.05 ft an hour, or twice running faster than before beyond the tape's doubt.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::FaceError;
 use crate::length::Length;

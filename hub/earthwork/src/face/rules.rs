@@ -2,8 +2,8 @@
 
 use std::sync::LazyLock;
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 mod asks;
 mod written;

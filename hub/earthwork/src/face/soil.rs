@@ -3,8 +3,8 @@
 //! After 29 CFR 1926 Subpart P, Appendix A. A class is never picked here: [`Evidence::bounds`] says which classes the
 //! finds still allow, [`Evidence::counted`] takes the weaker of what was picked and what the finds allow.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::{ExcavationRules, FaceError};
 

@@ -1,7 +1,7 @@
 //! Planes that fold: a crown sheds both ways, a valley gathers.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::GradeError;
 use crate::length::Length;

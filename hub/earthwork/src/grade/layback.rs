@@ -1,7 +1,7 @@
 //! A cut face laid back or benched: rises and runs from the toe outward.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::GradeError;
 use crate::length::Length;

@@ -3,8 +3,8 @@
 //! A vertical curve is the parabola that is tangent to both grades, half its length to each side of their
 //! point of intersection: z = z(BVC) + g₁·x + (g₂ − g₁)·x²/(2·L) (as in any route-surveying textbook).
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::GradeError;
 use crate::length::Length;

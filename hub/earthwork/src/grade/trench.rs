@@ -1,7 +1,7 @@
 //! A pipe trench: from the inverts down through the pipe's wall and the bedding to the dig.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::{Corner, GradeError, Profile};
 use crate::length::Length;

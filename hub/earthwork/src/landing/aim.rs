@@ -4,8 +4,8 @@
 //! deep one's work times its chance. The mean that costs least is worth hundredths, not tenths; with a steady hand and
 //! a machine still there it can lie above the target.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use super::{FEWEST, Landing};

@@ -5,8 +5,8 @@
 
 pub mod aim;
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::length::Length;
 use crate::tolerance::Tolerance;

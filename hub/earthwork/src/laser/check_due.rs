@@ -3,8 +3,8 @@
 //! A check costs c, a disturbed laser costs r for every hour it goes unnoticed, and is disturbed λ times an hour.
 //! Checking every T costs c/T + λ·r·T/2 an hour, least at T* = √(2c / λr) (mathematics, by setting the slope to 0).
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::{Fixed, Text};
 
 use crate::length::whole;

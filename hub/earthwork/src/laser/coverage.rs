@@ -1,7 +1,7 @@
 //! What of a run is not proven: ground farther than a reach from every proven reading, never across a step.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::length::Length;
 

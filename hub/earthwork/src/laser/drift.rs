@@ -4,8 +4,8 @@
 //! standard deviation, k = 0.5 and h = 4 (statistics textbooks' cumulative sum chart). In control, both sides
 //! together, it speaks up falsely about once in 168 residuals, which the test below measures.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::length::Length;

@@ -3,8 +3,8 @@
 //! Half the difference after a half turn, over the distance, is the slant of an axis (common practice, as for any
 //! level). Beyond 0.01 ft in 100 ft the laser goes to service; what is found feeds the doubt of every shot.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::length::Length;
 use crate::two_peg::{TwoPegError, half_turn};

@@ -4,8 +4,8 @@
 //! north. An axis that is off by ψ is wrong by distance ·
 //! grade · sin ψ across the slope (mathematics), which one check shot up or down the slope does not show.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::length::{Length, whole};

@@ -1,7 +1,7 @@
 //! What must the rod read at every mark: the sheet for the pocket, for when everything electric dies.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::length::Length;
 use crate::level::grade_rod;

@@ -5,8 +5,8 @@
 //! all of r if the laser jumped, and by its share of the time if it crept. What is acceptable in every case
 //! stands (derived from the verdict rule; common practice is to shoot everything again).
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::length::{Length, nearest};

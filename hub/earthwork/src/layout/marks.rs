@@ -4,8 +4,8 @@
 //! paint (common practice). Its doubt is the root of the parent's and the measure's squares, as
 //! independent parts add.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::length::{Form, Length};

@@ -4,8 +4,8 @@
 //! independent parts adding in squares; with three doubts of 0.02 ft and k = 1 it is 0.035 ft.
 //! It is a reminder and a number, never a word that a place is clear.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::{Fixed, Text};
 
 use super::tie::Side;

@@ -4,8 +4,8 @@
 //! B–D. For a parallelogram AC² − BD² = 4·a·b·sin θ (mathematics), θ the angle by which the corners at A and C
 //! are more than square, so B and A stay and C and D slide along their side by b·sin θ.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::{Fixed, Text};
 
 use crate::length::{Length, whole};

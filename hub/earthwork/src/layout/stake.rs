@@ -3,8 +3,8 @@
 //! C and F with the amount, OF with the distance, GRADE when there is neither, stations as 1+20.00: as the US
 //! Navy Engineering Aid training text has them under "Setting Grade Stakes" and "Offset Stakes".
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::length::{FOOT, Length, nearest};

@@ -5,8 +5,8 @@
 
 use std::collections::BTreeMap;
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::length::Length;

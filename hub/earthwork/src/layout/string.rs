@@ -1,7 +1,7 @@
 //! How far below the string is the dig: strings between batter boards, and whether their ends agree.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::length::{Form, Length, whole};

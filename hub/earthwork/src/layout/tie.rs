@@ -3,8 +3,8 @@
 //! Two circles meet in two places, mirror images across the base, so the side must be said (mathematics). The
 //! doubt of the place is σ·√2 / |sin γ|, γ the angle between the tapes at the mark (mathematics).
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::length::{Form, Length, whole};

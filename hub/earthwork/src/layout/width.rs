@@ -1,7 +1,7 @@
 //! Is it wide enough, and not too far out: widths from two edges, one of which may lie along a no-cross line.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::length::Length;

@@ -1,7 +1,7 @@
 //! Which slip would bring stray plan points on to the lot: suspected with a count, never put right.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::{FrameError, PlanNumber, PlanPoint, PlanUnit};
 use crate::length::Length;

@@ -2,8 +2,8 @@
 
 use std::fmt;
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::FrameError;
 use crate::length::{LONGEST, Length, nearest, short};

@@ -1,7 +1,7 @@
 //! What is known of a reading when it is asked whether it fits.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::Learned;
 use crate::length::Length;

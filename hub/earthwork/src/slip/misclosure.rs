@@ -1,7 +1,7 @@
 //! Why does the check shot miss: slips that would explain a misclosure, ranked.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::typed::{digits_swapped, feet_and_inches, inches_as_tenths};
 use super::{fit, likeliest};

@@ -1,7 +1,7 @@
 //! What a reading that does not fit may have been instead, likeliest first.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::candidate::{Candidate, FAR, FITS, Mode, NEAR_BY};
 use super::typed::{digits_swapped, feet_and_inches, inches_as_tenths};

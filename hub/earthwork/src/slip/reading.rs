@@ -1,7 +1,7 @@
 //! Does the reading fit: four rules that ask once, each with its reason.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::candidate::{Candidate, FAR, FITS, Mode, NEAR_BY};
 use super::perhaps::{Perhaps, perhaps};

@@ -3,8 +3,8 @@
 //! Nothing here turns blows of a rod into a pressure: that is the tester's judgement. A presumed value is a reminder
 //! with its section beside it; the site's own code and the engineer come first.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::amount::PoundsPerSquareFoot;
 use crate::figure::{Figure, FigureError, can_be};

@@ -1,7 +1,7 @@
 //! Is it compacted: dry density in percent of the laboratory's greatest, with its window of moisture.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::amount::PoundsPerCubicFoot;
 use crate::figure::{Figure, FigureError, can_be};

@@ -1,7 +1,7 @@
 //! How is a target drawn: where its line and its edges run on the plan, what to dig to along it, a face's section.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::{DigTo, OnLine, Shape, Target};
 use crate::alignment::{Alignment, StationOffset};

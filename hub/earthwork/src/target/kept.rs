@@ -1,12 +1,9 @@
 //! What a shape works out once from what was drawn, and keeps: it is never compared, written or sent.
 
-use std::borrow::Cow;
 use std::fmt;
 use std::sync::{Arc, OnceLock};
 
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
-use utoipa::openapi::{RefOr, Schema};
-use utoipa::{PartialSchema, ToSchema};
 
 use super::TargetError;
 
@@ -101,18 +98,29 @@ impl<'de, D: Drawing + Deserialize<'de>> Deserialize<'de> for Kept<D> {
     }
 }
 
-impl<D: Drawing + PartialSchema> PartialSchema for Kept<D> {
-    fn schema() -> RefOr<Schema> {
-        D::schema()
-    }
-}
+/// In the contract it is what was drawn.
+#[cfg(feature = "contract")]
+mod described {
+    use std::borrow::Cow;
 
-impl<D: Drawing + ToSchema> ToSchema for Kept<D> {
-    fn name() -> Cow<'static, str> {
-        D::name()
+    use utoipa::openapi::{RefOr, Schema};
+    use utoipa::{PartialSchema, ToSchema};
+
+    use super::{Drawing, Kept};
+
+    impl<D: Drawing + PartialSchema> PartialSchema for Kept<D> {
+        fn schema() -> RefOr<Schema> {
+            D::schema()
+        }
     }
 
-    fn schemas(schemas: &mut Vec<(String, RefOr<Schema>)>) {
-        D::schemas(schemas);
+    impl<D: Drawing + ToSchema> ToSchema for Kept<D> {
+        fn name() -> Cow<'static, str> {
+            D::name()
+        }
+
+        fn schemas(schemas: &mut Vec<(String, RefOr<Schema>)>) {
+            D::schemas(schemas);
+        }
     }
 }

@@ -1,7 +1,7 @@
 //! Targets along a line of straights and arcs: a run with its profile, a pipe trench, a face laid back or benched.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::kept::Drawing;
 use super::{DigTo, TargetError};

@@ -13,8 +13,8 @@ mod run;
 mod stack;
 mod undercut;
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::alignment::StationOffset;
 use crate::grade::{Fold, Plane, folded};

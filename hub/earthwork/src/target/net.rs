@@ -2,8 +2,8 @@
 
 use std::sync::Arc;
 
+use contract::ToSchema;
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
-use utoipa::ToSchema;
 
 use super::TargetError;
 use super::kept::Drawing;

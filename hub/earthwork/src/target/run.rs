@@ -1,7 +1,7 @@
 //! A stepped run: stations along a line, widths to both sides, one elevation from each step to the next.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::{DigTo, TargetError};
 use crate::length::{Length, whole};

@@ -1,7 +1,7 @@
 //! What lies between the drawing's elevation and the dig: layers, from the top down.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::TargetError;
 use crate::length::Length;

@@ -1,7 +1,7 @@
 //! A zone that is dug deeper than the drawing and filled again, such as soft ground that the engineer has had taken out.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::{TargetError, boundary};
 use crate::length::Length;

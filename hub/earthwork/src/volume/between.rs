@@ -3,8 +3,8 @@
 //! Where two triangles lie over each other their common part is a convex polygon, on which the difference of two
 //! planes is a plane: its prisms are exact (plane geometry; clipping by half planes).
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::{CutFill, VolumeError, prism};
 use crate::amount::SquareFeet;

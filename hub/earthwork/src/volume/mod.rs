@@ -10,8 +10,8 @@ pub mod sections;
 use std::iter::Sum;
 use std::ops::{Add, AddAssign};
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::{Fixed, Text};
 
 use crate::amount::{CubicFeet, SquareFeet};

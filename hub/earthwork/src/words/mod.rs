@@ -10,8 +10,8 @@ pub use edge::edge_text;
 
 use ::words::Language;
 use ::words::call::{by_eye, feet_and_inches, quick, too_deep, unit, word};
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::correction::{Amount, Correction, Ground, HUNDREDTH, Way};
 use crate::length::{INCH, METRE, mixed};

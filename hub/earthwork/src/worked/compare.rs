@@ -1,7 +1,7 @@
 //! Is it what was expected: within the allowance, and with the numbers to show.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::{Quantity, WorkedError};
 use crate::length::{Form, Length, parse};

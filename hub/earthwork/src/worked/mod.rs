@@ -21,9 +21,9 @@ mod shaping;
 use std::collections::BTreeMap;
 use std::fmt;
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
-use utoipa::ToSchema;
 
 use crate::length::Length;
 pub use compare::{Comparison, compare};

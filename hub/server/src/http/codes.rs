@@ -2,9 +2,9 @@
 
 use actix_web::web::{Data, Json};
 use actix_web::{get, post};
+use contract::ToSchema;
 use day::asked::Role;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::auth::{Known, OwnPage};
 use super::problem::Problem;
@@ -113,7 +113,7 @@ fn all(hub: &Hub) -> Result<Codes, Problem> {
 }
 
 /// The codes of the day.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api",
     responses((status = 200, body = Codes), (status = 401, body = Problem), (status = 403, body = Problem))
 )]
@@ -124,7 +124,7 @@ pub(crate) async fn day_codes(hub: Data<Hub>, known: Known) -> Result<Json<Codes
 }
 
 /// Takes another of the laptop's addresses into the codes.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api",
     request_body = Chosen,
     responses(

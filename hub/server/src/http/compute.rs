@@ -4,10 +4,10 @@ use std::collections::BTreeMap;
 
 use actix_web::post;
 use actix_web::web::{Data, Json};
+use contract::ToSchema;
 use earthwork::length::Form;
 use earthwork::worked::{self, Quantity};
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::auth::{Known, OwnPage};
 use super::problem::Problem;
@@ -31,7 +31,7 @@ pub struct SumDone {
 }
 
 /// Works out a sum. Nothing is entered in the log: what is decided by it is said as a reading, a mark or an edge.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api",
     request_body = Sum,
     responses(

@@ -12,7 +12,7 @@ use crate::{new_day, start, terminal};
 
 /// Opens the next day. Every phone is out and joins anew, but for those of people who may be within a keep-out and the cab there,
 /// which stay until out and released; the asker's is let in again by the cookie in the answer.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api",
     responses(
         (status = 200, body = Me, description = "The day is open, with a cookie for it"),

@@ -16,7 +16,7 @@ use crate::import::preview::{HowToRead, ImportPreview, Known as KnownSite, previ
 pub(super) const LARGEST_UPLOAD: usize = 32 * 1024 * 1024;
 
 /// What a table of points or a `LandXML` file would give on this site, with what was not understood.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api/import",
     params(HowToRead),
     request_body(content = String, content_type = "text/plain"),

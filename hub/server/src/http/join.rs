@@ -3,13 +3,13 @@
 use actix_web::http::header::{ACCEPT_LANGUAGE, LOCATION};
 use actix_web::web::{Data, Json, Path};
 use actix_web::{HttpRequest, HttpResponse, get, post};
+use contract::ToSchema;
 use day::answer::Outcome;
 use day::asked::{Asked, By, Command, Role};
 use day::chain::digest;
 use day::said;
 use earthwork::words::ScreenUnit;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Language;
 
 use super::auth::{Known, OwnPage, cookie, known};
@@ -99,7 +99,7 @@ impl Me {
 }
 
 /// What a code lets in, before anybody has come in with it.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api",
     params(("code" = String, Path, description = "The code")),
     responses(
@@ -125,7 +125,7 @@ pub(crate) async fn invitation(
 }
 
 /// Comes in. The cookie in the answer is the phone's from now on.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api",
     request_body = Joining,
     responses(
@@ -186,7 +186,7 @@ pub(crate) async fn come_in(
 }
 
 /// Who this phone is.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api",
     responses((status = 200, body = Me), (status = 401, body = Problem, description = "Not in"))
 )]

@@ -13,7 +13,7 @@ use crate::hub::Hub;
 use crate::past::{LogEntry, LogPage, Past, Sought};
 
 /// A page of the log.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api",
     params(Sought),
     responses((status = 200, body = LogPage), (status = 401, body = Problem), (status = 403, body = Problem), (status = 503, body = Problem))
@@ -31,7 +31,7 @@ pub(crate) async fn log_page(
 }
 
 /// One entry with its proof.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api",
     params(("seq" = u64, Path, description = "The entry's number")),
     responses((status = 200, body = LogEntry), (status = 401, body = Problem), (status = 403, body = Problem), (status = 404, body = Problem))
@@ -55,7 +55,7 @@ pub(crate) async fn log_entry(
 }
 
 /// The log as a table.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api",
     responses((status = 200, body = String, content_type = "text/csv"), (status = 401, body = Problem), (status = 403, body = Problem))
 )]
@@ -73,7 +73,7 @@ pub(crate) async fn log_table(hub: Data<Hub>, known: Known) -> Result<HttpRespon
 }
 
 /// The whole log as JSON Lines, its photos behind it: proves itself, and can be imported.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api",
     responses(
         (status = 200, body = String, content_type = "application/jsonl"),
@@ -90,7 +90,7 @@ pub(crate) async fn whole_log(hub: Data<Hub>, known: Known) -> Result<HttpRespon
 }
 
 /// Tries whether everything would come back: exported, taken into a scratch folder, proven there, every sheet compared.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api",
     responses(
         (status = 200, body = Restored),

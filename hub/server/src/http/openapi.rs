@@ -1,80 +1,15 @@
-//! The contract: an `OpenAPI` 3.1 document made from the handlers, served, and committed as `openapi.json`.
+//! The contract: an `OpenAPI` 3.1 document, committed as `openapi.json` and served as it is.
 
 use actix_web::{HttpResponse, get};
-use utoipa::OpenApi;
 
-use super::{codes, compute, day, import, join, log, pages, photos, pocket, review, say, site};
-use crate::report::tables::Table;
-use crate::socket;
-use show::views::ground::Ground;
-use show::views::operator::Operator;
-use show::views::sheet::Sheet;
-use show::views::supervisor::Supervisor;
-use show::views::visitor::Visitor;
+#[cfg(all(test, feature = "contract"))]
+mod described;
 
-/// Everything that the hub answers.
-#[derive(OpenApi)]
-#[openapi(
-    info(
-        title = "Rodcall",
-        description = "The hub of a crew's shared board. Lengths are whole numbers of tenth-micrometres (1 ft = 3 048 000), moments are milliseconds since 1970 on the hub's clock. A phone is known by the cookie `rodcall` that joining gives it. The socket `/api/live` speaks FromHub and FromPhone."
-    ),
-    paths(
-        pages::healthz,
-        join::invitation,
-        join::come_in,
-        join::who_am_i,
-        say::take_saying,
-        log::log_page,
-        log::log_entry,
-        log::log_table,
-        log::whole_log,
-        log::try_restore,
-        photos::bring_photo,
-        photos::photo_file,
-        pocket::pocket_sheet,
-        review::day_names,
-        review::review_of_day,
-        review::replay,
-        review::who_told,
-        review::who_told_sheet,
-        review::report_sheet,
-        review::day_table,
-        compute::compute,
-        codes::day_codes,
-        codes::choose_address,
-        day::open_next_day,
-        import::import_preview,
-        site::site_form,
-        site::site_draft,
-        site::site_change,
-        site::site_export_file,
-        document,
-        socket::live,
-    ),
-    components(schemas(
-        socket::words::FromHub,
-        socket::words::FromPhone,
-        Table,
-        Operator,
-        Ground,
-        Supervisor,
-        Sheet,
-        Visitor
-    ))
-)]
-pub struct Contract;
-
-/// The document, as it is committed and served.
-pub fn text() -> String {
-    // The document is plain data: writing it can't fail; an empty one would fail the contract's test.
-    let mut text = Contract::openapi().to_pretty_json().unwrap_or_default();
-    text.push('\n');
-    text
-}
+/// The document.
+pub const TEXT: &str = include_str!("../../openapi.json");
 
 /// This document; for everyone.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api",
     responses((status = 200, body = String, content_type = "application/json"))
 )]
@@ -82,23 +17,5 @@ pub fn text() -> String {
 pub(crate) async fn document() -> HttpResponse {
     HttpResponse::Ok()
         .content_type("application/json")
-        .body(text())
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn the_committed_contract_is_current() {
-        let path = concat!(env!("CARGO_MANIFEST_DIR"), "/openapi.json");
-        if std::env::var_os("UPDATE").is_some() {
-            std::fs::write(path, text()).unwrap();
-        }
-        let committed = std::fs::read_to_string(path).unwrap_or_default();
-        assert!(
-            committed == text(),
-            "hub/server/openapi.json is not what the handlers say: run UPDATE=1 cargo test -p rodcall openapi, then npm run types in web-ui"
-        );
-    }
+        .body(TEXT)
 }

@@ -7,8 +7,8 @@ use actix_web::http::header::{
 };
 use actix_web::web::Data;
 use actix_web::{HttpRequest, HttpResponse, get};
+use contract::ToSchema;
 use serde::Serialize;
-use utoipa::ToSchema;
 use web_ui::Asset;
 
 use super::problem::Problem;
@@ -38,7 +38,7 @@ pub struct Health {
 }
 
 /// Whether the hub is up; for everyone.
-#[utoipa::path(
+#[contract::path(
     responses(
         (status = 200, body = Health),
         (status = 503, body = Health, description = "Nothing is kept any more: start the hub again")

@@ -24,7 +24,7 @@ const PATIENCE: Duration = Duration::from_mins(2);
 const LIFE: &str = "private, max-age=31536000, immutable";
 
 /// Brings the bytes of a photo that was promised by `promise_photo`. The same again is answered in the same way.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api",
     params(("photo" = String, Path, description = "The phone's name for it, as promised")),
     request_body(content = Vec<u8>, content_type = "image/jpeg"),
@@ -105,7 +105,7 @@ async fn away<T: Send + 'static>(work: impl FnOnce() -> T + Send + 'static) -> R
 }
 
 /// A photo, by the hash of its bytes. The crew sees all, a visitor those of the runs that were chosen for them.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api",
     params(("sha256" = String, Path, description = "SHA-256 of its bytes, in lower-case hex")),
     responses(

@@ -10,7 +10,7 @@ use super::problem::Problem;
 use crate::hub::Hub;
 
 /// What the rod must read at every mark, from each set-up that stands; for the ground and the supervisor.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api",
     responses(
         (status = 200, body = Pocket),

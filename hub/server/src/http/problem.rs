@@ -5,10 +5,10 @@ use std::fmt;
 use actix_web::error::JsonPayloadError;
 use actix_web::http::StatusCode;
 use actix_web::{HttpResponse, ResponseError};
+use contract::ToSchema;
 use day::asked::Role;
 use day::refusal::Refusal;
 use serde::Serialize;
-use utoipa::ToSchema;
 use words::Text;
 
 use crate::days::DayError;

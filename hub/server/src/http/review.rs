@@ -42,7 +42,7 @@ fn paper(text: String) -> HttpResponse {
 }
 
 /// The days of the log, oldest first.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api",
     responses((status = 200, body = Vec<String>), (status = 401, body = Problem), (status = 403, body = Problem))
 )]
@@ -54,7 +54,7 @@ pub(crate) async fn day_names(hub: Data<Hub>, known: Known) -> Result<Json<Vec<S
 }
 
 /// A day afterwards.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api",
     params(WhichDay),
     responses(
@@ -77,7 +77,7 @@ pub(crate) async fn review_of_day(
 }
 
 /// What every screen showed at a moment, from the log alone.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api",
     params(WhichMoment),
     responses(
@@ -108,7 +108,7 @@ pub(crate) async fn replay(
 }
 
 /// Who told a machine to dig near a place, on each day that the question touches.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api",
     params(WhoToldQuery),
     responses(
@@ -130,7 +130,7 @@ pub(crate) async fn who_told(
 }
 
 /// The same as a sheet that prints.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api",
     params(WhoToldQuery),
     responses(
@@ -156,7 +156,7 @@ pub(crate) async fn who_told_sheet(
 }
 
 /// A sheet that prints: the day, as built, or each run for the next crew.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api",
     params(("kind" = inline(Kind), Path, description = "Which sheet"), WhichSheet),
     responses(
@@ -182,7 +182,7 @@ pub(crate) async fn report_sheet(
 }
 
 /// A day as a table, or its as-built points as `LandXML`.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api",
     params(("name" = Table, Path, description = "The name of its file"), WhichDay),
     responses(

@@ -2,11 +2,11 @@
 
 use actix_web::post;
 use actix_web::web::{Data, Json};
+use contract::ToSchema;
 use day::answer::Answer;
 use day::asked::{Asked, Command};
 use day::time::Time;
 use serde::Deserialize;
-use utoipa::ToSchema;
 
 use super::auth::{Heard, OwnPage};
 use super::problem::Problem;
@@ -32,7 +32,7 @@ pub struct Saying {
 
 /// Says something. Kept on the phone and sent again until this has been answered. From a phone that was in on this day or the
 /// day before and is out, STOP alone is taken.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api",
     request_body = Saying,
     responses(

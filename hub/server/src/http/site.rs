@@ -2,13 +2,13 @@
 
 use actix_web::web::{Data, Json, Path, block};
 use actix_web::{HttpResponse, get, post};
+use contract::ToSchema;
 use day::answer::Answer;
 use day::asked::{Asked, Command};
 use day::said::change::{ChangeSite, Retired, SiteThing, WouldChange, would};
 use day::site::Site;
 use day::time::Time;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::auth::{Known, OwnPage};
 use super::problem::Problem;
@@ -67,7 +67,7 @@ pub struct SiteSaying {
 }
 
 /// The forms of a site, and what is written in them now.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api/site",
     responses(
         (status = 200, body = SiteSheet),
@@ -87,7 +87,7 @@ pub(crate) async fn site_form(hub: Data<Hub>, known: Known) -> Result<Json<SiteS
 }
 
 /// What a draft would do: its faults beside their fields, what differs, what it touches. Nothing is changed.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api/site",
     request_body = SiteDraft,
     responses(
@@ -143,7 +143,7 @@ pub(crate) async fn site_draft(
 }
 
 /// Puts a draft in force, with its reason. The same key again gets the same answer.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api/site",
     request_body = SiteSaying,
     responses(
@@ -199,7 +199,7 @@ pub(crate) async fn site_change(
 }
 
 /// One of the site's files: `site.toml`, `surfaces.xml`, `marks.csv`. Read again, they give the same site.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api/site",
     params(("name" = String, Path, description = "The file's name")),
     responses(

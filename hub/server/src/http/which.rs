@@ -1,11 +1,11 @@
 //! Which day, moment or sheet of it a request is about.
 
+use contract::IntoParams;
 use day::time::Time;
 use earthwork::length::Length;
 use earthwork::point::Point;
 use serde::Deserialize;
 use show::review::told::WhoTold;
-use utoipa::IntoParams;
 use words::Language;
 
 /// Which day.

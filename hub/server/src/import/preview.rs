@@ -1,13 +1,13 @@
 //! What a file would give, before it is used: what was understood, what was not, and what may have happened to its
 //! numbers. Nothing is put right here: a suspicion is shown, and a person decides.
 
+use contract::{IntoParams, ToSchema};
 use earthwork::length::Length;
 use earthwork::point::Point;
 use earthwork::site_frame::{
     PlanNumber, PlanPoint, PlanUnit, Slip, Suspicion, other_foot, suspicions,
 };
 use serde::{Deserialize, Serialize};
-use utoipa::{IntoParams, ToSchema};
 use words::{Fixed, Text};
 
 use super::{Frame, OntoSite, Remark, Survey, onto_site, read};

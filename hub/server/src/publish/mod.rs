@@ -8,6 +8,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
 use bytestring::ByteString;
+use contract::ToSchema;
 use day::asked::Role;
 use day::state::State;
 use day::time::Time;
@@ -15,7 +16,6 @@ use serde::Serialize;
 use show::views;
 use show::views::parts::{Alike, Due, Part};
 use tokio::sync::watch;
-use utoipa::ToSchema;
 
 use newest::Newest;
 pub use show::board::{Board, Gone, Phone};

@@ -26,12 +26,12 @@ pub mod tables;
 mod who_told;
 
 use clap::ValueEnum;
+use contract::ToSchema;
 use serde::Deserialize;
 use show::review::hand_over::hand_over;
 use show::review::review;
 use show::review::told::Told;
 use show::views::papers::photos;
-use utoipa::ToSchema;
 use words::Language;
 
 use crate::days::KeptDay;

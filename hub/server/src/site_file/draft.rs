@@ -1,12 +1,12 @@
 //! Drafts of a phone's form, read as the site file is read: every fault comes back with the field that it is about.
 
+use contract::ToSchema;
 use day::said::change::SiteThing;
 use day::site::Site;
 use day::site_faults::SiteFault;
 use earthwork::target::{KeptNet, Shape};
 use indexmap::IndexMap;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use super::fields::Fields;

@@ -2,8 +2,8 @@
 //! reader of drafts reads it; a test holds the two together.
 
 use ::words::{Fixed, Language, Text};
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 /// What a form is of.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, ToSchema)]

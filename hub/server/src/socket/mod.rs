@@ -34,7 +34,7 @@ const PING_EVERY: u32 = 5;
 const WORDS_IN_A_BEAT: u32 = 60;
 
 /// The socket of one screen.
-#[utoipa::path(
+#[contract::path(
     context_path = "/api",
     responses(
         (status = 101, body = FromHub, description = "Speaks FromHub and hears FromPhone from now on"),

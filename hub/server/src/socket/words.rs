@@ -2,11 +2,11 @@
 
 use std::collections::BTreeMap;
 
+use contract::ToSchema;
 use day::said::receipt::CabPage;
 use day::time::Time;
 use serde::{Deserialize, Serialize};
 use serde_json::{Map, Value};
-use utoipa::ToSchema;
 
 use crate::publish::UnkeptStop;
 

@@ -2,8 +2,8 @@
 
 use std::collections::BTreeMap;
 
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use contract::ToSchema;
+use serde::Serialize;
 
 use super::Day;
 use day::call::{CallState, Ending};
@@ -13,7 +13,7 @@ use day::time::Time;
 use words::Text;
 
 /// A call's way.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct CallHistory {
     /// Its number: the entry that sent it.
     pub call: u64,

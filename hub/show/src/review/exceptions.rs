@@ -1,9 +1,9 @@
 //! What was out of the ordinary on a day, and what changed in the site: picked out of the log.
 
+use contract::ToSchema;
 use earthwork::layout::no_cross::Standing;
 use earthwork::level::Check;
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use serde::Serialize;
 
 use super::Sentence;
 use day::call::Ending;
@@ -11,7 +11,7 @@ use day::entry::{Body, Entry};
 use day::said::receipt::ScreenNotice;
 
 /// An entry that was out of the ordinary.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
 pub struct Noted {
     /// What kind of thing.
     pub kind: NotedKind,
@@ -20,7 +20,7 @@ pub struct Noted {
 }
 
 /// What kind of thing was out of the ordinary.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, ToSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum NotedKind {
     /// Somebody may have been near a machine that moved: an ALL STOP, an entry without an answer, a release refused, a line crossed.

@@ -1,10 +1,10 @@
 //! The sheet of a run for the next crew: dig-to and got at each station, gravel needed, step faces, marks still standing.
 
+use contract::ToSchema;
 use earthwork::length::Length;
 use earthwork::target::{DigTo, ProfilePoint, Shape};
 use earthwork::tolerance::{Tolerance, Verdict};
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use serde::Serialize;
 
 use super::Day;
 use day::built::{self, BuiltMark};
@@ -13,7 +13,7 @@ use day::said::marks::{LaidFrom, Paint};
 use day::site::{Site, Target};
 
 /// A run's sheet.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct HandOver {
     /// The target.
     pub target: String,
@@ -42,7 +42,7 @@ pub struct HandOver {
 }
 
 /// A mark of the run.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct HandOverStation {
     /// The mark.
     pub mark: String,
@@ -64,7 +64,7 @@ pub struct HandOverStation {
 }
 
 /// A step of the run.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct HandOverStep {
     /// The station of its face.
     pub station: Length,

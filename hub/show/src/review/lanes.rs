@@ -2,8 +2,8 @@
 
 use std::collections::BTreeMap;
 
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use contract::ToSchema;
+use serde::Serialize;
 
 use day::account::meter::Doing;
 use day::asked::Role;
@@ -13,7 +13,7 @@ use day::time::Time;
 use day::way_in::Stage;
 
 /// One lane.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct Lane {
     /// Of what.
     pub of: LaneOf,
@@ -22,7 +22,7 @@ pub struct Lane {
 }
 
 /// Whose lane it is.
-#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, ToSchema)]
 #[serde(tag = "kind", content = "name", rename_all = "snake_case")]
 pub enum LaneOf {
     /// A machine, by what it did.
@@ -36,7 +36,7 @@ pub enum LaneOf {
 }
 
 /// A span of a lane.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct LaneSpan {
     /// From.
     pub from: Time,
@@ -47,7 +47,7 @@ pub struct LaneSpan {
 }
 
 /// What a lane shows.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum LaneWhat {
     /// A machine does something.

@@ -2,10 +2,10 @@
 
 use std::collections::BTreeMap;
 
+use contract::ToSchema;
 use earthwork::length::Length;
 use earthwork::tolerance::Verdict;
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use serde::Serialize;
 
 use super::{Day, Sentence};
 use day::entry::{Body, Entry};
@@ -13,7 +13,7 @@ use day::said::reading::Reading;
 use day::time::Time;
 
 /// A mark's history.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct MarkHistory {
     /// The mark, or the name under which a place is kept.
     pub mark: String,
@@ -24,7 +24,7 @@ pub struct MarkHistory {
 }
 
 /// A reading of a mark.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct MarkReading {
     /// Its entry.
     pub seq: u64,
@@ -51,7 +51,7 @@ pub struct MarkReading {
 }
 
 /// What became of a reading.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, ToSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum Became {
     /// Taken.

@@ -27,8 +27,8 @@ mod tests;
 
 use std::collections::BTreeMap;
 
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use contract::ToSchema;
+use serde::Serialize;
 
 use crate::tell::tell;
 use crate::views::account::{self, Account, next};
@@ -101,7 +101,7 @@ impl<'a> Day<'a> {
 }
 
 /// An entry as a sentence, and where to find it.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
 pub struct Sentence {
     /// The entry.
     pub seq: u64,
@@ -136,7 +136,7 @@ impl Sentence {
 }
 
 /// Everything that a supervisor looks at afterwards.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 #[schema(as = ReviewView)]
 pub struct Review {
     /// The job.

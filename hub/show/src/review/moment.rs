@@ -2,9 +2,9 @@
 
 use std::collections::BTreeMap;
 
+use contract::ToSchema;
 use earthwork::words::ScreenUnit;
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use serde::Serialize;
 use words::Language;
 
 use super::Sentence;
@@ -20,7 +20,7 @@ use day::time::Time;
 
 /// What every screen showed once an entry was taken. A screen that was hidden or lost shows in its machine's card: its page
 /// had removed the number by itself.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct Moment {
     /// The entry.
     pub said: Sentence,
@@ -39,7 +39,7 @@ pub struct Moment {
 }
 
 /// A phone as it was: its page showed in this language and unit.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct PhoneThen {
     /// The device.
     pub device: String,

@@ -1,9 +1,9 @@
 //! What happened to each laser: its backsight, its checks, what was measured with it, what was in doubt.
 
+use contract::ToSchema;
 use earthwork::length::Length;
 use earthwork::level::Check;
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use serde::Serialize;
 
 use super::{Day, Sentence};
 use day::entry::{Body, Entry};
@@ -13,7 +13,7 @@ use day::state::SetUpState;
 use day::time::Time;
 
 /// A set-up of the day.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct SetUpHistory {
     /// Its name.
     pub set_up: String,
@@ -44,7 +44,7 @@ pub struct SetUpHistory {
 }
 
 /// A check shot.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct CheckMade {
     /// Its entry.
     pub seq: u64,

@@ -1,8 +1,8 @@
 //! A call as every screen shows it, with its text in each language and unit.
 
+use contract::ToSchema;
 use earthwork::words::CallText;
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use serde::Serialize;
 
 use day::call::{CallState, Label, Message, Reminder};
 use day::cuts::depth::DepthWarning;
@@ -12,7 +12,7 @@ use day::state::{Call, State};
 use day::time::Time;
 
 /// A call as the screens show it.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct CallView {
     /// Its number: the sequence number of the entry that sent it.
     pub id: u64,

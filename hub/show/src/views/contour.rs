@@ -1,17 +1,17 @@
 //! A walked contour: how far off level it was walked, and the arc that fits it.
 
+use contract::ToSchema;
 use earthwork::alignment::{FittedArc, fit_arc};
 use earthwork::length::Length;
 use earthwork::point::Point;
 use earthwork::target::Shape;
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use serde::Serialize;
 
 use day::last::{self, StillCounts};
 use day::state::State;
 
 /// A walked contour.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
 pub struct ContourCard {
     /// The target.
     pub target: String,

@@ -1,9 +1,9 @@
 //! Cards of faces, buried lines and tickets: what is known, what is owed, what holds work back.
 
+use contract::ToSchema;
 use earthwork::face::{self, Lowered, Material, RuleReminder, SoilClass, Strength};
 use earthwork::length::Length;
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use serde::Serialize;
 
 use day::cuts::buried::{Crossing, crossings};
 use day::cuts::daylight::DaylightFound;
@@ -21,7 +21,7 @@ use day::time::Time;
 const USUAL_PCF: f64 = 120.0;
 
 /// Cuts and what is buried, as a page shows them.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize, ToSchema)]
 pub struct CutsCard {
     /// The rules in force, by name; empty when the site has no cut.
     pub rules: String,
@@ -45,7 +45,7 @@ pub struct CutsCard {
 }
 
 /// A face or a trench.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct FaceCard {
     /// Its name.
     pub id: String,
@@ -90,7 +90,7 @@ pub struct FaceCard {
 }
 
 /// Ladders along a trench.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, ToSchema)]
 pub struct LaddersCard {
     /// How many.
     pub many: u32,
@@ -99,7 +99,7 @@ pub struct LaddersCard {
 }
 
 /// A bench.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, ToSchema)]
 pub struct BenchCard {
     /// Up.
     pub rise: Length,
@@ -108,7 +108,7 @@ pub struct BenchCard {
 }
 
 /// How it stands with the inspection.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum InspectionCard {
     /// Signed today, and nothing since asks for another.
@@ -135,7 +135,7 @@ pub enum InspectionCard {
 }
 
 /// A pair of pins.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct PinCard {
     /// The pins.
     pub pins: String,
@@ -144,7 +144,7 @@ pub struct PinCard {
 }
 
 /// How a face stands at a crest mark.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct CrestCard {
     /// The mark.
     pub mark: String,
@@ -163,7 +163,7 @@ pub struct CrestCard {
 }
 
 /// For the engineer alone: textbooks' figures with what they assume. No permission.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct EngineerCard {
     /// Critical height of a dry vertical face in one soil by its measured strength, feet; none without a strength. The most
     /// hopeful one: the soil whole up to the top.
@@ -181,7 +181,7 @@ pub struct EngineerCard {
 }
 
 /// A buried line.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct UtilityCard {
     /// The line.
     pub utility: Utility,
@@ -192,7 +192,7 @@ pub struct UtilityCard {
 }
 
 /// A locate ticket.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
 pub struct TicketCard {
     /// Its number.
     pub id: String,

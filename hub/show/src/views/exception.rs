@@ -1,8 +1,8 @@
 //! One thing that needs somebody on site, of every kind that there is.
 
+use contract::ToSchema;
 use earthwork::length::Length;
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use serde::Serialize;
 
 use crate::views::cuts::TicketCard;
 use day::cuts::buried::Crossing;
@@ -14,7 +14,7 @@ use day::said::struck::StruckCard;
 use day::time::Time;
 
 /// One thing that needs somebody, with one action.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct Exception {
     /// Since when.
     pub since: Time,
@@ -23,7 +23,7 @@ pub struct Exception {
 }
 
 /// What needs somebody.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum ExceptionKind {
     /// A machine is stopped: lift it when the reason is gone.

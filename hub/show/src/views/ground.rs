@@ -1,10 +1,10 @@
 //! The ground person's screen: the machines, the laser, the last reading on each mark, what the rod must read.
 
+use contract::ToSchema;
 use earthwork::length::Length;
 use earthwork::level;
 use earthwork::uncertainty::DoubtParts;
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use serde::Serialize;
 
 use crate::views::account::{self, GroundAccount};
 use crate::views::cuts::{self, CutsCard};
@@ -24,7 +24,7 @@ use day::state::{SetUp, State};
 use day::time::Time;
 
 /// What the ground phones show; the same for all of them.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 #[schema(as = GroundView)]
 pub struct Ground {
     /// The job.
@@ -64,7 +64,7 @@ pub struct Ground {
 }
 
 /// What a shot at a mark would take: enough for the page to say the call before it is sent.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct Shot {
     /// The mark.
     pub mark: String,

@@ -1,9 +1,9 @@
 //! The cards of laser set-ups and of what failed checks put in doubt, for the ground person and the supervisor.
 
+use contract::ToSchema;
 use earthwork::laser::check_due::Due;
 use earthwork::length::Length;
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use serde::Serialize;
 
 use crate::views::parts::Named;
 use day::said::check_due;
@@ -13,7 +13,7 @@ use day::state::{CheckCard, SetUp, SetUpState, State, TestedLaser};
 use day::time::Time;
 
 /// A laser set-up.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct SetUpCard {
     /// Its name, such as `S1`.
     pub id: String,
@@ -48,7 +48,7 @@ pub struct SetUpCard {
 }
 
 /// A check of the laser that is due. The cab is never told.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct DueCard {
     /// Why.
     pub why: Due,
@@ -57,7 +57,7 @@ pub struct DueCard {
 }
 
 /// What a failed check or a bump put in doubt.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct SuspectCard {
     /// Which set-up.
     pub set_up: String,

@@ -1,9 +1,9 @@
 //! A machine's card, for the ground person and the supervisor.
 
+use contract::ToSchema;
 use earthwork::keep_out::{PLACE_TOO_OLD_MS, keep_out_radius};
 use earthwork::length::Length;
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use serde::Serialize;
 
 use crate::views::call::{self, CallView};
 use crate::views::parts::Named;
@@ -20,7 +20,7 @@ use day::state::{Cab, Screen, State};
 use day::time::Time;
 
 /// A machine as the ground person and the supervisor see it.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct MachineCard {
     /// The machine.
     pub id: String,
@@ -74,7 +74,7 @@ pub struct MachineCard {
 }
 
 /// Whether anyone can see what is called.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum ScreenCard {
     /// No phone has joined for this machine.

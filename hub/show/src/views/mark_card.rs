@@ -1,9 +1,9 @@
 //! The card of the last reading on a mark, for the ground person, the supervisor and a visitor.
 
+use contract::ToSchema;
 use earthwork::length::Length;
 use earthwork::tolerance::Verdict;
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use serde::Serialize;
 
 use crate::views::parts::Each;
 use day::built;
@@ -14,7 +14,7 @@ use day::state::State;
 use day::time::Time;
 
 /// The last reading on a mark.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct MarkCard {
     /// The mark.
     pub id: String,

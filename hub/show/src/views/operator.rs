@@ -1,8 +1,8 @@
 //! The cab's screen: one call, or why there is none.
 
+use contract::ToSchema;
 use earthwork::length::Length;
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use serde::Serialize;
 
 use crate::views::call::{self, CallView};
 use crate::views::parts::screen;
@@ -27,7 +27,7 @@ use day::time::Time;
 const NEAR_BAND: Length = Length::from_hundredths_of_a_foot(1_500);
 
 /// What one machine's screen shows.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 #[schema(as = OperatorView)]
 pub struct Operator {
     /// The job.
@@ -77,7 +77,7 @@ pub struct Operator {
 }
 
 /// A face that was left.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct FaceStrip {
     /// Which.
     pub zone: String,
@@ -92,7 +92,7 @@ pub struct FaceStrip {
 }
 
 /// What fills the cab's screen. Anything but a live call shows no number.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum CabScreen {
     /// Stand still, bucket down. Only a supervisor lifts it.

@@ -1,7 +1,7 @@
 //! Inspections, queries and photos as the pages show them.
 
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use contract::ToSchema;
+use serde::Serialize;
 
 use day::record::{Inspection, Photo, Query};
 use day::said::inspection::{Inspected, InspectionAsked};
@@ -12,7 +12,7 @@ use day::time::Time;
 use words::Text;
 
 /// An inspection.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct InspectedCard {
     /// Its number, for `inspect` and `sign_inspection`.
     pub inspection: u64,
@@ -29,7 +29,7 @@ pub struct InspectedCard {
 }
 
 /// Why an inspection does not count any more.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct VoidCard {
     /// Since when.
     pub at: Time,
@@ -41,7 +41,7 @@ pub struct VoidCard {
 }
 
 /// A query to the engineer.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct QueryCard {
     /// What is asked.
     pub asked: QueryOpened,
@@ -56,7 +56,7 @@ pub struct QueryCard {
 }
 
 /// A photo.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct PhotoCard {
     /// The phone's name for it.
     pub photo: String,

@@ -1,12 +1,12 @@
 //! The sheet for the pocket: what the rod must read at every mark, printed for when everything electric dies.
 
+use contract::ToSchema;
 use earthwork::laser::pocket_sheet;
 use earthwork::laser::pocket_sheet::Shot;
 use earthwork::length::Length;
 use earthwork::target::DigTo;
 use earthwork::tolerance::Tolerance;
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use serde::Serialize;
 
 use day::said::reading::StepSide;
 use day::site::{Mark, Site};
@@ -15,7 +15,7 @@ use day::state::{SetUp, State};
 use day::time::Time;
 
 /// A sheet for each set-up that stands. It is void when its set-up is taken down or a revision in it is not the newest.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 #[schema(as = PocketSheets)]
 pub struct Pocket {
     /// The job.
@@ -31,7 +31,7 @@ pub struct Pocket {
 }
 
 /// What the rod must read from one set-up.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct PocketSheet {
     /// The set-up.
     pub set_up: String,
@@ -50,7 +50,7 @@ pub struct PocketSheet {
 }
 
 /// A mark on the sheet.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct PocketRow {
     /// The mark.
     pub mark: String,

@@ -1,7 +1,7 @@
 //! The record of the day as the supervisor sees it: what is missing before the close, who signed, visitors, papers.
 
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use contract::ToSchema;
+use serde::Serialize;
 
 use crate::views::exception::{Exception, ExceptionKind};
 use crate::views::papers::{
@@ -19,7 +19,7 @@ use day::state::State;
 use day::time::Time;
 
 /// Everything that belongs to the record.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct RecordCard {
     /// How the day was closed; none while it is open.
     pub closed: Option<ClosedCard>,
@@ -48,7 +48,7 @@ pub struct RecordCard {
 }
 
 /// How the day was closed.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct ClosedCard {
     /// When.
     pub at: Time,
@@ -59,7 +59,7 @@ pub struct ClosedCard {
 }
 
 /// How the day was signed.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct SignedCard {
     /// The entry.
     pub entry: u64,
@@ -70,7 +70,7 @@ pub struct SignedCard {
 }
 
 /// An amendment.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct AmendedCard {
     /// When.
     pub at: Time,
@@ -85,7 +85,7 @@ pub struct AmendedCard {
 }
 
 /// A note.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct NoteCard {
     /// Its entry.
     pub entry: u64,
@@ -100,7 +100,7 @@ pub struct NoteCard {
 }
 
 /// A visitor.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct VisitorCard {
     /// Who.
     pub person: String,
@@ -115,7 +115,7 @@ pub struct VisitorCard {
 }
 
 /// A phone that remembers what the log does not hold.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct MismatchCard {
     /// When it came.
     pub at: Time,

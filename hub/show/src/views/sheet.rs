@@ -1,12 +1,12 @@
 //! The day's sheet: what changes seldom. Marks with their dig-to, targets with every layer, rods, benchmarks.
 
+use contract::ToSchema;
 use earthwork::length::Length;
 use earthwork::point::Point;
 use earthwork::rod::Rod;
 use earthwork::target::DigTo;
 use earthwork::tolerance::Tolerance;
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use serde::Serialize;
 
 use crate::views::parts::{Named, screen};
 use day::cuts::plan::{FaceZone, OverheadLine, Pile, Structure, Ticket, Utility};
@@ -19,7 +19,7 @@ use day::state::State;
 use words::Text;
 
 /// What a phone keeps for the day.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 #[schema(as = SheetView)]
 pub struct Sheet {
     /// The job.
@@ -59,7 +59,7 @@ pub struct Sheet {
 }
 
 /// A face or a trench on the plan.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct SheetFace {
     /// Its name.
     pub id: String,
@@ -72,7 +72,7 @@ pub struct SheetFace {
 }
 
 /// A mark with what it asks for.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct SheetMark {
     /// Its name.
     pub id: String,

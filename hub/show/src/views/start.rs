@@ -1,13 +1,13 @@
 //! The start of a day as every page shows it: what was looked at, and whether it is READY.
 
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use contract::ToSchema;
+use serde::Serialize;
 
 use day::said::start_checks::{CheckSaid, ReadyBy, START_CHECKS, StartCheck, before};
 use day::state::State;
 
 /// The start of the day.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct StartCard {
     /// Each check, in the order in which they are gone through.
     pub checks: Vec<StartCheckCard>,
@@ -17,7 +17,7 @@ pub struct StartCard {
 }
 
 /// One check.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct StartCheckCard {
     /// Which.
     pub check: StartCheck,

@@ -1,8 +1,8 @@
 //! The supervisor's screen: cards of machines and lasers, exceptions oldest first, people, what the hub knows of itself.
 
+use contract::ToSchema;
 use earthwork::length::Length;
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use serde::Serialize;
 
 use crate::views::account::{self, Account};
 use crate::views::exception::Exception;
@@ -27,7 +27,7 @@ use day::state::{PendingChange, State};
 use day::time::Time;
 
 /// What the supervisor's page shows.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 #[schema(as = SupervisorView)]
 pub struct Supervisor {
     /// The job.
@@ -82,7 +82,7 @@ pub struct Supervisor {
 }
 
 /// A line of levels that closes.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct LevelsCard {
     /// Its entry, for `add_benchmark`.
     pub entry: u64,
@@ -91,7 +91,7 @@ pub struct LevelsCard {
 }
 
 /// How the questions about readings came out.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, ToSchema)]
 pub struct QuestionsCard {
     /// Asked.
     pub asked: u32,
@@ -104,7 +104,7 @@ pub struct QuestionsCard {
 }
 
 /// Someone who has joined.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct PersonCard {
     /// The device.
     pub device: String,
@@ -128,7 +128,7 @@ pub struct PersonCard {
 }
 
 /// A changed site file.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct SiteChangeCard {
     /// The digest to confirm.
     pub digest: String,
@@ -145,7 +145,7 @@ pub struct SiteChangeCard {
 }
 
 /// An aim in force.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct AimCard {
     /// The mark or target.
     pub on: String,

@@ -1,7 +1,7 @@
 //! A visitor's screen: the runs that a supervisor chose for them, each with what proves it. Nothing on it can be changed.
 
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use contract::ToSchema;
+use serde::Serialize;
 
 use crate::views::mark_card::{self, MarkCard};
 use crate::views::operator::{self, FaceStrip};
@@ -21,7 +21,7 @@ use day::state::{SetUp, State};
 use day::time::Time;
 
 /// What a visitor's page shows.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 #[schema(as = VisitorView)]
 pub struct Visitor {
     /// The job.
@@ -46,7 +46,7 @@ pub struct Visitor {
 }
 
 /// A run with what proves it.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct VisitorRun {
     /// The target.
     pub target: Target,
@@ -69,7 +69,7 @@ pub struct VisitorRun {
 }
 
 /// What proves a laser set-up.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 #[schema(as = VisitorLaser)]
 pub struct LaserProof {
     /// The set-up.

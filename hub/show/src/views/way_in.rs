@@ -1,7 +1,7 @@
 //! The way into one machine's keep-out as every screen shows it: who asks, who is in, whose link is gone.
 
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use contract::ToSchema;
+use serde::Serialize;
 
 use day::site::Site;
 use day::state::State;
@@ -10,7 +10,7 @@ use day::way_in::people::{EntryCard, at as people_at, of_gate};
 use day::way_in::{Gate, Phase};
 
 /// One machine's keep-out.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct WayInCard {
     /// What the cab has to show; anything but `working` is STOP.
     pub phase: Phase,
@@ -25,7 +25,7 @@ pub struct WayInCard {
 }
 
 /// Somebody for whom another phone has said OUT.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct ToldOutCard {
     /// The visit, for the presses about it.
     pub visit: String,
@@ -35,7 +35,7 @@ pub struct ToldOutCard {
 }
 
 /// Another machine, for an operator who goes there on foot.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct OnFootCard {
     /// The machine.
     pub machine: String,
@@ -48,7 +48,7 @@ pub struct OnFootCard {
 }
 
 /// A machine's keep-out with somebody in, for the supervisor: also of a machine that the site has no more.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct InsideCard {
     /// The machine.
     pub machine: String,

@@ -1,7 +1,7 @@
 //! What the cab answers: got it, come and look, can't.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::{ended, live};
 use crate::asked::{By, Role};

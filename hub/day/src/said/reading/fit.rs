@@ -1,11 +1,11 @@
 //! Does a reading fit what is known of its mark? What does not fit is asked about once; what fits may be averaged.
 
+use contract::ToSchema;
 use earthwork::length::Length;
 use earthwork::rod::Rod;
 use earthwork::slip::{self, Candidate, Earlier, Mode, Neighbour};
 use earthwork::tolerance::Verdict;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::shot::{MOST_SHOTS, Shot};
 use super::{Judged, Question, StepSide, TakeReading};

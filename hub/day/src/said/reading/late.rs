@@ -1,7 +1,7 @@
 //! A reading that came late is kept and never shown.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::{Reading, TakeReading};
 use crate::entry::Entry;

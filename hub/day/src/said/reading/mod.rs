@@ -1,11 +1,11 @@
 //! One rod value at one mark becomes a correction, a question, a spot elevation, or a late line in the log.
 
+use contract::ToSchema;
 use earthwork::length::Length;
 use earthwork::slip::Mode;
 use earthwork::tolerance::Verdict;
 use earthwork::uncertainty::Care;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use crate::asked::{By, Role};
 use crate::cuts::held;

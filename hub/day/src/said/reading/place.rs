@@ -3,6 +3,7 @@
 //! The computed place and its doubt are kept with the reading. On a slope, a place in doubt is an elevation in
 //! doubt: how much the target changes over the place's doubt goes into the guard band.
 
+use contract::ToSchema;
 use earthwork::alignment::{StationOffset, show_station};
 use earthwork::layout::tie::{Side, Tape, paced_between, swing_tie};
 use earthwork::length::{Form, Length};
@@ -10,7 +11,6 @@ use earthwork::point::Point;
 use earthwork::target::DigTo;
 use earthwork::uncertainty::Surface;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 use words::Text;
 
 use super::TakeReading;

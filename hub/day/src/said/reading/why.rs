@@ -1,9 +1,9 @@
 //! Why a reading does not become a call at once: it stays a spot elevation, or a question comes first.
 
+use contract::ToSchema;
 use earthwork::length::Length;
 use earthwork::slip::Doubt;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 /// Why a reading has no call.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]

@@ -1,8 +1,8 @@
 //! A site with one benchmark: it is levelled again from a changed height, or each call says ONE BENCHMARK.
 
+use contract::ToSchema;
 use earthwork::level;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::{Basis, Proof, SetUpProven, benchmark, rod_value, sloped, standing};
 use crate::asked::Role;

@@ -1,11 +1,11 @@
 //! A sloped laser: its plane rises so much to the east and to the north, and only benchmarks that do not lie in one line
 //! with it show a turned axis.
 
+use contract::ToSchema;
 use earthwork::laser::plane::SlopedLaser;
 use earthwork::length::Length;
 use earthwork::point::Point;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::{Basis, benchmark};
 use crate::refusal::Refusal;

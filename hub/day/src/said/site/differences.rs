@@ -1,9 +1,9 @@
 //! What differs between two site files, thing by thing, in words that a supervisor reads.
 
+use contract::ToSchema;
 use earthwork::length::{Form, Length};
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
-use utoipa::ToSchema;
 
 use crate::site::{Site, Target};
 

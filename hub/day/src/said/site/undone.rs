@@ -1,7 +1,7 @@
 //! What pages changed since the file in force: another file that says otherwise undoes it, and says so before it is in force.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::{SiteDifference, compare};
 use crate::asked::Asked;

@@ -1,7 +1,7 @@
 //! The operator answers: BUCKET DOWN, WAIT, no; and releases the machine when nobody is in.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::{age_ms, entered, refused};
 use crate::asked::{By, Role};

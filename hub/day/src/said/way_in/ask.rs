@@ -1,7 +1,7 @@
 //! Somebody asks to come in, or takes the ask back.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::{concerned, entered, few, named, refused};
 use crate::asked::{By, Role};

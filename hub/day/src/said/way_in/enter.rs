@@ -1,7 +1,7 @@
 //! Somebody goes in, comes out, or is seen out by somebody else. An entry is never refused: what has happened is kept.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::ask::who;
 use super::{LED_AT_MOST, concerned, entered, named, refused};

@@ -1,7 +1,7 @@
 //! What the hub notices by itself: a phone's link, its own new start, an ask that nobody has answered.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::entered;
 use crate::asked::Role;

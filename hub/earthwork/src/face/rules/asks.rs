@@ -1,7 +1,7 @@
 //! Which cuts a rule binds, and what the rules ask that no reading shows.
 
+use contract::ToSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 use super::ExcavationRules;
 use crate::length::Length;

@@ -1,10 +1,10 @@
 //! A day as tables for a spreadsheet, its as-built points as `LandXML`, its marks as `GeoJSON`. Feet as numbers, exact; moments in the laptop's zone.
 
+use contract::ToSchema;
 use earthwork::length::{Form, Length};
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 use show::review::{Review, review};
-use utoipa::ToSchema;
 
 use crate::days::KeptDay;
 use crate::export::harmless;

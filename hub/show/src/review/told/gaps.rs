@@ -1,7 +1,7 @@
 //! What the log does not say about a place and a time. A page that hides its gaps proves nothing.
 
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use contract::ToSchema;
+use serde::Serialize;
 
 use super::{NEAR, ToldPage, checked};
 use crate::review::Day;
@@ -16,7 +16,7 @@ use words::Text;
 const LONGEST_QUIET_MS: i64 = minutes(30);
 
 /// Something that the log does not say.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
 pub struct Gap {
     /// From when, when it is a stretch of time.
     pub from: Option<Time>,

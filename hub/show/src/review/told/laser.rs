@@ -2,9 +2,9 @@
 
 use std::collections::BTreeMap;
 
+use contract::ToSchema;
 use earthwork::level::Check;
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use serde::Serialize;
 
 use crate::review::Day;
 use crate::review::calls::CallHistory;
@@ -13,7 +13,7 @@ use day::said::suspect::SuspectMark;
 use day::time::Time;
 
 /// What stands behind a set-up while some calls rested on it.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct LaserProof {
     /// The set-up.
     pub set_up: String,

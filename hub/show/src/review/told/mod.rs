@@ -2,12 +2,12 @@
 
 use std::collections::BTreeSet;
 
+use contract::ToSchema;
 use earthwork::layout::no_cross::LineShot;
 use earthwork::length::Length;
 use earthwork::point::Point;
 use earthwork::target::DigTo;
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use serde::Serialize;
 
 use super::calls::{CallHistory, calls};
 use super::{Day, Sentence};
@@ -32,7 +32,7 @@ pub const NEAR: Length = Length::from_hundredths_of_a_foot(500);
 const LINE_NEAR: Length = Length::from_hundredths_of_a_foot(1_500);
 
 /// The question.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct WhoTold {
     /// The machine.
     pub machine: String,
@@ -45,7 +45,7 @@ pub struct WhoTold {
 }
 
 /// The answer.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct ToldPage {
     /// The job.
     pub site: String,
@@ -83,7 +83,7 @@ pub struct ToldPage {
 }
 
 /// The answer over time, one page for each day that the question touches.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 #[schema(as = ToldDays)]
 pub struct Told {
     /// What was asked.
@@ -93,7 +93,7 @@ pub struct Told {
 }
 
 /// A mark within reach.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct NearMark {
     /// The mark.
     pub mark: String,
@@ -110,7 +110,7 @@ pub struct NearMark {
 }
 
 /// A target of marks within reach.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct NearTarget {
     /// The target.
     pub target: String,
@@ -127,7 +127,7 @@ pub struct NearTarget {
 }
 
 /// A line that nobody may cross.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct NearLine {
     /// The line.
     pub line: String,
@@ -136,7 +136,7 @@ pub struct NearLine {
 }
 
 /// A tape from a line to the edge of the cut.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct EdgeTaped {
     /// The line.
     pub line: String,

@@ -1,15 +1,15 @@
 //! Gravel before the pit closes: the mean, what is enough nine times in ten, loads, orders, what came, what is short.
 
+use contract::ToSchema;
 use earthwork::gravel;
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use serde::Serialize;
 
 use day::account::need;
 use day::said::load::Way;
 use day::state::State;
 
 /// How much gravel.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct GravelCard {
     /// As drawn, rammed, in cubic yards.
     pub nominal_cy: f64,

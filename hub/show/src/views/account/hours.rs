@@ -2,16 +2,16 @@
 
 use std::collections::BTreeMap;
 
+use contract::ToSchema;
 use earthwork::cost;
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use serde::Serialize;
 
 use day::account::meter::{Doing, Span};
 use day::said::load::Way;
 use day::state::State;
 
 /// One machine's day.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct MachineHours {
     /// The machine.
     pub machine: String,
@@ -24,7 +24,7 @@ pub struct MachineHours {
 }
 
 /// How long a machine did something.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct DoingSum {
     /// What.
     pub doing: Doing,
@@ -35,7 +35,7 @@ pub struct DoingSum {
 }
 
 /// What the day and the job cost, as far as rates are known.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize, ToSchema)]
 pub struct CostCard {
     /// The day, line by line.
     pub lines: Vec<CostLine>,
@@ -50,7 +50,7 @@ pub struct CostCard {
 }
 
 /// A line of the cost.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct CostLine {
     /// What for.
     pub what: CostOf,
@@ -59,7 +59,7 @@ pub struct CostLine {
 }
 
 /// What something costs money for.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum CostOf {
     /// A machine that digs.

@@ -1,19 +1,19 @@
 //! Where finish passes land by machine and ground, how well the tolerance holds them, and where to aim, with its curve.
 
+use contract::ToSchema;
 use earthwork::landing::aim::{Advice, advise};
 use earthwork::landing::{Capability, Landing, landing};
 use earthwork::length::Length;
 use earthwork::tolerance::Tolerance;
 use earthwork::uncertainty::Surface;
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use serde::Serialize;
 
 use day::account::landings::{Landed, landed};
 use day::state::State;
 use words::Text;
 
 /// A group of landings.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct LandingCard {
     /// The machine; none for all of them together.
     pub machine: Option<String>,
@@ -34,7 +34,7 @@ pub struct LandingCard {
 }
 
 /// Where to aim, or why that can't be said.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum AdviceCard {
     /// Where to aim.

@@ -2,15 +2,15 @@
 
 use std::collections::BTreeSet;
 
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use contract::ToSchema;
+use serde::Serialize;
 
 use day::said::load::Way;
 use day::state::State;
 use day::time::Time;
 
 /// A load.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct LoadCard {
     /// Its entry.
     pub load: u64,

@@ -8,8 +8,8 @@ pub mod loads;
 pub mod next;
 pub mod soil;
 
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use contract::ToSchema;
+use serde::Serialize;
 
 use day::account::hauled::{self, MaterialCard};
 use day::account::soil::{self as stands, PatchCard, TestCard, UndercutCard};
@@ -23,7 +23,7 @@ use next::{ArrivalCard, VisitCard};
 use soil::{LiftCard, RockCard, SoilLeft};
 
 /// The supervisor's account of the day and the job.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 #[serde(rename_all = "snake_case")]
 #[schema(as = AccountView)]
 pub struct Account {
@@ -60,7 +60,7 @@ pub struct Account {
 }
 
 /// What the ground person works with.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 #[schema(as = GroundAccountView)]
 pub struct GroundAccount {
     /// What is hauled.

@@ -1,9 +1,9 @@
 //! When each bottom arrives, and who is needed next.
 
+use contract::ToSchema;
 use earthwork::arrival::{self, Dug, Pace, Visit};
 use earthwork::length::Length;
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use serde::Serialize;
 
 use day::account::meter::{Doing, Work};
 use day::last::{self, StillCounts};
@@ -18,7 +18,7 @@ const LOOKED_AT: usize = 12;
 const SOON_MS: i64 = 10 * 60_000;
 
 /// When a bottom arrives.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct ArrivalCard {
     /// The machine.
     pub machine: String,
@@ -47,7 +47,7 @@ pub struct ArrivalCard {
 }
 
 /// A machine that needs somebody.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct VisitCard {
     /// The machine.
     pub machine: String,

@@ -1,5 +1,6 @@
 //! Soil still to remove, lifts, rock above the dig.
 
+use contract::ToSchema;
 use earthwork::amount::SquareFeet;
 use earthwork::length::Length;
 use earthwork::point::Point;
@@ -7,8 +8,7 @@ use earthwork::rock_line;
 use earthwork::surface::Vertex;
 use earthwork::target::{DigTo, Shape};
 use earthwork::volume::grid;
-use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
+use serde::Serialize;
 
 use day::account::need::area_sf;
 use day::last;
@@ -18,7 +18,7 @@ use day::state::State;
 use day::time::Time;
 
 /// Soil still to be removed in one target.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct SoilLeft {
     /// The target.
     pub target: String,
@@ -35,7 +35,7 @@ pub struct SoilLeft {
 }
 
 /// A lift that was rammed.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct LiftCard {
     /// On which patch, mark or target.
     pub on: String,
@@ -54,7 +54,7 @@ pub struct LiftCard {
 }
 
 /// Rock above the dig.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 pub struct RockCard {
     /// Its points.
     pub points: Vec<day::said::rock::RockPointed>,
