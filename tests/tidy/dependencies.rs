@@ -87,12 +87,11 @@ fn every_dependency_is_used_where_it_is_named() {
         let sources: Vec<String> = paths.map(|path| text(&path)).collect();
         let names = named(&text(&root().join(&member).join("Cargo.toml")));
         for name in &names {
-            let word = match name.as_str() {
-                // What the contract's derives write names it.
-                "utoipa" => "contract".to_owned(),
-                _ => name.replace('-', "_"),
-            };
-            if !sources.iter().any(|source| speaks_of(source, &word)) {
+            let mut words = vec![name.replace('-', "_")];
+            // What the contract's derives write names it.
+            words.extend((name == "utoipa").then(|| "contract".to_owned()));
+            let used = |source: &String| words.iter().any(|word| speaks_of(source, word));
+            if !sources.iter().any(used) {
                 faults.push(format!(
                     "{member}/Cargo.toml: {name} is named, and no source uses it: take it out"
                 ));
