@@ -14,14 +14,17 @@ use tokio_tungstenite::tungstenite::Message;
 use tokio_tungstenite::tungstenite::client::IntoClientRequest as _;
 
 use crate::harness::phone::{Phone, now_ms};
-use crate::harness::yard::{Yard, day_file, prove_laser, reading};
+use crate::harness::yard::{Yard, day_file, prove_laser, reading, second_benchmark, set_up};
 use crate::screens::{News, Screens, Sizes, Turn};
-use crate::site;
+use crate::site::{self, Size};
 
 /// Ground phones that post in turn: the hub lets each one post so often and no more.
 const POSTERS: usize = 8;
 /// Of a crew's screens so many are supervisors', when there are more than that.
 const SUPERVISORS: usize = 2;
+
+/// From each place of the laser but the last so many marks are read again.
+const READ_FROM_EACH: usize = 10;
 
 /// A hub whose laser is proven, with its crew. Opened and closed outside of the measurement's runtime: phones have their own.
 pub(crate) struct Crew {
@@ -31,13 +34,15 @@ pub(crate) struct Crew {
     supervisor: Phone,
     /// Marks that are read in turn, all by the machine whose cab has a screen.
     marks: Vec<String>,
+    /// The number of the set-up that they are read from.
+    set_up: usize,
 }
 
 impl Crew {
-    /// A fresh hub on the job of a dozen people, with a reading on each of its marks.
-    pub(crate) fn open() -> Self {
+    /// A fresh hub on a job of that size, with a reading on each of its marks.
+    pub(crate) fn open(size: Size) -> Self {
         let mut marks = Vec::new();
-        let yard = Yard::open_in(|folder| marks = site::write(folder));
+        let yard = Yard::open_in(|folder| marks = site::write(folder, size));
         let ground: Vec<Phone> = (0..POSTERS).map(|_| yard.ground()).collect();
         let cab = yard.cab("EX-1");
         for machine in ["EX-2", "EX-3"] {
@@ -47,9 +52,16 @@ impl Crew {
         for (turn, mark) in marks.iter().enumerate() {
             ground[turn % POSTERS].says(&reading(mark, "4.70"));
         }
+        for number in 2..=size.set_ups {
+            set_up_again(&ground[0], number);
+            for turn in 0..READ_FROM_EACH {
+                ground[turn % POSTERS].says(&shot(&marks[turn], number));
+            }
+        }
         let supervisor = yard.truck.lets_in("PN", &["ground", "supervisor"], None);
-        marks.truncate(site::PAD_MARKS);
+        marks.truncate(size.pad_marks());
         Self {
+            set_up: size.set_ups,
             yard,
             ground,
             cab,
@@ -57,6 +69,25 @@ impl Crew {
             marks,
         }
     }
+}
+
+/// A reading from the set-up of that number.
+fn shot(mark: &str, number: usize) -> Value {
+    let mut shot = reading(mark, "4.70");
+    shot["set_up"] = json!(format!("S{number}"));
+    shot
+}
+
+/// The laser is taken down, set up as the set-up of that number, and proven again.
+fn set_up_again(phone: &Phone, number: usize) {
+    phone.says(
+        &json!({ "kind": "close_set_up", "set_up": format!("S{}", number - 1), "why": "moved" }),
+    );
+    phone.says(&set_up());
+    let mut check = second_benchmark();
+    check["set_up"] = json!(format!("S{number}"));
+    let checked = phone.says(&check);
+    assert_eq!(checked["outcome"]["usable"], true, "{checked}");
 }
 
 /// The phones' side of the hub.
@@ -113,7 +144,8 @@ impl<'a> Line<'a> {
     /// One reading, to its answer and to every screen.
     pub(crate) async fn turn(&mut self) -> Turn {
         self.turns += 1;
-        let command = reading(&self.crew.marks[self.turns % self.crew.marks.len()], "4.70");
+        let mark = &self.crew.marks[self.turns % self.crew.marks.len()];
+        let command = shot(mark, self.crew.set_up);
         let body = json!({ "key": format!("load-{:06}", self.turns), "made_at": now_ms(), "command": command });
         let poster = &mut self.posters[self.turns % POSTERS];
         let request = poster.request(&body);

@@ -22,6 +22,7 @@ mod site;
 use tokio::runtime::Builder;
 
 use screens::{Moment, at};
+use site::Size;
 
 /// Screens of a measurement: one is in the cab, of many two are supervisors', the others on the ground.
 const SCREENS: [usize; 3] = [1, 20, 200];
@@ -29,6 +30,12 @@ const SCREENS: [usize; 3] = [1, 20, 200];
 const DAY: [u64; 3] = [500, 2_000, 10_000];
 /// Turns that are measured each time.
 const TURNS: usize = 200;
+/// Marks and set-ups of the jobs on which growth is measured, and when, and on how many screens.
+const GROWTH: [(usize, usize); 5] = [(60, 1), (120, 1), (240, 1), (60, 8), (60, 32)];
+const GROWN: u64 = 2_000;
+const GROWN_SCREENS: usize = 20;
+/// More turns than of the other table: processor time is told in hundredths of a second.
+const GROWN_TURNS: usize = 600;
 
 fn main() {
     let runtime = Builder::new_current_thread().enable_all().build();
@@ -40,9 +47,34 @@ fn main() {
         "screens  entries  until             hub p50  floor  ratio   hub p99  floor  ratio   CPU a post, ms   bytes to each"
     );
     for screens in SCREENS {
-        let crew = hub::Crew::open();
+        let crew = hub::Crew::open(Size::USUAL);
         runtime.block_on(measure(&crew, screens));
     }
+    println!("\nThe same as the job grows, at entry {GROWN}, with {GROWN_SCREENS} screens.");
+    println!("  marks  set-ups   until all screens, p50    CPU a post, ms   bytes to each");
+    let sizes = GROWTH.map(|(marks, set_ups)| Size { marks, set_ups });
+    for size in sizes {
+        let crew = hub::Crew::open(size);
+        runtime.block_on(grown(&crew, size));
+    }
+}
+
+/// The hub alone, on a job of that size.
+async fn grown(crew: &hub::Crew, size: Size) {
+    let mut hub = hub::Line::open(crew, GROWN_SCREENS).await;
+    while hub.head() < GROWN {
+        hub.turn().await;
+    }
+    let (cpu, bytes) = (hub.cpu(), hub.ground_bytes());
+    let mut turns = Vec::new();
+    for _ in 0..GROWN_TURNS {
+        turns.push(hub.turn().await);
+    }
+    let cpu = hub.cpu().saturating_sub(cpu).as_secs_f64() * 1_000.0 / GROWN_TURNS as f64;
+    let bytes = (hub.ground_bytes() - bytes) / GROWN_TURNS;
+    let all = at(50, &turns, |turn| turn.all);
+    let Size { marks, set_ups } = size;
+    println!("{marks:7}  {set_ups:7}   {all:22.2}    {cpu:14.2}   {bytes:13}");
 }
 
 /// The hub and the floor, turn by turn, as the day grows.

@@ -52,7 +52,7 @@ fn main() {
         "screens  by           answered p50     p99   all screens p50     p99   times the relay, p50"
     );
     for screens in SCREENS {
-        let crew = hub::Crew::open();
+        let crew = hub::Crew::open(site::Size::USUAL);
         let (redis, postgres) = (redis_server::Server::open(), postgres::Server::open());
         runtime.block_on(measure(&crew, &redis, &postgres, screens));
     }

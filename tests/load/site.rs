@@ -6,13 +6,35 @@ use std::fmt::Write as _;
 use std::fs;
 use std::path::Path;
 
-/// Marks on the pad: those that are read in turn.
-pub(crate) const PAD_MARKS: usize = 40;
+/// Marks beside those of the pad.
+const OTHER_MARKS: usize = 20;
 /// Points along a side of each surface: two triangles to a square.
 const SIDE: usize = 160;
 
+/// How much of a job there is.
+#[derive(Clone, Copy)]
+pub(crate) struct Size {
+    /// Marks of the site.
+    pub(crate) marks: usize,
+    /// Times that a laser was set up on the day.
+    pub(crate) set_ups: usize,
+}
+
+impl Size {
+    /// The job of a dozen people, on the laser's first place.
+    pub(crate) const USUAL: Self = Self {
+        marks: 60,
+        set_ups: 1,
+    };
+
+    /// Marks on the pad: those that are read in turn.
+    pub(crate) fn pad_marks(self) -> usize {
+        self.marks - OTHER_MARKS
+    }
+}
+
 /// Writes the site file and its surfaces; gives the marks in order, those of the pad first.
-pub(crate) fn write(folder: &Path) -> Vec<String> {
+pub(crate) fn write(folder: &Path, size: Size) -> Vec<String> {
     for name in ["north.csv", "south.csv"] {
         fs::write(folder.join(name), surface()).expect("a table of points");
     }
@@ -43,8 +65,8 @@ tolerance = { high = "0.10 ft", low = "0.20 ft" }
         .expect("text");
         marks.push(id);
     };
-    for n in 0..PAD_MARKS {
-        mark(format!("P-{n}"), "PAD", 5 + n % 10 * 9, 10 + n / 10 * 9);
+    for n in 0..size.pad_marks() {
+        mark(format!("P-{n}"), "PAD", 5 + n % 20 * 4, 10 + n / 20 * 9);
     }
     for run in 1..=8 {
         for x in [20, 60] {
