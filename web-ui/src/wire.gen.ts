@@ -1724,16 +1724,13 @@ export interface components {
             /** @enum {string} */
             kind: "call";
         } | {
-            /** @description What holds the work there, in English, when that ended it. */
-            english?: string | null;
+            held?: components["schemas"]["Text"] | null;
             /** @enum {string} */
             kind: "old";
             /** @description The mark it was about. */
             mark?: string | null;
             /** @description Since when. */
             since: components["schemas"]["Time"];
-            /** @description The same in Spanish. */
-            spanish?: string | null;
             /** @description Why. */
             why: components["schemas"]["Ending"];
         } | {
@@ -4011,18 +4008,11 @@ export interface components {
             /** @description Its key in the draft. */
             key: string;
             /** @description What it is called. */
-            name: components["schemas"]["FormName"];
+            name: components["schemas"]["Text"];
             /** @description Whether it may not be left out. */
             needed: boolean;
             /** @description What it takes. */
             takes: components["schemas"]["FormTakes"];
-        };
-        /** @description A name in both languages. */
-        FormName: {
-            /** @description In English. */
-            english: string;
-            /** @description In Spanish. */
-            spanish: string;
         };
         /**
          * @description What a form is of.
@@ -4096,7 +4086,7 @@ export interface components {
             /** @description As it is written. */
             id: string;
             /** @description What it is called. */
-            name: components["schemas"]["FormName"];
+            name: components["schemas"]["Text"];
         };
         /** @description The forms that the form crew has. */
         FormsAtHand: {
@@ -7682,10 +7672,8 @@ export interface components {
         }) | {
             /** @enum {string} */
             kind: "say_why";
-            /** @description The same in Spanish, to follow “Diga”. */
-            spanish: string;
-            /** @description What is to be said. */
-            what: string;
+            /** @description What is to be said; it follows “Say” in each language. */
+            what: components["schemas"]["Text"];
         } | {
             /** @enum {string} */
             kind: "site_changed_again";
@@ -8026,10 +8014,7 @@ export interface components {
             edge_doubt_cy?: number | null;
             /** @description Its points. */
             points: components["schemas"]["RockPointed"][];
-            /** @description Why there is no volume, in English. */
-            why_english: string;
-            /** @description The same in Spanish. */
-            why_spanish: string;
+            why?: components["schemas"]["Text"] | null;
         };
         /** @description Rock was met. */
         RockPointed: {
@@ -8664,10 +8649,7 @@ export interface components {
             id: string;
             /** @description The machine that its target is assigned to. */
             machine?: string | null;
-            /** @description Why there is no dig-to, when a target is named but has nothing here. */
-            no_grade?: string | null;
-            /** @description The same in Spanish. */
-            no_grade_spanish?: string | null;
+            no_grade?: components["schemas"]["Text"] | null;
             /** @description A word about it. */
             note: string;
             offset?: components["schemas"]["Length"] | null;
@@ -9002,7 +8984,7 @@ export interface components {
             /** @description Its fields, in order. */
             fields: components["schemas"]["FormField"][];
             /** @description What several of them are called. */
-            name: components["schemas"]["FormName"];
+            name: components["schemas"]["Text"];
             /** @description What it is of. */
             of: components["schemas"]["FormOf"];
             /** @description Whether a site has it once. */

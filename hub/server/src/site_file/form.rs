@@ -1,7 +1,7 @@
 //! The form for each thing of a site: its fields in order, with their names in both languages. A phone draws it; the
 //! reader of drafts reads it; a test holds the two together.
 
-use ::words::{Fixed, Language, Text};
+use ::words::{Fixed, Text};
 use contract::ToSchema;
 use serde::{Deserialize, Serialize};
 
@@ -57,16 +57,6 @@ impl FormOf {
     }
 }
 
-/// A name in both languages.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, ToSchema)]
-#[schema(as = FormName)]
-pub struct Name {
-    /// In English.
-    pub english: &'static str,
-    /// In Spanish.
-    pub spanish: &'static str,
-}
-
 /// One thing's form.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
 #[schema(as = SiteForm)]
@@ -74,7 +64,7 @@ pub struct Form {
     /// What it is of.
     pub of: FormOf,
     /// What several of them are called.
-    pub name: Name,
+    pub name: Text,
     /// Whether a site has it once.
     pub once: bool,
     /// Its fields, in order.
@@ -88,7 +78,7 @@ pub struct Field {
     /// Its key in the draft.
     pub key: &'static str,
     /// What it is called.
-    pub name: Name,
+    pub name: Text,
     /// Whether it may not be left out.
     pub needed: bool,
     /// What it takes.
@@ -156,31 +146,13 @@ pub enum Takes {
 }
 
 /// A word of a list.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
 #[schema(as = FormWord)]
 pub struct Word {
     /// As it is written.
     pub id: &'static str,
     /// What it is called.
-    pub name: Name,
-}
-
-impl From<Fixed> for Name {
-    fn from(words: Fixed) -> Self {
-        Self {
-            english: words.of(Language::English),
-            spanish: words.of(Language::Spanish),
-        }
-    }
-}
-
-impl From<Name> for Text {
-    fn from(name: Name) -> Self {
-        Self {
-            english: name.english.to_owned(),
-            spanish: name.spanish.to_owned(),
-        }
-    }
+    pub name: Text,
 }
 
 pub(super) fn needed(key: &'static str, name: Fixed, takes: Takes) -> Field {

@@ -1,8 +1,8 @@
 //! Every form of a site. A phone draws them; the reader of drafts reads by them; a test holds the two together.
 
-use ::words::Fixed;
+use ::words::{Fixed, Text};
 
-use super::form::{Field, Form, FormOf, Name, Takes};
+use super::form::{Field, Form, FormOf, Takes};
 use super::{form_target, form_things as things};
 
 /// Every form, in the order in which a site is set up.
@@ -49,7 +49,7 @@ pub fn form() -> Vec<Form> {
 }
 
 /// What the field at that path of a thing is called, as `run.steps.1.elevation`; none when no form has it.
-pub(super) fn called(of: FormOf, path: &str) -> Option<Name> {
+pub(super) fn called(of: FormOf, path: &str) -> Option<Text> {
     let form = form().into_iter().find(|form| form.of == of)?;
     let keys: Vec<&str> = path
         .split('.')
@@ -58,7 +58,7 @@ pub(super) fn called(of: FormOf, path: &str) -> Option<Name> {
     named(&form.fields, &keys)
 }
 
-fn named(fields: &[Field], keys: &[&str]) -> Option<Name> {
+fn named(fields: &[Field], keys: &[&str]) -> Option<Text> {
     let (first, rest) = keys.split_first()?;
     fields.iter().find_map(|field| {
         let inner: &[Field] = match &field.takes {
@@ -71,7 +71,7 @@ fn named(fields: &[Field], keys: &[&str]) -> Option<Name> {
             return None;
         }
         if rest.is_empty() {
-            Some(field.name)
+            Some(field.name.clone())
         } else {
             named(inner, rest)
         }

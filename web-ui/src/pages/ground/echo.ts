@@ -10,8 +10,9 @@ import {
   readRod,
   type Way,
 } from "../../grade";
+import { said } from "../../said";
 import { feet, length, signed } from "../../show";
-import { ground, language, me, now, unit } from "../../state";
+import { ground, me, now, unit } from "../../state";
 import type { SheetMark, Shot } from "../../wire";
 import { t } from "../../words";
 import { chosen, digTo, heightHere, machine, mark, nearStep, rod, setUp } from "./at";
@@ -45,8 +46,7 @@ export function keptWhy(): string | null {
 }
 
 /** Why a mark that names a target has no grade, in this screen's language. */
-const noGrade = (of: SheetMark & { no_grade_spanish?: string | null }) =>
-  (language.value === "spanish" ? of.no_grade_spanish : null) ?? of.no_grade;
+const noGrade = (of: SheetMark) => of.no_grade && said(of.no_grade);
 
 const shotHere = (): Shot | undefined =>
   ground.value?.shots.find((one) => one.mark === mark.value?.id && one.set_up === setUp.value?.id);
