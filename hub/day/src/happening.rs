@@ -33,14 +33,39 @@ pub enum Touches {
 macro_rules! happenings {
     ($($(#[$doc:meta])* $name:ident($happening:ty),)*) => {
         /// What happened, in the past tense. Old kinds are lifted, never changed.
-        #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema, strum::IntoStaticStr)]
+        #[derive(Clone, Debug, PartialEq, Serialize, ToSchema, strum::IntoStaticStr)]
         #[serde(tag = "kind", rename_all = "snake_case")]
         #[strum(serialize_all = "snake_case")]
         pub enum Body {
             $($(#[$doc])* $name($happening),)*
         }
 
+        #[derive(Deserialize)]
+        #[serde(rename_all = "snake_case")]
+        enum BodyKind {
+            $($name,)*
+        }
+
+        /// From JSON alone: by its kind first, then as what it is. So what each kind holds is compiled for one reader.
+        impl<'de> Deserialize<'de> for Body {
+            fn deserialize<D: serde::Deserializer<'de>>(json: D) -> Result<Self, D::Error> {
+                let json = Box::<serde_json::value::RawValue>::deserialize(json)?;
+                Body::read(json.get()).map_err(serde::de::Error::custom)
+            }
+        }
+
         impl Body {
+            fn read(json: &str) -> Result<Self, serde_json::Error> {
+                #[derive(Deserialize)]
+                struct Kind {
+                    kind: BodyKind,
+                }
+                let Kind { kind } = serde_json::from_str(json)?;
+                match kind {
+                    $(BodyKind::$name => serde_json::from_str(json).map(Self::$name),)*
+                }
+            }
+
             /// Its kind, as its JSON names it.
             pub fn kind(&self) -> &'static str {
                 self.into()

@@ -38,7 +38,8 @@ fn lifted(mut line: Value) -> Option<Entry> {
     let kind = body.get("kind")?.as_str()?;
     let (_, lift) = LIFTS.iter().find(|(of, _)| *of == kind)?;
     lift(body);
-    serde_json::from_value(line).ok()
+    // From text, as every entry: read from a value too, each kind would be compiled twice.
+    serde_json::from_str(&line.to_string()).ok()
 }
 
 /// What stays open was once a kind with fields of its own; the sentences were made when somebody looked.

@@ -50,13 +50,28 @@ macro_rules! sayings {
     ($($(#[$doc:meta])* $name:ident($saying:ty),)*) => {
         /// Everything that can be asked, one line each; the files under `said/` hold the rest.
         #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
-        #[serde(tag = "kind", rename_all = "snake_case")]
+        #[serde(tag = "kind", rename_all = "snake_case", remote = "Self")]
         #[expect(
             clippy::large_enum_variant,
             reason = "a site is read once a day, and nothing keeps commands in numbers"
         )]
         pub enum Command {
             $($(#[$doc])* $name($saying),)*
+        }
+
+        impl Serialize for Command {
+            fn serialize<S: serde::Serializer>(&self, json: S) -> Result<S::Ok, S::Error> {
+                Command::serialize(self, json)
+            }
+        }
+
+        /// From JSON alone, and by one reader: what each command holds is compiled once.
+        impl<'de> Deserialize<'de> for Command {
+            fn deserialize<D: serde::Deserializer<'de>>(json: D) -> Result<Self, D::Error> {
+                let json = Box::<serde_json::value::RawValue>::deserialize(json)?;
+                let mut json = serde_json::Deserializer::from_str(json.get());
+                Command::deserialize(&mut json).map_err(serde::de::Error::custom)
+            }
         }
 
         impl Command {

@@ -394,6 +394,11 @@ pub struct MarkNow {
 }
 
 impl State {
+    /// The state that was put by as JSON; none of what is no such state.
+    pub fn read(json: &[u8]) -> Option<Self> {
+        serde_json::from_str(str::from_utf8(json).ok()?).ok()
+    }
+
     /// The site in force.
     pub fn site(&self) -> Option<&Site> {
         self.site.as_ref().map(|in_force| &in_force.site)

@@ -9,10 +9,7 @@ use crate::store::{Opened, StoreError};
 /// # Errors
 /// [`StoreError`] when the log has to be read from the start and does not prove itself.
 pub fn state(opened: &mut Opened) -> Result<State, StoreError> {
-    let put_by = opened
-        .opening
-        .take()
-        .and_then(|bytes| serde_json::from_slice::<State>(&bytes).ok());
+    let put_by = opened.opening.take().and_then(|json| State::read(&json));
     let mut state = State::default();
     match (put_by, opened.today.first()) {
         (Some(opening), Some(first)) if opening.seq + 1 == first.entry.seq => {

@@ -8,6 +8,7 @@ use std::time::Duration;
 
 use contract::{IntoParams, ToSchema};
 use day::entry::{Body, Entry};
+use day::state::State;
 use day::time::Time;
 use earthwork::tolerance::Verdict;
 use serde::de::Error as _;
@@ -253,10 +254,8 @@ impl Past {
         name: Option<&str>,
         see: impl FnOnce(&KeptDay) -> T,
     ) -> Result<T, DayError> {
-        let put_by = |first, prev: &str| {
-            let bytes = self.index.as_ref()?.opening(first, prev).ok()??;
-            serde_json::from_slice(&bytes).ok()
-        };
+        let put_by =
+            |first, prev: &str| State::read(&self.index.as_ref()?.opening(first, prev).ok()??);
         let head = self.publish.pulse().head;
         self.days.look(&self.folder, name, head, put_by, see)
     }
