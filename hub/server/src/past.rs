@@ -22,7 +22,7 @@ use words::Text;
 use crate::days::{self, DayError, Days, KeptDay};
 use crate::publish::Publish;
 use crate::store::index::{By, Index, Linked};
-use crate::store::{Head, StoreError};
+use crate::store::{Head, IndexNow, StoreError, log};
 
 /// Lines in one page at most.
 const PAGE_MAX: usize = 1_000;
@@ -36,7 +36,7 @@ const INDEX_PATIENCE: Duration = Duration::from_secs(2);
 /// The log, for readers; clones share it.
 #[derive(Clone, Debug)]
 pub struct Past {
-    index: Option<Index>,
+    index: IndexNow,
     publish: Publish,
     folder: PathBuf,
     days: Arc<Days>,
@@ -221,7 +221,7 @@ type Numbers = Box<dyn Iterator<Item = Result<u64, StoreError>>>;
 
 impl Past {
     /// A reader of the log in a data folder.
-    pub fn new(index: Option<Index>, publish: Publish, folder: &Path) -> Self {
+    pub fn new(index: IndexNow, publish: Publish, folder: &Path) -> Self {
         Self {
             index,
             publish,
@@ -255,7 +255,7 @@ impl Past {
         see: impl FnOnce(&KeptDay) -> T,
     ) -> Result<T, DayError> {
         let put_by =
-            |first, prev: &str| State::read(&self.index.as_ref()?.opening(first, prev).ok()??);
+            |first, prev: &str| State::read(&self.index.get().ok()?.opening(first, prev).ok()??);
         let head = self.publish.pulse().head;
         self.days.look(&self.folder, name, head, put_by, see)
     }
@@ -289,18 +289,12 @@ impl Past {
         Ok((told, end))
     }
 
-    fn index(&self) -> Result<&Index, StoreError> {
-        self.index.as_ref().ok_or_else(|| StoreError::Index {
-            reason: "it failed earlier".to_owned(),
-        })
-    }
-
     /// A page of the log, up to `head`.
     ///
     /// # Errors
     /// [`StoreError`] when it can't be read.
     pub fn page(&self, sought: &Sought, head: u64) -> Result<LogPage, DayError> {
-        let index = self.index()?;
+        let index = &self.index.get()?;
         let (sought, last) = &self.within_day(sought, head)?;
         let limit = sought.limit.unwrap_or(PAGE_USUAL).clamp(1, PAGE_MAX);
         let mut lines = Vec::new();
@@ -318,7 +312,7 @@ impl Past {
             if sought.before.is_none() && seq > *last {
                 break;
             }
-            let Some(linked) = index.entry(seq)? else {
+            let Some(linked) = self.entry(seq)? else {
                 continue;
             };
             let line = LogLine::of(&linked.entry);
@@ -361,7 +355,13 @@ impl Past {
     /// # Errors
     /// [`StoreError`] when it can't be read.
     pub fn entry(&self, seq: u64) -> Result<Option<Linked>, StoreError> {
-        self.index()?.entry(seq)
+        let found = self.index.get().and_then(|index| index.entry(seq));
+        match found {
+            Ok(None) if seq > self.publish.pulse().head => Ok(None),
+            Ok(Some(linked)) if linked.entry.seq == seq => Ok(Some(linked)),
+            // What the index does not know, or knows wrongly, the log itself answers.
+            _ => Ok(log::find(&self.folder.join("log"), seq)?.map(Linked::of)),
+        }
     }
 }
 

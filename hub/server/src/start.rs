@@ -6,7 +6,9 @@ use std::thread::JoinHandle;
 
 use day::answer::Answer;
 use day::asked::{Asked, By, Command};
+use day::said::head::MissHead;
 use day::said::photo::{self, AddPhoto};
+use day::said::signature::ChainHead;
 use day::said::site::ReadSite;
 use day::said::way_in::notice::NoticeRestart;
 use day::time::Time;
@@ -21,7 +23,7 @@ use crate::past::Past;
 use crate::publish::Publish;
 use crate::screens::Screens;
 use crate::store::photos::Photos;
-use crate::store::{self, DataFolder};
+use crate::store::{self, DataFolder, Head};
 use crate::writer::{NotDone, Writer};
 use crate::{Started, new_day, opening, terminal};
 
@@ -38,12 +40,16 @@ pub(crate) struct Opened {
 /// Opens everything; nothing has been answered yet when this is done.
 pub(crate) async fn open(config: &Config, listen: SocketAddr) -> Result<Opened, StartError> {
     let folder = DataFolder::take(&config.data)?;
-    let secret = Secret::of(folder.path())?;
+    let (secret, note) = Secret::of(folder.path())?;
+    if let Some(note) = note {
+        terminal::say(&note);
+    }
     let addresses = Addresses::of(folder.path(), listen);
     let mut opened = store::open(folder)?;
     for note in &opened.notes {
         terminal::say(note);
     }
+    let lost = opened.lost.take();
     let state = opening::state(&mut opened)?;
     let photos = Photos::of(&config.data);
     photos.sweep()?;
@@ -71,15 +77,26 @@ pub(crate) async fn open(config: &Config, listen: SocketAddr) -> Result<Opened, 
         desk: Arc::default(),
         limits: Arc::new(Allowances::default()),
     };
-    if let Err(error) = begin(&hub, config, day).await {
+    if let Err(error) = begin(&hub, config, day, lost).await {
         hub.writer.stop();
         return Err(error.into());
     }
     Ok(Opened { hub, thread })
 }
 
-async fn begin(hub: &Hub, config: &Config, day: String) -> Result<(), NotDone> {
+async fn begin(hub: &Hub, config: &Config, day: String, lost: Option<Head>) -> Result<(), NotDone> {
+    let log_ends = hub.publish.pulse().head;
     new_day::open(hub, By::hub(), day).await?;
+    if let Some(Head { seq, hash }) = lost {
+        // The supervisor reads it on a page, not on a terminal that nobody looks at.
+        let missed = MissHead {
+            person: By::hub().person,
+            remembered: ChainHead { seq, hash },
+            has: None,
+            log_ends,
+        };
+        ask(hub, Command::MissHead(missed)).await?;
+    }
     let first = hub.publish.known().site.is_empty();
     let site = config.site.site.clone();
     let answer = ask(hub, Command::ReadSite(ReadSite { site })).await?;

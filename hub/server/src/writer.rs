@@ -22,6 +22,7 @@ use tokio::sync::oneshot;
 use crate::clock::Clock;
 use crate::publish::{Publish, UnkeptStop};
 use crate::store::day_file::Located;
+use crate::store::index::Index;
 use crate::store::{Kept, Store, StoreError};
 
 pub use not_done::NotDone;
@@ -56,6 +57,8 @@ enum Event {
     Stepped,
     /// Somebody began to watch a screen that nobody had watched.
     Wake,
+    /// The index was made anew, or could not be.
+    Indexed(Result<Index, StoreError>),
     /// The end.
     Stop,
 }
@@ -79,7 +82,7 @@ impl Writer {
         publish: Publish,
     ) -> Result<(Self, JoinHandle<()>), std::io::Error> {
         let (events, waiting) = sync_channel(WAITING_ROOM);
-        let bell = events.clone();
+        let (bell, made) = (events.clone(), events.clone());
         clock.on_step(move || {
             // A full waiting room wakes the writer by itself.
             let _ = bell.try_send(Event::Stepped);
@@ -99,6 +102,7 @@ impl Writer {
             halted: false,
             behind: Behind::default(),
             spare: Spare::default(),
+            made,
         };
         let thread = std::thread::Builder::new()
             .name("writer".into())
@@ -178,6 +182,8 @@ struct Desk {
     halted: bool,
     behind: Behind,
     spare: Spare,
+    /// Where an index that was made anew is handed in.
+    made: SyncSender<Event>,
 }
 
 /// What is kept and not yet in the index.
@@ -271,6 +277,7 @@ impl Desk {
                 Event::Look(look) => looks.push(look),
                 Event::Stepped => {}
                 Event::Wake => wake = true,
+                Event::Indexed(made) => self.indexed_anew(made),
                 Event::Stop => go_on = false,
             }
         }
@@ -313,7 +320,7 @@ impl Desk {
         if self.halted {
             return Err(not_kept(&self.publish, asked));
         }
-        if let Some(answer) = self.already(asked) {
+        if let Some(answer) = self.already(asked)? {
             return Ok(answer);
         }
         let now = self.now();
@@ -333,13 +340,13 @@ impl Desk {
     }
 
     /// The answer that this key already got, on this day or an older one.
-    fn already(&mut self, asked: &Asked) -> Option<Answer> {
+    fn already(&mut self, asked: &Asked) -> Result<Option<Answer>, NotDone> {
         let (device, key) = (&asked.by.device, &asked.key);
         if key.is_empty() {
-            return None;
+            return Ok(None);
         }
         if let Some(answer) = day::answered(&self.state, device, key) {
-            return Some(answer);
+            return Ok(Some(answer));
         }
         // A day may have been opened since: what it left behind is not in the index yet.
         let behind: Vec<Entry> = self
@@ -351,16 +358,23 @@ impl Desk {
             .cloned()
             .collect();
         if !behind.is_empty() {
-            return Some(answer::of(&behind));
+            return Ok(Some(answer::of(&behind)));
         }
         match self.store.by_key(device, key) {
-            Ok(entries) if entries.is_empty() => None,
-            Ok(entries) => Some(answer::of(&entries)),
+            Ok(entries) if entries.is_empty() => Ok(None),
+            Ok(entries) => Ok(Some(answer::of(&entries))),
+            // What is of this day is known without the index; of an older one nothing is said twice.
+            Err(_) if self.is_of_this_day(asked.made_at) => Ok(None),
             Err(error) => {
                 tracing::warn!("{error}");
-                None
+                Err(NotDone::Busy)
             }
         }
+    }
+
+    fn is_of_this_day(&self, made_at: Time) -> bool {
+        let day = self.state.day.as_ref();
+        day.is_some_and(|day| made_at >= day.at)
     }
 
     /// Numbers, stamps, seals and applies, so that the next request in the batch sees it. Nothing is published yet.
@@ -448,12 +462,45 @@ impl Desk {
 
     /// Takes what is kept into the index. Here the disk and the cores are busy, which no screen waits for any more.
     fn catch_up(&mut self) {
-        let Behind { kept, .. } = std::mem::take(&mut self.behind);
-        if let Some(last) = kept.last() {
-            if let Err(error) = self.store.index(&kept) {
-                tracing::error!("{error}");
+        self.behind.since = None;
+        let Some(last) = self.behind.kept.last() else {
+            return;
+        };
+        match self.store.index(&self.behind.kept) {
+            Ok(()) => {
+                self.publish.indexed(last.entry.seq);
+                self.behind.kept.clear();
             }
-            self.publish.indexed(last.entry.seq);
+            // What is kept meanwhile waits for the new one.
+            Err(StoreError::NoIndex) => {}
+            Err(error) => {
+                tracing::error!("{error}");
+                self.index_anew();
+            }
+        }
+    }
+
+    fn index_anew(&self) {
+        let made = self.made.clone();
+        self.store.index_anew(move |index| {
+            // The writer is gone: the next start makes it.
+            let _ = made.send(Event::Indexed(index));
+        });
+    }
+
+    fn indexed_anew(&mut self, made: Result<Index, StoreError>) {
+        let kept = std::mem::take(&mut self.behind.kept);
+        let head = self.state.seq;
+        match made.and_then(|index| self.store.put_index(index, &kept)) {
+            Ok(()) => {
+                tracing::info!("The index was made anew.");
+                self.publish.indexed(head);
+            }
+            // The disk is full, as a rule. What is kept is in the log; the next start makes the index.
+            Err(error) => {
+                tracing::error!("{error}");
+                self.behind.kept = kept;
+            }
         }
     }
 

@@ -8,6 +8,8 @@ use contract::ToSchema;
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 
+use crate::store::disk;
+
 /// Remembered in the data folder from day to day.
 const FILE: &str = "address.json";
 /// Names of interfaces that lead to no phone: containers, tunnels, bridges of virtual machines.
@@ -160,7 +162,7 @@ impl Addresses {
     fn write(&self, remembered: &Remembered) {
         let written = serde_json::to_vec(remembered)
             .map_err(std::io::Error::other)
-            .and_then(|bytes| std::fs::write(&self.path, bytes));
+            .and_then(|bytes| disk::write_whole(&self.path, &bytes));
         if let Err(error) = written {
             tracing::warn!("The chosen address can't be remembered: {error}");
         }

@@ -1,15 +1,16 @@
 //! Codes for the day: drawn from a secret of the data folder, so that nothing secret is in the log and a restart keeps them.
 
 use std::fmt::Write as _;
-use std::io::Write as _;
 use std::path::Path;
 
 use day::asked::Role;
+use day::chain::digest;
 use hmac::{Hmac, KeyInit as _, Mac as _};
 use sha2::Sha256;
 use thiserror::Error;
 
 use crate::publish::Board;
+use crate::store::disk;
 
 /// Letters that can't be taken for one another, without vowels, so that no code is a word.
 const LETTERS: &[u8] = b"BCDFGHJKMNPQRTVWXZ";
@@ -18,6 +19,8 @@ const CODE_LETTERS: usize = 10;
 const SECRET_BYTES: usize = 32;
 /// The name of the secret's file in the data folder.
 const SECRET_FILE: &str = "secret";
+/// Digits of the check behind it.
+const CHECK_HEX: usize = 8;
 
 /// Why there is no secret.
 #[derive(Debug, Error)]
@@ -31,14 +34,6 @@ pub enum SecretError {
         path: String,
         /// Why.
         source: std::io::Error,
-    },
-    /// The file holds something else.
-    #[error(
-        "The file {path} does not hold the hub's secret. Remove it: a new one is made, and every phone joins again."
-    )]
-    Damaged {
-        /// Which.
-        path: String,
     },
     /// No randomness.
     #[error("The system gives no random bytes ({0}). The hub can't make codes without.")]
@@ -65,26 +60,37 @@ pub struct Admits {
 }
 
 impl Secret {
-    /// The folder's secret; made, for the hub's eyes alone, when there is none.
+    /// The folder's secret; made, for the hub's eyes alone, when there is none. One that is damaged is set aside, and the second
+    /// value says so: whoever is in stays in, but no code that was shown or printed lets anybody in any more.
     ///
     /// # Errors
     /// [`SecretError`].
-    pub fn of(folder: &Path) -> Result<Self, SecretError> {
+    pub fn of(folder: &Path) -> Result<(Self, Option<String>), SecretError> {
         let path = folder.join(SECRET_FILE);
-        let name = path.display().to_string();
-        match std::fs::read_to_string(&path) {
-            Ok(text) => from_hex(text.trim())
-                .map(Self)
-                .ok_or(SecretError::Damaged { path: name }),
-            Err(error) if error.kind() == std::io::ErrorKind::NotFound => {
-                let mut bytes = [0; SECRET_BYTES];
-                getrandom::fill(&mut bytes).map_err(SecretError::NoRandomness)?;
-                write_private(&path, &to_hex(&bytes))
-                    .map_err(|source| SecretError::File { path: name, source })?;
-                Ok(Self(bytes))
+        let failed = |source| SecretError::File {
+            path: path.display().to_string(),
+            source,
+        };
+        let note = match std::fs::read(&path) {
+            Ok(text) => {
+                if let Some(bytes) = from_file(&String::from_utf8_lossy(&text)) {
+                    return Ok((Self(bytes), None));
+                }
+                let aside = path.with_extension("damaged");
+                std::fs::rename(&path, &aside).map_err(failed)?;
+                Some(format!(
+                    "The file {} did not hold the hub's secret: it is set aside as {}, and a new one is made. Show or print the codes again: those from before let nobody in.",
+                    path.display(),
+                    aside.display()
+                ))
             }
-            Err(source) => Err(SecretError::File { path: name, source }),
-        }
+            Err(error) if error.kind() == std::io::ErrorKind::NotFound => None,
+            Err(source) => return Err(failed(source)),
+        };
+        let mut bytes = [0; SECRET_BYTES];
+        getrandom::fill(&mut bytes).map_err(SecretError::NoRandomness)?;
+        disk::write_whole(&path, to_file(&bytes).as_bytes()).map_err(failed)?;
+        Ok((Self(bytes), note))
     }
 
     fn sign(&self, text: &str) -> Vec<u8> {
@@ -211,17 +217,19 @@ fn from_hex(text: &str) -> Option<[u8; SECRET_BYTES]> {
     Some(bytes)
 }
 
-fn write_private(path: &Path, text: &str) -> std::io::Result<()> {
-    let mut options = std::fs::File::options();
-    options.write(true).create_new(true);
-    #[cfg(unix)]
-    {
-        use std::os::unix::fs::OpenOptionsExt as _;
-        options.mode(0o600);
-    }
-    let mut file = options.open(path)?;
-    file.write_all(text.as_bytes())?;
-    file.sync_all()
+/// The secret as its file holds it: in hex, and by what a flipped digit is noticed.
+fn to_file(secret: &[u8; SECRET_BYTES]) -> String {
+    let hex = to_hex(secret);
+    let check = &digest(hex.as_bytes())[..CHECK_HEX];
+    format!("{hex} {check}")
+}
+
+/// A file from before the check held the hex alone.
+fn from_file(text: &str) -> Option<[u8; SECRET_BYTES]> {
+    let (hex, check) = text.trim().split_once(' ').unzip();
+    let hex = hex.unwrap_or(text.trim());
+    let proven = check.is_none_or(|check| check == &digest(hex.as_bytes())[..CHECK_HEX]);
+    from_hex(hex).filter(|_| proven)
 }
 
 #[cfg(test)]
@@ -253,7 +261,7 @@ mod tests {
     #[test]
     fn a_code_opens_its_own_role_on_its_own_day_and_no_other() {
         let folder = tempfile::tempdir().unwrap();
-        let secret = Secret::of(folder.path()).unwrap();
+        let (secret, _) = Secret::of(folder.path()).unwrap();
         let today = board("2030-05-14", 0);
         let mut seen = std::collections::BTreeSet::new();
         for admits in Secret::offers(&today) {
@@ -272,9 +280,10 @@ mod tests {
     #[test]
     fn the_secret_survives_a_restart_and_is_nobody_elses() {
         let folder = tempfile::tempdir().unwrap();
-        let first = Secret::of(folder.path()).unwrap();
-        let again = Secret::of(folder.path()).unwrap();
-        assert_eq!(first.0, again.0);
+        let (first, note) = Secret::of(folder.path()).unwrap();
+        assert_eq!(note, None);
+        let (again, note) = Secret::of(folder.path()).unwrap();
+        assert_eq!((first.0, note), (again.0, None));
         #[cfg(unix)]
         {
             use std::os::unix::fs::PermissionsExt as _;
@@ -284,12 +293,37 @@ mod tests {
     }
 
     #[test]
-    fn a_damaged_secret_is_said() {
+    fn a_damaged_secret_is_set_aside_and_a_new_one_made() {
         let folder = tempfile::tempdir().unwrap();
-        std::fs::write(folder.path().join(SECRET_FILE), "not it").unwrap();
-        assert!(matches!(
-            Secret::of(folder.path()),
-            Err(SecretError::Damaged { .. })
-        ));
+        let path = folder.path().join(SECRET_FILE);
+        let (first, _) = Secret::of(folder.path()).unwrap();
+        let whole = std::fs::read_to_string(&path).unwrap();
+        // As a file from before had it.
+        std::fs::write(&path, to_hex(&first.0)).unwrap();
+        assert_eq!(Secret::of(folder.path()).unwrap().0.0, first.0);
+        let flipped = |at: usize| {
+            let mut bytes = whole.clone().into_bytes();
+            bytes[at] ^= 1;
+            bytes
+        };
+        let cut = whole.as_bytes()[..40].to_vec();
+        for damaged in [
+            b"".to_vec(),
+            b"not it".to_vec(),
+            vec![0xff],
+            cut,
+            flipped(0),
+            flipped(70),
+        ] {
+            std::fs::write(&path, &damaged).unwrap();
+            let (new, note) = Secret::of(folder.path()).unwrap();
+            assert_ne!(new.0, first.0);
+            assert!(note.unwrap().contains("let nobody in"));
+            assert_eq!(
+                std::fs::read(path.with_extension("damaged")).unwrap(),
+                damaged
+            );
+            assert_eq!(Secret::of(folder.path()).unwrap().0.0, new.0);
+        }
     }
 }

@@ -2,13 +2,12 @@
 //!
 //! A file is named after its first entry and its day, `0000000001-2030-05-14.jsonl`, so that names sort as the chain runs.
 
-use std::fs::File;
 use std::path::Path;
 
-use day::chain::Hash;
+use day::chain::{ChainError, Hash, Walk, open};
 use day::entry::Entry;
 
-use super::StoreError;
+use super::{StoreError, disk};
 
 /// Where an entry's line stands.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -63,7 +62,42 @@ pub(super) fn day_files(folder: &Path) -> Result<Vec<DayFile>, StoreError> {
 
 /// Makes a new name in a folder durable.
 pub(super) fn sync_folder(folder: &Path) -> Result<(), StoreError> {
-    File::open(folder)
-        .and_then(|folder| folder.sync_all())
-        .map_err(StoreError::folder(folder))
+    disk::sync_folder(folder).map_err(StoreError::folder(folder))
+}
+
+/// The next line of a day file: its entry, proven, and whether more of its request follows. The first line of a walk says itself
+/// what it follows.
+///
+/// # Errors
+/// The first thing that is wrong with it.
+pub(super) fn line(
+    day: &DayFile,
+    walk: &mut Option<Walk>,
+    raw: &[u8],
+    at: usize,
+) -> Result<(Located, bool), ChainError> {
+    let text = String::from_utf8_lossy(raw);
+    let line = text.strip_suffix(' ').unwrap_or(&text);
+    let mut here = if let Some(walk) = walk.take() {
+        walk
+    } else {
+        let (_, prev, _) = open(line, 1)?;
+        Walk::from_head(day.first.saturating_sub(1), prev)
+    };
+    let prev = here.hash.clone();
+    let entry = here.step(line)?;
+    let hash = here.hash.clone();
+    *walk = Some(here);
+    let located = Located {
+        entry,
+        prev,
+        hash,
+        location: Location {
+            file: day.first,
+            name: day.name.clone(),
+            offset: at as u64,
+            length: u32::try_from(line.len()).unwrap_or(u32::MAX),
+        },
+    };
+    Ok((located, line.len() < text.len()))
 }

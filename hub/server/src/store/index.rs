@@ -64,6 +64,16 @@ pub struct Linked {
     pub hash: Hash,
 }
 
+impl Linked {
+    /// What was read in the log itself.
+    pub fn of(located: Located) -> Self {
+        let Located {
+            entry, prev, hash, ..
+        } = located;
+        Self { entry, prev, hash }
+    }
+}
+
 fn lingers(error: &sled::Error) -> bool {
     matches!(error, sled::Error::Io(source) if source.to_string().contains("could not acquire lock"))
 }
@@ -77,10 +87,7 @@ impl Index {
         let config = sled::Config::new().path(folder).cache_capacity(CACHE_BYTES);
         let began = Instant::now();
         let db = loop {
-            // A damaged file can make sled panic as well as fail: both mean that the index is made anew.
-            let opened = std::panic::catch_unwind(AssertUnwindSafe(|| config.open()))
-                .or(Err(bad("it can't be opened")))?;
-            match opened {
+            match caught(|| config.open())? {
                 Ok(db) => break db,
                 // Its last owner's threads let go of the lock a moment after they were told to: that is no damage.
                 Err(error) if lingers(&error) && began.elapsed() < LOCK_PATIENCE => {
@@ -100,7 +107,7 @@ impl Index {
     /// # Errors
     /// [`StoreError::Index`] when it is damaged.
     pub fn head(&self) -> Result<Option<Head>, StoreError> {
-        let Some(value) = self.db.get(b"H").map_err(failed)? else {
+        let Some(value) = caught(|| self.db.get(b"H"))?.map_err(failed)? else {
             return Ok(None);
         };
         let (seq, hash) = value
@@ -127,7 +134,7 @@ impl Index {
         let mut head = last.entry.seq.to_be_bytes().to_vec();
         head.extend_from_slice(last.hash.as_bytes());
         batch.insert(b"H", head);
-        self.db.apply_batch(batch).map_err(failed)
+        caught(|| self.db.apply_batch(batch))?.map_err(failed)
     }
 
     /// Makes what was taken in durable.
@@ -135,7 +142,7 @@ impl Index {
     /// # Errors
     /// [`StoreError::Index`].
     pub fn flush(&self) -> Result<(), StoreError> {
-        self.db.flush().map(|_| ()).map_err(failed)
+        caught(|| self.db.flush())?.map(|_| ()).map_err(failed)
     }
 
     /// Puts the state by that a day opened with.
@@ -145,8 +152,7 @@ impl Index {
     pub fn put_opening(&self, first: u64, prev: &str, state: &[u8]) -> Result<(), StoreError> {
         let mut value = front_of_opening(prev).into_bytes();
         value.extend_from_slice(state);
-        self.db
-            .insert(numbered(b'O', first), value)
+        caught(|| self.db.insert(numbered(b'O', first), value))?
             .map(|_| ())
             .map_err(failed)
     }
@@ -156,7 +162,7 @@ impl Index {
     /// # Errors
     /// [`StoreError::Index`].
     pub fn opening(&self, first: u64, prev: &str) -> Result<Option<Vec<u8>>, StoreError> {
-        let value = self.db.get(numbered(b'O', first)).map_err(failed)?;
+        let value = caught(|| self.db.get(numbered(b'O', first)))?.map_err(failed)?;
         let front = front_of_opening(prev);
         Ok(value.and_then(|value| value.strip_prefix(front.as_bytes()).map(<[u8]>::to_vec)))
     }
@@ -166,7 +172,8 @@ impl Index {
     /// # Errors
     /// [`StoreError`] when the index or the line that it points to is damaged.
     pub fn entry(&self, seq: u64) -> Result<Option<Linked>, StoreError> {
-        let Some(value) = self.db.get(numbered(b'L', seq)).map_err(failed)? else {
+        let value = caught(|| self.db.get(numbered(b'L', seq)))?.map_err(failed)?;
+        let Some(value) = value else {
             return Ok(None);
         };
         let at = read_location(&value)?;
@@ -303,6 +310,11 @@ fn number(bytes: &[u8]) -> Result<u64, StoreError> {
 
 fn tail_number(key: &IVec) -> Result<u64, StoreError> {
     number(key.get(key.len().saturating_sub(8)..).unwrap_or_default())
+}
+
+/// A damaged file can make sled panic as well as fail: both mean that the index is made anew.
+fn caught<T>(ask: impl FnOnce() -> T) -> Result<T, StoreError> {
+    std::panic::catch_unwind(AssertUnwindSafe(ask)).or(Err(bad("its files are damaged")))
 }
 
 #[expect(clippy::needless_pass_by_value, reason = "handed to map_err")]

@@ -9,8 +9,8 @@ use std::path::{Path, PathBuf};
 use day::chain::{GENESIS, Walk, open};
 use day::entry::Body;
 
-use super::day_file::{DayFile, Located, Location, day_files, sync_folder};
-use super::{Head, Kept, StoreError, tail};
+use super::day_file::{DayFile, Located, Location, day_files, line, sync_folder};
+use super::{Head, Kept, StoreError, disk, tail};
 
 /// The log, open for appending.
 #[derive(Debug)]
@@ -32,7 +32,7 @@ impl Log {
         folder: &Path,
         known: u64,
     ) -> Result<(Self, Vec<Located>, Vec<String>), StoreError> {
-        std::fs::create_dir_all(folder).map_err(StoreError::folder(folder))?;
+        disk::make_folder(folder).map_err(StoreError::folder(folder))?;
         let mut days = day_files(folder)?;
         let mut notes = Vec::new();
         let mut today = Vec::new();
@@ -170,12 +170,78 @@ impl Log {
     /// # Errors
     /// [`StoreError`] at the first that does not prove itself.
     pub fn each(&self, mut visit: impl FnMut(Located)) -> Result<(), StoreError> {
-        let mut walk = Walk::default();
+        let mut walk = Some(Walk::default());
         for day in &self.days {
-            walk_day(&self.folder, day, &mut walk, &mut visit)?;
+            walk_day(&self.folder, day, &mut walk, |one| {
+                visit(one);
+                true
+            })?;
         }
         Ok(())
     }
+
+    /// The entries behind one that the log holds, in order, each proven; false, and none, when it holds another under that number.
+    ///
+    /// # Errors
+    /// [`StoreError`] at the first that does not prove itself.
+    pub fn behind(&self, known: &Head, mut visit: impl FnMut(Located)) -> Result<bool, StoreError> {
+        let Some(from) = self.days.iter().rposition(|day| day.first <= known.seq) else {
+            return Ok(false);
+        };
+        let (mut walk, mut held) = (None, false);
+        for day in &self.days[from..] {
+            walk_day(&self.folder, day, &mut walk, |one| {
+                if one.entry.seq > known.seq {
+                    visit(one);
+                } else if one.entry.seq == known.seq {
+                    held = one.hash == known.hash;
+                    return held;
+                }
+                true
+            })?;
+            if !held {
+                break;
+            }
+        }
+        Ok(held)
+    }
+}
+
+/// Every entry up to one, in order, each proven, of a log that may be in use.
+///
+/// # Errors
+/// [`StoreError`] at the first that does not prove itself.
+pub fn up_to(folder: &Path, last: u64, mut visit: impl FnMut(Located)) -> Result<(), StoreError> {
+    let mut walk = Some(Walk::default());
+    for day in day_files(folder)? {
+        if day.first > last {
+            break;
+        }
+        walk_day(folder, &day, &mut walk, |one| {
+            let more = one.entry.seq < last;
+            visit(one);
+            more
+        })?;
+    }
+    Ok(())
+}
+
+/// One entry, looked for in its day's file; proven by its own hash.
+///
+/// # Errors
+/// [`StoreError`] when that day can't be read or does not prove itself so far.
+pub fn find(folder: &Path, seq: u64) -> Result<Option<Located>, StoreError> {
+    let days = day_files(folder)?;
+    let Some(day) = days.iter().rfind(|day| day.first <= seq) else {
+        return Ok(None);
+    };
+    let mut found = None;
+    walk_day(folder, day, &mut None, |one| {
+        let more = one.entry.seq < seq;
+        found = (one.entry.seq == seq).then_some(one);
+        more
+    })?;
+    Ok(found)
 }
 
 /// Proves every entry of a log that may be in use: for `verify`. Gives the last one, and how many days there are.
@@ -184,14 +250,15 @@ impl Log {
 /// [`StoreError`] at the first that does not prove itself.
 pub fn prove(folder: &Path, mut visit: impl FnMut(Located)) -> Result<(Head, usize), StoreError> {
     let days = day_files(folder)?;
-    let mut walk = Walk::default();
+    let mut walk = Some(Walk::default());
     for day in &days {
-        walk_day(folder, day, &mut walk, &mut visit)?;
+        walk_day(folder, day, &mut walk, |one| {
+            visit(one);
+            true
+        })?;
     }
-    let head = Head {
-        seq: walk.seq,
-        hash: walk.hash,
-    };
+    let Walk { seq, hash, .. } = walk.unwrap_or_default();
+    let head = Head { seq, hash };
     Ok((head, days.len()))
 }
 
@@ -206,36 +273,26 @@ pub fn paths(folder: &Path) -> Result<Vec<PathBuf>, StoreError> {
         .collect())
 }
 
+/// Takes the lines of a day in order, until `visit` wants no more.
 fn walk_day(
     folder: &Path,
     day: &DayFile,
-    walk: &mut Walk,
-    visit: &mut impl FnMut(Located),
+    walk: &mut Option<Walk>,
+    mut visit: impl FnMut(Located) -> bool,
 ) -> Result<(), StoreError> {
     let path = folder.join(&day.name);
     let file = File::open(&path).map_err(StoreError::folder(&path))?;
-    let mut offset = 0;
-    for line in BufReader::new(file).split(b'\n') {
-        let raw = line.map_err(StoreError::folder(&path))?;
-        let text = String::from_utf8_lossy(&raw);
-        let line = text.strip_suffix(' ').unwrap_or(&text);
-        let prev = walk.hash.clone();
-        let entry = walk.step(line).map_err(|source| StoreError::Damaged {
+    let mut at = 0;
+    for raw in BufReader::new(file).split(b'\n') {
+        let raw = raw.map_err(StoreError::folder(&path))?;
+        let (located, _) = line(day, walk, &raw, at).map_err(|source| StoreError::Damaged {
             file: path.clone(),
             source,
         })?;
-        visit(Located {
-            entry,
-            prev,
-            hash: walk.hash.clone(),
-            location: Location {
-                file: day.first,
-                name: day.name.clone(),
-                offset,
-                length: u32::try_from(line.len()).unwrap_or(u32::MAX),
-            },
-        });
-        offset += raw.len() as u64 + 1;
+        if !visit(located) {
+            break;
+        }
+        at += raw.len() + 1;
     }
     Ok(())
 }

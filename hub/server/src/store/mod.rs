@@ -5,11 +5,13 @@
 //! | the files of the days and where an entry stands in them | `day_file` |
 //! | durable appends, torn tails, proofs | `log`, `tail` |
 //! | photos beside it, named by their hash | `photos` |
+//! | how a folder or a file stays over a power cut | `disk` |
 //! | the index over them (the only file that names sled) | `index` |
 //! | by what a state that was put by is known again | `put_by` |
 //! | what happens when the two disagree | `rebuild` |
 
 pub mod day_file;
+pub(crate) mod disk;
 pub mod index;
 pub mod log;
 pub mod photos;
@@ -19,6 +21,7 @@ mod tail;
 
 use std::fs::File;
 use std::path::{Path, PathBuf};
+use std::sync::{Arc, PoisonError, RwLock};
 use std::time::{Duration, Instant};
 
 use day::chain::{ChainError, Hash, Sealed};
@@ -67,12 +70,17 @@ pub enum StoreError {
     },
     /// The index failed.
     #[error(
-        "The index failed ({reason}). The log is not touched by this; start the hub again, and the index is made anew from it."
+        "The index failed ({reason}). The log is not touched by this: the index is made anew from it, now or at the next start."
     )]
     Index {
         /// Why.
         reason: String,
     },
+    /// There is no index at this moment.
+    #[error(
+        "The index failed and is made anew from the log, which is not touched by this. Calls go on; look again in a minute."
+    )]
+    NoIndex,
 }
 
 impl StoreError {
@@ -117,7 +125,7 @@ impl DataFolder {
     /// # Errors
     /// [`StoreError::Locked`] when another hub holds it for longer than a killed process's lock lingers.
     pub fn take(path: &Path) -> Result<Self, StoreError> {
-        std::fs::create_dir_all(path).map_err(StoreError::folder(path))?;
+        disk::make_folder(path).map_err(StoreError::folder(path))?;
         let name = path.join("lock");
         let lock = File::options()
             .create(true)
@@ -154,11 +162,30 @@ impl DataFolder {
     }
 }
 
+/// The index, as far as there is one: none while it is made anew. Clones share it.
+#[derive(Clone, Debug, Default)]
+pub struct IndexNow(Arc<RwLock<Option<Index>>>);
+
+impl IndexNow {
+    /// The index.
+    ///
+    /// # Errors
+    /// [`StoreError::NoIndex`] while there is none.
+    pub fn get(&self) -> Result<Index, StoreError> {
+        let index = self.0.read().unwrap_or_else(PoisonError::into_inner);
+        index.clone().ok_or(StoreError::NoIndex)
+    }
+
+    fn set(&self, index: Option<Index>) {
+        *self.0.write().unwrap_or_else(PoisonError::into_inner) = index;
+    }
+}
+
 /// The log and its index, for the one writer.
 #[derive(Debug)]
 pub struct Store {
     log: Log,
-    index: Option<Index>,
+    index: IndexNow,
     folder: DataFolder,
 }
 
@@ -173,6 +200,8 @@ pub struct Opened {
     pub opening: Option<Vec<u8>>,
     /// What a person should know about it.
     pub notes: Vec<String>,
+    /// The end of the log that the index remembers, when the log has lost it since.
+    pub lost: Option<Head>,
 }
 
 /// Opens the log and the index; catches the index up, or makes it anew.
@@ -181,17 +210,28 @@ pub struct Opened {
 /// [`StoreError`] when the log is damaged or can't be read.
 pub fn open(folder: DataFolder) -> Result<Opened, StoreError> {
     let found = rebuild::find(folder.path());
-    let known = found.as_ref().map_or(0, |(_, head)| head.seq);
+    let remembered = found.as_ref().map(|(_, head)| head.clone());
+    let known = remembered.as_ref().map_or(0, |head| head.seq);
     let (log, today, mut notes) = Log::open(&folder.path().join("log"), known)?;
-    let index = rebuild::settle(folder.path(), found, &log, &today, &mut notes)?;
-    let opening = match today.first() {
-        Some(first) => index.opening(first.entry.seq, &first.prev)?,
-        None => None,
-    };
+    let mut index = rebuild::settle(folder.path(), found, &log, &mut notes)?;
+    let mut opening = None;
+    if let (Some(used), Some(first)) = (&index, today.first()) {
+        match used.opening(first.entry.seq, &first.prev) {
+            Ok(put_by) => opening = put_by,
+            Err(error) => {
+                notes.push(format!("The index is made anew: {error}"));
+                drop(index.take());
+                index = rebuild::settle(folder.path(), None, &log, &mut notes)?;
+            }
+        }
+    }
+    let now = IndexNow::default();
+    now.set(index);
     Ok(Opened {
+        lost: remembered.filter(|known| known.seq > log.head().seq),
         store: Store {
             log,
-            index: Some(index),
+            index: now,
             folder,
         },
         today,
@@ -206,7 +246,7 @@ pub fn open(folder: DataFolder) -> Result<Opened, StoreError> {
 /// [`StoreError`] when the log is damaged or can't be read.
 pub fn rebuild(folder: &DataFolder) -> Result<Head, StoreError> {
     let (log, _, _) = Log::open(&folder.path().join("log"), 0)?;
-    rebuild::anew(folder.path(), &log)?;
+    rebuild::anew(folder.path(), log.head().seq)?;
     Ok(log.head().clone())
 }
 
@@ -232,31 +272,44 @@ impl Store {
         self.log.append(kept)
     }
 
-    /// Takes kept entries into the index. A failure costs the index, not the day: the next start makes it anew.
+    /// Takes kept entries into the index. A failure costs the index, not the day: it is made anew beside the running hub, or by
+    /// the next start.
     ///
     /// # Errors
-    /// [`StoreError::Index`], once; afterwards the store goes on without.
+    /// [`StoreError::Index`] when it fails, [`StoreError::NoIndex`] while there is none.
     pub fn index(&mut self, located: &[Located]) -> Result<(), StoreError> {
-        let Some(index) = &self.index else {
-            return Ok(());
-        };
-        let done = index.take(located);
+        let done = self.index.get()?.take(located);
         if done.is_err() {
             rebuild::doubt(self.folder.path());
-            self.index = None;
+            self.index.set(None);
         }
         done
+    }
+
+    /// Makes the index of what is kept by now anew, on a thread of its own, and hands it to `done`.
+    pub fn index_anew(&self, done: impl FnOnce(Result<Index, StoreError>) + Send + 'static) {
+        let (folder, last) = (self.folder.path().to_owned(), self.head().seq);
+        std::thread::spawn(move || done(rebuild::anew(&folder, last)));
+    }
+
+    /// Works with an index that was made anew, once it has taken in what was kept meanwhile.
+    ///
+    /// # Errors
+    /// [`StoreError::Index`].
+    pub fn put_index(&mut self, index: Index, kept: &[Located]) -> Result<(), StoreError> {
+        let head = index.head()?.map_or(0, |head| head.seq);
+        let from = kept.partition_point(|one| one.entry.seq <= head);
+        index.take(&kept[from..])?;
+        self.index.set(Some(index));
+        Ok(())
     }
 
     /// Puts the state by that a day opened with: `first` is the day's first entry, `prev` the hash before it.
     ///
     /// # Errors
-    /// [`StoreError::Index`].
+    /// [`StoreError::Index`], [`StoreError::NoIndex`]; then the next start folds the day before too.
     pub fn put_opening(&self, first: u64, prev: &str, state: &[u8]) -> Result<(), StoreError> {
-        match &self.index {
-            Some(index) => index.put_opening(first, prev, state),
-            None => Ok(()),
-        }
+        self.index.get()?.put_opening(first, prev, state)
     }
 
     /// The entries that a device's key made on whatever day.
@@ -264,14 +317,11 @@ impl Store {
     /// # Errors
     /// [`StoreError`] when they can't be read.
     pub fn by_key(&self, device: &str, key: &str) -> Result<Vec<Entry>, StoreError> {
-        match &self.index {
-            Some(index) => index.by_key(device, key),
-            None => Ok(Vec::new()),
-        }
+        self.index.get()?.by_key(device, key)
     }
 
-    /// The index, for those who read the log; none once it has failed.
-    pub fn reader(&self) -> Option<Index> {
+    /// The index, for those who read the log.
+    pub fn reader(&self) -> IndexNow {
         self.index.clone()
     }
 
@@ -280,7 +330,7 @@ impl Store {
     /// # Errors
     /// [`StoreError::Index`].
     pub fn close(&self) -> Result<(), StoreError> {
-        self.index.as_ref().map_or(Ok(()), Index::flush)
+        self.index.get().map_or(Ok(()), |index| index.flush())
     }
 }
 

@@ -12,6 +12,7 @@ use thiserror::Error;
 
 use super::StoreError;
 use super::day_file::sync_folder;
+use super::disk;
 
 /// The beginning of the name of a file that is not whole yet.
 const PART: &str = ".part-";
@@ -94,10 +95,7 @@ impl Photos {
         if self.read(sha256).is_ok() {
             return Ok(());
         }
-        if !self.folder.is_dir() {
-            fs::create_dir_all(&self.folder).map_err(not_written(&self.folder))?;
-            sync_folder(self.folder.parent().unwrap_or(&self.folder))?;
-        }
+        disk::make_folder(&self.folder).map_err(not_written(&self.folder))?;
         let room = fs4::available_space(&self.folder).map_err(not_written(&self.folder))?;
         if room < LEFT_TO_THE_LOG {
             return Err(PhotoError::NoRoom);

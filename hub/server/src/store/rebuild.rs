@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use super::day_file::Located;
 use super::index::Index;
-use super::log::Log;
+use super::log::{self, Log};
 use super::{Head, StoreError};
 
 /// Entries that are taken into the index at once when it is made anew.
@@ -29,70 +29,77 @@ pub(super) fn doubt(folder: &Path) {
     let _ = std::fs::write(folder.join(DOUBT), b"");
 }
 
-/// An index that fits the log.
+/// An index that fits the log. None when none can be made: then the hub works without, and the next start tries again.
 pub(super) fn settle(
     folder: &Path,
     found: Option<(Index, Head)>,
     log: &Log,
-    today: &[Located],
     notes: &mut Vec<String>,
-) -> Result<Index, StoreError> {
+) -> Result<Option<Index>, StoreError> {
     let head = log.head();
     let why = match found {
-        Some((index, known)) if known == *head => return Ok(index),
-        Some((index, known)) if known.seq < head.seq => match behind(&known, today) {
-            Some(missing) => {
-                index.take(missing)?;
+        Some((index, known)) if known == *head => return Ok(Some(index)),
+        Some((index, known)) if known.seq < head.seq => match catch_up(&index, &known, log)? {
+            Ok(Some(missing)) => {
                 notes.push(format!(
-                    "The index had not seen the last {} of the log; it is caught up.",
-                    missing.len()
+                    "The index had not seen the last {missing} of the log; it is caught up."
                 ));
-                return Ok(index);
+                return Ok(Some(index));
             }
-            None => "it belongs to another log".to_owned(),
+            Ok(None) => "it belongs to another log".to_owned(),
+            Err(error) => error.to_string(),
         },
         Some((_, known)) if known.seq > head.seq => format!(
             "it remembers entry {}, and the log ends at {}: entries were lost from the log",
             known.seq, head.seq
         ),
         Some(_) => "it belongs to another log".to_owned(),
-        None if head.seq == 0 => return anew(folder, log),
+        None if head.seq == 0 => String::new(),
         None => "it was missing or damaged".to_owned(),
     };
-    let index = anew(folder, log)?;
-    notes.push(format!(
-        "The index was made anew from the log ({} entries), because {why}.",
-        head.seq
-    ));
-    Ok(index)
+    let made = anew(folder, head.seq);
+    match made {
+        Ok(index) => {
+            if !why.is_empty() {
+                notes.push(format!(
+                    "The index was made anew from the log ({} entries), because {why}.",
+                    head.seq
+                ));
+            }
+            Ok(Some(index))
+        }
+        Err(error @ StoreError::Damaged { .. }) => Err(error),
+        Err(error) => {
+            notes.push(format!(
+                "The index can't be made ({error}) The hub works without it: calls go on, LOG can't be searched. Free space on the disk, then start the hub again."
+            ));
+            Ok(None)
+        }
+    }
 }
 
-/// What the index has not yet seen, when it follows from what it has seen.
-fn behind<'a>(known: &Head, today: &'a [Located]) -> Option<&'a [Located]> {
-    let next = today
-        .iter()
-        .position(|one| one.entry.seq == known.seq + 1)?;
-    (today[next].prev == known.hash).then_some(&today[next..])
+/// Takes in what the index has not seen, and says how many that were; none when it is of another log.
+fn catch_up(
+    index: &Index,
+    known: &Head,
+    log: &Log,
+) -> Result<Result<Option<usize>, StoreError>, StoreError> {
+    let mut taking = Taking::into(index);
+    if !log.behind(known, |one| taking.take(one))? {
+        return Ok(Ok(None));
+    }
+    Ok(taking.done().map(Some))
 }
 
-/// Makes the index anew in a fresh folder, then removes the old ones.
-pub(super) fn anew(folder: &Path, log: &Log) -> Result<Index, StoreError> {
+/// Makes the index of the entries up to one anew in a fresh folder, then removes the old ones.
+pub(super) fn anew(folder: &Path, last: u64) -> Result<Index, StoreError> {
     let old = folders(folder);
     let fresh = folder.join(format!("index.{}", number_of(old.last()) + 1));
-    let index = Index::open(&fresh, &folder.join("log"))?;
-    let mut waiting = Vec::with_capacity(AT_ONCE);
-    let mut failed = None;
-    log.each(|located| {
-        waiting.push(located);
-        if waiting.len() == AT_ONCE && failed.is_none() {
-            failed = index.take(&waiting).err();
-            waiting.clear();
-        }
-    })?;
-    if let Some(error) = failed {
-        return Err(error);
-    }
-    index.take(&waiting)?;
+    let logs = folder.join("log");
+    let index = Index::open(&fresh, &logs)?;
+    let mut taking = Taking::into(&index);
+    log::up_to(&logs, last, |one| taking.take(one))?;
+    taking.done()?;
     index.flush()?;
     for path in old {
         std::fs::remove_dir_all(&path).map_err(StoreError::folder(&path))?;
@@ -102,6 +109,46 @@ pub(super) fn anew(folder: &Path, log: &Log) -> Result<Index, StoreError> {
             Err(StoreError::folder(folder)(error))
         }
         _ => Ok(index),
+    }
+}
+
+/// Entries on their way into an index, [`AT_ONCE`] by [`AT_ONCE`].
+struct Taking<'a> {
+    index: &'a Index,
+    waiting: Vec<Located>,
+    taken: usize,
+    failed: Option<StoreError>,
+}
+
+impl<'a> Taking<'a> {
+    fn into(index: &'a Index) -> Self {
+        Self {
+            index,
+            waiting: Vec::with_capacity(AT_ONCE),
+            taken: 0,
+            failed: None,
+        }
+    }
+
+    fn take(&mut self, one: Located) {
+        self.waiting.push(one);
+        if self.waiting.len() == AT_ONCE {
+            self.hand_over();
+        }
+    }
+
+    fn hand_over(&mut self) {
+        if self.failed.is_none() {
+            self.failed = self.index.take(&self.waiting).err();
+        }
+        self.taken += self.waiting.len();
+        self.waiting.clear();
+    }
+
+    /// How many were taken.
+    fn done(mut self) -> Result<usize, StoreError> {
+        self.hand_over();
+        self.failed.map_or(Ok(self.taken), Err)
     }
 }
 

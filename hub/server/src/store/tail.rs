@@ -4,10 +4,10 @@ use std::fs::File;
 use std::io::Write as _;
 use std::path::Path;
 
-use day::chain::{ChainError, Walk, open};
+use day::chain::{ChainError, Walk};
 
 use super::StoreError;
-use super::day_file::{DayFile, Located, Location, sync_folder};
+use super::day_file::{DayFile, Located, line, sync_folder};
 
 /// No batch has more lines than this: more of them behind a gap were kept by several appends, so the gap is damage.
 const LONGEST_BATCH: usize = 512;
@@ -38,9 +38,18 @@ pub(super) fn recover(
         mut entries,
         whole_to,
         whole,
+        unended,
     } = scan;
     entries.truncate(whole);
-    if whole_to < bytes.len() {
+    let mut length = whole_to as u64;
+    if unended {
+        length += 1;
+        end_last_line(&path, whole_to as u64)?;
+        notes.push(format!(
+            "The end of the last line of the log was damaged. Entry {} is proven by its own hash: it is kept, and its line is ended again.",
+            entries.last().map_or(0, |last| last.entry.seq),
+        ));
+    } else if whole_to < bytes.len() {
         let lost = &bytes[whole_to..];
         keep_torn(folder, day, whole_to, lost)?;
         let file = File::options()
@@ -61,10 +70,24 @@ pub(super) fn recover(
         std::fs::remove_file(&path).map_err(StoreError::folder(&path))?;
         sync_folder(folder)?;
     }
-    Ok(Recovered {
-        entries,
-        length: whole_to as u64,
-    })
+    // Of what a killed hub wrote last, nothing is answered before it is on the disk.
+    if length > 0 {
+        let file = File::open(&path).map_err(StoreError::folder(&path))?;
+        file.sync_all().map_err(StoreError::folder(&path))?;
+        sync_folder(folder)?;
+    }
+    Ok(Recovered { entries, length })
+}
+
+fn end_last_line(path: &Path, at: u64) -> Result<(), StoreError> {
+    let mut file = File::options()
+        .append(true)
+        .open(path)
+        .map_err(StoreError::folder(path))?;
+    file.set_len(at)
+        .and_then(|()| file.write_all(b"\n"))
+        .and_then(|()| file.sync_all())
+        .map_err(StoreError::folder(path))
 }
 
 struct Scan {
@@ -73,6 +96,8 @@ struct Scan {
     whole_to: usize,
     /// Entries up to there.
     whole: usize,
+    /// The last of them is proven, and its line does not end.
+    unended: bool,
 }
 
 fn scan(day: &DayFile, bytes: &[u8], known: u64) -> Result<Scan, ChainError> {
@@ -80,12 +105,21 @@ fn scan(day: &DayFile, bytes: &[u8], known: u64) -> Result<Scan, ChainError> {
         entries: Vec::new(),
         whole_to: 0,
         whole: 0,
+        unended: false,
     };
     let mut walk: Option<Walk> = None;
     let mut at = 0;
-    while let Some(length) = bytes[at..].iter().position(|byte| *byte == b'\n') {
+    loop {
+        let Some(length) = bytes[at..].iter().position(|byte| *byte == b'\n') else {
+            if let Some((located, length)) = unended(day, walk, &bytes[at..], at, known) {
+                found.entries.push(located);
+                (found.whole_to, found.whole) = (at + length, found.entries.len());
+                found.unended = true;
+            }
+            break;
+        };
         let raw = &bytes[at..at + length];
-        match step(day, &mut walk, raw, at) {
+        match line(day, &mut walk, raw, at) {
             Ok((located, more)) => {
                 found.entries.push(located);
                 at += length + 1;
@@ -97,39 +131,34 @@ fn scan(day: &DayFile, bytes: &[u8], known: u64) -> Result<Scan, ChainError> {
             Err(error) => return Err(error),
         }
     }
+    // What the index remembers was kept whole: a blank that says that more of the request follows is damage.
+    let last = found.entries.last().map_or(0, |last| last.entry.seq);
+    if found.whole < found.entries.len() && known >= last {
+        (found.whole_to, found.whole) = (at, found.entries.len());
+    }
     Ok(found)
 }
 
-fn step(
+/// The last line, proven though it does not end, and its length: its newline was damaged, or is gone though the index remembers
+/// the entry. Otherwise a power cut may have taken more than the newline.
+fn unended(
     day: &DayFile,
-    walk: &mut Option<Walk>,
-    raw: &[u8],
+    walk: Option<Walk>,
+    rest: &[u8],
     at: usize,
-) -> Result<(Located, bool), ChainError> {
-    let text = String::from_utf8_lossy(raw);
-    let line = text.strip_suffix(' ').unwrap_or(&text);
-    let mut here = if let Some(walk) = walk.take() {
-        walk
-    } else {
-        let (_, prev, _) = open(line, 1)?;
-        Walk::from_head(day.first.saturating_sub(1), prev)
+    known: u64,
+) -> Option<(Located, usize)> {
+    let proves = |raw: &[u8]| {
+        let found = line(day, &mut walk.clone(), raw, at).ok();
+        found.filter(|(_, more)| !more).map(|(located, _)| located)
     };
-    let prev = here.hash.clone();
-    let entry = here.step(line)?;
-    let hash = here.hash.clone();
-    *walk = Some(here);
-    let located = Located {
-        entry,
-        prev,
-        hash,
-        location: Location {
-            file: day.first,
-            name: day.name.clone(),
-            offset: at as u64,
-            length: u32::try_from(line.len()).unwrap_or(u32::MAX),
-        },
-    };
-    Ok((located, line.len() < text.len()))
+    if let Some(located) = proves(rest) {
+        return (known >= located.entry.seq).then_some((located, rest.len()));
+    }
+    let (damaged, whole) = rest.split_last()?;
+    // A block that was never written reads as zeros.
+    let located = proves(whole).filter(|_| *damaged != 0)?;
+    Some((located, whole.len()))
 }
 
 /// The number of the entry that should stand next.

@@ -112,7 +112,7 @@ fn what_was_kept_is_there_again_in_order_and_in_the_index() {
     assert_eq!(opened.notes, Vec::<String>::new());
     assert_eq!(all(&opened.store), (1..=8).collect::<Vec<_>>());
     assert_eq!(opened.today.len(), 4);
-    let index = opened.store.reader().unwrap();
+    let index = opened.store.reader().get().unwrap();
     for seq in 1..=8 {
         assert_eq!(index.entry(seq).unwrap().unwrap().entry.seq, seq);
     }
@@ -285,7 +285,7 @@ fn an_index_that_is_behind_is_caught_up() {
         "{:?}",
         opened.notes
     );
-    let index = opened.store.reader().unwrap();
+    let index = opened.store.reader().get().unwrap();
     assert_eq!(index.entry(9).unwrap().unwrap().entry.seq, 9);
 }
 
@@ -302,7 +302,7 @@ fn an_index_that_is_ahead_says_that_the_log_has_lost_entries() {
         "{:?}",
         opened.notes
     );
-    assert_eq!(opened.store.reader().unwrap().entry(8).unwrap(), None);
+    assert_eq!(opened.store.reader().get().unwrap().entry(8).unwrap(), None);
 }
 
 #[test]
@@ -315,7 +315,7 @@ fn an_opening_counts_only_for_its_own_chain() {
         .put_opening(first.entry.seq, &first.prev, b"{}")
         .unwrap();
     opened.store.close().unwrap();
-    let index = opened.store.reader().unwrap();
+    let index = opened.store.reader().get().unwrap();
     assert_eq!(index.opening(5, GENESIS).unwrap(), None);
     drop((opened, index));
     assert_eq!(yard.open().opening, Some(b"{}".to_vec()));
@@ -327,4 +327,137 @@ fn an_index_in_doubt_is_made_anew_at_the_next_start() {
     rebuild::doubt(yard.folder.path());
     assert!(yard.open().notes[0].contains("made anew"));
     assert_eq!(yard.open().notes, Vec::<String>::new());
+}
+
+#[test]
+fn a_damaged_end_of_the_last_line_loses_no_entry_that_is_proven() {
+    type Damage = fn(&mut Vec<u8>);
+    let flipped: Damage = |bytes| *bytes.last_mut().unwrap() = b'K';
+    let cut: Damage = |bytes| bytes.truncate(bytes.len() - 1);
+    for damage in [flipped, cut] {
+        let yard = Yard::two_days();
+        yard.change_newest(damage);
+        let mut opened = yard.open();
+        assert_eq!(opened.store.head().seq, 8);
+        let notes = &opened.notes;
+        assert!(
+            notes[0].contains("Entry 8 is proven by its own hash"),
+            "{notes:?}"
+        );
+        opened.store.append(&kept(3)[6]).unwrap();
+        drop(opened);
+        assert_eq!(all(&yard.open().store), (1..=9).collect::<Vec<_>>());
+    }
+    // Nothing remembers the entry: more of its request may have been torn off than the newline.
+    let yard = Yard::two_days();
+    std::fs::remove_dir_all(yard.index_folder()).unwrap();
+    yard.change_newest(cut);
+    assert_eq!(yard.open().store.head().seq, 7);
+}
+
+#[test]
+fn a_blank_behind_an_entry_that_the_index_remembers_takes_nothing_away() {
+    let yard = Yard::two_days();
+    yard.change_newest(|bytes| bytes.insert(bytes.len() - 1, b' '));
+    assert_eq!(yard.open().store.head().seq, 8);
+}
+
+#[test]
+fn an_index_that_is_behind_by_days_is_caught_up_and_one_of_another_log_is_not() {
+    let yard = Yard {
+        folder: tempfile::tempdir().unwrap(),
+    };
+    let mut store = yard.open().store;
+    for (number, batch) in kept(3).iter().enumerate() {
+        let located = store.append(batch).unwrap();
+        if number < 2 {
+            store.index(&located).unwrap();
+        }
+    }
+    drop(store);
+    let opened = yard.open();
+    assert!(
+        opened.notes[0].contains("the last 9 of the log"),
+        "{:?}",
+        opened.notes
+    );
+    let index = opened.store.reader().get().unwrap();
+    for seq in 1..=12 {
+        assert_eq!(index.entry(seq).unwrap().unwrap().entry.seq, seq);
+    }
+    let log = Log::open(&yard.folder.path().join("log"), 0).unwrap().0;
+    let another = Head {
+        seq: 3,
+        hash: GENESIS.to_owned(),
+    };
+    let held = log.behind(&another, |one| panic!("{one:?} is not of that log"));
+    assert!(!held.unwrap());
+}
+
+#[test]
+fn an_opening_that_was_lost_costs_a_new_index_and_no_start() {
+    let yard = Yard::two_days();
+    let opened = yard.open();
+    let first = &opened.today[0];
+    // So large that sled keeps it in a file of its own, which it never makes durable.
+    let large = vec![b' '; 4 << 20];
+    opened
+        .store
+        .put_opening(first.entry.seq, &first.prev, &large)
+        .unwrap();
+    opened.store.close().unwrap();
+    drop(opened);
+    // A later start has seen it, and expects it from then on.
+    drop(yard.open());
+    let blobs = yard.index_folder().join("blobs");
+    let files: Vec<_> = std::fs::read_dir(&blobs).unwrap().collect();
+    assert!(!files.is_empty());
+    for file in files {
+        std::fs::remove_file(file.unwrap().path()).unwrap();
+    }
+    let opened = yard.open();
+    assert!(
+        opened.notes.iter().any(|note| note.contains("made anew")),
+        "{:?}",
+        opened.notes
+    );
+    assert_eq!((opened.store.head().seq, opened.opening), (8, None));
+    assert_eq!(opened.store.by_key("hub", "request-2").unwrap().len(), 2);
+}
+
+#[test]
+fn an_index_that_fails_is_made_anew_beside_the_log_that_goes_on() {
+    let yard = Yard::two_days();
+    let mut store = yard.open().store;
+    store.index.set(None);
+    assert!(matches!(
+        store.by_key("hub", "request-2"),
+        Err(StoreError::NoIndex)
+    ));
+    let (tell, made) = std::sync::mpsc::channel();
+    store.index_anew(move |index| tell.send(index).unwrap());
+    let index = made.recv().unwrap().unwrap();
+    let meanwhile = store.append(&kept(3)[6]).unwrap();
+    assert!(matches!(store.index(&meanwhile), Err(StoreError::NoIndex)));
+    store.put_index(index, &meanwhile).unwrap();
+    let index = store.reader().get().unwrap();
+    assert_eq!(index.entry(9).unwrap().unwrap().entry.seq, 9);
+    assert_eq!(store.by_key("hub", "request-2").unwrap().len(), 2);
+}
+
+#[test]
+fn what_the_index_does_not_know_the_log_itself_answers() {
+    let yard = Yard::two_days();
+    drop(yard.open());
+    let logs = yard.folder.path().join("log");
+    for seq in 1..=8 {
+        let found = log::find(&logs, seq).unwrap().unwrap();
+        assert_eq!(found.entry.seq, seq);
+    }
+    assert_eq!(log::find(&logs, 9).unwrap(), None);
+    let publish = crate::publish::Publish::default();
+    publish.head(8, &GENESIS.to_owned());
+    let past = crate::past::Past::new(IndexNow::default(), publish, yard.folder.path());
+    assert_eq!(past.entry(6).unwrap().unwrap().entry.seq, 6);
+    assert_eq!(past.entry(9).unwrap(), None);
 }

@@ -1,6 +1,7 @@
 //! The close and signature of a day, visitors, inspections, queries, notes and photos, as sentences.
 
 use super::Told;
+use day::asked::By;
 use day::entry::Body;
 use day::read_as;
 use day::said::close::DayClosed;
@@ -36,6 +37,9 @@ pub(super) fn tell(body: &Body) -> Told {
         Body::QueryAnswered(b) => answered(b),
         photo @ (Body::PhotoPromised(_) | Body::PhotoAdded(_) | Body::PhotoGivenUp(_)) => {
             photos(photo)
+        }
+        Body::HeadMismatch(b) if b.person == By::hub().person => {
+            Told::new(words::tell_record::log_cut_by_its_index(&b.remembered.seq))
         }
         Body::HeadMismatch(b) => Told::new(words::tell_record::log_cut_or_rewritten(
             &b.person,

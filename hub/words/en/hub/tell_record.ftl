@@ -97,3 +97,5 @@ photo_took_not_waited_for = The photo that { $taken_by } took is not waited for 
 # $taken_by (text) who took it
 # $kb (text) how many kilobytes
 photo_took_has_come_kb = The photo that { $taken_by } took has come, { $kb } kB.
+# $seq (text) the number of the entry
+log_cut_by_its_index = THE LOG WAS CUT: its index remembers entry { $seq }, which this log does not hold.

@@ -188,3 +188,6 @@ logCut = THE LOG WAS CUT OR REWRITTEN: { $who }'s phone remembers entry { $entry
 # $query (text) the query's name
 # $on (text) the marks or targets that it is about
 queryWaits = { $query }: { $on } waits for the engineer's answer
+
+# $entry (number) the entry's number in the log
+logCutByIndex = THE LOG WAS CUT: its index remembers entry { $entry }

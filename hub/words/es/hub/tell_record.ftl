@@ -40,3 +40,5 @@ photo_taken = Foto tomada.
 with_entry = Con el asiento { $entry }.
 photo_took_not_waited_for = Ya no se espera la foto que tomó { $taken_by }: { $why }
 photo_took_has_come_kb = Llegó la foto que tomó { $taken_by }, { $kb } kB.
+# $seq (text) the number of the entry
+log_cut_by_its_index = EL REGISTRO FUE CORTADO: su índice recuerda el asiento { $seq }, que este registro no tiene.

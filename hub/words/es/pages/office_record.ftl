@@ -107,3 +107,4 @@ promised = prometida por { $who }, aún no llega
 photoOf = { $mark } { $who } { $at }
 logCut = EL REGISTRO FUE CORTADO O REESCRITO: el teléfono de { $who } recuerda el asiento { $entry }
 queryWaits = { $query }: { $on } espera la respuesta del ingeniero
+logCutByIndex = EL REGISTRO FUE CORTADO: su índice recuerda el asiento { $entry }

@@ -161,7 +161,9 @@ function exceptionWords(what: ExceptionKind): string {
         ? words.nearMiss.needsWordsWhy(what.number, what.by, what.why)
         : words.nearMiss.needsWords(what.number, what.by);
     case "log_cut":
-      return words.record.logCut(what.person, what.entry);
+      return what.person === "hub"
+        ? words.record.logCutByIndex(what.entry)
+        : words.record.logCut(what.person, what.entry);
     case "query_waits":
       return words.record.queryWaits(what.query, what.on.join(", "));
     case "target_typed_apart":

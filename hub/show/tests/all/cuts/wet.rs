@@ -6,8 +6,7 @@ use super::*;
 fn rain_stands_on_every_screen_until_it_stops_and_the_review_tells_both() {
     let mut crew = crew(under_a_face());
     inspects(&mut crew, inspection(SoilClass::B)).unwrap();
-    crew.says(&ground(), Command::SayRain(SayRain {}))
-        .unwrap();
+    crew.says(&ground(), Command::SayRain(SayRain {})).unwrap();
     let since = Some(crew.now);
     let on_screens = |crew: &Crew| {
         [
