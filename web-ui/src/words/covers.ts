@@ -78,4 +78,5 @@ export type Covered = [
   Covers<LaneSpan, Review["spans"]>,
   Covers<Schemas["ScreenCard"]["kind"], Review["screens"]>,
   Covers<Schemas["Body"]["kind"], LogWords["kinds"]>,
+  Covers<Schemas["Verdict"], LogWords["verdicts"]>,
 ];

@@ -22,19 +22,16 @@ came = came { $time }
 everyDay = every day
 any = any
 words = With the words
-from = Made from
-to = until
+from = From
+to = Until
 timeHint = 10:05
 
 # $text (text) what was typed
 noTime = “{ $text }” is no time of day. Write it as 10:05.
-filters = Filter
+filters = FILTER
 
 # $many (number) how many filters act
-filtersOn = Filter · { $many } { $many ->
-        [one] acts
-       *[other] act
-    }
+filtersOn = FILTER · { $many } on
 noFilter = TAKE OFF THE FILTER
 
 # $fit (text) how many lines fit
@@ -67,7 +64,7 @@ copiedLines = { $many } { $many ->
     } copied.
 copiedEntry = Copied.
 notCopied = This browser does not let the page copy. Mark the text and copy it by hand.
-whole = The whole log
+whole = THE WHOLE LOG
 table = Lines of the log
 
 # $seq (number) the entry's number
@@ -94,6 +91,12 @@ copy = COPY
 replay = REPLAY FROM HERE
 close = CLOSE
 
+
+verdicts-high = HIGH
+verdicts-on = ON
+verdicts-low = LOW
+verdicts-too_close_high = TOO CLOSE, HIGH
+verdicts-too_close_low = TOO CLOSE, LOW
 
 kinds-day_opened = day opened
 kinds-site_taken = site file taken in

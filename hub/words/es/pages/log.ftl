@@ -14,17 +14,14 @@ sortedBy = Ordenado por { $column }, { $descending ->
     }
 came = llegó { $time }
 everyDay = todos los días
-any = cualquiera
+any = todos
 words = Con las palabras
-from = Hecho desde
-to = hasta
+from = Desde
+to = Hasta
 timeHint = 10:05
 noTime = “{ $text }” no es una hora del día. Escríbala como 10:05.
-filters = Filtro
-filtersOn = Filtro · { $many } { $many ->
-        [one] actúa
-       *[other] actúan
-    }
+filters = FILTRO
+filtersOn = FILTRO · { $many } en uso
 noFilter = QUITAR EL FILTRO
 count = { $fit } de { $all } líneas
 countDown = { $fit } líneas caben, visto hasta el asiento { $seq }
@@ -46,7 +43,7 @@ copiedLines = { $many } { $many ->
     }.
 copiedEntry = Copiado.
 notCopied = Este navegador no deja copiar a la página. Marque el texto y cópielo a mano.
-whole = Todo el registro
+whole = TODO EL REGISTRO
 table = Líneas del registro
 entry = Asiento { $seq }
 taken = Tomado por el servidor
@@ -65,6 +62,12 @@ copy = COPIAR
 replay = REPETIR DESDE AQUÍ
 close = CERRAR
 
+
+verdicts-high = ALTO
+verdicts-on = A NIVEL
+verdicts-low = HONDO
+verdicts-too_close_high = MUY JUSTO, ALTO
+verdicts-too_close_low = MUY JUSTO, HONDO
 
 kinds-day_opened = día abierto
 kinds-site_taken = archivo de obra tomado

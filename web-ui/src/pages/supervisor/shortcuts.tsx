@@ -72,7 +72,7 @@ export function Shortcuts({ list }: { list: readonly Shortcut[] }) {
   useShortcuts(all);
   return (
     <>
-      <Key kind="small no-print" onPress={() => setOpen(true)}>
+      <Key kind="small seldom no-print" onPress={() => setOpen(true)}>
         {words.help} <kbd>?</kbd>
       </Key>
       {open && (

@@ -3,7 +3,6 @@ import { useEffect, useState } from "preact/hooks";
 import { log } from "../../../hub";
 import { Key } from "../../../parts/keys";
 import { said } from "../../../said";
-import { dateOf, timeOfDay } from "../../../show";
 import type { LogEntry, LogLine } from "../../../wire";
 import { t } from "../words";
 import { entryText } from "./ask";
@@ -73,13 +72,13 @@ function factsOf(entry: LogEntry["entry"], line: LogLine | undefined): [string, 
   const { columns, taken, phone } = logWords();
   const facts: [string, string | null | undefined][] = [
     [columns.made, inFull(entry.made_at)],
-    [taken, `${dateOf(entry.at)} ${timeOfDay(entry.at, true)}`],
+    [taken, inFull(entry.at)],
     [columns.by, entry.by.person],
     [phone, entry.by.device],
     [columns.kind, kindWord(entry.body.kind)],
     [columns.machine, line?.machine],
     [columns.mark, line?.mark],
-    [columns.verdict, line?.verdict && t().verdicts[line.verdict]],
+    [columns.verdict, line?.verdict && logWords().verdicts[line.verdict]],
   ];
   return facts.filter((fact): fact is [string, string] => !!fact[1]);
 }

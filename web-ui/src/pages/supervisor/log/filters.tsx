@@ -27,6 +27,7 @@ export function Filters({ filter, choices, onFilter }: FiltersProps) {
           type="search"
           id="log-words"
           autocomplete="off"
+          class={filter.words.trim() ? "acts" : ""}
           value={filter.words}
           onInput={(event) => onFilter({ words: event.currentTarget.value }, true)}
         />
@@ -49,6 +50,11 @@ export function Filters({ filter, choices, onFilter }: FiltersProps) {
         <Hour title={words.from} value={filter.from} onType={(from) => onFilter({ from }, true)} />
         <Hour title={words.to} value={filter.to} onType={(to) => onFilter({ to }, true)} />
       </div>
+      {[filter.from, filter.to].filter(noTime).map((text) => (
+        <p key={text} class="trouble" role="status">
+          {words.noTime(text.trim())}
+        </p>
+      ))}
     </search>
   );
 }
@@ -56,7 +62,7 @@ export function Filters({ filter, choices, onFilter }: FiltersProps) {
 const asItIs = (value: string) => value;
 
 function verdictWord(value: string): string {
-  return (t().verdicts as Readonly<Record<string, string>>)[value] ?? value;
+  return (logWords().verdicts as Readonly<Record<string, string>>)[value] ?? value;
 }
 
 function Day({ chosen, onChoose }: { chosen: string; onChoose: (day: string) => void }) {
@@ -101,14 +107,15 @@ function One({ title, values, chosen, word, onChoose }: OneProps) {
       <span>{title}</span>
       <select
         class={chosen ? "acts" : ""}
+        title={chosen && word(chosen)}
         value={chosen}
         onChange={(event) => onChoose(event.currentTarget.value)}
       >
         <option value="">{logWords().any}</option>
-        {chosen && !values.has(chosen) && <option value={chosen}>{word(chosen)} · 0</option>}
+        {chosen && !values.has(chosen) && <option value={chosen}>{word(chosen)}</option>}
         {all.map(([value, many]) => (
           <option key={value} value={value}>
-            {word(value)} · {many}
+            {value === chosen ? word(value) : `${word(value)} · ${many}`}
           </option>
         ))}
       </select>
@@ -116,21 +123,28 @@ function One({ title, values, chosen, word, onChoose }: OneProps) {
   );
 }
 
-function Hour({ title, value, onType }: { title: string; value: string; onType: (text: string) => void }) {
-  const words = logWords();
-  const wrong = value.trim() !== "" && minuteIn(value) === null;
+interface HourProps {
+  title: string;
+  value: string;
+  onType: (text: string) => void;
+}
+
+/** What is typed and is no time of day holds nothing back. */
+const noTime = (text: string) => text.trim() !== "" && minuteIn(text) === null;
+
+function Hour({ title, value, onType }: HourProps) {
   return (
-    <label class="field hour">
+    <label class="field">
       <span>{title}</span>
       <input
         inputMode="numeric"
         autocomplete="off"
-        placeholder={words.timeHint}
-        aria-invalid={wrong}
+        placeholder={logWords().timeHint}
+        class={minuteIn(value) === null ? "" : "acts"}
+        aria-invalid={noTime(value)}
         value={value}
         onInput={(event) => onType(event.currentTarget.value)}
       />
-      {wrong && <small role="status">{words.noTime(value.trim())}</small>}
     </label>
   );
 }

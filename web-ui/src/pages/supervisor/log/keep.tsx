@@ -3,7 +3,6 @@ import { useState } from "preact/hooks";
 import { Key } from "../../../parts/keys";
 import { said } from "../../../said";
 import type { LogLine } from "../../../wire";
-import { t } from "../words";
 import { copied } from "./copy";
 import { csv, inFull, keepFile, tabbed } from "./csv";
 import { COLUMNS, kindWord } from "./order";
@@ -18,7 +17,7 @@ function cells(line: LogLine): string[] {
     kindWord(line.kind),
     line.machine ?? "",
     line.mark ?? "",
-    line.verdict ? t().verdicts[line.verdict] : "",
+    line.verdict ? logWords().verdicts[line.verdict] : "",
     said(line),
   ];
 }
@@ -35,10 +34,14 @@ export function Keep({ lines, name }: { lines: readonly LogLine[]; name: string 
   };
   return (
     <>
-      <Key kind="small" disabled={none} onPress={() => void copy()}>
+      <Key kind="small seldom" disabled={none} onPress={() => void copy()}>
         {words.copyLines}
       </Key>
-      <Key kind="small" disabled={none} onPress={() => keepFile(`rodcall-log-${name}.csv`, csv(lines))}>
+      <Key
+        kind="small seldom"
+        disabled={none}
+        onPress={() => keepFile(`rodcall-log-${name}.csv`, csv(lines))}
+      >
         {words.csvLines}
       </Key>
       {told && <small role="status">{told}</small>}

@@ -4,8 +4,7 @@ import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "preact/ho
 import { log } from "../../../hub";
 import { Key } from "../../../parts/keys";
 import { Panel } from "../../../parts/panel";
-import { said } from "../../../said";
-import { head, me, supervisor } from "../../../state";
+import { head, language, me, supervisor } from "../../../state";
 import { type Asked, goTo, place, refine } from "../address";
 import { type Shortcut, Shortcuts } from "../shortcuts";
 import { t } from "../words";
@@ -37,11 +36,12 @@ export function Log() {
   const { all, looked } = { all: lines.all.value, looked: lines.looked.value };
   const [heldAt, setHeldAt] = useState<number | null>(null);
   const [reached, setReached] = useState<number | null>(null);
+  useEffect(() => setHeldAt(null), [lines]);
   const sort = useMemo(sorter, []);
   const found = useMemo(() => find(all, filter), [all, JSON.stringify(filter)]);
   const fit = useMemo(
     () => sort(heldAt === null ? found.lines : found.lines.filter((line) => line.seq <= heldAt), order),
-    [found, heldAt, orderText(order), said],
+    [found, heldAt, orderText(order), language.value],
   );
 
   const step = (part: Asked) => goTo(PAGE, { ...asked, ...part });
@@ -65,7 +65,7 @@ export function Log() {
   };
   useReached(reached, open);
   return (
-    <div class={`log ${open === null ? "" : "beside"}`}>
+    <div class={`log ${open === null ? "" : "opened"}`}>
       <div class="log-head">
         <Filters filter={filter} choices={found.choices} onFilter={say} />
         <Bar

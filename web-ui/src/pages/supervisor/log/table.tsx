@@ -1,9 +1,8 @@
 /** The table of LOG: of thousands of lines those in sight are there; heads that sort; a line that is pressed opens beside it. */
 import { useLayoutEffect, useRef } from "preact/hooks";
 import { said } from "../../../said";
-import { dateOf, timeOfDay, unbroken } from "../../../show";
+import { dateOf, timeOfDay } from "../../../show";
 import type { LogLine } from "../../../wire";
-import { t } from "../words";
 import { COLUMNS, type Column, kindWord, type Order, pressed } from "./order";
 import { useWindow } from "./virtual";
 import { logWords } from "./words";
@@ -139,15 +138,15 @@ function Row({ line, index, measure, reach, open, dated, onOpen }: RowProps) {
         </button>
       </td>
       <td class="log-made">
-        {dated && `${unbroken(dateOf(line.made_at))} `}
+        {dated && <span>{dateOf(line.made_at)} </span>}
         {timeOfDay(line.made_at, true)}
         {line.at - line.made_at >= LATE && <small> {words.came(timeOfDay(line.at, true))}</small>}
       </td>
       <td class="log-by">{line.by}</td>
       <td class="log-kind">{kindWord(line.kind)}</td>
       <td class="log-machine">{line.machine}</td>
-      <td class="log-mark">{line.mark && unbroken(line.mark)}</td>
-      <td class="log-verdict">{line.verdict && t().verdicts[line.verdict]}</td>
+      <td class="log-mark">{line.mark}</td>
+      <td class="log-verdict">{line.verdict && logWords().verdicts[line.verdict]}</td>
       <td class="log-text">{said(line)}</td>
     </tr>
   );

@@ -12,7 +12,7 @@ export function WholeLog() {
   const [open, setOpen] = useState(false);
   return (
     <>
-      <Key kind="small" onPress={() => setOpen(true)}>
+      <Key kind="small seldom" onPress={() => setOpen(true)}>
         {title}
       </Key>
       {open && (
