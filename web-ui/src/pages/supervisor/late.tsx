@@ -3,10 +3,11 @@ import { late } from "../../late";
 import { lateSheet } from "../../late_sheet";
 import { t } from "../../words";
 import desk from "./desk.css?url";
+import review from "./review/desk.css?url";
 
 /** Asked for as soon as a phone is known to be a supervisor's. */
 export const supervisorScript = late(async () => {
-  const [script] = await Promise.all([import("./supervisor"), lateSheet(desk)]);
+  const [script] = await Promise.all([import("./supervisor"), lateSheet(desk), lateSheet(review)]);
   return script;
 });
 

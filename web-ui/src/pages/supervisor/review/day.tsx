@@ -52,7 +52,8 @@ export function DayPart({ review, onReplay }: DayProps) {
         </section>
       </div>
       <h2>{words.lanes}</h2>
-      <Lanes review={review} onReplay={onReplay} />
+      <p class="no-print">{words.lanesHere}</p>
+      <Lanes review={review} onPick={onReplay} />
     </>
   );
 }
