@@ -138,7 +138,7 @@ export function Lanes({ review, lanes = review.lanes, at, tall = 28, onMove, onP
             <ul class="lanes-say" style={{ left: `${width - RIGHT + 8}px`, top: `${tall}px` }}>
               {lanes.map((lane) => (
                 <li key={nameOf(lane)} style={{ height: `${tall}px` }}>
-                  {saysAt(lane, at)}
+                  {saysAt(lane, Math.min(at, review.to))}
                 </li>
               ))}
             </ul>

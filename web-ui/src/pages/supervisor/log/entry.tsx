@@ -16,7 +16,7 @@ interface EntryProps {
   seq: number;
   /** Its line, when it is among those that have come; else it is asked for. */
   known: LogLine | undefined;
-  onReplay: ((at: number) => void) | undefined;
+  onReplay: (() => void) | undefined;
 }
 
 type Found = { kept: Kept; before: Kept | null } | { trouble: string } | null;
@@ -56,7 +56,7 @@ export function Entry({ seq, known, onReplay }: EntryProps) {
       </dl>
       <div class="row">
         <Key onPress={() => void copy()}>{words.copy}</Key>
-        {onReplay && <Key onPress={() => onReplay(entry.at)}>{words.replay}</Key>}
+        {onReplay && <Key onPress={onReplay}>{words.replay}</Key>}
       </div>
       {told && <p role="status">{told}</p>}
       <Proof seq={seq} kept={kept} before={found.before} />

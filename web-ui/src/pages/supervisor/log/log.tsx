@@ -104,7 +104,7 @@ export function Log() {
             onReplay={
               every
                 ? undefined
-                : (at) => goTo("review", { day: filter.day || today, part: "replay", at: String(at) })
+                : () => goTo("review", { day: filter.day || today, part: "replay", entry: String(open) })
             }
           />
         </Beside>

@@ -19,7 +19,7 @@ interface MomentListProps {
   here: AMoment | undefined;
   onOf: (of: string) => void;
   onWords: (words: string) => void;
-  onPick: (at: number) => void;
+  onPick: (one: AMoment) => void;
 }
 
 export function MomentList({ review, moments, of, words, here, onOf, onWords, onPick }: MomentListProps) {
@@ -62,7 +62,7 @@ export function MomentList({ review, moments, of, words, here, onOf, onWords, on
               type="button"
               class="line"
               aria-current={one.seq === here?.seq ? "true" : undefined}
-              onClick={() => onPick(one.at)}
+              onClick={() => onPick(one)}
             >
               <span class="seq">{timeOfDay(one.at, true)}</span>{" "}
               {one.kind && <strong>{say.kinds[one.kind]}</strong>} {one.said.by}: {said(one.said)}

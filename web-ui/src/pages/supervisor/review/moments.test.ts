@@ -32,8 +32,8 @@ const seqs = (of: string) => momentsOf(REVIEW, of).map((one) => one.seq);
 test("what was out of the ordinary stands by when it happened, and a replay begins there", () => {
   expect(seqs("")).toEqual([3, 7]);
   expect(momentsOf(REVIEW, "").map((one) => one.kind)).toEqual(["laser", "stop"]);
-  expect(beginningOf(REVIEW)).toBe(30);
-  expect(beginningOf({ ...REVIEW, exceptions: [] })).toBe(10);
+  expect(beginningOf(REVIEW)?.seq).toBe(3);
+  expect(beginningOf({ ...REVIEW, exceptions: [] })).toBeUndefined();
 });
 
 test("all that was said stands once, and of a mark what was said about it", () => {
@@ -49,10 +49,19 @@ test("words are looked for without capitals and accents, all of them", () => {
   expect(found("  ")).toHaveLength(5);
 });
 
-test("next and before pass over what has the same time", () => {
+test("from an entry that was picked one goes to its neighbours, whatever their time", () => {
   const all = momentsOf(REVIEW, ALL);
-  expect(around(all, 20)).toMatchObject({ before: undefined, next: { seq: 3 }, here: { seq: 4 } });
-  expect(around(all, 65)).toMatchObject({ before: { seq: 3 }, next: { seq: 7 }, here: { seq: 3 } });
-  expect(around(all, 90)).toMatchObject({ before: { seq: 7 }, next: undefined, here: { seq: 9 } });
-  expect(around([], 5)).toEqual({ before: undefined, next: undefined, here: undefined });
+  expect(around(all, 20, 2)).toMatchObject({ before: undefined, here: { seq: 2 }, next: { seq: 4 } });
+  expect(around(all, 20, 4)).toMatchObject({ before: { seq: 2 }, here: { seq: 4 }, next: { seq: 3 } });
+  expect(around(all, 99, 9)).toMatchObject({ before: { seq: 7 }, here: { seq: 9 }, next: undefined });
+});
+
+test("from a time one goes to what lies before and behind it", () => {
+  const all = momentsOf(REVIEW, ALL);
+  expect(around(all, 65, null)).toMatchObject({ before: { seq: 3 }, here: { seq: 3 }, next: { seq: 7 } });
+  expect(around(all, 70, null)).toMatchObject({ before: { seq: 3 }, here: { seq: 7 }, next: { seq: 9 } });
+  expect(around(all, 5, null)).toMatchObject({ before: undefined, here: undefined, next: { seq: 2 } });
+  // What was picked and does not fit the list any more counts by its time.
+  expect(around(all, 65, 77)).toMatchObject({ here: { seq: 3 } });
+  expect(around([], 5, 1)).toEqual({ before: undefined, here: undefined, next: undefined });
 });

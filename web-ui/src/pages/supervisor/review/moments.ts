@@ -43,17 +43,20 @@ export function withWords(moments: readonly AMoment[], words: string): AMoment[]
   });
 }
 
-/** Where a replay begins: at the first thing that was out of the ordinary, else where the day does. */
-export function beginningOf(review: Review): number {
-  return momentsOf(review, "")[0]?.at ?? review.from;
+/** Where a replay begins: at the first thing that was out of the ordinary; none on a day without. */
+export function beginningOf(review: Review): AMoment | undefined {
+  return momentsOf(review, "")[0];
 }
 
-/** The moment before and after one, and the last of those at it. Moments of one time are one step. */
-export function around(moments: readonly AMoment[], at: number) {
-  const before = moments.filter((one) => one.at < at);
-  return {
-    before: before[before.length - 1],
-    next: moments.find((one) => one.at > at),
-    here: moments.filter((one) => one.at <= at).pop(),
-  };
+/** The moment that is shown, the one before it and the next: by the entry that was picked, else by the time. */
+export function around(moments: readonly AMoment[], at: number, picked: number | null) {
+  const index = moments.findIndex((one) => one.seq === picked);
+  if (index >= 0) {
+    return { before: moments[index - 1], here: moments[index], next: moments[index + 1] };
+  }
+  const past = moments.filter((one) => one.at <= at);
+  const here = past[past.length - 1];
+  // Between two moments, the one before is the one that lies behind.
+  const before = here && here.at < at ? here : past.filter((one) => one.at < at).pop();
+  return { before, here, next: moments[past.length] };
 }

@@ -6,9 +6,9 @@ import { timeOfDay } from "../../../show";
 import type { Moment, Review } from "../../../wire";
 import { endOf, GRAIN, Lanes, tells } from "../charts/lanes";
 import { t } from "../words";
-import { moment } from "./ask";
+import { moment, momentOf } from "./ask";
 import { MomentList } from "./moment_list";
-import { around, beginningOf, momentsOf, withWords } from "./moments";
+import { type AMoment, around, beginningOf, momentsOf, withWords } from "./moments";
 import { Screens } from "./screens";
 
 const SPEEDS: readonly number[] = [1, 5, 20, 60, 120];
@@ -26,35 +26,44 @@ export interface Steers {
   by: (ms: number) => void;
 }
 
+/** Where one is: at an entry, or at a time. */
+export interface Here {
+  entry: number | null;
+  at: number | null;
+}
+
 interface ReplayProps {
   review: Review;
   /** What the address says; nothing of it where it says nothing. */
-  at: number | null;
+  here: Here;
   of: string;
   words: string;
   /** Into the address; `typed` is no step of its own. */
-  onAsk: (part: { at?: string; of?: string; words?: string }, typed: boolean) => void;
+  onAsk: (part: { at?: string; entry?: string; of?: string; words?: string }, typed: boolean) => void;
   steers: { current: Steers | null };
 }
 
-export function Replay({ review, at: asked, of, words, onAsk, steers }: ReplayProps) {
+export function Replay({ review, here: asked, of, words, onAsk, steers }: ReplayProps) {
   const say = t().review;
   const end = endOf(review);
-  const [at, setAt] = useState(asked ?? beginningOf(review));
-  const [speed, setSpeed] = useState(60);
   const [plays, setPlays] = useState(false);
+  const [speed, setSpeed] = useState(60);
+  // Without a word from the address it begins at the first thing that was out of the ordinary.
+  const picked = asked.entry ?? (asked.at === null ? (beginningOf(review)?.seq ?? null) : null);
+  const [at, setAt, lost] = useAt(review, asked.at, picked);
   const [got, trouble] = useMoment(review.day, at);
   const all = useMemo(() => momentsOf(review, of), [review, of]);
   const moments = useMemo(() => withWords(all, words), [all, words]);
-  const { before, next, here } = around(moments, at);
-  // Back, forward and a link lead to the moment that the address says.
-  useEffect(() => {
-    if (asked !== null && !plays) setAt(asked);
-  }, [asked]);
+  const { before, next, here } = around(moments, at, plays ? null : picked);
   const move = (to: number) => {
     const moment = Math.min(end, Math.max(review.from, to));
     setAt(moment);
-    if (!plays) onAsk({ at: String(moment) }, true);
+    if (!plays) onAsk({ at: String(moment), entry: "" }, true);
+  };
+  const pick = (one: AMoment | undefined) => {
+    if (!one) return;
+    setPlays(false);
+    onAsk({ entry: String(one.seq), at: "" }, true);
   };
   useEffect(() => {
     if (!plays) return undefined;
@@ -63,14 +72,14 @@ export function Replay({ review, at: asked, of, words, onAsk, steers }: ReplayPr
   }, [plays, speed, end]);
   const play = (on: boolean) => {
     setPlays(on);
-    if (!on) onAsk({ at: String(at) }, true);
+    onAsk({ at: String(at), entry: "" }, true);
   };
   useEffect(() => {
     if (plays && at >= end) play(false);
   }, [at]);
   steers.current = {
-    next: () => next && move(next.at),
-    before: () => before && move(before.at),
+    next: () => pick(next),
+    before: () => pick(before),
     play: () => play(!plays),
     by: (ms) => move(at + ms),
   };
@@ -96,16 +105,16 @@ export function Replay({ review, at: asked, of, words, onAsk, steers }: ReplayPr
           </Key>
         )}
       </div>
-      {trouble && <p class="warning">{trouble}</p>}
+      {(trouble || lost) && <p class="warning">{trouble || lost}</p>}
       <div class="replay-walk">
         <div class="replay-bar no-print">
-          <Key kind="small" disabled={!before} onPress={() => before && move(before.at)}>
+          <Key kind="small" disabled={!before} onPress={() => pick(before)}>
             {say.before}
           </Key>
           <Key kind="small" onPress={() => play(!plays)}>
             {plays ? say.pause : say.play}
           </Key>
-          <Key kind="small" disabled={!next} onPress={() => next && move(next.at)}>
+          <Key kind="small" disabled={!next} onPress={() => pick(next)}>
             {say.next}
           </Key>
           <label>
@@ -127,7 +136,7 @@ export function Replay({ review, at: asked, of, words, onAsk, steers }: ReplayPr
           here={here}
           onOf={(to) => onAsk({ of: to }, false)}
           onWords={(to) => onAsk({ words: to }, true)}
-          onPick={move}
+          onPick={pick}
         />
         <p>
           <small>{say.replayNote}</small>
@@ -139,6 +148,29 @@ export function Replay({ review, at: asked, of, words, onAsk, steers }: ReplayPr
 }
 
 export const QUARTER = GRAIN;
+
+/** The time that is shown: the one of the address, or the one at which the hub took the entry that was picked. */
+function useAt(review: Review, asked: number | null, picked: number | null) {
+  const [at, setAt] = useState(asked ?? review.from);
+  const [lost, setLost] = useState("");
+  useEffect(() => {
+    setLost("");
+    if (picked === null) {
+      if (asked !== null) setAt(asked);
+      return undefined;
+    }
+    let over = false;
+    void momentOf(review.day, picked).then((got) => {
+      if (over) return;
+      if (got.ok) setAt(got.value.at);
+      else setLost(got.text);
+    });
+    return () => {
+      over = true;
+    };
+  }, [review, asked, picked]);
+  return [at, setAt, lost] as const;
+}
 
 /** The moment that was asked for last; while one is on its way no second is asked for, so that nothing queues. */
 function useMoment(day: string, at: number): [Moment | null, string] {

@@ -34,9 +34,10 @@ export function ReviewPage() {
     setGoesTo(null);
   });
   const step = (to: Asked) => goTo(PAGE, { ...asked, ...to });
-  const replayAt = (moment: number) => step({ part: "replay", at: String(moment) });
+  const replayAt = (moment: number) => step({ part: "replay", at: String(moment), entry: "" });
+  const replayEntry = (seq: number) => step({ part: "replay", entry: String(seq), at: "" });
   const steer = (how: (by: Steers) => void) =>
-    part === "replay" && steers.current ? how(steers.current) : step({ part: "replay", at: "" });
+    part === "replay" && steers.current ? how(steers.current) : step({ part: "replay", at: "", entry: "" });
   const field = (id: string) => {
     if (part !== "replay") step({ part: "replay" });
     setGoesTo(id);
@@ -49,7 +50,9 @@ export function ReviewPage() {
             <span>{words.day}</span>
             <select
               value={got?.day ?? ""}
-              onChange={(event) => step({ day: event.currentTarget.value, at: "", of: "", words: "" })}
+              onChange={(event) =>
+                step({ day: event.currentTarget.value, at: "", entry: "", of: "", words: "" })
+              }
             >
               {all.map((name) => (
                 <option key={name}>{name}</option>
@@ -69,12 +72,12 @@ export function ReviewPage() {
       {!got ? (
         !trouble && <p class="empty">{t().loading}</p>
       ) : part === "day" ? (
-        <DayPart review={got} onReplay={replayAt} />
+        <DayPart review={got} onEntry={replayEntry} onReplay={replayAt} />
       ) : part === "replay" ? (
         <Replay
           key={got.day}
           review={got}
-          at={asked.at ? Number(asked.at) : null}
+          here={{ at: numberIn(asked.at), entry: numberIn(asked.entry) }}
           of={asked.of ?? ""}
           words={asked.words ?? ""}
           onAsk={(to, typed) => (typed ? refine : goTo)(PAGE, { ...place.value.asked, ...to })}
@@ -83,7 +86,7 @@ export function ReviewPage() {
       ) : part === "pictures" ? (
         <Pictures review={got} />
       ) : part === "tables" ? (
-        <Tables review={got} onReplay={replayAt} />
+        <Tables review={got} onEntry={replayEntry} />
       ) : part === "told" ? (
         <Told key={got.day} review={got} />
       ) : (
@@ -91,6 +94,11 @@ export function ReviewPage() {
       )}
     </div>
   );
+}
+
+/** A number of the address; what is none is as if it were not there. */
+function numberIn(text: string | undefined): number | null {
+  return text && Number.isFinite(Number(text)) ? Number(text) : null;
 }
 
 /** The days that there are, the newest first, and the one that is looked at; an answer for another day is let go. */
