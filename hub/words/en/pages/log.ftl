@@ -10,13 +10,6 @@ columns-mark = Mark
 columns-verdict = Verdict
 columns-text = In words
 
-# $column (text) the column's name
-# $descending (text) whether the greatest or newest comes first
-sortedBy = Sorted by { $column }, { $descending ->
-        [true] greatest first
-       *[false] least first
-    }
-
 # $time (text) when the hub took it
 came = came { $time }
 everyDay = every day

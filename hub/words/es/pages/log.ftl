@@ -8,10 +8,6 @@ columns-machine = Máquina
 columns-mark = Marca
 columns-verdict = Resultado
 columns-text = En palabras
-sortedBy = Ordenado por { $column }, { $descending ->
-        [true] mayor primero
-       *[false] menor primero
-    }
 came = llegó { $time }
 everyDay = todos los días
 any = todos

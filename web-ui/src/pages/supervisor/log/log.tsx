@@ -13,6 +13,7 @@ import { acting, EVERY, type Filter, filterIn, find, scopeOf } from "./filter";
 import { Filters } from "./filters";
 import { Keep } from "./keep";
 import { Lines } from "./lines";
+import { useMedia } from "./media";
 import { type Order, orderIn, orderText, sorter } from "./order";
 import { LogTable } from "./table";
 import { WholeLog } from "./whole";
@@ -234,7 +235,7 @@ function Beside({
   children: ComponentChildren;
 }) {
   const words = logWords();
-  const wide = useWide();
+  const wide = useMedia("(min-width: 1024px)");
   if (!wide) {
     return (
       <Panel title={words.entry(seq)} onClose={onClose}>
@@ -253,16 +254,4 @@ function Beside({
       {children}
     </aside>
   );
-}
-
-/** Whether this is a desk. */
-function useWide(): boolean {
-  const [desk] = useState(() => matchMedia("(min-width: 1024px)"));
-  const [wide, setWide] = useState(desk.matches);
-  useEffect(() => {
-    const turned = () => setWide(desk.matches);
-    desk.addEventListener("change", turned);
-    return () => desk.removeEventListener("change", turned);
-  }, [desk]);
-  return wide;
 }

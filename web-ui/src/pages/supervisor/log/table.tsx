@@ -1,8 +1,10 @@
 /** The table of LOG: of thousands of lines those in sight are there; heads that sort; a line that is pressed opens beside it. */
+import type { ComponentChildren } from "preact";
 import { useLayoutEffect, useRef } from "preact/hooks";
 import { said } from "../../../said";
 import { dateOf, timeOfDay } from "../../../show";
 import type { LogLine } from "../../../wire";
+import { useMedia } from "./media";
 import { COLUMNS, type Column, kindWord, type Order, pressed } from "./order";
 import { useWindow } from "./virtual";
 import { logWords } from "./words";
@@ -27,13 +29,24 @@ interface TableProps {
   onAway: (away: boolean) => void;
 }
 
+/** On a phone a line is its number, time and person over its words; beside an open entry the words keep their room. */
+const ON_PHONE: readonly Column[] = ["seq", "made", "by", "text"];
+const BESIDE: readonly Column[] = ["seq", "made", "by", "mark", "text"];
+
+function useColumns(open: boolean): readonly Column[] {
+  const phone = useMedia("(max-width: 700px)");
+  const room = useMedia("(max-width: 1023px), (min-width: 1701px)");
+  return phone ? ON_PHONE : open && !room ? BESIDE : COLUMNS;
+}
+
 export function LogTable(props: TableProps) {
   const { lines, order, open, reached } = props;
+  const columns = useColumns(open !== null);
   const words = logWords();
   const scroller = useRef<HTMLDivElement>(null);
   const rows = useWindow(scroller, {
     count: lines.length,
-    high: matchMedia("(max-width: 700px)").matches ? HIGH_ON_PHONE : HIGH,
+    high: columns === ON_PHONE ? HIGH_ON_PHONE : HIGH,
     keyOf: (index) => lines[index]?.seq ?? -index,
   });
   const at = lines.findIndex((line) => line.seq === (reached ?? open));
@@ -53,13 +66,13 @@ export function LogTable(props: TableProps) {
     >
       <table aria-label={words.table} aria-rowcount={lines.length + 1}>
         <colgroup>
-          {COLUMNS.map((column) => (
+          {columns.map((column) => (
             <col key={column} class={`log-${column}`} />
           ))}
         </colgroup>
         <thead>
           <tr aria-rowindex={1}>
-            {COLUMNS.map((column) => (
+            {columns.map((column) => (
               <Head key={column} column={column} order={order} onOrder={props.onOrder} />
             ))}
           </tr>
@@ -69,7 +82,17 @@ export function LogTable(props: TableProps) {
           {rows.rows.map(({ index, key }) => {
             const line = lines[index];
             return (
-              line && <Row key={key} line={line} index={index} measure={rows.measure} reach={at} {...props} />
+              line && (
+                <Row
+                  key={key}
+                  line={line}
+                  index={index}
+                  measure={rows.measure}
+                  reach={at}
+                  columns={columns}
+                  {...props}
+                />
+              )
             );
           })}
           <Room high={rows.below} />
@@ -112,10 +135,10 @@ interface RowProps extends TableProps {
   measure: (row: Element | null) => void;
   /** Where the arrows stand. */
   reach: number;
+  columns: readonly Column[];
 }
 
-function Row({ line, index, measure, reach, open, dated, onOpen }: RowProps) {
-  const words = logWords();
+function Row({ line, index, measure, reach, columns, open, dated, onOpen }: RowProps) {
   // One stop for the keyboard: the line that the arrows stand on, else the first.
   const stop = index === Math.max(0, reach);
   return (
@@ -127,27 +150,47 @@ function Row({ line, index, measure, reach, open, dated, onOpen }: RowProps) {
       class={line.seq === open ? "open" : ""}
       onClick={() => onOpen(line.seq)}
     >
-      <td class="log-seq">
-        <button
-          type="button"
-          tabIndex={stop ? 0 : -1}
-          aria-label={words.entry(line.seq)}
-          aria-expanded={line.seq === open}
-        >
-          {line.seq}
-        </button>
-      </td>
-      <td class="log-made">
-        {dated && <span>{dateOf(line.made_at)} </span>}
-        {timeOfDay(line.made_at, true)}
-        {line.at - line.made_at >= LATE && <small> {words.came(timeOfDay(line.at, true))}</small>}
-      </td>
-      <td class="log-by">{line.by}</td>
-      <td class="log-kind">{kindWord(line.kind)}</td>
-      <td class="log-machine">{line.machine}</td>
-      <td class="log-mark">{line.mark}</td>
-      <td class="log-verdict">{line.verdict && logWords().verdicts[line.verdict]}</td>
-      <td class="log-text">{said(line)}</td>
+      {columns.map((column) => (
+        <td key={column} class={`log-${column}`}>
+          {column === "seq" ? (
+            <button
+              type="button"
+              tabIndex={stop ? 0 : -1}
+              aria-label={logWords().entry(line.seq)}
+              aria-expanded={line.seq === open}
+            >
+              {line.seq}
+            </button>
+          ) : (
+            cell(line, column, dated)
+          )}
+        </td>
+      ))}
     </tr>
   );
+}
+
+function cell(line: LogLine, column: Exclude<Column, "seq">, dated: boolean): ComponentChildren {
+  switch (column) {
+    case "made":
+      return (
+        <>
+          {dated && <span>{dateOf(line.made_at)} </span>}
+          {timeOfDay(line.made_at, true)}
+          {line.at - line.made_at >= LATE && <small> {logWords().came(timeOfDay(line.at, true))}</small>}
+        </>
+      );
+    case "by":
+      return line.by;
+    case "kind":
+      return kindWord(line.kind);
+    case "machine":
+      return line.machine;
+    case "mark":
+      return line.mark;
+    case "verdict":
+      return line.verdict && logWords().verdicts[line.verdict];
+    case "text":
+      return said(line);
+  }
 }
