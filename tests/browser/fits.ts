@@ -3,6 +3,7 @@ import type { Page } from "@playwright/test";
 
 /** A laptop's screens. */
 export const DESKS = [
+  { width: 1024, height: 768 },
   { width: 1366, height: 768 },
   { width: 1920, height: 1080 },
 ];

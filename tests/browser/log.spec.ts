@@ -72,6 +72,27 @@ test("what is looked at is in the address: a reload, a link, back and forward fi
   await expect(other.getByRole("complementary", { name: /^Entry \d+$/ })).toBeVisible();
 });
 
+test("a link to a day that the log does not have says so, and leads on", async ({ crew }) => {
+  const page = await looks(crew);
+  await page.goto("/#log?day=1999-01-01");
+  await expect(page.locator(".log-head .warning")).toContainText("1999-01-01");
+  await expect(choose(page, "Day")).toHaveValue("1999-01-01");
+  await choose(page, "Day").selectOption({ index: 0 });
+  await expect(rows(page).first()).toBeVisible();
+  await expect(page.locator(".log-head .warning")).toHaveCount(0);
+});
+
+test("what does not come is said with the hub's words, and is asked again by one press", async ({ crew }) => {
+  const page = await looks(crew);
+  await page.route("**/api/log?**", (route) => route.abort());
+  await page.reload();
+  await expect(page.locator(".log-head .warning")).toBeVisible();
+  await page.unroute("**/api/log?**");
+  await page.getByRole("button", { name: "TRY AGAIN" }).click();
+  await expect(rows(page).first()).toBeVisible();
+  await expect(page.locator(".log-head .warning")).toHaveCount(0);
+});
+
 test("heads sort; what has nothing there comes last", async ({ crew }) => {
   const page = await looks(crew);
   const head = (name: string) => page.getByRole("columnheader", { name });

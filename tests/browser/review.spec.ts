@@ -66,6 +66,13 @@ test("who told it to dig is answered from the log, and the sheet opens", async (
   await page.getByRole("link", { name: "THE WHOLE SHEET, WITH ITS PROOF" }).click();
   const sheet = await opened;
   await expect(sheet.getByText("Head of the chain at entry")).toBeVisible();
+  // The question is in the address; it is asked again by a press alone.
+  await page.reload();
+  await expect(page.getByRole("combobox", { name: "Machine" })).toHaveValue("EX-1");
+  await expect(page.getByLabel("Near the mark")).toHaveValue("P-1");
+  await expect(page.getByText(/told EX-1/)).toHaveCount(0);
+  await ask.click();
+  await expect(page.getByText(/told EX-1/)).toBeVisible();
   // An answer stands under its own question alone.
   await page.getByRole("combobox", { name: "Machine" }).selectOption("EX-2");
   await expect(page.getByText(/told EX-1/)).toHaveCount(0);

@@ -58,6 +58,7 @@ copiedLines = { $many } { $many ->
 copiedEntry = Copied.
 notCopied = This browser does not let the page copy. Mark the text and copy it by hand.
 whole = THE WHOLE LOG
+onPaper = Paper has the lines in sight alone. For all of them take the CSV, or the day’s sheet under REVIEW, PAPER.
 table = Lines of the log
 
 # $seq (number) the entry's number

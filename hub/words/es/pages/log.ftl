@@ -40,6 +40,7 @@ copiedLines = { $many } { $many ->
 copiedEntry = Copiado.
 notCopied = Este navegador no deja copiar a la página. Marque el texto y cópielo a mano.
 whole = TODO EL REGISTRO
+onPaper = El papel solo lleva las líneas a la vista. Para todas, tome el CSV, o la hoja del día en REVISAR, PAPEL.
 table = Líneas del registro
 entry = Asiento { $seq }
 taken = Tomado por el servidor

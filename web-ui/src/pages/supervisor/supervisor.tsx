@@ -47,8 +47,11 @@ export function SupervisorPage({ onGround }: { onGround?: (() => void) | undefin
   ];
   const turn = (id: string) => {
     setRevises(null);
-    if (id === "ground") onGround?.();
-    else goTo(id);
+    if (id === "ground") {
+      // A page that is loaded again in the cut opens there.
+      goTo("", {});
+      onGround?.();
+    } else goTo(id);
   };
   return (
     <Frame

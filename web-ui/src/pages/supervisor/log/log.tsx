@@ -84,6 +84,7 @@ export function Log() {
           <Shortcuts list={keysOf({ move, shut, off, look: opens, reached, open })} />
         </Bar>
         {looked.trouble && <p class="warning">{looked.trouble}</p>}
+        <p class="log-on-paper">{words.onPaper}</p>
         {fit.length === 0 && looked.done && <p>{all.length === 0 ? words.noLineYet : words.noLine}</p>}
       </div>
       <LogTable

@@ -88,7 +88,12 @@ export function ReviewPage() {
       ) : part === "tables" ? (
         <Tables review={got} onEntry={replayEntry} />
       ) : part === "told" ? (
-        <Told key={got.day} review={got} />
+        <Told
+          key={got.day}
+          review={got}
+          asked={asked}
+          onAsk={(to) => refine(PAGE, { ...place.value.asked, ...to })}
+        />
       ) : (
         <Papers review={got} />
       )}

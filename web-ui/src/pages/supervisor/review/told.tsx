@@ -1,11 +1,12 @@
 /** WHO TOLD: a machine, a place or a mark, two moments, days apart if need be; the answer, its gaps, and the sheet that prints. */
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import { feetTyped } from "../../../parts/feet_typed";
 import { Key } from "../../../parts/keys";
 import { said } from "../../../said";
 import { dateOf, feet, timeOfDay, unbroken } from "../../../show";
 import { language } from "../../../state";
 import type { Moment, Review, SheetMark, ToldDays, ToldPage } from "../../../wire";
+import type { Asked } from "../address";
 import { Figures } from "../figures";
 import { type OfficeWords, t } from "../words";
 import { moment, type WhoTold, whoTold, whoToldSheet } from "./ask";
@@ -56,19 +57,36 @@ export function askedOf(question: Question, marks: readonly SheetMark[]): WhoTol
 
 type Owed = keyof OfficeWords["review"]["owed"];
 
-export function Told({ review }: { review: Review }) {
-  const words = t().review;
-  const [end, setEnd] = useState<Moment | null>(null);
-  const [question, setQuestion] = useState<Question>({
-    machine: "",
-    mark: "",
-    east: "",
-    north: "",
+const NAMES = ["machine", "mark", "east", "north", "fromDay", "from", "toDay", "to"] as const;
+
+/** What the address says; the times of the whole day where it says none. Nothing else is filled in for the person. */
+function questionIn(asked: Asked, review: Review): Question {
+  const whole: Partial<Question> = {
     fromDay: dateOf(review.from),
     from: timeOfDay(review.from),
     toDay: dateOf(review.to),
     to: timeOfDay(review.to),
-  });
+  };
+  return Object.fromEntries(NAMES.map((name) => [name, asked[name] ?? whole[name] ?? ""])) as Record<
+    (typeof NAMES)[number],
+    string
+  >;
+}
+
+interface ToldProps {
+  review: Review;
+  /** What the address says of the question. */
+  asked: Asked;
+  onAsk: (part: Asked) => void;
+}
+
+export function Told({ review, asked: address, onAsk }: ToldProps) {
+  const words = t().review;
+  const [end, setEnd] = useState<Moment | null>(null);
+  const question = useMemo(
+    () => questionIn(address, review),
+    [review, ...NAMES.map((name) => address[name])],
+  );
   const [answer, setAnswer] = useState<Answered | null>(null);
   const [trouble, setTrouble] = useState("");
   // An answer stands under its own question alone: whatever is changed takes it away, and one on its way is let go.
@@ -88,7 +106,7 @@ export function Told({ review }: { review: Review }) {
   const marks = end?.sheet?.marks ?? [];
   const asked = askedOf(question, marks);
   const owed = typeof asked === "string" ? words.owed[asked] : null;
-  const set = (part: Partial<Question>) => setQuestion({ ...question, ...part });
+  const set = (part: Partial<Question>) => onAsk({ ...part });
   const ask = async () => {
     if (typeof asked === "string") return;
     const got = await whoTold(asked);
