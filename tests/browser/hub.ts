@@ -3,6 +3,7 @@ import { type ChildProcess, spawn } from "node:child_process";
 import { appendFileSync, cpSync, existsSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { type Told, writesOn } from "./long_log.ts";
 
 const HERE = import.meta.dirname;
 /** The binary under test; `cargo test` names it. */
@@ -59,6 +60,13 @@ export class Hub {
     });
     this.port = Number(ready[1]);
     return ready[2] ?? "";
+  }
+
+  /** Its log goes on by so many entries, which it takes in when it starts; it is down meanwhile. */
+  async longer(many: number, told: (index: number) => Told): Promise<void> {
+    await this.kill();
+    writesOn(join(this.folder, "data"), many, told);
+    await this.start();
   }
 
   /** The hub dies without a last word. */

@@ -51,14 +51,34 @@ test("who told it to dig is answered from the log, and the sheet opens", async (
   const press = (name: string) => page.getByRole("button", { name, exact: true }).click();
   await press("REVIEW");
   await press("WHO TOLD");
+  const ask = page.getByRole("button", { name: /^WHO TOLD IT TO DIG\?/ });
+  // Nothing is chosen for the person who asks: what is not there to be read is not asked.
   await page.getByLabel("Near the mark").selectOption("P-1");
-  await press("WHO TOLD IT TO DIG?");
+  await expect(page.getByRole("combobox", { name: "Machine" })).toHaveValue("");
+  await expect(ask).toContainText("Choose the machine that is asked about.");
+  await expect(ask).toBeDisabled();
+  await page.getByRole("combobox", { name: "Machine" }).selectOption("EX-1");
+  await ask.click();
   await expect(page.getByText("RT told EX-1: P-1 DOWN 3. No call asked for a bottom below 100.00 ft.")).toBeVisible();
   await expect(page.getByText("P-1: nobody said from what it was laid.")).toBeVisible();
+  await expect(page.getByRole("heading", { name: /^EX-1, near P.*1, .* to / })).toBeVisible();
   const opened = page.waitForEvent("popup");
   await page.getByRole("link", { name: "THE WHOLE SHEET, WITH ITS PROOF" }).click();
   const sheet = await opened;
   await expect(sheet.getByText("Head of the chain at entry")).toBeVisible();
+  // The question is in the address; it is asked again by a press alone.
+  await page.reload();
+  await expect(page.getByRole("combobox", { name: "Machine" })).toHaveValue("EX-1");
+  await expect(page.getByLabel("Near the mark")).toHaveValue("P-1");
+  await expect(page.getByText(/told EX-1/)).toHaveCount(0);
+  await ask.click();
+  await expect(page.getByText(/told EX-1/)).toBeVisible();
+  // An answer stands under its own question alone.
+  await page.getByRole("combobox", { name: "Machine" }).selectOption("EX-2");
+  await expect(page.getByText(/told EX-1/)).toHaveCount(0);
+  await expect(page.getByRole("link", { name: "THE WHOLE SHEET, WITH ITS PROOF" })).toHaveCount(0);
+  await page.getByLabel("Near the mark").selectOption("");
+  await expect(ask).toContainText("Choose a mark, or type east and north of the place in feet.");
 });
 
 test("no part of the review runs off a phone's edge", async ({ crew }) => {
@@ -79,7 +99,7 @@ test("no part of the review runs off a phone's edge", async ({ crew }) => {
   }
 });
 
-test("charts are drawn with their words, and a span of the day's lanes replays from there", async ({ crew }) => {
+test("charts are drawn with their words, and a moment of the day's lanes replays from there", async ({ crew }) => {
   const { ground, cab } = await crew.digs();
   await sendsReading(ground.page, "4.70");
   await expect(call(cab.page, "DOWN 3")).toBeVisible();
@@ -94,10 +114,15 @@ test("charts are drawn with their words, and a span of the day's lanes replays f
   await expect(differences.getByText("0.30", { exact: true })).toBeVisible();
   await expect(page.getByRole("img", { name: "From call to got it" }).getByText("30 s")).toBeVisible();
   await page.getByRole("button", { name: "THE DAY", exact: true }).click();
-  const lanes = page.getByRole("group", { name: "The day as lanes" });
+  const lanes = page.getByRole("img", { name: "The day as lanes" });
   await expect(lanes.getByText("machine EX-1")).toBeVisible();
-  await lanes.locator("a").first().press("Enter");
-  await expect(page.getByLabel("Time of the replay")).toBeVisible();
+  const slider = page.getByLabel("Time of the replay");
+  await slider.press("End");
+  await slider.press("Enter");
+  await expect(page.getByRole("button", { name: "REPLAY", exact: true })).toHaveAttribute("aria-pressed", "true");
+  const { from, to } = await crew.hub.get("/api/review");
+  const grain = 250;
+  await expect(slider).toHaveValue(String(from + Math.ceil((to - from) / grain) * grain));
   expect(refused, "the page's policy refuses nothing of the charts").toEqual([]);
 });
 

@@ -16,7 +16,6 @@ import type {
   HowToRead,
   ImportPreview,
   JoinOffer,
-  LogEntry,
   LogPage,
   LogQuery,
   Me,
@@ -107,7 +106,6 @@ export async function previewImport(file: Blob, how: HowToRead): Promise<Got<Imp
 export const chooseAddress = (host: string) => get<unknown>("/api/address", { host });
 /** A season's log takes its time. */
 export const tryRestore = () => get<Restored>("/api/try-restore", {}, 600_000);
-export const entry = (seq: number) => get<LogEntry>(`/api/log/${seq}`);
 
 export function log(query: LogQuery): Promise<Got<LogPage>> {
   const asked = new URLSearchParams();

@@ -65,7 +65,8 @@ function App() {
 
 /** One phone may be the ground person's and the supervisor's at once. */
 function Both() {
-  const [board, setBoard] = useState(false);
+  // An address that names one of the supervisor's pages leads there.
+  const [board, setBoard] = useState(location.hash !== "");
   return board ? (
     <SupervisorLate onGround={() => setBoard(false)} />
   ) : (

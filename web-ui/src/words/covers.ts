@@ -1,7 +1,7 @@
 /** Which groups of words have a word for each name on the wire and for no other: a name that the hub adds does not compile here. */
 import type { Way } from "../grade";
 import type { components } from "../wire.gen";
-import type { OfficeWords, VisitWords, Words, WorkWords } from "../words.gen/shape";
+import type { LogWords, OfficeWords, VisitWords, Words, WorkWords } from "../words.gen/shape";
 
 type Schemas = components["schemas"];
 
@@ -77,4 +77,6 @@ export type Covered = [
   Covers<Schemas["LaneOf"]["kind"], Review["laneOf"]>,
   Covers<LaneSpan, Review["spans"]>,
   Covers<Schemas["ScreenCard"]["kind"], Review["screens"]>,
+  Covers<Schemas["Body"]["kind"], LogWords["kinds"]>,
+  Covers<Schemas["Verdict"], LogWords["verdicts"]>,
 ];

@@ -307,17 +307,9 @@ codesAddress = Phones reach the hub at
 addressChanged = The address differs from yesterday's. Print the codes again.
 wifi = Wi-Fi
 choose = USE THIS
-filters = Filter
-older = OLDER
 
-# $seq (number) the entry's number in the log
-entryTitle = Entry { $seq }
 exportDay = Day file
 exportTable = Table
-emptyLog = No line fits.
-
-# $entry (number) the entry's number in the log
-searchStopped = No line fits down to entry { $entry }. OLDER looks on.
 
 restore-key = TRY A RESTORE
 restore-tries = Exporting, taking it in again, comparing…
@@ -327,11 +319,6 @@ restore-tries = Exporting, taking it in again, comparing…
 # $days (number) how many days
 # $sheets (number) how many sheets
 restore-back = Everything came back, every sheet the same. Entries { $entries }, photos { $photos }, days { $days }, sheets { $sheets }.
-
-withWords = Words
-everyDay = all
-verdict = Verdict
-everyVerdict = any
 
 verdicts-high = HIGH
 verdicts-on = ON

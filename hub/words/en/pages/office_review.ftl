@@ -52,7 +52,7 @@ kinds-paper = FROM PAPER
 open = Open
 nothingOpen = Nothing that the log knows of.
 lanes = The day as lanes
-lanesNote = White: digging, showing, proven. Hatched: waiting, not yet proven, in a keep-out. Dotted: hidden, check due, asks to come in. Black: stopped, no link, in doubt. Press a span to replay from there.
+lanesHere = Press a moment to replay from there.
 
 laneOf-machine = machine
 laneOf-screen = screen
@@ -99,10 +99,10 @@ groundScreen = Ground
 
 # $kind (text) whose screen it is
 screenOf = Replayed screen, { $kind }
-replayNote = Made from the log alone. BEFORE and NEXT go to what was out of the ordinary. It shows what the page had, not that a person looked.
+replayNote = Made from the log alone. It shows what the page had, not that a person looked.
 planDifferences = Plan with final differences, ft
 runs = Runs: what is allowed, what was got, how sure
-runNote = Dashed: what is allowed. Whisker: how sure a reading is. Stations and elevations in feet.
+runNote = Stations and elevations in feet.
 
 # $feet (text) feet
 notProven = { $feet } ft not proven
@@ -113,9 +113,9 @@ notProvenAt = { $feet } ft not proven ({ $where })
 differences = Final differences
 differencesNote = Marks by their last difference in half-tenths of a foot; LOW to the left, HIGH to the right.
 depth = Depth over time
-depthNote = Difference to the target in feet, HIGH above. The band is what is allowed. Thin lines: when the bottom was expected at grade. A cross was not taken.
+depthNote = Difference to the target in feet, HIGH above.
 delays = From call to got it
-delaysNote = Stroke: until painted. Ring: until GOT IT. A cross was never painted. Over 30 s at the upper edge.
+delaysNote = Over 30 s stands at the upper edge, with its seconds.
 historyOf = Histories
 
 histories-calls = CALLS
@@ -165,3 +165,64 @@ sheetNames-hand_signals = HAND SIGNALS
 
 sheetsNote = Each opens without the hub, prints black and white, and carries the head of the chain.
 tables = Tables
+
+legend-free = digging, showing, proven, on site
+legend-hatch = waiting, not yet proven, in a keep-out
+legend-dots = hidden, check due, asks to come in
+legend-ink = stopped, no link, in doubt
+legend-noted = out of the ordinary
+legend-target = what to dig to
+legend-allowed = allowed
+legend-sure = a last reading, and how sure it is
+legend-taken = taken
+legend-notTaken = not taken
+legend-expected = when the bottom was expected at grade
+legend-painted = until painted
+legend-gotIt = until GOT IT
+legend-neverPainted = never painted
+legend-onTarget = on the target
+legend-howMany = how many marks
+legend-soil = soil
+legend-rock = rock
+legend-least = the least cost
+
+momentsOf = Moments
+momentsNoted = out of the ordinary
+momentsAll = all that was said
+
+# $mark (text) the mark's name
+momentsMark = mark { $mark }
+momentsWith = Words
+noMoment = No moment fits.
+
+# $many (number) how many moments
+moments = { $many } { $many ->
+        [one] moment
+       *[other] moments
+    }
+
+finalOf = Final difference, ft
+lastAt = Last shot
+choose = choose
+owed-machine = Choose the machine that is asked about.
+owed-place = Choose a mark, or type east and north of the place in feet.
+owed-from = From: a day, and a time such as 10:05.
+owed-to = To: a day, and a time such as 15:40.
+owed-order = The end lies before the beginning.
+
+# $machine (text) the machine
+# $place (text) the mark or the place
+# $from (text) from when
+# $to (text) until when
+asked = { $machine }, { $place }, { $from } to { $to }
+
+# $mark (text) the mark's name
+nearMark = near { $mark }
+
+# $east (text) feet
+# $north (text) feet
+nearPlace = near E { $east } N { $north } ft
+
+# $many (number) how many lanes
+lanesAll = ALL { $many } LANES
+lanesFew = FEWER LANES

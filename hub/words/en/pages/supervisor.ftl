@@ -25,7 +25,5 @@ aim = Aim
 # $n (number) the revision's number
 revision = r{ $n }
 layers = Layers
-person = Person
 mark = Mark
-kind = Kind
 visitor = You look on. STOP works for you too.

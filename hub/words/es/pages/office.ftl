@@ -171,21 +171,12 @@ codesAddress = Los teléfonos llegan al servidor en
 addressChanged = La dirección no es la de ayer. Imprima los códigos otra vez.
 wifi = Wi-Fi
 choose = USAR ESTA
-filters = Filtro
-older = ANTERIORES
-entryTitle = Asiento { $seq }
 exportDay = Archivo del día
 exportTable = Tabla
-emptyLog = Ninguna línea coincide.
-searchStopped = Ninguna línea coincide hasta el asiento { $entry }. ANTERIORES sigue buscando.
 
 restore-key = PROBAR LA COPIA
 restore-tries = Exportando, recibiendo de nuevo, comparando…
 restore-back = Todo volvió, cada hoja igual. Asientos { $entries }, fotos { $photos }, días { $days }, hojas { $sheets }.
-withWords = Palabras
-everyDay = todos
-verdict = Resultado
-everyVerdict = todos
 
 verdicts-high = ALTO
 verdicts-on = A NIVEL

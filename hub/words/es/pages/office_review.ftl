@@ -49,7 +49,7 @@ kinds-paper = DEL PAPEL
 open = Pendiente
 nothingOpen = Nada que el registro conozca.
 lanes = El día en carriles
-lanesNote = Blanco: excava, se ve, probado. Rayado: espera, sin probar, en una zona prohibida. Punteado: oculta, toca comprobar, pide entrar. Negro: parada, sin enlace, en duda. Apriete un tramo para repetir desde ahí.
+lanesHere = Apriete un momento para repetir desde ahí.
 
 laneOf-machine = máquina
 laneOf-screen = pantalla
@@ -87,18 +87,18 @@ screens-hidden = ESTABA OCULTA
 screens-lost = SIN ENLACE
 groundScreen = Suelo
 screenOf = Pantalla repetida, { $kind }
-replayNote = Hecho solo del registro. ANTES y SIGUE van a lo fuera de lo común. Muestra lo que tenía la página, no que alguien la miró.
+replayNote = Hecho solo del registro. Muestra lo que tenía la página, no que alguien la miró.
 planDifferences = Plano con diferencias finales, ft
 runs = Zanjas: lo permitido, lo que quedó, con qué duda
-runNote = De trazos: lo permitido. Bigote: la duda de la lectura. Estaciones y elevaciones en pies.
+runNote = Estaciones y elevaciones en pies.
 notProven = { $feet } ft sin probar
 notProvenAt = { $feet } ft sin probar ({ $where })
 differences = Diferencias finales
 differencesNote = Marcas por su última diferencia en medias décimas de pie; HONDO a la izquierda, ALTO a la derecha.
 depth = Fondo con el tiempo
-depthNote = Diferencia con el nivel en pies, ALTO arriba. La franja es lo permitido. Líneas finas: cuándo se esperaba el fondo a nivel. Una cruz no se tomó.
+depthNote = Diferencia con el nivel en pies, ALTO arriba.
 delays = De la orden al entendido
-delaysNote = Trazo: hasta mostrarse. Aro: hasta ENTENDIDO. Una cruz nunca se mostró. Más de 30 s, en el borde de arriba.
+delaysNote = Más de 30 s está en el borde de arriba, con sus segundos.
 historyOf = Historias
 
 histories-calls = ÓRDENES
@@ -142,3 +142,48 @@ sheetNames-cab_card = TARJETA DE CABINA
 sheetNames-hand_signals = SEÑAS
 sheetsNote = Cada una abre sin el servidor, se imprime en blanco y negro y lleva la cabeza de la cadena.
 tables = Tablas
+
+legend-free = excava, se ve, probado, en la obra
+legend-hatch = espera, sin probar, en una zona prohibida
+legend-dots = oculta, toca comprobar, pide entrar
+legend-ink = parada, sin enlace, en duda
+legend-noted = fuera de lo común
+legend-target = hasta dónde excavar
+legend-allowed = permitido
+legend-sure = última lectura, y su duda
+legend-taken = tomada
+legend-notTaken = no tomada
+legend-expected = cuándo se esperaba el fondo a nivel
+legend-painted = hasta mostrarse
+legend-gotIt = hasta ENTENDIDO
+legend-neverPainted = nunca mostrada
+legend-onTarget = en la rasante
+legend-howMany = cuántas marcas
+legend-soil = suelo
+legend-rock = roca
+legend-least = el menor costo
+
+momentsOf = Momentos
+momentsNoted = lo fuera de lo común
+momentsAll = todo lo dicho
+momentsMark = marca { $mark }
+momentsWith = Palabras
+noMoment = Ningún momento cabe.
+moments = { $many } { $many ->
+        [one] momento
+       *[other] momentos
+    }
+finalOf = Diferencia final, ft
+lastAt = Última lectura
+choose = escoja
+owed-machine = Escoja la máquina por la que se pregunta.
+owed-place = Escoja una marca, o escriba este y norte del lugar en pies.
+owed-from = Desde: un día, y una hora como 10:05.
+owed-to = Hasta: un día, y una hora como 15:40.
+owed-order = El fin está antes del comienzo.
+asked = { $machine }, { $place }, { $from } a { $to }
+nearMark = cerca de { $mark }
+nearPlace = cerca de E { $east } N { $north } ft
+
+lanesAll = LOS { $many } CARRILES
+lanesFew = MENOS CARRILES

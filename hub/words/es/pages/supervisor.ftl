@@ -16,7 +16,5 @@ screenLostBy = { $who }, sin enlace
 aim = Puntería
 revision = r{ $n }
 layers = Capas
-person = Persona
 mark = Marca
-kind = Tipo
 visitor = Usted mira. PARE también le sirve.

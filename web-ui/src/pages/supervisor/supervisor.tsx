@@ -4,6 +4,7 @@ import { Frame } from "../../parts/frame";
 import { unbroken } from "../../show";
 import { me, supervisor } from "../../state";
 import { AccountPage } from "./account/account";
+import { goTo, place } from "./address";
 import { CodesPage } from "./codes";
 import { FacesPage } from "./faces";
 import { LogPage } from "./log";
@@ -28,7 +29,7 @@ type Tab =
 
 /** `onGround` is there when this phone is the ground person's too. */
 export function SupervisorPage({ onGround }: { onGround?: (() => void) | undefined }) {
-  const [tab, setTab] = useState<Tab>("now");
+  const tab = (place.value.page || "now") as Tab;
   const [revises, setRevises] = useState<string | null>(null);
   const words = t();
   const view = supervisor.value;
@@ -46,8 +47,11 @@ export function SupervisorPage({ onGround }: { onGround?: (() => void) | undefin
   ];
   const turn = (id: string) => {
     setRevises(null);
-    if (id === "ground") onGround?.();
-    else setTab(id as Tab);
+    if (id === "ground") {
+      // A page that is loaded again in the cut opens there.
+      goTo("", {});
+      onGround?.();
+    } else goTo(id);
   };
   return (
     <Frame
@@ -72,7 +76,7 @@ export function SupervisorPage({ onGround }: { onGround?: (() => void) | undefin
           view={view}
           onRevise={(target) => {
             setRevises(target);
-            setTab("site");
+            goTo("site");
           }}
         />
       ) : tab === "account" ? (

@@ -67,5 +67,17 @@ export function AimCurve({ soil, rock, sign }: AimProps) {
     [soil, rock, sign],
   );
   const words = t().account;
-  return <Chart name={words.curve} note={words.curve} draw={draw} />;
+  const { legend } = t().review;
+  return (
+    <Chart
+      name={words.curve}
+      note={words.curve}
+      legend={[
+        ["line", legend.soil],
+        ...(rock ? ([["dashes", legend.rock]] as const) : []),
+        ["ring", legend.least],
+      ]}
+      draw={draw}
+    />
+  );
 }

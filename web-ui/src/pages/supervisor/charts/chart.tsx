@@ -1,9 +1,11 @@
-/** A chart in ink: as wide as its place, redrawn when that changes; what it says stands in words under it. */
+/** A chart in ink: as wide as its place, redrawn when that changes; its legend and what it says in words stand under it. */
 import type { PlotOptions } from "@observablehq/plot";
+import type { ComponentChildren } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { late } from "../../../late";
 import { timeOfDay } from "../../../show";
 import { t } from "../words";
+import { Legend, type Sign } from "./legend";
 
 const library = late(() => import("./plot"));
 export type Library = NonNullable<typeof library.script.value>;
@@ -22,76 +24,81 @@ export const clockScale = (from: number, to: number): PlotOptions["x"] => ({
   label: null,
 });
 
-/** Wider than this, its words would be too small on paper. */
-const MOST_WIDE = 900;
+/** Wider than this on paper, its words would be too small there. */
+const WIDE_ON_PAPER = 900;
 
 interface ChartProps {
   name: string;
   note?: string;
+  legend?: readonly (readonly [Sign, string])[];
   /** The picture for this width, in CSS pixels. Must be one function for as long as it draws the same. */
   draw: (library: Library, width: number) => PlotOptions;
   /** Narrower than this it is scrolled instead. */
   least?: number;
-  /** A value of the horizontal scale that a line is drawn at. */
-  now?: number | undefined;
-  /** A part of the picture with an `href` of `#…` was pressed. */
-  onPress?: ((what: string) => void) | undefined;
+  /** What lies over the picture, for its width. */
+  over?: (width: number) => ComponentChildren;
 }
 
-export function Chart({ name, note, draw, least = 0, now, onPress }: ChartProps) {
-  const pressed = onPress !== undefined;
+export function Chart({ name, note, legend, draw, least = 0, over }: ChartProps) {
   const place = useRef<HTMLDivElement>(null);
   const [width, setWidth] = useState(0);
-  const [at, setAt] = useState<((value: number) => number) | null>(null);
   const script = library.script.value;
   useEffect(library.ask, []);
   useEffect(() => {
     const box = place.current?.parentElement;
     if (!box) return;
-    const seen = new ResizeObserver(() => setWidth(Math.max(least, Math.min(MOST_WIDE, box.clientWidth))));
+    const seen = new ResizeObserver(() => setWidth(Math.max(least, box.clientWidth)));
     seen.observe(box);
     return () => seen.disconnect();
   }, [least]);
   useEffect(() => {
     const box = place.current;
     if (!script || width === 0 || !box) return;
-    const drawn = script.plot({
-      width,
-      marginTop: 24,
-      marginRight: 18,
-      marginBottom: 34,
-      marginLeft: 52,
-      className: "ink",
-      ...draw(script, width),
-    });
-    // The hub's pages run no style but their own: the library's few rules stand in charts.css.
-    drawn.querySelector("style")?.remove();
-    drawn.setAttribute("role", pressed ? "group" : "img");
-    drawn.setAttribute("aria-label", name);
-    box.replaceChildren(drawn);
-    const scale = drawn.scale("x");
-    setAt(() => (value: number) => Number(scale?.apply(value)));
-  }, [script, width, draw, name, pressed]);
-  const follow = (event: Event) => {
-    const link = (event.target as Element).closest("a");
-    const what = link?.getAttribute("href") ?? link?.getAttribute("xlink:href");
-    if (!what?.startsWith("#")) return;
-    event.preventDefault();
-    onPress?.(what.slice(1));
-  };
+    const paint = (wide: number) => box.replaceChildren(picture(script, draw, wide, name));
+    paint(width);
+    // Before the browser lays paper out, and back again: nothing of it waits for another paint of the page.
+    const onPaper = () => paint(Math.min(width, WIDE_ON_PAPER));
+    const onScreen = () => paint(width);
+    addEventListener("beforeprint", onPaper);
+    addEventListener("afterprint", onScreen);
+    return () => {
+      removeEventListener("beforeprint", onPaper);
+      removeEventListener("afterprint", onScreen);
+    };
+  }, [script, width, draw, name]);
   return (
     <figure class="chart">
       <Patterns />
-      {/* biome-ignore lint/a11y/noStaticElementInteractions: the links inside are what is pressed. */}
-      {/* biome-ignore lint/a11y/useKeyWithClickEvents: a link answers to the keyboard by itself. */}
-      <div class="chart-window" onClick={follow}>
+      <div class="chart-window">
         {!script && <p>{t().loading}</p>}
         <div ref={place} />
-        {now !== undefined && at && <div class="chart-now" style={{ left: `${at(now)}px` }} />}
+        {script && width > 0 && over?.(width)}
       </div>
-      {note && <figcaption>{note}</figcaption>}
+      {(legend || note) && (
+        <figcaption>
+          {legend && <Legend of={legend} />}
+          {note}
+        </figcaption>
+      )}
     </figure>
   );
+}
+
+function picture(script: Library, draw: ChartProps["draw"], width: number, name: string): Element {
+  const drawn = script.plot({
+    width,
+    marginTop: 24,
+    marginRight: 18,
+    marginBottom: 34,
+    marginLeft: 52,
+    className: "ink",
+    ...draw(script, width),
+  });
+  // The hub's pages run no style but their own: the library's few rules stand in charts.css.
+  drawn.querySelector("style")?.remove();
+  drawn.setAttribute("role", "img");
+  drawn.setAttribute("aria-label", name);
+  return drawn;
 }
 
 /** Patterns stand for hues: a span is told by its hatch. */

@@ -60,5 +60,16 @@ export function Delays({ review }: { review: Review }) {
     },
     [review],
   );
-  return <Chart name={words.delays} note={words.delaysNote} draw={draw} />;
+  return (
+    <Chart
+      name={words.delays}
+      note={words.delaysNote}
+      legend={[
+        ["stroke", words.legend.painted],
+        ["ring", words.legend.gotIt],
+        ["cross", words.legend.neverPainted],
+      ]}
+      draw={draw}
+    />
+  );
 }

@@ -57,5 +57,17 @@ export function Depth({ mark, sheet }: { mark: MarkHistory; sheet: Sheet | null 
     },
     [mark, sheet],
   );
-  return <Chart name={`${words.depth} ${mark.mark}`} note={words.depthNote} draw={draw} />;
+  return (
+    <Chart
+      name={`${words.depth} ${mark.mark}`}
+      note={words.depthNote}
+      legend={[
+        ["dot", words.legend.taken],
+        ["cross", words.legend.notTaken],
+        ["dashed", words.legend.allowed],
+        ["thin", words.legend.expected],
+      ]}
+      draw={draw}
+    />
+  );
 }

@@ -66,5 +66,15 @@ export function Differences({ review }: { review: Review }) {
     [review],
   );
   if (review.built.every((one) => one.mean == null)) return <p>{words.none}</p>;
-  return <Chart name={words.differences} note={words.differencesNote} draw={draw} />;
+  return (
+    <Chart
+      name={words.differences}
+      note={words.differencesNote}
+      legend={[
+        ["bar", words.legend.howMany],
+        ["dashes", words.legend.onTarget],
+      ]}
+      draw={draw}
+    />
+  );
 }

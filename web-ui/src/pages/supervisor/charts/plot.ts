@@ -12,4 +12,5 @@ export {
   ruleX,
   ruleY,
   text,
+  tickX,
 } from "@observablehq/plot";

@@ -92,5 +92,16 @@ export function Run({ target, sheet, built }: RunProps) {
     },
     [target, sheet, built],
   );
-  return <Chart name={t().profileOf(target.name)} note={`${target.name}. ${words.runNote}`} draw={draw} />;
+  return (
+    <Chart
+      name={t().profileOf(target.name)}
+      note={`${target.name}. ${words.runNote}`}
+      legend={[
+        ["line", words.legend.target],
+        ["dashed", words.legend.allowed],
+        ["whisker", words.legend.sure],
+      ]}
+      draw={draw}
+    />
+  );
 }

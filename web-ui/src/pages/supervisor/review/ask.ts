@@ -13,6 +13,9 @@ export const days = (): Promise<Got<string[]>> => get("/api/days");
 export const review = (day: string): Promise<Got<Review>> => get(`/api/review${query(day)}`);
 export const moment = (day: string, at: number): Promise<Got<Moment>> =>
   get(`/api/replay${query(day, { at: Math.round(at) })}`);
+/** What every screen showed once an entry was taken: an entry may have been made long before. */
+export const momentOf = (day: string, seq: number): Promise<Got<Moment>> =>
+  get(`/api/replay${query(day, { seq })}`);
 
 export interface WhoTold {
   machine: string;

@@ -11,10 +11,12 @@ import { Sentences } from "./tables";
 
 interface DayProps {
   review: Review;
+  /** An entry is looked at, or a time. */
+  onEntry: (seq: number) => void;
   onReplay: (at: number) => void;
 }
 
-export function DayPart({ review, onReplay }: DayProps) {
+export function DayPart({ review, onEntry, onReplay }: DayProps) {
   const words = t().review;
   return (
     <>
@@ -34,7 +36,7 @@ export function DayPart({ review, onReplay }: DayProps) {
         </>
       )}
       <div class="beside">
-        <Exceptions review={review} onReplay={onReplay} />
+        <Exceptions review={review} onEntry={onEntry} />
         <section>
           <h2>
             {words.open} <small>{review.open.length}</small>
@@ -52,7 +54,8 @@ export function DayPart({ review, onReplay }: DayProps) {
         </section>
       </div>
       <h2>{words.lanes}</h2>
-      <Lanes review={review} onReplay={onReplay} />
+      <p class="no-print">{words.lanesHere}</p>
+      <Lanes review={review} onPick={onReplay} />
     </>
   );
 }
@@ -67,7 +70,7 @@ function tally(review: Review): [Kind, number][] {
 }
 
 /** A pressed count leaves its kind alone on the page; pressed again, all stand. Paper has them all. */
-function Exceptions({ review, onReplay }: DayProps) {
+function Exceptions({ review, onEntry }: Pick<DayProps, "review" | "onEntry">) {
   const words = t().review;
   const [chosen, setOnly] = useState<Kind | null>(null);
   const kinds = tally(review);
@@ -95,7 +98,7 @@ function Exceptions({ review, onReplay }: DayProps) {
       <ul class="lines">
         {review.exceptions.map((one) => (
           <li key={one.said.seq} class={only && one.kind !== only ? "on-paper" : ""}>
-            <button type="button" class="line" onClick={() => onReplay(one.said.at)}>
+            <button type="button" class="line" onClick={() => onEntry(one.said.seq)}>
               <span class="seq">{timeOfDay(one.said.at)}</span> <strong>{words.kinds[one.kind]}</strong>{" "}
               {said(one.said)}
             </button>

@@ -2,11 +2,11 @@
 import { useEffect, useState } from "preact/hooks";
 import { Plan } from "../../../parts/plan";
 import { Profile } from "../../../parts/profile";
-import { feet, signed } from "../../../show";
+import { feet, signed, timeOfDay } from "../../../show";
 import type { Moment, Review } from "../../../wire";
 import { Delays } from "../charts/delays";
 import { Depth } from "../charts/depth";
-import { Differences } from "../charts/differences";
+import { Differences, stands } from "../charts/differences";
 import { Run } from "../charts/run";
 import { t } from "../words";
 import { moment } from "./ask";
@@ -33,7 +33,10 @@ export function Pictures({ review }: { review: Review }) {
       {trouble && <p class="warning">{trouble}</p>}
       <section>
         <h2>{words.planDifferences}</h2>
-        {sheet && <Plan sheet={sheet} ground={null} notes={notes} />}
+        <div class="plan-and-list">
+          {sheet && <Plan sheet={sheet} ground={null} notes={notes} />}
+          <Final built={review.built} />
+        </div>
       </section>
       <section>
         <h2>{words.runs}</h2>
@@ -86,6 +89,38 @@ export function Pictures({ review }: { review: Review }) {
         <h2>{words.delays}</h2>
         <Delays review={review} />
       </section>
+    </div>
+  );
+}
+
+/** Every mark with its last difference: on the plan a name gives way where two have no room. */
+function Final({ built }: { built: Review["built"] }) {
+  const words = t().review;
+  return (
+    <div class="final-list">
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">{t().mark}</th>
+            <th scope="col">{words.finalOf}</th>
+            <th scope="col">{words.lastAt}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {built.map((one) => (
+            <tr key={one.mark}>
+              <td>{one.mark}</td>
+              <td>
+                {one.mean == null ? "–" : signed(one.mean)}
+                {one.mean != null && !stands(one) && "?"}
+              </td>
+              <td>
+                {timeOfDay(one.at)} {one.by}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
     </div>
   );
 }

@@ -1,82 +1,175 @@
-/** REPLAY: what every screen showed at any moment, painted by the very pages, from the log alone. Nothing in it can be pressed. */
-import { useEffect, useRef, useState } from "preact/hooks";
+/** REPLAY: what every screen showed at any moment, from the log alone. The lanes are what it is moved by, the phones and the moments stand under them. */
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import { Key } from "../../../parts/keys";
-import type { Shown } from "../../../replayed";
 import { said } from "../../../said";
 import { timeOfDay } from "../../../show";
-import { language, me } from "../../../state";
-import type { Me, Moment, Review } from "../../../wire";
-import { Lanes } from "../charts/lanes";
+import type { Moment, Review } from "../../../wire";
+import { endOf, GRAIN, Lanes, tells } from "../charts/lanes";
 import { t } from "../words";
-import { moment } from "./ask";
+import { moment, momentOf } from "./ask";
+import { MomentList } from "./moment_list";
+import { type AMoment, around, beginningOf, momentsOf, withWords } from "./moments";
+import { Screens } from "./screens";
 
 const SPEEDS: readonly number[] = [1, 5, 20, 60, 120];
-/** The slider's finest step, ms: a call may be painted and pressed within a second. */
-const GRAIN = 250;
 /** Between two steps while it plays, ms. */
 const STEP = 500;
+/** How high the lanes are: all of them in sight, and the phones too. */
+const LANES_SHARE = 0.22;
+const LANE = { least: 15, most: 26 };
 
-export function Replay({ review, from }: { review: Review; from: number }) {
-  const words = t().review;
-  // The last moment is one that the slider can stand on.
-  const end = review.from + Math.ceil((review.to - review.from) / GRAIN) * GRAIN;
-  const [at, setAt] = useState(from);
-  const [speed, setSpeed] = useState(60);
+/** What the keyboard moves it by. */
+export interface Steers {
+  next: () => void;
+  before: () => void;
+  play: () => void;
+  by: (ms: number) => void;
+}
+
+/** Where one is: at an entry, or at a time. */
+export interface Here {
+  entry: number | null;
+  at: number | null;
+}
+
+interface ReplayProps {
+  review: Review;
+  /** What the address says; nothing of it where it says nothing. */
+  here: Here;
+  of: string;
+  words: string;
+  /** Into the address; `typed` is no step of its own. */
+  onAsk: (part: { at?: string; entry?: string; of?: string; words?: string }, typed: boolean) => void;
+  steers: { current: Steers | null };
+}
+
+export function Replay({ review, here: asked, of, words, onAsk, steers }: ReplayProps) {
+  const say = t().review;
+  const end = endOf(review);
   const [plays, setPlays] = useState(false);
+  const [speed, setSpeed] = useState(60);
+  // Without a word from the address it begins at the first thing that was out of the ordinary.
+  const picked = asked.entry ?? (asked.at === null ? (beginningOf(review)?.seq ?? null) : null);
+  const [at, setAt, lost] = useAt(review, asked.at, picked);
   const [got, trouble] = useMoment(review.day, at);
-  useEffect(() => setAt(from), [from]);
+  const all = useMemo(() => momentsOf(review, of), [review, of]);
+  const moments = useMemo(() => withWords(all, words), [all, words]);
+  const { before, next, here } = around(moments, at, plays ? null : picked);
+  const move = (to: number) => {
+    const moment = Math.min(end, Math.max(review.from, to));
+    setAt(moment);
+    if (!plays) onAsk({ at: String(moment), entry: "" }, true);
+  };
+  const pick = (one: AMoment | undefined) => {
+    if (!one) return;
+    setPlays(false);
+    onAsk({ entry: String(one.seq), at: "" }, true);
+  };
   useEffect(() => {
     if (!plays) return undefined;
-    const timer = setInterval(() => {
-      setAt((now) => Math.min(end, now + STEP * speed));
-    }, STEP);
+    const timer = setInterval(() => setAt((now) => Math.min(end, now + STEP * speed)), STEP);
     return () => clearInterval(timer);
   }, [plays, speed, end]);
+  const play = (on: boolean) => {
+    setPlays(on);
+    onAsk({ at: String(at), entry: "" }, true);
+  };
   useEffect(() => {
-    if (at >= end) setPlays(false);
+    if (plays && at >= end) play(false);
   }, [at]);
-  const moments = review.exceptions.map((one) => one.said.at);
-  const next = moments.find((one) => one > at);
-  const before = moments.filter((one) => one < at).pop();
+  steers.current = {
+    next: () => pick(next),
+    before: () => pick(before),
+    play: () => play(!plays),
+    by: (ms) => move(at + ms),
+  };
+  const [whole, setWhole] = useState(false);
+  const lanes = useMemo(() => (whole ? review.lanes : review.lanes.filter(tells)), [review, whole]);
+  const tall = Math.floor((innerHeight * LANES_SHARE) / (lanes.length + 1));
   return (
     <div class="replay">
-      <p class="replay-time">
-        <strong>{timeOfDay(at, true)}</strong> {got && <Said moment={got} />}
-      </p>
-      <input
-        type="range"
-        aria-label={words.slider}
-        min={review.from}
-        max={end}
-        step={GRAIN}
-        value={at}
-        onInput={(event) => setAt(Number(event.currentTarget.value))}
+      <Lanes
+        review={review}
+        lanes={lanes}
+        at={at}
+        tall={Math.max(LANE.least, Math.min(LANE.most, tall))}
+        onMove={move}
       />
-      <div class="row wrap">
-        <Key disabled={before === undefined} onPress={() => before !== undefined && setAt(before)}>
-          {words.before}
-        </Key>
-        <Key onPress={() => setPlays(!plays)}>{plays ? words.pause : words.play}</Key>
-        <Key disabled={next === undefined} onPress={() => next !== undefined && setAt(next)}>
-          {words.next}
-        </Key>
-        <label class="field">
-          <span>{words.speed}</span>
-          <select value={speed} onChange={(event) => setSpeed(Number(event.currentTarget.value))}>
-            {SPEEDS.map((one) => (
-              <option key={one} value={one}>
-                {one}×
-              </option>
-            ))}
-          </select>
-        </label>
+      <div class="replay-time">
+        <p>
+          <strong>{timeOfDay(at, true)}</strong> {got && <Said moment={got} />}
+        </p>
+        {review.lanes.some((lane) => !tells(lane)) && (
+          <Key kind="small" onPress={() => setWhole(!whole)}>
+            {whole ? say.lanesFew : say.lanesAll(review.lanes.length)}
+          </Key>
+        )}
       </div>
-      {trouble && <p class="warning">{trouble}</p>}
-      {got && <Screens moment={got} at={at} day={review.day} />}
-      <Lanes review={review} at={at} onReplay={setAt} />
-      <p>{words.replayNote}</p>
+      {(trouble || lost) && <p class="warning">{trouble || lost}</p>}
+      <div class="replay-walk">
+        <div class="replay-bar no-print">
+          <Key kind="small" disabled={!before} onPress={() => pick(before)}>
+            {say.before}
+          </Key>
+          <Key kind="small" onPress={() => play(!plays)}>
+            {plays ? say.pause : say.play}
+          </Key>
+          <Key kind="small" disabled={!next} onPress={() => pick(next)}>
+            {say.next}
+          </Key>
+          <label>
+            <span class="unseen">{say.speed}</span>
+            <select value={speed} onChange={(event) => setSpeed(Number(event.currentTarget.value))}>
+              {SPEEDS.map((one) => (
+                <option key={one} value={one}>
+                  {one}×
+                </option>
+              ))}
+            </select>
+          </label>
+        </div>
+        <MomentList
+          review={review}
+          moments={moments}
+          of={of}
+          words={words}
+          here={here}
+          onOf={(to) => onAsk({ of: to }, false)}
+          onWords={(to) => onAsk({ words: to }, true)}
+          onPick={pick}
+        />
+        <p>
+          <small>{say.replayNote}</small>
+        </p>
+      </div>
+      {got ? <Screens moment={got} at={at} day={review.day} /> : <p>{t().loading}</p>}
     </div>
   );
+}
+
+export const QUARTER = GRAIN;
+
+/** The time that is shown: the one of the address, or the one at which the hub took the entry that was picked. */
+function useAt(review: Review, asked: number | null, picked: number | null) {
+  const [at, setAt] = useState(asked ?? review.from);
+  const [lost, setLost] = useState("");
+  useEffect(() => {
+    setLost("");
+    if (picked === null) {
+      if (asked !== null) setAt(asked);
+      return undefined;
+    }
+    let over = false;
+    void momentOf(review.day, picked).then((got) => {
+      if (over) return;
+      if (got.ok) setAt(got.value.at);
+      else setLost(got.text);
+    });
+    return () => {
+      over = true;
+    };
+  }, [review, asked, picked]);
+  return [at, setAt, lost] as const;
 }
 
 /** The moment that was asked for last; while one is on its way no second is asked for, so that nothing queues. */
@@ -111,88 +204,4 @@ function Said({ moment }: { moment: Moment }) {
       {last.seq} · {last.by}: {said(last)}
     </span>
   );
-}
-
-function Screens({ moment, at, day }: { moment: Moment; at: number; day: string }) {
-  const words = t().review;
-  const phones = moment.phones;
-  const grounds = phones.filter((phone) => phone.roles.includes("ground"));
-  return (
-    <div class="replay-screens">
-      {Object.entries(moment.operators).map(([machine, operator]) => {
-        const phone = phones.find((one) => one.device === operator.device);
-        const screen = moment.ground?.machines.find((one) => one.id === machine)?.screen.kind ?? "none";
-        const who = asMe(phone, day, moment.supervisor?.site ?? "");
-        return (
-          <figure key={machine}>
-            <figcaption>
-              {machine} {phone?.person} · {words.screens[screen]}
-            </figcaption>
-            <Painted
-              kind="operator"
-              shown={{
-                me: { ...who, roles: ["operator"], machine },
-                at,
-                alive: screen === "showing",
-                operator,
-                ground: null,
-                sheet: moment.sheet ?? null,
-              }}
-            />
-          </figure>
-        );
-      })}
-      {grounds.slice(0, 1).map((phone) => (
-        <figure key={phone.device}>
-          <figcaption>
-            {words.groundScreen} {phone.person}
-          </figcaption>
-          <Painted
-            kind="ground"
-            shown={{
-              me: { ...asMe(phone, day, moment.supervisor?.site ?? ""), roles: ["ground"] },
-              at,
-              alive: true,
-              operator: null,
-              ground: moment.ground ?? null,
-              sheet: moment.sheet ?? null,
-            }}
-          />
-        </figure>
-      ))}
-    </div>
-  );
-}
-
-/** The phone as its own page knew itself: its language and unit are those of that moment. */
-function asMe(phone: Moment["phones"][number] | undefined, day: string, site: string): Me {
-  return {
-    device: phone?.device ?? "",
-    person: phone?.person ?? "",
-    roles: [],
-    asks_who: false,
-    machine: phone?.machine ?? null,
-    language: phone?.language ?? language.value,
-    unit: phone?.unit ?? "tenths",
-    site,
-    day,
-    build: me.value?.build ?? "",
-  };
-}
-
-/** One phone: the page itself in a frame of a phone's size, told what to show. */
-function Painted({ kind, shown }: { kind: string; shown: Shown }) {
-  const frame = useRef<HTMLIFrameElement>(null);
-  const [ready, setReady] = useState(false);
-  useEffect(() => {
-    const heard = (event: MessageEvent) => {
-      if (event.source === frame.current?.contentWindow && event.data === "ready") setReady(true);
-    };
-    addEventListener("message", heard);
-    return () => removeEventListener("message", heard);
-  }, []);
-  useEffect(() => {
-    if (ready) frame.current?.contentWindow?.postMessage(shown, location.origin);
-  }, [ready, shown]);
-  return <iframe ref={frame} src={`/replayed/${kind}`} title={t().review.screenOf(kind)} tabIndex={-1} />;
 }

@@ -11,7 +11,7 @@ import { t } from "../words";
 type Of = "calls" | "marks" | "setUps";
 const KINDS: readonly Of[] = ["calls", "marks", "setUps"];
 
-export function Tables({ review, onReplay }: { review: Review; onReplay: (at: number) => void }) {
+export function Tables({ review, onEntry }: { review: Review; onEntry: (seq: number) => void }) {
   const words = t().review;
   const [of, setOf] = useState<Of>("calls");
   const [only, setOnly] = useState("");
@@ -32,10 +32,7 @@ export function Tables({ review, onReplay }: { review: Review; onReplay: (at: nu
         </label>
       </div>
       {of === "calls" ? (
-        <Calls
-          calls={review.calls.filter((one) => fits(one.machine, one.mark, one.by))}
-          onReplay={onReplay}
-        />
+        <Calls calls={review.calls.filter((one) => fits(one.machine, one.mark, one.by))} onEntry={onEntry} />
       ) : of === "marks" ? (
         review.marks
           .filter((one) => fits(one.mark))
@@ -49,7 +46,7 @@ export function Tables({ review, onReplay }: { review: Review; onReplay: (at: nu
   );
 }
 
-function Calls({ calls, onReplay }: { calls: Review["calls"]; onReplay: (at: number) => void }) {
+function Calls({ calls, onEntry }: { calls: Review["calls"]; onEntry: (seq: number) => void }) {
   const words = t().review;
   const seconds = (at: number | null | undefined, sent: number) =>
     at == null ? "–" : ((at - sent) / 1_000).toFixed(1);
@@ -68,7 +65,7 @@ function Calls({ calls, onReplay }: { calls: Review["calls"]; onReplay: (at: num
           {calls.map((call) => (
             <tr key={call.call}>
               <td>
-                <button type="button" class="line" onClick={() => onReplay(call.sent_at)}>
+                <button type="button" class="line" onClick={() => onEntry(call.call)}>
                   {timeOfDay(call.sent_at, true)}
                 </button>
               </td>

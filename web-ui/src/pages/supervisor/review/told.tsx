@@ -1,13 +1,14 @@
 /** WHO TOLD: a machine, a place or a mark, two moments, days apart if need be; the answer, its gaps, and the sheet that prints. */
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import { feetTyped } from "../../../parts/feet_typed";
 import { Key } from "../../../parts/keys";
 import { said } from "../../../said";
 import { dateOf, feet, timeOfDay, unbroken } from "../../../show";
 import { language } from "../../../state";
-import type { Moment, Review, ToldDays, ToldPage } from "../../../wire";
+import type { Moment, Review, SheetMark, ToldDays, ToldPage } from "../../../wire";
+import type { Asked } from "../address";
 import { Figures } from "../figures";
-import { t } from "../words";
+import { type OfficeWords, t } from "../words";
 import { moment, type WhoTold, whoTold, whoToldSheet } from "./ask";
 
 export const DAY = 86_400_000;
@@ -27,43 +28,96 @@ function midnight(date: string): number {
   return new Date(`${date}T00:00`).getTime();
 }
 
-export function Told({ review }: { review: Review }) {
+/** What is filled in, as it stands on the page. Nothing is asked that does not stand there. */
+interface Question {
+  machine: string;
+  mark: string;
+  east: string;
+  north: string;
+  fromDay: string;
+  from: string;
+  toDay: string;
+  to: string;
+}
+
+/** What the hub is asked, or what is still owed before it can be. */
+export function askedOf(question: Question, marks: readonly SheetMark[]): WhoTold | Owed {
+  const place = marks.find((one) => one.id === question.mark)?.place;
+  const x = question.mark ? place?.x : feetTyped(question.east);
+  const y = question.mark ? place?.y : feetTyped(question.north);
+  const first = question.fromDay ? momentTyped(question.from, midnight(question.fromDay)) : null;
+  const last = question.toDay ? momentTyped(question.to, midnight(question.toDay)) : null;
+  if (!question.machine) return "machine";
+  if (x == null || y == null) return "place";
+  if (first === null) return "from";
+  if (last === null) return "to";
+  if (last < first) return "order";
+  return { machine: question.machine, x, y, from: first, to: last + 59_999 };
+}
+
+type Owed = keyof OfficeWords["review"]["owed"];
+
+const NAMES = ["machine", "mark", "east", "north", "fromDay", "from", "toDay", "to"] as const;
+
+/** What the address says; the times of the whole day where it says none. Nothing else is filled in for the person. */
+function questionIn(asked: Asked, review: Review): Question {
+  const whole: Partial<Question> = {
+    fromDay: dateOf(review.from),
+    from: timeOfDay(review.from),
+    toDay: dateOf(review.to),
+    to: timeOfDay(review.to),
+  };
+  return Object.fromEntries(NAMES.map((name) => [name, asked[name] ?? whole[name] ?? ""])) as Record<
+    (typeof NAMES)[number],
+    string
+  >;
+}
+
+interface ToldProps {
+  review: Review;
+  /** What the address says of the question. */
+  asked: Asked;
+  onAsk: (part: Asked) => void;
+}
+
+export function Told({ review, asked: address, onAsk }: ToldProps) {
   const words = t().review;
   const [end, setEnd] = useState<Moment | null>(null);
-  const [machine, setMachine] = useState("");
-  const [mark, setMark] = useState("");
-  const [east, setEast] = useState("");
-  const [north, setNorth] = useState("");
-  const [fromDay, setFromDay] = useState(dateOf(review.from));
-  const [toDay, setToDay] = useState(dateOf(review.to));
-  const [from, setFrom] = useState(timeOfDay(review.from));
-  const [to, setTo] = useState(timeOfDay(review.to));
-  const [told, setTold] = useState<ToldDays | null>(null);
+  const question = useMemo(
+    () => questionIn(address, review),
+    [review, ...NAMES.map((name) => address[name])],
+  );
+  const [answer, setAnswer] = useState<Answered | null>(null);
   const [trouble, setTrouble] = useState("");
+  // An answer stands under its own question alone: whatever is changed takes it away, and one on its way is let go.
+  const newest = useRef(question);
+  newest.current = question;
   useEffect(() => {
-    void moment(review.day, review.to).then((answer) => answer.ok && setEnd(answer.value));
+    setAnswer(null);
+    setTrouble("");
+  }, [question]);
+  useEffect(() => {
+    void moment(review.day, review.to).then((got) => {
+      if (got.ok) setEnd(got.value);
+      else setTrouble(got.text);
+    });
   }, [review.day]);
   const machines = end?.ground?.machines.map((one) => one.id) ?? [];
   const marks = end?.sheet?.marks ?? [];
-  const place = marks.find((one) => one.id === mark)?.place;
-  const x = place?.x ?? feetTyped(east);
-  const y = place?.y ?? feetTyped(north);
-  const first = fromDay ? momentTyped(from, midnight(fromDay)) : null;
-  const last = toDay ? momentTyped(to, midnight(toDay)) : null;
-  const asked: WhoTold | null =
-    x === null || y === null || first === null || last === null || !(machine || machines[0])
-      ? null
-      : { machine: machine || (machines[0] ?? ""), x, y, from: first, to: last + 59_999 };
+  const asked = askedOf(question, marks);
+  const owed = typeof asked === "string" ? words.owed[asked] : null;
+  const set = (part: Partial<Question>) => onAsk({ ...part });
   const ask = async () => {
-    if (!asked) return;
-    const answer = await whoTold(asked);
-    setTrouble(answer.ok ? "" : answer.text);
-    setTold(answer.ok ? answer.value : null);
+    if (typeof asked === "string") return;
+    const got = await whoTold(asked);
+    if (newest.current !== question) return;
+    setTrouble(got.ok ? "" : got.text);
+    setAnswer(got.ok ? { told: got.value, asked, said: inWords(question) } : null);
   };
   return (
     <>
       <form
-        class="form no-print"
+        class="form told no-print"
         onSubmit={(event) => {
           event.preventDefault();
           void ask();
@@ -71,7 +125,8 @@ export function Told({ review }: { review: Review }) {
       >
         <label class="field">
           <span>{t().machine}</span>
-          <select value={machine} onChange={(event) => setMachine(event.currentTarget.value)}>
+          <select value={question.machine} onChange={(event) => set({ machine: event.currentTarget.value })}>
+            <option value="">{words.choose}</option>
             {machines.map((one) => (
               <option key={one}>{one}</option>
             ))}
@@ -79,27 +134,46 @@ export function Told({ review }: { review: Review }) {
         </label>
         <label class="field">
           <span>{words.atMark}</span>
-          <select value={mark} onChange={(event) => setMark(event.currentTarget.value)}>
+          <select value={question.mark} onChange={(event) => set({ mark: event.currentTarget.value })}>
             <option value="">{words.atPlace}</option>
             {marks.map((one) => (
               <option key={one.id}>{one.id}</option>
             ))}
           </select>
         </label>
-        {mark === "" && <Text title={`${t().east}, ft`} value={east} onValue={setEast} />}
-        {mark === "" && <Text title={`${t().north}, ft`} value={north} onValue={setNorth} />}
-        <OnDay title={words.fromDay} value={fromDay} onValue={setFromDay} />
-        <Text title={words.from} value={from} onValue={setFrom} />
-        <OnDay title={words.toDay} value={toDay} onValue={setToDay} />
-        <Text title={words.to} value={to} onValue={setTo} />
-        <Key kind="send" submit disabled={!asked} onPress={() => undefined}>
+        {question.mark === "" && (
+          <Text title={`${t().east}, ft`} value={question.east} onValue={(east) => set({ east })} />
+        )}
+        {question.mark === "" && (
+          <Text title={`${t().north}, ft`} value={question.north} onValue={(north) => set({ north })} />
+        )}
+        <OnDay title={words.fromDay} value={question.fromDay} onValue={(fromDay) => set({ fromDay })} />
+        <Text title={words.from} value={question.from} onValue={(from) => set({ from })} />
+        <OnDay title={words.toDay} value={question.toDay} onValue={(toDay) => set({ toDay })} />
+        <Text title={words.to} value={question.to} onValue={(to) => set({ to })} />
+        <Key kind="send" submit disabled={owed !== null} why={owed} onPress={() => undefined}>
           {words.ask}
         </Key>
       </form>
       {trouble && <p class="warning">{trouble}</p>}
-      {told && asked && <Answers told={told} sheet={whoToldSheet(asked, language.value)} />}
+      {answer && <Answers {...answer} />}
     </>
   );
+}
+
+/** The question as a person reads it over the answer, on the page and on paper. */
+function inWords({ machine, mark, east, north, fromDay, from, toDay, to }: Question): string {
+  const words = t().review;
+  const place = mark ? words.nearMark(unbroken(mark)) : words.nearPlace(east.trim(), north.trim());
+  const last = toDay === fromDay ? to.trim() : `${unbroken(toDay)} ${to.trim()}`;
+  return words.asked(machine, place, `${unbroken(fromDay)} ${from.trim()}`, last);
+}
+
+interface Answered {
+  told: ToldDays;
+  asked: WhoTold;
+  /** What was asked, in words. */
+  said: string;
 }
 
 interface TextProps {
@@ -126,15 +200,21 @@ function OnDay({ title, value, onValue }: TextProps) {
   );
 }
 
-function Answers({ told, sheet }: { told: ToldDays; sheet: string }) {
+function Answers({ told, asked, said }: Answered) {
   const words = t().review;
   return (
-    <section>
+    <section class="told-answer">
+      <h2>{said}</h2>
       {told.days.length === 0 && <p class="told-line">{words.noDayThen}</p>}
       {told.days.map((page) => (
         <Answer key={page.day} page={page} several={told.days.length > 1} />
       ))}
-      <a class="key wide" href={sheet} target="_blank" rel="noreferrer">
+      <a
+        class="key wide no-print"
+        href={whoToldSheet(asked, language.value)}
+        target="_blank"
+        rel="noreferrer"
+      >
         {words.wholeSheet}
       </a>
     </section>
