@@ -1,7 +1,7 @@
 /** What is buried, as a card: the kind in a word, its depth where it was bared, how clear each trench crosses it. */
 import { feet, signed, timeOfDay } from "../show";
 import type { Crossing, TicketCard, UtilityCard } from "../wire";
-import { t } from "../words";
+import { t } from "../words_later";
 
 export function UtilityFacts({ card, crossings }: { card: UtilityCard; crossings: Crossing[] }) {
   const words = t().cuts;

@@ -11,7 +11,7 @@ import { PhotoKey } from "../../parts/photo_key";
 import { Typed } from "../../parts/typed";
 import { ground, me } from "../../state";
 import type { FaceCard, Sight } from "../../wire";
-import { t } from "../../words";
+import { t } from "../../words_later";
 
 const SIGHTS: readonly Sight[] = ["water", "crack", "rain", "vibration", "load", "trimmed"];
 

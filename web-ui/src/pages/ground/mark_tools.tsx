@@ -3,7 +3,7 @@ import { Key } from "../../parts/keys";
 import { LatePanel } from "../../parts/late_panel";
 import { Panel } from "../../parts/panel";
 import { sheet } from "../../state";
-import { t } from "../../words";
+import { t } from "../../words_later";
 import { mark } from "./at";
 import { TiesFirst } from "./ties_first";
 
