@@ -59,20 +59,18 @@ async function slow(page: Page): Promise<CDPSession> {
 
 /** Opens the address and measures until its page can be used. */
 async function start(page: Page, session: CDPSession, address: string): Promise<Figures> {
-  const files: { bytes: number; at: number }[] = [];
-  const asked = new Map<string, number>();
+  const files: number[] = [];
   const paths = new Map<string, string>();
-  session.on("Network.requestWillBeSent", ({ requestId, request, timestamp }) => {
+  const asks = ({ requestId, request }: { requestId: string; request: { url: string } }) => {
     paths.set(requestId, new URL(request.url).pathname);
-    asked.set(requestId, timestamp);
-  });
-  session.on("Network.loadingFinished", ({ requestId, encodedDataLength }) => {
+  };
+  const came = ({ requestId, encodedDataLength }: { requestId: string; encodedDataLength: number }) => {
     const path = paths.get(requestId) ?? "";
-    // What came out of the browser's own store took nothing; what is asked of the hub is no file.
-    if (encodedDataLength > 0 && !path.startsWith("/api/")) {
-      files.push({ bytes: encodedDataLength, at: asked.get(requestId) ?? 0 });
-    }
-  });
+    // What came out of the browser's own store took nothing; what is asked of the hub is no file, and a phone asks for no icon.
+    if (encodedDataLength > 0 && !/^\/api\/|icon/.test(path)) files.push(encodedDataLength);
+  };
+  session.on("Network.requestWillBeSent", asks);
+  session.on("Network.loadingFinished", came);
   await page.goto(address, { waitUntil: "commit" });
   await page.waitForFunction(() => (window as never as { noted: { useful: number } }).noted.useful > 0);
   const before = [...files];
@@ -80,13 +78,13 @@ async function start(page: Page, session: CDPSession, address: string): Promise<
   const { useful, longest } = await page.evaluate(
     () => (window as never as { noted: { useful: number; longest: number } }).noted,
   );
-  session.removeAllListeners("Network.requestWillBeSent");
-  session.removeAllListeners("Network.loadingFinished");
+  session.off("Network.requestWillBeSent", asks);
+  session.off("Network.loadingFinished", came);
   return {
     useful,
     longest,
     requests: before.length,
-    bytes: before.reduce((sum, one) => sum + one.bytes, 0),
+    bytes: before.reduce((sum, one) => sum + one, 0),
   };
 }
 

@@ -157,6 +157,9 @@ export const outbox = new Outbox(
   },
 );
 
+/** A newer page is looked for so long after the link has come, ms. */
+const UPGRADE_LATER = 2_000;
+
 /** Says something to the hub, now or of an earlier moment. A refusal is shown on the page unless `quiet`. */
 export async function say(command: Command, quiet = false, madeAt?: number): Promise<Settled> {
   const reply = await outbox.say(command, madeAt);
@@ -215,7 +218,9 @@ export function connect(): void {
     outbox.tick();
   }, 500);
   setInterval(() => link?.say({ kind: "clock", t0: performance.now() }), 10_000);
-  for (const message of heardEarly) heard(message);
+  batch(() => {
+    for (const message of heardEarly) heard(message);
+  });
 }
 
 function open(): void {
@@ -253,7 +258,8 @@ function tellsTime(message: FromHub): void {
 function heard(message: FromHub): void {
   switch (message.kind) {
     case "hello":
-      void noticeUpgrade(message.build);
+      // A fetch of its own: after what the first page needs.
+      setTimeout(() => void noticeUpgrade(message.build), UPGRADE_LATER);
       witness(message.log);
       outbox.hurry();
       break;
