@@ -1,4 +1,4 @@
-/** How the pages are built: a script, the supervisor's script, one stylesheet, one page; each with its gzip beside it. */
+/** How the pages are built: one page, the first script and stylesheet, late ones, the words; each with its gzip beside it. */
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
@@ -25,8 +25,22 @@ function gzipBeside(): Plugin {
   };
 }
 
+/**
+ * What comes late is one script and a stylesheet that its asker waits for (src/late_sheet.ts): nothing is to be fetched ahead of
+ * it, so the bundler's helper for that, which every field phone would fetch first, does nothing.
+ */
+function nothingAhead(): Plugin {
+  return {
+    name: "nothing-ahead",
+    apply: "build",
+    enforce: "pre",
+    load: (id) =>
+      id === "\0vite/preload-helper.js" ? "export const __vitePreload = (fetch) => fetch();" : null,
+  };
+}
+
 export default defineConfig({
-  plugins: [fluentWords(), gzipBeside()],
+  plugins: [fluentWords(), nothingAhead(), gzipBeside()],
   build: {
     target: ["chrome87", "safari14", "firefox78"],
     assetsInlineLimit: 0,

@@ -2,7 +2,7 @@
 import { Altered } from "./altered.ts";
 import { apart, faults, look, SIZES } from "./cab_look.ts";
 import { STATES } from "./cab_states.ts";
-import { expect, test } from "./crew.ts";
+import { call, expect, sendsReading, test } from "./crew.ts";
 
 test("each state at each size", async ({ crew }) => {
   test.slow();
@@ -176,4 +176,19 @@ test("all of CAN'T, and BUCKET DOWN before anybody gets out, is in reach without
     await expect(dialog.getByRole("button", { name: /^BUCKET DOWN/ })).toBeInViewport({ ratio: 1 });
     await cab.page.keyboard.press("Escape");
   }
+});
+
+test("on a short phone that nobody has tapped, TAP ONCE stands in the row of keys and no word runs over its key", async ({ crew }) => {
+  const { ground, cab } = await crew.digs();
+  await cab.page.setViewportSize({ width: 390, height: 660 });
+  await sendsReading(ground.page, "4.70");
+  await cab.page.reload();
+  await expect(call(cab.page, "DOWN 3")).toBeVisible();
+  await expect(cab.page.getByRole("button", { name: "NO SOUND YET: TAP ONCE" })).toBeVisible();
+  const keys = cab.page.locator(".cab-keys .key");
+  await expect(keys).toHaveCount(5);
+  const over = await keys.evaluateAll((all) =>
+    all.filter((key) => key.scrollWidth > key.clientWidth + 1).map((key) => key.textContent),
+  );
+  expect(over).toEqual([]);
 });

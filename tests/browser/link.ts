@@ -5,6 +5,8 @@ import type { AddressInfo } from "node:net";
 export class Link {
   private cutOff = false;
   private frozen = false;
+  /** What is asked for on such a path breaks its line in the middle. */
+  refuses: RegExp | null = null;
   /** Each end with the end that hears it. */
   private readonly lines = new Map<Socket, Socket>();
 
@@ -14,10 +16,12 @@ export class Link {
     readonly base: string,
   ) {}
 
-  static async to(port: () => number): Promise<Link> {
+  /** `name` is a name that the browser takes for 127.0.0.1, or an address of this machine. */
+  static async to(port: () => number, name = "truck.test"): Promise<Link> {
     const server = createServer();
-    await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
-    const link = new Link(server, `http://truck.test:${(server.address() as AddressInfo).port}`);
+    const address = /^[\d.]+$/.test(name) ? name : "127.0.0.1";
+    await new Promise<void>((resolve) => server.listen(0, address, resolve));
+    const link = new Link(server, `http://${name}:${(server.address() as AddressInfo).port}`);
     server.on("connection", (phone) => link.carry(phone, port()));
     return link;
   }
@@ -28,6 +32,10 @@ export class Link {
       return;
     }
     const hub = connect(port, "127.0.0.1");
+    phone.on("data", (asked) => {
+      if (this.refuses?.test(asked.toString("latin1"))) phone.destroy();
+    });
+    if (this.frozen) phone.pause();
     for (const [from, to] of [
       [phone, hub],
       [hub, phone],

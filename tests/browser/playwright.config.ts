@@ -15,7 +15,7 @@ export const PHONE = { width: 390, height: 844 };
 export default defineConfig({
   testDir: ".",
   testMatch: "*.spec.ts",
-  testIgnore: "shots.spec.ts",
+  testIgnore: ["shots.spec.ts", "start.spec.ts"],
   outputDir: "test-results",
   fullyParallel: true,
   workers: 2,

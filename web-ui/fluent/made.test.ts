@@ -52,6 +52,8 @@ const house = () =>
       "pl/pages/cab.ftl": OTHER,
       "en/pages/late.ftl": "### late()\nnow = Now\n",
       "pl/pages/late.ftl": "now = Teraz\n",
+      "en/pages/yard.ftl": "### t().yard\ngate = Gate\n\n## late()\n## Seldom read.\n\nfence = Fence\n",
+      "pl/pages/yard.ftl": "fence = Płot\ngate = Brama\n",
     }),
     POLISH,
   );
@@ -121,6 +123,11 @@ describe("the modules that are made of the words", () => {
   it("keep a script for each language, and late words beside their page", async () => {
     const { text, load } = house();
     expect(text("scripts")).toContain('polish: async () => (await import("./pl")).words');
-    expect((await load("late")).late).toEqual({ english: { now: "Now" }, polish: { now: "Teraz" } });
+    // A section of a page's words comes late with them, wherever another language's file has it.
+    expect((await load("late")).late).toEqual({
+      english: { now: "Now", yard: { fence: "Fence" } },
+      polish: { now: "Teraz", yard: { fence: "Płot" } },
+    });
+    expect(((await load("pl")) as { words: { yard: object } }).words.yard).toEqual({ gate: "Brama" });
   });
 });

@@ -17,6 +17,8 @@ import { literal, shape } from "./write.mjs";
 const FIRST = "t";
 /** What the first line of an English file says: whose words they are, and below which of their names. */
 const HEAD = /^([a-z]\w*)\(\)(?:\.([A-Za-z]\w*))?$/;
+/** A section of an English file that begins like this comes with another script: ## later() */
+const SECTION = /^([a-z]\w*)\(\)$/;
 const DO_NOT_EDIT = "Made from hub/words by fluent/make.mjs; never edited.";
 
 /** @param {string} root the folder of the pages */
@@ -85,10 +87,12 @@ function tree(read, reference, languages, faults) {
       );
       continue;
     }
-    const root = scripts.get(script) ?? new Map();
-    scripts.set(script, root);
-    for (const leaf of leaves(file, read, reference, languages, faults))
+    for (const leaf of leaves(file, read, reference, languages, faults)) {
+      const [, other] = SECTION.exec(leaf.english.section.split("\n")[0] ?? "") ?? [];
+      const root = scripts.get(other ?? script) ?? new Map();
+      scripts.set(other ?? script, root);
       plant(root, [...(top ? [top] : []), ...leaf.english.id.split("-")], leaf, faults);
+    }
   }
   for (const [language, files] of Object.entries(read)) {
     if (language === reference) continue;

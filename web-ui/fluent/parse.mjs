@@ -7,7 +7,7 @@ import { lineOffset, parse as parseFluent } from "@fluent/syntax";
  * @typedef {{ variable: string, line: number }} Variable
  * @typedef {(string | Variable | Choice)[]} Pattern
  * @typedef {{ name: string, type: "text" | "number" }} Parameter
- * @typedef {{ id: string, line: number, comment: string, pattern: Pattern }} Message
+ * @typedef {{ id: string, line: number, comment: string, section: string, pattern: Pattern }} Message
  * @typedef {{ line: number, what: string }} Fault
  * @typedef {{ head: string, messages: Message[], faults: Fault[] }} Parsed
  * @typedef {import("@fluent/syntax").Pattern} Tree
@@ -25,8 +25,10 @@ export function parse(source) {
   const tree = parseFluent(source, { withSpans: true });
   const reading = new Reading(source);
   let head = "";
+  let section = "";
   for (const entry of tree.body) {
     if (entry.type === "ResourceComment") head ||= entry.content ?? "";
+    else if (entry.type === "GroupComment") section = entry.content ?? "";
     else if (entry.type === "Junk") reading.junk(entry);
     else if (entry.type === "Message" || entry.type === "Term") {
       const id = (entry.type === "Term" ? "-" : "") + entry.id.name;
@@ -39,20 +41,25 @@ export function parse(source) {
         );
       if (reading.entries.has(id)) reading.fault(line, `${id} stands in this file twice: take one out`);
       if (entry.value)
-        reading.entries.set(id, { line, comment: entry.comment?.content ?? "", tree: entry.value });
+        reading.entries.set(id, {
+          line,
+          comment: entry.comment?.content ?? "",
+          section,
+          tree: entry.value,
+        });
       else reading.fault(line, `${id} has no text: write it behind the =`);
     }
   }
   const messages = [...reading.entries]
     .filter(([id]) => !id.startsWith("-"))
-    .map(([id, { line, comment, tree }]) => ({ id, line, comment, pattern: reading.pattern(tree, [id]) }));
+    .map(([id, { tree, ...entry }]) => ({ id, ...entry, pattern: reading.pattern(tree, [id]) }));
   return { head, messages, faults: reading.faults };
 }
 
 class Reading {
   /** @type {Fault[]} */
   faults = [];
-  /** @type {Map<string, { line: number, comment: string, tree: Tree }>} */
+  /** @type {Map<string, { line: number, comment: string, section: string, tree: Tree }>} */
   entries = new Map();
 
   /** @param {string} source */

@@ -155,6 +155,9 @@ export const outbox = new Outbox(
   },
 );
 
+/** A newer page is looked for so long after the link has come, ms. */
+const UPGRADE_LATER = 2_000;
+
 /** Says something to the hub, now or of an earlier moment. A refusal is shown on the page unless `quiet`. */
 export async function say(command: Command, quiet = false, madeAt?: number): Promise<Settled> {
   const reply = await outbox.say(command, madeAt);
@@ -177,21 +180,35 @@ function freshKey(kind: string): string {
 }
 
 let link: Link | null = null;
+/** What the hub said before it was known who this phone is; nothing waits any more once that is known. */
+let early: FromHub[] | null = null;
+
+/**
+ * Opens the socket while the hub is still asked who this phone is: on a slow link that saves a way there and back. What it says
+ * is heard once the phone is known, in `connect`; until then the hub hears no word that this page's script lives.
+ */
+export function reach(): void {
+  if (link) return;
+  early = [];
+  open();
+}
+
+/** The hub does not know this phone, or did not answer: its socket is given up. */
+export function turnAway(): void {
+  if (!early) return;
+  early = null;
+  link?.end();
+  link = null;
+}
 
 /** Opens the live link for a phone that has joined. */
 export function connect(): void {
   // Whoever has come in now: what an earlier person left is left in sight, not sent.
   void outbox.load();
-  if (link) return;
-  const scheme = location.protocol === "https:" ? "wss" : "ws";
-  link = new Link(`${scheme}://${location.host}/api/live`, {
-    said: heard,
-    lost: () => {
-      state.linked.value = false;
-    },
-    notLetIn: () => void stillKnown(),
-  });
-  link.start();
+  if (link && !early) return;
+  const heardEarly = early ?? [];
+  early = null;
+  if (!link) open();
   // At once when it changes, and again with each heartbeat: a word into a broken link is lost.
   effect(alive);
   setInterval(() => {
@@ -199,6 +216,26 @@ export function connect(): void {
     outbox.tick();
   }, 500);
   setInterval(() => link?.say({ kind: "clock", t0: performance.now() }), 10_000);
+  batch(() => {
+    for (const message of heardEarly) heard(message);
+  });
+}
+
+function open(): void {
+  const scheme = location.protocol === "https:" ? "wss" : "ws";
+  link = new Link(`${scheme}://${location.host}/api/live`, {
+    said: (message) => {
+      // What the clock learns from a message is true at the moment when it comes, and not later.
+      tellsTime(message);
+      if (early) early.push(message);
+      else heard(message);
+    },
+    lost: () => {
+      state.linked.value = false;
+    },
+    notLetIn: () => void stillKnown(),
+  });
+  link.start();
 }
 
 /** A hub that is there and does not know the phone says so to whoever holds it; what waits on the phone stays there. */
@@ -211,16 +248,20 @@ export function have(call: number): void {
   link?.say({ kind: "have", call });
 }
 
+function tellsTime(message: FromHub): void {
+  if (message.kind === "clock") state.clock.answered(message.t0, message.at);
+  if (message.kind === "hello" || message.kind === "beat") state.clock.heard(message.at, message.speed);
+}
+
 function heard(message: FromHub): void {
   switch (message.kind) {
     case "hello":
-      state.clock.heard(message.at, message.speed);
-      void noticeUpgrade(message.build);
+      // A fetch of its own: after what the first page needs.
+      setTimeout(() => void noticeUpgrade(message.build), UPGRADE_LATER);
       witness(message.log);
       outbox.hurry();
       break;
     case "clock":
-      state.clock.answered(message.t0, message.at);
       break;
     case "beat":
       beat(message);
@@ -242,7 +283,6 @@ function heard(message: FromHub): void {
 }
 
 function beat(message: Extract<FromHub, { kind: "beat" }>): void {
-  state.clock.heard(message.at, message.speed);
   // A beat that lay in a sleeping phone says nothing of now.
   if (!state.clock.fresh(message.at)) return;
   batch(() => {

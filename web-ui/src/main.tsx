@@ -2,9 +2,11 @@
 import { effect, signal } from "@preact/signals";
 import { render } from "preact";
 import { useState } from "preact/hooks";
-import { connect, whoAmI } from "./hub";
+import { connect, reach, turnAway, whoAmI } from "./hub";
 import { keptWords } from "./kept";
 import { seldom, seldomComesFrom } from "./late";
+import lateLook from "./late.css?url";
+import { sheet } from "./late_sheet";
 import { GroundPage } from "./pages/ground/ground";
 import { codeIn, JoinPage } from "./pages/join/join";
 import { NoHubPage } from "./pages/join/no_hub";
@@ -13,21 +15,18 @@ import { SupervisorLate, supervisorScript } from "./pages/supervisor/late";
 import { StopNotTaken } from "./parts/kept";
 import { LatePage } from "./parts/late_page";
 import { showReplayed } from "./replayed";
-import { bye, linked, me, replays } from "./state";
+import { bye, hasView, linked, me, replays } from "./state";
 import { t, wordsHere } from "./words";
 import "./style.css";
 import "./parts/keys.css";
 import "./parts/figures.css";
 import "./parts/frame.css";
 import "./parts/parts.css";
-import "./parts/plan.css";
 import "./pages/join/join.css";
 import "./pages/ground/ground.css";
 import "./pages/ground/read.css";
 import "./pages/ground/sent.css";
 import "./pages/ground/way_in.css";
-import "./pages/ground/marks.css";
-import "./pages/ground/panels.css";
 import "./pages/ground/on_its_side.css";
 import "./pages/operator/ground_strips.css";
 import "./pages/operator/operator.css";
@@ -35,14 +34,11 @@ import "./pages/operator/silence.css";
 import "./pages/operator/section.css";
 import "./pages/operator/stop.css";
 import "./pages/operator/on_its_side.css";
-import "./pages/supervisor/supervisor.css";
-import "./pages/supervisor/charts/charts.css";
-import "./pages/supervisor/account/account.css";
-import "./pages/supervisor/record/record.css";
-import "./pages/visitor/visitor.css";
-import "./pages/supervisor/review/review.css";
 
-seldomComesFrom(() => import("./seldom"));
+seldomComesFrom(async () => {
+  const [script] = await Promise.all([import("./seldom"), sheet(lateLook)]);
+  return script;
+});
 
 /** Between two questions who this phone is, while the hub does not answer, ms. */
 const PAUSE = 2_000;
@@ -94,20 +90,29 @@ async function start(): Promise<void> {
   }
   // Somebody may have come in by the form meanwhile.
   if (me.value == null && who !== undefined) me.value = who;
+  if (!me.value) turnAway();
 }
 
 effect(() => {
   if (me.value?.roles.includes("supervisor")) supervisorScript.ask();
 });
 
-// It brings the photos that an earlier page left, too.
+// After the first page is painted, then at once: what it brings must be here when the link is gone. It brings the photos that an
+// earlier page left, too.
 effect(() => {
-  if (linked.value) seldom.ask();
+  if (linked.value && hasView.value) requestAnimationFrame(() => setTimeout(seldom.ask));
 });
 
 effect(() => {
   if (me.value && !replays && !codeIn(location.pathname)) connect();
 });
+
+// While the words are on their way: who this phone is, and its socket.
+if (replays) showReplayed();
+else {
+  if (!codeIn(location.pathname)) reach();
+  void start();
+}
 
 wordsHere.then(() => {
   const root = document.getElementById("app");
@@ -120,6 +125,4 @@ wordsHere.then(() => {
       root,
     );
   }
-  if (replays) showReplayed();
-  else void start();
 });

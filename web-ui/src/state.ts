@@ -27,6 +27,11 @@ export const supervisor = signal<Supervisor | null>(null);
 export const sheet = signal<Sheet | null>(null);
 export const visitor = signal<Visitor | null>(null);
 
+/** What the page of some role shows is here. */
+export const hasView = computed(
+  () => !!(operator.value || (ground.value && sheet.value) || supervisor.value || visitor.value),
+);
+
 /** Counts up with each heartbeat that came in time; the sign of life fills with it. */
 export const beats = signal(0);
 /** True while heartbeats come. */

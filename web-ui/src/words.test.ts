@@ -4,6 +4,7 @@ import type { Language } from "./wire";
 import { control } from "./words.gen/control";
 import { words as en } from "./words.gen/en";
 import { words as es } from "./words.gen/es";
+import { later } from "./words.gen/later";
 import { left } from "./words.gen/left";
 import { office } from "./words.gen/office";
 import { photo } from "./words.gen/photo";
@@ -11,7 +12,7 @@ import { sums } from "./words.gen/sums";
 import { visit } from "./words.gen/visit";
 import { work } from "./words.gen/work";
 
-const LATE = { control, left, office, photo, sums, visit, work };
+const LATE = { control, later, left, office, photo, sums, visit, work };
 
 /** Every sentence of a language, whichever script it comes with. */
 const all = (language: Language, first: typeof en) => [

@@ -2,7 +2,7 @@
 import { feet, moment, signed } from "../show";
 import { now } from "../state";
 import type { Crossing, TicketCard, UtilityCard } from "../wire";
-import { t } from "../words";
+import { t } from "../words_later";
 
 export function UtilityFacts({ card, crossings }: { card: UtilityCard; crossings: Crossing[] }) {
   const words = t().cuts;

@@ -2,16 +2,12 @@
 import { feet, moment, signed } from "../show";
 import { now } from "../state";
 import type { DesignPiece, FaceCard } from "../wire";
-import { t } from "../words";
+import { t } from "../words_later";
+import { alarmWhy } from "./alarm_why";
 
 /** Run to one of rise, bare: 1.5. */
 function run(value: number): string {
   return String(Math.round(value * 100) / 100);
-}
-
-export function alarmWhy(why: NonNullable<FaceCard["alarm"]>["why"]): string {
-  const words = t().cuts.leaveWhy;
-  return why.kind === "pins" ? words.pins(why.pins) : words[why.kind];
 }
 
 /** 1 to 1 up to 306.00 ft, 1.5 to 1 above. */

@@ -2,7 +2,7 @@
 import { useState } from "preact/hooks";
 import { say } from "../hub";
 import type { Evidence, FaceCard, SoilClass } from "../wire";
-import { t } from "../words";
+import { t } from "../words_later";
 import { Choice } from "./choice";
 import { Key } from "./keys";
 import { Panel } from "./panel";

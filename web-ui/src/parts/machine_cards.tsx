@@ -2,7 +2,7 @@
 import { ago, overFeet } from "../show";
 import { now } from "../state";
 import type { MachineCard } from "../wire";
-import { t } from "../words";
+import { t } from "../words_later";
 import { labelWords, live } from "./call";
 import { callLine, troubles } from "./machine";
 import { Shape } from "./shape";

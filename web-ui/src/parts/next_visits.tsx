@@ -1,7 +1,7 @@
 /** Who is needed next, and when each bottom is at grade: the same list for ground and supervisor. */
 import { timeOfDay } from "../show";
 import type { ArrivalCard, VisitCard } from "../wire";
-import { t } from "../words";
+import { t } from "../words_later";
 
 interface NextProps {
   visits: VisitCard[];

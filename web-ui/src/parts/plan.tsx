@@ -2,7 +2,7 @@
 import { useState } from "preact/hooks";
 import { FOOT, runCorners } from "../grade";
 import type { Drawn, Ground, Line, MachineCard, Point, Sheet, SheetMark, SiteTarget } from "../wire";
-import { t } from "../words";
+import { t } from "../words_later";
 import { Key } from "./keys";
 import { lastShort } from "./last";
 import { CutLines } from "./plan_cuts";

@@ -1,7 +1,7 @@
 /** Cuts on the plan: toes, where they come to daylight, buried lines by pattern and word, the ground that is located. */
 import { FOOT } from "../grade";
 import type { OverheadLine, Pile, Point, Sheet, SheetFace, Utility } from "../wire";
-import { t } from "../words";
+import { t } from "../words_later";
 
 function path(points: readonly Point[]): string {
   return points.map((point) => `${point.x / FOOT},${-point.y / FOOT}`).join(" ");

@@ -4,7 +4,7 @@ import { useState } from "preact/hooks";
 import { FOOT } from "../grade";
 import { feet, signed } from "../show";
 import type { Ground, MarkCard, ProfilePoint, SectionPoint, Sheet, SiteTarget } from "../wire";
-import { t } from "../words";
+import { t } from "../words_later";
 import { Key } from "./keys";
 import { gone } from "./last";
 

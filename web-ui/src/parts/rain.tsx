@@ -3,7 +3,7 @@ import { say } from "../hub";
 import { moment } from "../show";
 import { now } from "../state";
 import type { RainNow } from "../wire";
-import { t } from "../words";
+import { t } from "../words_later";
 import { Key } from "./keys";
 
 export const sayRain = () => void say({ kind: "say_rain" });

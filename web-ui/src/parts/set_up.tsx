@@ -3,7 +3,7 @@ import { setUpName } from "../given_names";
 import { ago, feet, length, moment, signed } from "../show";
 import { now, unit } from "../state";
 import type { SetUpCard } from "../wire";
-import { t } from "../words";
+import { t } from "../words_later";
 
 export function SetUpFacts({ card }: { card: SetUpCard }) {
   const words = t();

@@ -2,7 +2,7 @@
 import { say } from "../hub";
 import { me, spoken, theme, unit } from "../state";
 import type { ScreenUnit } from "../wire";
-import { t } from "../words";
+import { t } from "../words_later";
 import { Choice } from "./choice";
 import { LeftWords } from "./kept";
 import { HoldKey, Key } from "./keys";

@@ -3,7 +3,7 @@ import { useState } from "preact/hooks";
 import { say } from "../hub";
 import { dateOf, timeOfDay } from "../show";
 import type { HandSignal, StartCard, StartCheckCard } from "../wire";
-import { t } from "../words";
+import { t } from "../words_later";
 import { Field } from "./field";
 import { Key } from "./keys";
 import { Panel } from "./panel";

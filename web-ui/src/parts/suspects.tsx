@@ -3,7 +3,7 @@ import { setUpName } from "../given_names";
 import { length, moment, signed } from "../show";
 import { now, unit } from "../state";
 import type { SuspectCard } from "../wire";
-import { t } from "../words";
+import { t } from "../words_later";
 
 type Mark = SuspectCard["stand"][number];
 

@@ -3,7 +3,7 @@ import { say } from "../hub";
 import { moment } from "../show";
 import { now } from "../state";
 import type { WaterNow } from "../wire";
-import { t } from "../words";
+import { t } from "../words_later";
 import { Key } from "./keys";
 
 function place(at: WaterNow["at"]): string {

@@ -3,7 +3,7 @@ import { effect } from "@preact/signals";
 import { reason, say } from "../hub";
 import { newKey } from "../outbox";
 import { linked, me, notice, type PhotoAbout, photosWaiting } from "../state";
-import { t } from "../words";
+import { t } from "../words_later";
 import { type Brought, type KeptPhoto, PhotoQueue } from "./queue";
 import type { Reduced } from "./reduce";
 

@@ -2,7 +2,10 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { parse } from "../../fluent/parse.mjs";
-import { words as es } from "../words.gen/es";
+import { words as firstSpanish } from "../words.gen/es";
+import { whole } from "../words_later";
+
+const es = whole(firstSpanish, "spanish");
 
 type Pattern = ReturnType<typeof parse>["messages"][number]["pattern"];
 

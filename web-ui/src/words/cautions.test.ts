@@ -1,9 +1,13 @@
 /** CAUTIONS.md and the pages: each caution's words are the page's, in both languages, and each page named shows them. */
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { words as en } from "../words.gen/en";
-import { words as es } from "../words.gen/es";
+import { words as firstEnglish } from "../words.gen/en";
+import { words as firstSpanish } from "../words.gen/es";
 import { office } from "../words.gen/office";
+import { whole } from "../words_later";
+
+const en = whole(firstEnglish, "english");
+const es = whole(firstSpanish, "spanish");
 
 const rows = readFileSync("../hub/CAUTIONS.md", "utf8")
   .split("\n")

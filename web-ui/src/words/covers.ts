@@ -1,7 +1,8 @@
 /** Which groups of words have a word for each name on the wire and for no other: a name that the hub adds does not compile here. */
 import type { Way } from "../grade";
 import type { components } from "../wire.gen";
-import type { LogWords, OfficeWords, VisitWords, Words, WorkWords } from "../words.gen/shape";
+import type { LogWords, OfficeWords, VisitWords, WorkWords } from "../words.gen/shape";
+import type { Words } from "../words_later";
 
 type Schemas = components["schemas"];
 

@@ -1,4 +1,4 @@
-### t().account
+### later().account
 ### English, the reference: what is counted: hours, loads, gravel, tests, aim.
 
 spot = One reading stands for, square feet

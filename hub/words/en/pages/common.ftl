@@ -7,7 +7,6 @@ stopAll = STOP: every machine
 back = BACK
 cancel = CANCEL
 close = CLOSE
-skip = SKIP
 none = none
 hold = hold
 heldShort = LET GO TOO SOON: HOLD UNTIL IT IS FULL
@@ -32,19 +31,8 @@ photosWait =
 
 # $n (number) how many
 notSentCount = { $n } NOT SENT – USE HANDS
-
-# $n (number) how many
-dropped = { $n } not sent under the name before. { $n ->
-        [one] Take it again.
-       *[other] Take them again.
-    }
-
-# $time (text) how long ago, such as 4 min
-ago = { $time } ago
 caution = A reminder, not a guard: it senses nobody. Eye contact rules.
 lookAlways = Nobody on the list is not nobody there: LOOK.
-
-struck-key = STRUCK
 struck-title = LINE STRUCK:
 struck-notDrawn = not drawn
 struck-asks-get_away = GAS. EVERYBODY AWAY NOW, UPWIND. Get out of the machine and away from it; no flame, no switch, no phone near it. From far off call 911, then its owner. Nobody goes back before the fire department says so.
@@ -65,3 +53,19 @@ bye-retired = Another phone is this machine's screen now. This one shows no call
 bye-ask_who = A new day has begun.
 bye-day_over = The day is over. Scan a new code tomorrow.
 bye-closing = The hub is closing.
+
+## later()
+## Comes with the scripts of what is seldom shown: a page that is fetched first can't name it.
+
+skip = SKIP
+
+# $n (number) how many
+dropped = { $n } not sent under the name before. { $n ->
+        [one] Take it again.
+       *[other] Take them again.
+    }
+
+# $time (text) how long ago, such as 4 min
+ago = { $time } ago
+
+struck-key = STRUCK

@@ -1,40 +1,6 @@
 ### t().crew
 ### English, the reference: how a day begins, what is near a machine, spotters, and the battery in the cab.
 
-start-title = START CHECKS
-
-# $said (number) how many start checks are said
-# $of (number) of how many
-start-notReady = DAY NOT READY · START CHECKS { $said } OF { $of }
-
-# $by (text) who said that the day is ready
-# $time (text) the time of day, such as 10:05
-start-ready = DAY READY · { $by } { $time }
-
-# $why (text) why, in words
-start-without = without it: { $why }
-start-say = SAY
-
-# $who (text) the person's name
-# $date (text) the date
-start-before = { $who } saw, typed on { $date }:
-start-seenSame = I LOOKED NOW: THE SAME
-start-different = Or say what is different:
-start-checks-hat_and_vest = HAT AND VEST
-start-checks-hand_signals = HAND SIGNALS
-start-checks-first_aid = FIRST AID
-start-checks-overhead_lines = OVERHEAD LINES
-start-checks-locate_tickets = LOCATE TICKETS
-start-checks-laser = LASER AND RODS
-start-checks-ways_out = LADDERS AND BARRICADES
-start-asks-hat_and_vest = Who was looked at?
-start-asks-hand_signals = Shown with whom?
-start-asks-first_aid = Where is it, and which is the way to it?
-start-asks-overhead_lines = Which hang over the site, and how low?
-start-asks-locate_tickets = Which, until when?
-start-asks-laser = When were they last tested?
-start-asks-ways_out = Where do they stand?
-start-signalsAsk = Agreed with the operators
 start-signals-stop = STOP
 start-signals-lower = LOWER
 start-signals-raise = RAISE
@@ -67,7 +33,6 @@ asLastSaid = From where it was last said to stand. What nobody drew or said is n
 # $machine (text) the machine's name
 # $ft (text) feet
 beyondReach = { $ft } ft beyond the reach of { $machine }. Has it moved? Say where it stands.
-overheadLine = OVERHEAD
 
 zones-pinch = BETWEEN HOUSE AND TRACKS
 zones-tail = IN THE TAIL SWING
@@ -103,12 +68,6 @@ spotter = SPOTTER { $who }
 spotterLost = SPOTTER { $who } – NO LINK – STAND STILL, GET EYES
 
 # $machine (text) the machine's name
-spotFor = I SPOT FOR { $machine }
-
-# $machine (text) the machine's name
-spotNoMore = I SPOT FOR { $machine } NO MORE
-
-# $machine (text) the machine's name
 youSpot = YOU SPOT FOR { $machine } – NOTHING ELSE
 
 # $mark (text) the mark's name
@@ -118,11 +77,56 @@ standAt = I STAND AT { $mark }
 standStill = STILL NEAR { $mark }
 standElse = ELSEWHERE
 standTitle = WHERE I STAND
+
+# $machine (text) the machine's name
+batteryTold = { $machine } BATTERY LOW – HANDS SOON
+
+## later()
+## Comes with the scripts of what is seldom shown: a page that is fetched first can't name it.
+
+start-title = START CHECKS
+
+# $said (number) how many start checks are said
+# $of (number) of how many
+start-notReady = DAY NOT READY · START CHECKS { $said } OF { $of }
+
+# $by (text) who said that the day is ready
+# $time (text) the time of day, such as 10:05
+start-ready = DAY READY · { $by } { $time }
+
+# $why (text) why, in words
+start-without = without it: { $why }
+start-say = SAY
+
+# $who (text) the person's name
+# $date (text) the date
+start-before = { $who } saw, typed on { $date }:
+start-seenSame = I LOOKED NOW: THE SAME
+start-different = Or say what is different:
+start-checks-hat_and_vest = HAT AND VEST
+start-checks-hand_signals = HAND SIGNALS
+start-checks-first_aid = FIRST AID
+start-checks-overhead_lines = OVERHEAD LINES
+start-checks-locate_tickets = LOCATE TICKETS
+start-checks-laser = LASER AND RODS
+start-checks-ways_out = LADDERS AND BARRICADES
+start-asks-hat_and_vest = Who was looked at?
+start-asks-hand_signals = Shown with whom?
+start-asks-first_aid = Where is it, and which is the way to it?
+start-asks-overhead_lines = Which hang over the site, and how low?
+start-asks-locate_tickets = Which, until when?
+start-asks-laser = When were they last tested?
+start-asks-ways_out = Where do they stand?
+start-signalsAsk = Agreed with the operators
+overheadLine = OVERHEAD
+
+# $machine (text) the machine's name
+spotFor = I SPOT FOR { $machine }
+
+# $machine (text) the machine's name
+spotNoMore = I SPOT FOR { $machine } NO MORE
 standPick = Nearest to which mark?
 standWhy = From it the phones know who is near this machine. Pressed amiss: say it again.
 standMoved = I MOVED – PLACE NOT SAID
 batteryLow = BATTERY LOW
 batteryCharges = BATTERY CHARGES
-
-# $machine (text) the machine's name
-batteryTold = { $machine } BATTERY LOW – HANDS SOON

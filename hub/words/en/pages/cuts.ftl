@@ -1,6 +1,63 @@
 ### t().cuts
 ### English, the reference: faces and what is buried.
 
+also-water = Nobody works where water stands or comes in before precautions are taken.
+
+leave = GET AWAY FROM THE FACE
+
+# $name (text) the name of the face, trench, structure or line
+# $feet (text) feet
+leaveStrip = { $name }: nobody within { $feet } ft of its toe
+
+# $pins (text) the names of the pair of pins
+leaveWhy-pins = Pins { $pins } open too fast
+leaveWhy-slough = It came down
+leaveWhy-said = Somebody says that it moves
+
+leaveDo = Track back out of reach of it. Then press.
+away = I AM AWAY
+
+kinds-gas = GAS
+kinds-electric = POWER
+kinds-communication = PHONE, CABLE
+kinds-water = WATER
+kinds-reclaimed = RECLAIMED
+kinds-sewer = SEWER
+kinds-unknown = UNKNOWN
+
+# $who (text) the person's name
+callOwner = Call: { $who }
+handDig = HAND DIG
+
+# $kind (text) the kind of line, such as GAS
+# $from (text) from which station
+# $to (text) to which station
+handDigAt = { $kind }: station { $from } to { $to }
+
+# $why (text) what spot says
+held = NO CALL. { $why }
+
+depthRules-egress = LADDER
+depthRules-protection = PROTECTION
+depthRules-engineer = ENGINEER
+
+# $limit (text) the depth at which it is owed, feet
+# $left (text) feet left
+depthStates-ahead = owed at { $limit } ft, { $left } ft left on the way down
+
+# $limit (text) the depth at which it is owed, feet
+# $left (text) feet left
+depthStates-next_tenth = the next tenth: { $left } ft left to { $limit } ft
+
+# $limit (text) the depth at which it is owed, feet
+depthStates-owed = OWED: past { $limit } ft
+
+# $at (text) the time of day, with its date when it is another day's
+rains = IT RAINS, said at { $at }
+
+## later()
+## Comes with the scripts of what is seldom shown: a page that is fetched first can't name it.
+
 face = FACE
 pipes = BURIED
 faces = Cut faces and trenches
@@ -8,10 +65,6 @@ caution = A reminder: it says which rule or number is not met. The competent per
 oneCallFirst = The one-call locate comes before anything drawn here; a line's whole depth is hot until it is bared by hand.
 
 also-falling_loads = Nobody under a bucket or a load, or beside a truck that is loaded.
-also-mobile_equipment = Where a cab can't see the edge: barricades, signals or stop logs.
-also-atmosphere = Could the air be bad? Tested before anybody goes in.
-also-water = Nobody works where water stands or comes in before precautions are taken.
-also-edge = An edge that is hard to see is railed or barricaded.
 
 # $who (text) the person's name
 competent = Competent person: { $who }
@@ -68,20 +121,6 @@ dueWhy-seen = something was seen
 dueWhy-left = everybody had to get away from the face
 dueWhy-rain = rain
 dueWhy-water = water was pumped out
-
-leave = GET AWAY FROM THE FACE
-
-# $name (text) the name of the face, trench, structure or line
-# $feet (text) feet
-leaveStrip = { $name }: nobody within { $feet } ft of its toe
-
-# $pins (text) the names of the pair of pins
-leaveWhy-pins = Pins { $pins } open too fast
-leaveWhy-slough = It came down
-leaveWhy-said = Somebody says that it moves
-
-leaveDo = Track back out of reach of it. Then press.
-away = I AM AWAY
 
 # $machines (text) the machines' names, parted by commas
 mustLeave = Not away yet: { $machines }
@@ -208,16 +247,7 @@ onlyLowers = It classifies no soil: the competent person picks, finds only lower
 # $name (text) the name of the face, trench, structure or line
 retypeTitle = Soil of { $name }
 
-## What is buried
 utilities = Buried lines
-
-kinds-gas = GAS
-kinds-electric = POWER
-kinds-communication = PHONE, CABLE
-kinds-water = WATER
-kinds-reclaimed = RECLAIMED
-kinds-sewer = SEWER
-kinds-unknown = UNKNOWN
 
 depthUnknown = DEPTH UNKNOWN: bare it by hand, its whole depth is hot
 
@@ -244,15 +274,6 @@ bareTitle = { $name } bared by hand
 topFeet = Elevation of its top, ft
 sizeInches = Outside across, in
 
-# $who (text) the person's name
-callOwner = Call: { $who }
-handDig = HAND DIG
-
-# $kind (text) the kind of line, such as GAS
-# $from (text) from which station
-# $to (text) to which station
-handDigAt = { $kind }: station { $from } to { $to }
-
 # $id (text) the ticket's number
 # $to (text) its last day
 # $days (number) how many days
@@ -273,29 +294,10 @@ ticketNotChecked = NOT LOOKED AT TODAY
 # $kinds (text) the kinds of line that nobody answered for
 ticketSilent = no answer: { $kinds }
 
-## On calls
-
-# $why (text) what spot says
-held = NO CALL. { $why }
-
-depthRules-egress = LADDER
-depthRules-protection = PROTECTION
-depthRules-engineer = ENGINEER
-
-# $limit (text) the depth at which it is owed, feet
-# $left (text) feet left
-depthStates-ahead = owed at { $limit } ft, { $left } ft left on the way down
-
-# $limit (text) the depth at which it is owed, feet
-# $left (text) feet left
-depthStates-next_tenth = the next tenth: { $left } ft left to { $limit } ft
-
-# $limit (text) the depth at which it is owed, feet
-depthStates-owed = OWED: past { $limit } ft
-
-# $at (text) the time of day
-rains = IT RAINS, said at { $at }
 pumpedOut = PUMPED OUT
 rainStopped = RAIN STOPPED
 toldSince = Something was said of this face, of rain or of water since this form was opened. Look again.
 lookedAgain = I LOOKED AGAIN
+also-mobile_equipment = Where a cab can't see the edge: barricades, signals or stop logs.
+also-atmosphere = Could the air be bad? Tested before anybody goes in.
+also-edge = An edge that is hard to see is railed or barricaded.

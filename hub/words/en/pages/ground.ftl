@@ -67,11 +67,123 @@ restating = Type what it was. Both stay in the log.
 eyeKey = BY EYE
 plan = PLAN
 section = SECTION
+more = MORE
+verdictShort-too_close_high = ?
+verdictShort-too_close_low = ?
+edge = EDGE
+
+# $mark (text) the mark's name
+edgeAt = Edge of the cut at { $mark }
+
+# $machine (text) the machine's name
+eyeTo = By eye, to { $machine }
+ready = Type the rod
+noSetUp = No laser is set up. Press LASER.
+
+# $id (text) the set-up's name as people read it, such as SETUP-1
+setUpUnproven = { $id }: second benchmark owed
+
+# $id (text) the set-up's name as people read it, such as SETUP-1
+setUpDoubt = { $id } IN DOUBT
+
+# $id (text) the set-up's name as people read it, such as SETUP-1
+# $time (text) how long ago, such as 4 min
+setUpChecked = { $id } check { $time } ago
+
+# $id (text) the set-up's name as people read it, such as SETUP-1
+setUpNoCheck = { $id } · not checked
+options = With what
+rod = Rod
+receiver = RECEIVER
+
+# $mark (text) the mark's name
+# $time (text) how long ago, such as 4 min
+placeSaid = near { $mark }, said { $time } ago
+receiverAsk = The ground here is
+
+# $machine (text) the machine's name
+insideKeepOut = Inside the keep-out of { $machine }.
+
+# $machine (text) the machine's name
+# $time (text) how long it has waited, such as 4 min
+waitsForLook = { $machine } asks for a look, { $time }
+
+# $machine (text) the machine's name
+# $why (text) why, in words
+cantSaid = { $machine } CAN'T: { $why }
+
+# $machine (text) the machine's name
+# $by (text) who pressed STOP
+stopped = { $machine } STOPPED by { $by }
+
+# $machine (text) the machine's name
+noSound = { $machine } HAS NO SOUND: its screen waits for a tap
+
+# $machine (text) the machine's name
+noScreen = { $machine } has no screen. Use hands.
+
+# $machine (text) the machine's name
+screenHidden = { $machine }: screen hidden. Use hands.
+
+# $machine (text) the machine's name
+screenLost = { $machine }: link lost. Use hands.
+
+# $machine (text) the machine's name
+# $setUp (text) the set-up's name as people read it, such as SETUP-1
+paused = { $machine } paused: { $setUp } in doubt
+
+# $machine (text) the machine's name
+# $target (text) the target's name
+mustSee = { $machine } has not seen the new { $target }
+
+outcome-needsRuling = Two shots, too close to call on the low side. The supervisor rules.
+
+# $by (text) who has the newer reading, or the machine
+outcome-late = { $by } has a newer reading. Kept in the log, not shown.
+outcome-dayClosed = The day is closed. Kept in the log, not shown.
+
+# $mark (text) the mark's name
+outcome-newerCall = The machine was told about { $mark } after this was read. Kept in the log, not shown. Read it again.
+outcome-tooOld = Sent too long after it was read. Kept in the log, not shown. Read it again.
+
+# $elevation (text) the elevation with its unit
+# $why (text) why, in words
+outcome-spot = { $elevation } kept as a spot elevation. { $why }
+outcome-paper = Kept from paper. No call was sent.
+outcome-noChange = Kept in the log.
+
+spot-no_target = The mark has no target.
+spot-no_machine = No machine is assigned here.
+spot-set_up_in_doubt = The laser is in doubt: two benchmarks must agree first.
+spot-set_up_closed = That set-up is taken down.
+spot-query_open = The engineer was asked: work here waits for the answer.
+spot-face_left = Everybody had to get away from the face over it: the competent person inspects it first.
+spot-daylight_over = The face would come to daylight over a line: the supervisor gives the reason.
+spot-not_located = No locate ticket covers it: have it located, or the supervisor gives the reason.
+spot-ticket_lapsed = The locate ticket does not hold today: ask for a new one.
+spot-line_struck = A line was struck near it: its owner sees it first, the supervisor gives the reason.
+spot-paint_gone = The paint of a buried line is gone: have it marked again.
+spot-crossing_too_near = The trench crosses a buried line too near: ask the engineer.
+
+rodProblem-empty = Type the rod first.
+rodProblem-not_a_number = That is not a rod reading. Type it again.
+rodProblem-too_long = Longer than this rod. Read it again, or pick the right rod.
+rodProblem-inches = Inches go from 0 to 11. Type it again.
+rodProblem-negative = A rod reads no less than 0. Read it again.
+
+feetKey = ft
+inchKey = in
+verdictShort-high = HIGH
+verdictShort-low = LOW
+verdictShort-on = ON
+
+## later()
+## Comes with the scripts of what is seldom shown: a page that is fetched first can't name it.
+
 list = LIST
 
 # $site (text) the site's name
 planOf = Plan of { $site }
-more = MORE
 control = LEVELS · TESTS · TYPE AGAIN
 planNote = A machine stands where somebody last said. Nothing senses it.
 closer = Closer
@@ -82,11 +194,6 @@ northward = To the north
 southward = To the south
 allOfIt = ALL
 
-verdictShort-high = HIGH
-verdictShort-on = ON
-verdictShort-low = LOW
-verdictShort-too_close_high = ?
-verdictShort-too_close_low = ?
 
 # $target (text) the target's name
 profileOf = Profile of { $target }
@@ -148,10 +255,6 @@ tapeLevel = Tape from { $point }, level, ft
 checkMark = MEASURED AGAIN
 paintGone = GONE
 apartFeet = Apart, ft
-edge = EDGE
-
-# $mark (text) the mark's name
-edgeAt = Edge of the cut at { $mark }
 
 # $line (text) the line's name
 edgeLies = The edge lies on this side of { $line }
@@ -169,27 +272,6 @@ insideLine = INSIDE
 overLine = OVER
 line = Line
 tapeFeet = Tape, ft
-
-# $machine (text) the machine's name
-eyeTo = By eye, to { $machine }
-ready = Type the rod
-noSetUp = No laser is set up. Press LASER.
-
-# $id (text) the set-up's name as people read it, such as SETUP-1
-setUpUnproven = { $id }: second benchmark owed
-
-# $id (text) the set-up's name as people read it, such as SETUP-1
-setUpDoubt = { $id } IN DOUBT
-
-# $id (text) the set-up's name as people read it, such as SETUP-1
-# $time (text) how long ago, such as 4 min
-setUpChecked = { $id } check { $time } ago
-
-# $id (text) the set-up's name as people read it, such as SETUP-1
-setUpNoCheck = { $id } · not checked
-options = With what
-rod = Rod
-receiver = RECEIVER
 rodWord = ROD
 mode = Read by
 careTitle = How finely
@@ -208,47 +290,7 @@ standsHere = { $machine } STANDS AT { $mark }
 
 # $machine (text) the machine's name
 moved = { $machine } HAS MOVED
-
-# $mark (text) the mark's name
-# $time (text) how long ago, such as 4 min
-placeSaid = near { $mark }, said { $time } ago
 placeNotSaid = place not said
-receiverAsk = The ground here is
-
-# $machine (text) the machine's name
-insideKeepOut = Inside the keep-out of { $machine }.
-
-# $machine (text) the machine's name
-# $time (text) how long it has waited, such as 4 min
-waitsForLook = { $machine } asks for a look, { $time }
-
-# $machine (text) the machine's name
-# $why (text) why, in words
-cantSaid = { $machine } CAN'T: { $why }
-
-# $machine (text) the machine's name
-# $by (text) who pressed STOP
-stopped = { $machine } STOPPED by { $by }
-
-# $machine (text) the machine's name
-noSound = { $machine } HAS NO SOUND: its screen waits for a tap
-
-# $machine (text) the machine's name
-noScreen = { $machine } has no screen. Use hands.
-
-# $machine (text) the machine's name
-screenHidden = { $machine }: screen hidden. Use hands.
-
-# $machine (text) the machine's name
-screenLost = { $machine }: link lost. Use hands.
-
-# $machine (text) the machine's name
-# $setUp (text) the set-up's name as people read it, such as SETUP-1
-paused = { $machine } paused: { $setUp } in doubt
-
-# $machine (text) the machine's name
-# $target (text) the target's name
-mustSee = { $machine } has not seen the new { $target }
 search = Find a mark
 near = NEAR
 tools = PAINT · TIES · SUMS · WORK
@@ -290,41 +332,3 @@ asks-other_machine = This mark belongs to { $assigned }. Call it all the same?
 
 # $spread (text) how far the shots differ, with its unit
 asks-which_is_right = The shots differ by { $spread }. Is this one right?
-
-outcome-needsRuling = Two shots, too close to call on the low side. The supervisor rules.
-
-# $by (text) who has the newer reading, or the machine
-outcome-late = { $by } has a newer reading. Kept in the log, not shown.
-outcome-dayClosed = The day is closed. Kept in the log, not shown.
-
-# $mark (text) the mark's name
-outcome-newerCall = The machine was told about { $mark } after this was read. Kept in the log, not shown. Read it again.
-outcome-tooOld = Sent too long after it was read. Kept in the log, not shown. Read it again.
-
-# $elevation (text) the elevation with its unit
-# $why (text) why, in words
-outcome-spot = { $elevation } kept as a spot elevation. { $why }
-outcome-paper = Kept from paper. No call was sent.
-outcome-noChange = Kept in the log.
-
-spot-no_target = The mark has no target.
-spot-no_machine = No machine is assigned here.
-spot-set_up_in_doubt = The laser is in doubt: two benchmarks must agree first.
-spot-set_up_closed = That set-up is taken down.
-spot-query_open = The engineer was asked: work here waits for the answer.
-spot-face_left = Everybody had to get away from the face over it: the competent person inspects it first.
-spot-daylight_over = The face would come to daylight over a line: the supervisor gives the reason.
-spot-not_located = No locate ticket covers it: have it located, or the supervisor gives the reason.
-spot-ticket_lapsed = The locate ticket does not hold today: ask for a new one.
-spot-line_struck = A line was struck near it: its owner sees it first, the supervisor gives the reason.
-spot-paint_gone = The paint of a buried line is gone: have it marked again.
-spot-crossing_too_near = The trench crosses a buried line too near: ask the engineer.
-
-rodProblem-empty = Type the rod first.
-rodProblem-not_a_number = That is not a rod reading. Type it again.
-rodProblem-too_long = Longer than this rod. Read it again, or pick the right rod.
-rodProblem-inches = Inches go from 0 to 11. Type it again.
-rodProblem-negative = A rod reads no less than 0. Read it again.
-
-feetKey = ft
-inchKey = in

@@ -25,6 +25,10 @@ sameNameIn = { $who } may be IN at { $machine }. Only { $who } says OUT for { $w
 samePerson = I AM THAT { $who }, ON ANOTHER PHONE
 otherPerson = I am somebody else. My name here:
 otherIn = IN AS SOMEBODY ELSE
+joinStay = If the phone says this Wi-Fi has no internet: stay connected. It needs none.
+
+## later()
+## Comes with the scripts of what is seldom shown: a page that is fetched first can't name it.
 
 # $who (text) the person's name
 stillYou = { $who }?
@@ -38,4 +42,3 @@ somebodyElse = SOMEBODY ELSE
 giveCab = GIVE THE CAB OF { $machine } TO ANOTHER PHONE
 giveCabNote = Then scan the cab's code with the other phone within 10 minutes. Not while the bucket is held down or somebody asks or is in.
 getOut = Before anyone gets out of the cab. Then another machine is asked from there.
-joinStay = If the phone says this Wi-Fi has no internet: stay connected. It needs none.

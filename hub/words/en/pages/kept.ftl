@@ -47,11 +47,17 @@ wasStopped = STOP stood for { $machine }
 asking = This page asks the hub again and again.
 
 owed-something = Something above is missing
-owed-rod = Type the rod
-owed-number = Type the number
 owed-side = Press BEFORE or AFTER
 owed-mark = Pick a mark
 owed-setUp = No laser set-up: see LASER
+owed-noReading = Nothing was taken that could be wrong
+owed-gotIt = GOT IT was pressed
+
+## later()
+## Comes with the scripts of what is seldom shown: a page that is fetched first can't name it.
+
+owed-rod = Type the rod
+owed-number = Type the number
 owed-place = Say where the rod stands
 owed-overLine = Press which side of the line
 owed-line = Pick the line
@@ -64,5 +70,3 @@ owed-time = Type the time
 owed-material = Type what is in the truck
 owed-yards = Yards: digits alone, or nothing
 owed-wait = Being sent
-owed-noReading = Nothing was taken that could be wrong
-owed-gotIt = GOT IT was pressed

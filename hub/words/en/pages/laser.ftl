@@ -1,4 +1,4 @@
-### t()
+### later()
 ### English, the reference: laser set-ups, their proof and their checks.
 
 setUpNew = SET UP A LASER

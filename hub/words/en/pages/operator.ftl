@@ -6,8 +6,6 @@ gotPressed = YOU HAVE IT
 checkMe = CHECK ME
 checkAsked = ASKED
 cantKey = CAN'T
-cantWhy = What is in the way?
-cantStops = FACE stops this machine, PIPE every machine on that main.
 old = OLD – ASK
 noCall = NO CALL
 noCallWhy = Nothing has been called.
@@ -37,3 +35,9 @@ placeOld = This machine's place was said too long ago.
 seenIt = EYE CONTACT
 tapOnce = NO SOUND YET: TAP ONCE
 lockPhone = Switch the phone's own screen lock off for the shift.
+
+## later()
+## Comes with the scripts of what is seldom shown: a page that is fetched first can't name it.
+
+cantWhy = What is in the way?
+cantStops = FACE stops this machine, PIPE every machine on that main.

@@ -3,6 +3,10 @@
 
 screen = SCREEN
 language = Language
+
+## later()
+## Comes with the scripts of what is seldom shown: a page that is fetched first can't name it.
+
 units = Units
 
 unitNames-tenths = Tenths of a foot

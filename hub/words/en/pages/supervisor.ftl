@@ -1,6 +1,12 @@
 ### t()
 ### English, the reference: what ground and supervisor share.
 
+# $n (number) the revision's number
+revision = r{ $n }
+
+## later()
+## Comes with the scripts of what is seldom shown: a page that is fetched first can't name it.
+
 now = NOW
 change = CHANGE
 no = NO
@@ -21,9 +27,6 @@ screenHiddenBy = { $who }, screen hidden
 # $who (text) the person's name
 screenLostBy = { $who }, link lost
 aim = Aim
-
-# $n (number) the revision's number
-revision = r{ $n }
 layers = Layers
 mark = Mark
 visitor = You look on. STOP works for you too.

@@ -46,9 +46,6 @@ oneLess = one less comes along
 # $all (number) how many are in, the one who says it among them
 allOut = ALL { $all } ARE OUT
 
-# $all (number) how many are in, the one who says it among them
-allSeen = They are { $all }. Press it only when you have seen all { $all } out.
-
 # $who (text) the person's name
 # $machine (text) the machine's name
 toldOut = { $who } SAYS THAT YOU ARE OUT AT { $machine }. ARE YOU?
@@ -105,3 +102,9 @@ stages-refused = told no
 stages-answered = told to come in
 stages-in = IN
 stages-unconfirmed = IN, NOT AGREED
+
+## later()
+## Comes with the scripts of what is seldom shown: a page that is fetched first can't name it.
+
+# $all (number) how many are in, the one who says it among them
+allSeen = They are { $all }. Press it only when you have seen all { $all } out.

@@ -3,7 +3,7 @@ import { useState } from "preact/hooks";
 import { Choice } from "../../parts/choice";
 import { Panel } from "../../parts/panel";
 import { supervisor } from "../../state";
-import { t } from "../../words";
+import { t } from "../../words_later";
 import { Compare } from "./compare";
 import { Levels } from "./levels";
 import { TakeBenchmark } from "./take_benchmark";

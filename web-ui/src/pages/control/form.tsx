@@ -6,7 +6,7 @@ import { Key } from "../../parts/keys";
 import { said } from "../../said";
 import { sheet } from "../../state";
 import type { Command, LogLine } from "../../wire";
-import { t } from "../../words";
+import { t } from "../../words_later";
 import { c } from "./words";
 
 interface PickProps {

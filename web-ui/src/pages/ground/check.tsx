@@ -8,7 +8,7 @@ import { Panel } from "../../parts/panel";
 import { length } from "../../show";
 import { unit } from "../../state";
 import type { Outcome, SetUpCard, Slip } from "../../wire";
-import { t } from "../../words";
+import { t } from "../../words_later";
 import { rod } from "./at";
 import { RodStep } from "./rod_step";
 import { BenchmarkChoice } from "./set_up";

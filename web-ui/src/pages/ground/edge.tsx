@@ -7,7 +7,7 @@ import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
 import { PhotoKey } from "../../parts/photo_key";
 import { ground } from "../../state";
-import { t } from "../../words";
+import { t } from "../../words_later";
 import { keptLines, machine, mark } from "./at";
 import { paintWords } from "./ties_first";
 

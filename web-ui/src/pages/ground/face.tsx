@@ -13,7 +13,7 @@ import { Typed } from "../../parts/typed";
 import { Waters } from "../../parts/water";
 import { ground, me } from "../../state";
 import type { FaceCard, Sight } from "../../wire";
-import { t } from "../../words";
+import { t } from "../../words_later";
 
 const SIGHTS: readonly Sight[] = ["water", "crack", "rain", "vibration", "load", "trimmed"];
 

@@ -11,7 +11,7 @@ import { StartChecks, startLine } from "../../parts/start_checks";
 import { Suspects } from "../../parts/suspects";
 import { ground, sheet } from "../../state";
 import type { SetUpCard } from "../../wire";
-import { t } from "../../words";
+import { t } from "../../words_later";
 import { choose, gradeRod, mark, rod } from "./at";
 import { Unbroken } from "./large";
 

@@ -4,7 +4,7 @@ import { setUpName } from "../../given_names";
 import { say } from "../../hub";
 import { Panel } from "../../parts/panel";
 import type { Outcome, SetUpCard } from "../../wire";
-import { t } from "../../words";
+import { t } from "../../words_later";
 import { RodStep } from "./rod_step";
 
 export function LevelPanel({ card, onClose }: { card: SetUpCard; onClose: () => void }) {

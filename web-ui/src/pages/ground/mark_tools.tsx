@@ -4,7 +4,7 @@ import { LatePanel } from "../../parts/late_panel";
 import { Panel } from "../../parts/panel";
 import { Rain } from "../../parts/rain";
 import { ground, sheet } from "../../state";
-import { t } from "../../words";
+import { t } from "../../words_later";
 import { mark } from "./at";
 import { TiesFirst } from "./ties_first";
 

@@ -7,7 +7,7 @@ import { Profile } from "../../parts/profile";
 import { feet } from "../../show";
 import { ground, sheet } from "../../state";
 import type { Sheet, SheetMark } from "../../wire";
-import { t } from "../../words";
+import { t } from "../../words_later";
 import { chooseMark, digTo, mark } from "./at";
 import { cardOf, type Group, groupName, groupsOf, type Standing, standingOf } from "./groups";
 import { MarkTools, type Tool } from "./mark_tools";

@@ -8,7 +8,7 @@ import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
 import { sheet } from "../../state";
 import type { Side, SiteTarget, TakeReading, Where } from "../../wire";
-import { t } from "../../words";
+import { t } from "../../words_later";
 import { Pick } from "../control/form";
 import { c } from "../control/words";
 import { chosen, mark, rod, setUp } from "./at";

@@ -7,7 +7,7 @@ import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
 import { sheet } from "../../state";
 import type { SheetMark } from "../../wire";
-import { t } from "../../words";
+import { t } from "../../words_later";
 import { mark } from "./at";
 import { TiesPanel } from "./ties";
 import { paintWords, tiesWords } from "./ties_first";

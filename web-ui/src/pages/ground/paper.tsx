@@ -4,7 +4,7 @@ import { Field } from "../../parts/field";
 import { Key } from "../../parts/keys";
 import { timeOfDay } from "../../show";
 import { now } from "../../state";
-import { t } from "../../words";
+import { t } from "../../words_later";
 import { c } from "../control/words";
 import { choose, chosen } from "./at";
 

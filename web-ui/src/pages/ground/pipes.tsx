@@ -8,7 +8,7 @@ import { PhotoKey } from "../../parts/photo_key";
 import { Typed } from "../../parts/typed";
 import { ground } from "../../state";
 import type { UtilityCard } from "../../wire";
-import { t } from "../../words";
+import { t } from "../../words_later";
 import { mark } from "./at";
 
 export function PipesPanel({ onClose }: { onClose: () => void }) {

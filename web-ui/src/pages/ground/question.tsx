@@ -4,7 +4,7 @@ import { Key } from "../../parts/keys";
 import { length, signed } from "../../show";
 import { sheet, unit } from "../../state";
 import type { Outcome, Perhaps, Question, TakeReading } from "../../wire";
-import { t } from "../../words";
+import { t } from "../../words_later";
 import { chooseMark, rod } from "./at";
 import { SendRow } from "./send_row";
 

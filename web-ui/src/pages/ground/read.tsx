@@ -15,7 +15,6 @@ import { choose, chosen, digTo, keptLines, mark, nearStep, rod, setUp } from "./
 import { NotSentBefore, remembersEcho } from "./by_hand";
 import { echo } from "./echo";
 import { EchoRows } from "./echo_rows";
-import { EyePanel } from "./eye";
 import { KeepOutLine, MarkKey, MarkSteps } from "./mark_strip";
 import { begin, leaving, type Sent, sent, unsettled, wrong } from "./open";
 import { ReadKeys } from "./read_keys";
@@ -171,7 +170,11 @@ function Reading({ restates, onSend, onMarks, onWith }: ReadingProps) {
           {said.kept ? words.keepKey : words.send}
         </Key>
       </SendRow>
-      {open === "eye" && <EyePanel onClose={close} />}
+      {open === "eye" && (
+        <LatePanel title={words.eyeKey} onClose={close}>
+          {(late) => <late.EyePanel onClose={close} />}
+        </LatePanel>
+      )}
       {open === "more" && (
         <LatePanel title={words.more} onClose={close}>
           {(late) => <late.MorePanel onSend={onSend} onClose={close} />}

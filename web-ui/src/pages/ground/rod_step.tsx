@@ -6,7 +6,7 @@ import { Choice } from "../../parts/choice";
 import { Keypad, textOf } from "../../parts/keypad";
 import { Key } from "../../parts/keys";
 import { sheet } from "../../state";
-import { t } from "../../words";
+import { t } from "../../words_later";
 import { choose, rod } from "./at";
 
 interface RodStepProps {

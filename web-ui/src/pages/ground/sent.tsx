@@ -3,6 +3,7 @@ import { say } from "../../hub";
 import { notSent } from "../../outbox";
 import { labelWords, live, stateWords } from "../../parts/call";
 import { Key } from "../../parts/keys";
+import { LatePage } from "../../parts/late_page";
 import { PhotoKey } from "../../parts/photo_key";
 import { Shape } from "../../parts/shape";
 import { said } from "../../said";
@@ -15,7 +16,6 @@ import { ByHand } from "./by_hand";
 import { groundLine } from "./echo";
 import { Unbroken } from "./large";
 import type { Sent } from "./open";
-import { QuestionCard } from "./question";
 import { SendRow } from "./send_row";
 
 interface SentProps {
@@ -29,8 +29,13 @@ export function SentCard({ sent, onSend, onAgain, onRestate }: SentProps) {
   const words = t();
   const reply = sent.reply;
   if (reply?.kind === "answer" && reply.answer.outcome.kind === "asked") {
+    const asked = reply.answer.outcome;
     return (
-      <QuestionCard command={sent.command} asked={reply.answer.outcome} onSend={onSend} onAgain={onAgain} />
+      <LatePage>
+        {(late) => (
+          <late.QuestionCard command={sent.command} asked={asked} onSend={onSend} onAgain={onAgain} />
+        )}
+      </LatePage>
     );
   }
   const reading = reply?.kind === "answer" ? reply.answer.first : null;

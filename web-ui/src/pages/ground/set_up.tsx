@@ -7,7 +7,7 @@ import { Panel } from "../../parts/panel";
 import { feet } from "../../show";
 import { sheet } from "../../state";
 import type { LaserSlope, Point, SetUpCard } from "../../wire";
-import { t } from "../../words";
+import { t } from "../../words_later";
 import { mark } from "./at";
 import { nearest } from "./near";
 import { RodStep } from "./rod_step";

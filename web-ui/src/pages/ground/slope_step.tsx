@@ -2,7 +2,7 @@
 import { useState } from "preact/hooks";
 import { Key } from "../../parts/keys";
 import type { LaserSlope } from "../../wire";
-import { t } from "../../words";
+import { t } from "../../words_later";
 
 /** A percentage as it is typed, as feet per foot; none when it is no number. */
 export function risePerFoot(typed: string): number | null {

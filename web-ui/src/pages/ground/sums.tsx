@@ -5,8 +5,8 @@ import { Choice } from "../../parts/choice";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
 import { language } from "../../state";
-import { t } from "../../words";
 import { sums } from "../../words.gen/sums";
+import { t } from "../../words_later";
 import { mark } from "./at";
 
 /** Each sum with what goes in, in the order in which it is asked for; lengths may be typed in feet alone. */

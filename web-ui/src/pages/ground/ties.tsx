@@ -7,7 +7,7 @@ import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
 import { ground, sheet } from "../../state";
 import type { SheetMark } from "../../wire";
-import { t } from "../../words";
+import { t } from "../../words_later";
 import { nearest } from "./near";
 import { tiesWords } from "./ties_first";
 

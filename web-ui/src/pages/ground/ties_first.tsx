@@ -3,7 +3,7 @@ import { Key } from "../../parts/keys";
 import { feet } from "../../show";
 import { ground } from "../../state";
 import type { GoingMark, Paint } from "../../wire";
-import { t } from "../../words";
+import { t } from "../../words_later";
 
 /** How a mark stands on the ground, in a word: `laid 2`. */
 export function paintWords(paint: Paint | null | undefined): string {

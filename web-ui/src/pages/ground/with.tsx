@@ -8,7 +8,7 @@ import { Panel } from "../../parts/panel";
 import { ago } from "../../show";
 import { ground, me, now, sheet } from "../../state";
 import type { Care, MachineCard } from "../../wire";
-import { t } from "../../words";
+import { t } from "../../words_later";
 import { choose, chosen, machine, mark, rod, setUp } from "./at";
 import { nearest } from "./near";
 

@@ -3,7 +3,7 @@ import { say } from "../../hub";
 import { Key, StopKey } from "../../parts/keys";
 import { LanguageChoice } from "../../parts/settings";
 import { me, notice } from "../../state";
-import { t } from "../../words";
+import { t } from "../../words_later";
 
 export function WhoPage() {
   const words = t();

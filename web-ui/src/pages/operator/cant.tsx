@@ -5,7 +5,7 @@ import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
 import { operator } from "../../state";
 import type { CantReason } from "../../wire";
-import { t } from "../../words";
+import { t } from "../../words_later";
 
 const REASONS: readonly CantReason[] = ["hard_ground", "water", "pipe", "line", "face", "other"];
 

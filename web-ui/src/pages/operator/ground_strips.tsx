@@ -1,5 +1,5 @@
 /** What of the ground stands on the cab's screen: a face that is left, a stretch that is dug by hand, a rule of depth. */
-import { alarmWhy } from "../../parts/face_facts";
+import { alarmWhy } from "../../parts/alarm_why";
 import { ago, feet, moment } from "../../show";
 import { now } from "../../state";
 import type { CabScreen, Crossing, DepthWarning, Operator, SpotterCard } from "../../wire";

@@ -2,6 +2,7 @@
 import { useEffect, useState } from "preact/hooks";
 import { Notice } from "../../parts/frame";
 import { Key } from "../../parts/keys";
+import { LatePage } from "../../parts/late_page";
 import { Settings } from "../../parts/settings";
 import { Shape } from "../../parts/shape";
 import { Tick } from "../../parts/tick";
@@ -14,7 +15,6 @@ import { t } from "../../words";
 import { answersOf, CabKeys, startOwed } from "./cab_keys";
 import { headline } from "./headline";
 import { coversNumber, useLook } from "./look";
-import { CabPlan } from "./plan";
 import { useReceipts } from "./receipts";
 import { type Halted, Screen } from "./screen";
 import { many, Side } from "./side";
@@ -83,7 +83,11 @@ export function OperatorPage() {
           <div class={`living ${armed}`}>
             <Side view={view} screen={screen} />
             <div class="filling">
-              {plan ? <CabPlan view={view} /> : <Screen view={view} screen={screen} />}
+              {plan ? (
+                <LatePage>{(late) => <late.CabPlan view={view} />}</LatePage>
+              ) : (
+                <Screen view={view} screen={screen} />
+              )}
             </div>
           </div>
         )}

@@ -6,7 +6,7 @@ import { Panel } from "../../parts/panel";
 import { ago } from "../../show";
 import { now, sheet } from "../../state";
 import type { StandCard } from "../../wire";
-import { t } from "../../words";
+import { t } from "../../words_later";
 
 interface StandPanelProps {
   machine: string;

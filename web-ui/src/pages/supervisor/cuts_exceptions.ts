@@ -1,5 +1,5 @@
 /** What of faces and buried lines needs somebody, in words. */
-import { alarmWhy } from "../../parts/face_facts";
+import { alarmWhy } from "../../parts/alarm_why";
 import { feet, signed } from "../../show";
 import type { ExceptionKind } from "../../wire";
 import { t } from "./words";

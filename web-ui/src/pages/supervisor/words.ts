@@ -1,9 +1,9 @@
 /** The words of the supervisor's pages: those of every page and those of the office. */
 import { language } from "../../state";
-import { t as everyPage, type Words } from "../../words";
 import { office } from "../../words.gen/office";
 import type { OfficeWords as Office, WorkWords } from "../../words.gen/shape";
 import { work } from "../../words.gen/work";
+import { t as everyPage, type Words } from "../../words_later";
 
 /** Words of a field are joined where both dictionaries have it. */
 function joined(words: Words, own: Office, ofWork: WorkWords) {

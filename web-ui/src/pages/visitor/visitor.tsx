@@ -8,7 +8,7 @@ import { said } from "../../said";
 import { timeOfDay } from "../../show";
 import { me, visitor } from "../../state";
 import type { InspectedCard, Visitor } from "../../wire";
-import { t } from "../../words";
+import { t } from "../../words_later";
 import { Run } from "./run";
 import { v } from "./words";
 

@@ -7,7 +7,7 @@ import { Field } from "../../../parts/field";
 import { Key } from "../../../parts/keys";
 import { Panel } from "../../../parts/panel";
 import { ground } from "../../../state";
-import { t } from "../../../words";
+import { t } from "../../../words_later";
 import { machine } from "../at";
 import { w } from "./words";
 

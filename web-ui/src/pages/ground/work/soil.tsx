@@ -9,7 +9,7 @@ import { Field } from "../../../parts/field";
 import { Key } from "../../../parts/keys";
 import { Panel } from "../../../parts/panel";
 import type { PatchCard } from "../../../wire";
-import { t } from "../../../words";
+import { t } from "../../../words_later";
 import { mark } from "../at";
 import { w } from "./words";
 
