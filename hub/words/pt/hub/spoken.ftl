@@ -1,0 +1,36 @@
+### What a voice says for a call. Portuguese, read by no native speaker.
+
+number-zero = zero
+number-one = um
+number-two = dois
+number-three = três
+number-four = quatro
+number-five = cinco
+number-six = seis
+number-seven = sete
+number-eight = oito
+number-nine = nove
+number-ten = dez
+number-eleven = onze
+number-twelve = doze
+eighths-one = um oitavo
+eighths-two = um quarto
+eighths-three = três oitavos
+eighths-four = meia
+eighths-five = cinco oitavos
+eighths-six = três quartos
+eighths-seven = sete oitavos
+one_of_them = uma
+grade = na cota
+wait = espere
+called = { $word } { $amount }
+too_deep = { $word } { $amount }, fundo demais, não reaterre
+no_hundredth = menos de um centésimo de pé
+no_eighth = menos de um oitavo de polegada
+no_millimetre = menos de um milímetro
+inches = { $inches } polegadas
+one_foot = um pé { $inches }
+feet = { $feet } pés { $inches }
+millimetres = { $millimetres } milímetros
+point = { $whole } ponto { $places } pés
+whole_and_part = { $whole } e { $part }
