@@ -117,10 +117,8 @@ pub enum Refusal {
     Account(Text),
     /// A required word is missing.
     SayWhy {
-        /// What is to be said.
-        what: String,
-        /// The same in Spanish, to follow “Diga”.
-        spanish: String,
+        /// What is to be said, to follow “Say” in each language.
+        what: Text,
     },
     /// The change shown is not the one confirmed.
     SiteChangedAgain,
@@ -287,13 +285,9 @@ impl Refusal {
         Refusal::OfTheRecord(text.into())
     }
 
-    /// A required word is missing; the words follow “Say” and “Diga”.
+    /// A required word is missing; the words follow “Say” in each language.
     pub(crate) fn say_why(what: impl Into<Text>) -> Refusal {
-        let Text { english, spanish } = what.into();
-        Refusal::SayWhy {
-            what: english,
-            spanish,
-        }
+        Refusal::SayWhy { what: what.into() }
     }
 
     /// A figure that no site has.
@@ -344,10 +338,7 @@ impl Refusal {
             Self::NothingToRule { mark } => words::refusal::nothing_to_rule(mark),
             Self::NothingToTrim { mark } => words::refusal::nothing_to_trim(mark),
             Self::AimOutside { low, high } => words::refusal::aim_outside(low, high),
-            Self::SayWhy { what, spanish } => words::refusal::say_why(&Text {
-                english: what.clone(),
-                spanish: spanish.clone(),
-            }),
+            Self::SayWhy { what } => words::refusal::say_why(what),
             Self::SiteChangedAgain => words::refusal::site_changed_again().into(),
             Self::NoSiteChange => words::refusal::no_site_change().into(),
             Self::SameName {

@@ -115,13 +115,7 @@ fn write_languages(out: &mut String, languages: &[Listed]) {
     );
 }
 
-fn write_level(
-    out: &mut String,
-    languages: &[Listed],
-    word: &str,
-    path: &str,
-    level: &Level<'_>,
-) {
+fn write_level(out: &mut String, languages: &[Listed], word: &str, path: &str, level: &Level<'_>) {
     let _ = writeln!(out, "/// The words of `{path}`.\npub mod {} {{", name(word));
     let variables = level
         .said

@@ -146,7 +146,8 @@ fn a_message_becomes_a_function_with_its_levels_as_modules() {
     let english = format!("{ENGLISH}# said of the sky\nsky-clear = {{ dry }}\ndry = Dry\n");
     let spanish = format!("{SPANISH}sky-clear = {{ dry }}\ndry = Seco\n");
     let made = check::all(&[folder("en", &english), folder("es", &spanish)]).unwrap();
-    let languages = listed(r#"{ "english": { "folder": "en" }, "spanish": { "folder": "es" } }"#).unwrap();
+    let languages =
+        listed(r#"{ "english": { "folder": "en" }, "spanish": { "folder": "es" } }"#).unwrap();
     let made = write::rust(&languages, &made);
     for part in [
         "pub mod tell {",
@@ -211,17 +212,18 @@ fn every_language_says_which_it_is() {
     for language in Language::ALL {
         assert_eq!(serde_json::json!(language), language.name());
         let text = Text::in_each(|one| one.code().to_owned());
-        assert_eq!(
-            serde_json::json!(text)[language.name()],
-            text.of(language)
-        );
+        assert_eq!(serde_json::json!(text)[language.name()], text.of(language));
     }
 }
 
 #[test]
 fn a_list_of_languages_is_read_from_above_and_a_fault_of_it_is_named() {
     let list = r#"{ "spanish": { "folder": "es" }, "english": { "folder": "en" } }"#;
-    let names: Vec<_> = listed(list).unwrap().into_iter().map(|one| one.variant()).collect();
+    let names: Vec<_> = listed(list)
+        .unwrap()
+        .into_iter()
+        .map(|one| one.variant())
+        .collect();
     assert_eq!(names, ["Spanish", "English"]);
     for (wrong, says) in [
         ("[]", "write a table of languages by name"),
@@ -229,6 +231,9 @@ fn a_list_of_languages_is_read_from_above_and_a_fault_of_it_is_named() {
         ("{", "EOF"),
     ] {
         let fault = listed(wrong).unwrap_err();
-        assert!(fault.starts_with("web-ui/src/languages.json: ") && fault.contains(says), "{fault}");
+        assert!(
+            fault.starts_with("web-ui/src/languages.json: ") && fault.contains(says),
+            "{fault}"
+        );
     }
 }

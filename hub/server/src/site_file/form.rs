@@ -1,9 +1,9 @@
 //! The form for each thing of a site: its fields in order, with their names in both languages. A phone draws it; the
 //! reader of drafts reads it; a test holds the two together.
 
-use ::words::{Fixed, Language, Text};
+use ::words::{Fixed, Text};
 use contract::ToSchema;
-use serde::{Deserialize, Serialize};
+use serde::{Deserialize, Serialize, Serializer};
 
 /// What a form is of.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, ToSchema)]
@@ -57,14 +57,15 @@ impl FormOf {
     }
 }
 
-/// A name in both languages.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, ToSchema)]
-#[schema(as = FormName)]
-pub struct Name {
-    /// In English.
-    pub english: &'static str,
-    /// In Spanish.
-    pub spanish: &'static str,
+/// A name in every language.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ToSchema)]
+#[schema(as = FormName, value_type = Text)]
+pub struct Name(Fixed);
+
+impl Serialize for Name {
+    fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
+        Text::from(self.0).serialize(to)
+    }
 }
 
 /// One thing's form.
@@ -167,19 +168,13 @@ pub struct Word {
 
 impl From<Fixed> for Name {
     fn from(words: Fixed) -> Self {
-        Self {
-            english: words.of(Language::English),
-            spanish: words.of(Language::Spanish),
-        }
+        Self(words)
     }
 }
 
 impl From<Name> for Text {
     fn from(name: Name) -> Self {
-        Self {
-            english: name.english.to_owned(),
-            spanish: name.spanish.to_owned(),
-        }
+        name.0.into()
     }
 }
 

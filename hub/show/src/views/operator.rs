@@ -22,6 +22,7 @@ use day::said::struck::{self, StruckCard};
 use day::site::{Machine, MachineShape, Site};
 use day::state::{Cab, State};
 use day::time::Time;
+use words::Text;
 
 /// A buried line this near to where a machine digs stands on its screen (common practice).
 const NEAR_BAND: Length = Length::from_hundredths_of_a_foot(1_500);
@@ -154,12 +155,9 @@ pub enum CabScreen {
         mark: Option<String>,
         /// Why.
         why: Ending,
-        /// What holds the work there, in English, when that ended it.
+        /// What holds the work there, when that ended it.
         #[serde(skip_serializing_if = "Option::is_none")]
-        english: Option<String>,
-        /// The same in Spanish.
-        #[serde(skip_serializing_if = "Option::is_none")]
-        spanish: Option<String>,
+        held: Option<Text>,
         /// Since when.
         since: Time,
     },
@@ -247,8 +245,7 @@ fn screen(state: &State, machine: &str) -> CabScreen {
         Fills::Old { call, why } => CabScreen::Old {
             mark: call.sent.mark.clone(),
             why,
-            english: call.held.as_ref().map(|held| held.text().english),
-            spanish: call.held.as_ref().map(|held| held.text().spanish),
+            held: call.held.as_ref().map(|held| held.text()),
             since: call.ended_at.unwrap_or(call.sent_at),
         },
         Fills::NoCall => CabScreen::NoCall,

@@ -85,10 +85,8 @@ pub struct SheetMark {
     /// The elevation to dig to, or both sides of a step.
     pub dig_to: Option<DigTo>,
     /// Why there is no dig-to, when a target is named but has nothing here.
-    pub no_grade: Option<String>,
-    /// The same in Spanish.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub no_grade_spanish: Option<String>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub why_no_grade: Option<Text>,
     /// Allowed high and low.
     pub tolerance: Option<Tolerance>,
     /// Where to aim, relative to the target; zero unless a supervisor set it.
@@ -163,13 +161,10 @@ impl Named for SheetMark {
 fn sheet_mark(state: &State, site: &Site, mark: &Mark) -> SheetMark {
     let target = site.target_of(mark);
     let grade = target.map(|target| target.grade.dig_to(mark.place));
-    let (dig_to, no_grade, no_grade_spanish) = match grade {
-        Some(Ok(dig_to)) => (Some(dig_to), None, None),
-        Some(Err(error)) => {
-            let Text { english, spanish } = error.text();
-            (None, Some(english), Some(spanish))
-        }
-        None => (None, None, None),
+    let (dig_to, why_no_grade) = match grade {
+        Some(Ok(dig_to)) => (Some(dig_to), None),
+        Some(Err(error)) => (None, Some(error.text())),
+        None => (None, None),
     };
     SheetMark {
         id: mark.id.clone(),
@@ -179,8 +174,7 @@ fn sheet_mark(state: &State, site: &Site, mark: &Mark) -> SheetMark {
             .and_then(|target| site.machine_for(&target.id))
             .map(|machine| machine.id.clone()),
         dig_to,
-        no_grade,
-        no_grade_spanish,
+        why_no_grade,
         tolerance: target.map(|target| target.tolerance),
         aim: target.map_or(Length::ZERO, |target| state.aim(&mark.id, &target.id)),
         paint: state.marks.get(&mark.id).and_then(|now| now.paint.clone()),
@@ -196,11 +190,14 @@ fn sheet_mark(state: &State, site: &Site, mark: &Mark) -> SheetMark {
 
 #[cfg(test)]
 mod tests {
+    use std::collections::BTreeSet;
+
     use super::view;
     use day::given::{Crew, at, site};
+    use words::Language;
 
     #[test]
-    fn a_mark_beside_its_target_says_so_in_both_languages() {
+    fn a_mark_beside_its_target_says_so_in_every_language() {
         let mut site = site();
         for mark in &mut site.marks {
             if mark.id == "R-1" {
@@ -211,8 +208,9 @@ mod tests {
         let sent = |id: &str| sheet.marks.iter().find(|mark| mark.id == id).unwrap();
         let beside = sent("R-1");
         assert_eq!(beside.dig_to, None);
-        let (english, spanish) = (&beside.no_grade, &beside.no_grade_spanish);
-        assert!(english.is_some() && spanish.is_some() && english != spanish);
-        assert_eq!(sent("R-2").no_grade_spanish, None);
+        let why = beside.why_no_grade.as_ref().unwrap();
+        let said: BTreeSet<_> = Language::ALL.iter().map(|one| why.of(*one)).collect();
+        assert_eq!(said.len(), Language::ALL.len(), "{said:?}");
+        assert_eq!(sent("R-2").why_no_grade, None);
     }
 }

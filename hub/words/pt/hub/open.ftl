@@ -33,6 +33,6 @@ gravel_order_t_short_what = À brita pedida faltam { $short } t para bastar nove
 undercut_waits_for_supervisor_engineer = A sobrescavação em { $mark } espera um supervisor com a palavra do engenheiro.
 no_soil_test_log = { $target }: não há teste de solo no registro.
 is_watched = { $many ->
-        [one] { $zone } está sob vigia: 1 coisa foi vista nele.
+        [one] { $zone } está sob vigia: { $many } coisa foi vista nele.
        *[other] { $zone } está sob vigia: { $many } coisas foram vistas nele.
     }

@@ -83,7 +83,7 @@ feetWord = PÉS
 inchWord = POL
 wholeFeet =
     { $feet ->
-        [one] 1 PÉ
+        [one] { $feet } PÉ
        *[other] { $feet } PÉS
     }
 high = ALTO

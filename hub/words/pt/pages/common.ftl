@@ -23,7 +23,7 @@ photo = FOTO
 nobodyInIt = ninguém precisa aparecer
 photosWait =
     { $n ->
-        [one] 1 foto espera neste celular.
+        [one] { $n } foto espera neste celular.
        *[other] { $n } fotos esperam neste celular.
     }
 notSentCount = { $n } SEM ENVIAR – USE AS MÃOS

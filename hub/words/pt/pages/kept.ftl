@@ -11,7 +11,7 @@ dropped = JOGADO FORA. Nenhuma cabine foi avisada.
 wentOut = Já tinha saído antes de a conexão cair. É retirado da cabine.
 left =
     { $n ->
-        [one] 1 COISA DESTE CELULAR SEM ENVIAR
+        [one] { $n } COISA DESTE CELULAR SEM ENVIAR
        *[other] { $n } COISAS DESTE CELULAR SEM ENVIAR
     }
 leaving = { $mark }: sem resolver

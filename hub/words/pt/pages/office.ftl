@@ -41,7 +41,7 @@ lookAtIt = VER PRIMEIRO
 showAll = VER TODOS OS { $n }
 retireNote = O que se disse dele continua no registro.
 withItsMarks = VER: COM { $n ->
-        [one] SUA ÚNICA MARCA
+        [one] SUA { $n } MARCA
        *[other] SUAS { $n } MARCAS
     }
 nothingDiffers = Nada difere do que está em vigor.

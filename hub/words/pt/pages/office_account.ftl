@@ -47,7 +47,7 @@ withoutRate = Sem preço para { $machines }: não entra na soma.
 noLoads = Nenhuma carga foi contada.
 trucksOf =
     { $n ->
-        [one] 1 caminhão
+        [one] { $n } caminhão
        *[other] { $n } caminhões
     }
 looseYards = { $yards } yd³ soltas

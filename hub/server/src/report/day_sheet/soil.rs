@@ -8,8 +8,6 @@ use maud::{Markup, html};
 use show::review::Review;
 use show::views::account::hours::CostOf;
 
-use words::Text;
-
 use crate::report::paper::{Paper, feet};
 use crate::when::to_the_minute;
 
@@ -184,7 +182,7 @@ fn rock(paper: &Paper, review: &Review) -> Markup {
                     (paper.t(words::sheet_day::within_its_points())) (format!("{doubt:.1}"))
                     (paper.t(words::sheet_day::for_where_it_ends()))
                 },
-                _ => p { (Text { english: rock.why_english.clone(), spanish: rock.why_spanish.clone() }.take(paper.language())) },
+                _ => { @if let Some(why) = &rock.why { p { (paper.of(why)) } } }
             }
             (paper.table(&columns, &rows))
         }

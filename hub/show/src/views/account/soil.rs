@@ -16,6 +16,7 @@ use day::said::compact::Damp;
 use day::site::{Site, Target};
 use day::state::State;
 use day::time::Time;
+use words::Text;
 
 /// Soil still to be removed in one target.
 #[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
@@ -62,10 +63,9 @@ pub struct RockCard {
     pub cy: Option<f64>,
     /// How far that may be off, in cubic yards.
     pub edge_doubt_cy: Option<f64>,
-    /// Why there is no volume, in English.
-    pub why_english: String,
-    /// The same in Spanish.
-    pub why_spanish: String,
+    /// Why there is no volume.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub why: Option<Text>,
 }
 
 /// The area of a target, as far as its shape tells it.
@@ -143,8 +143,7 @@ pub(crate) fn rock(state: &State) -> RockCard {
         points,
         cy: None,
         edge_doubt_cy: None,
-        why_english: String::new(),
-        why_spanish: String::new(),
+        why: None,
     };
     if card.points.is_empty() {
         return card;
@@ -162,9 +161,7 @@ pub(crate) fn rock(state: &State) -> RockCard {
             card.cy = Some(rock.volume.cubic_yards());
             card.edge_doubt_cy = Some(rock.edge_doubt.cubic_yards());
         }
-        Err(error) => {
-            (card.why_english, card.why_spanish) = (error.text().english, error.text().spanish);
-        }
+        Err(error) => card.why = Some(error.text()),
     }
     card
 }
