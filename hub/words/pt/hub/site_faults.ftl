@@ -21,11 +21,11 @@ every_mark_lies_far_side = Todas as marcas ficam do outro lado de { $id }, que n
 site_has_faces_names_no = A obra tem taludes e não nomeia nenhuma pessoa competente. Acrescente competent = ["…"] com o nome ou as iniciais com que essa pessoa entra.
 buried_lines_are_drawn_but = Há linhas enterradas desenhadas, mas nenhum protocolo de localização. Acrescente [[ticket]] com suas datas e o terreno que cobre.
 a_pile_has_a_foot = Um monte tem base: diga quanto mede de lado a lado.
-a_clearance_cant_be_negative = Uma distância livre não pode ser negativa.
+a_clearance_cant_be_negative = Uma distância mínima não pode ser negativa.
 line_overhead_hangs_above_ground = Uma linha aérea passa acima do terreno: dê sua altura mais baixa sobre ele.
-a_clearance_lies_above_zero = Uma distância livre é maior que zero.
+a_clearance_lies_above_zero = Uma distância mínima é maior que zero.
 voltage_number_kilovolts_not_below = Uma tensão é um número de quilovolts, não menor que zero.
-over_1_000_kv_line = Acima de 1,000 kV o dono da linha diz a que distância ficar: dê a distância livre.
+over_1_000_kv_line = Acima de 1,000 kV o dono da linha diz a que distância ficar: dê a distância mínima.
 nobody_has_said_its_voltage = Ninguém disse sua tensão: tudo fica a 50 ft até que o dono da linha diga. Se o dono só diz que não passa de 350 kV, dê kilovolts_at_most = 350: então 20 ft.
 its_voltage_more_than_what = Sua tensão é maior do que o máximo dito. Pergunte ao dono da linha, e dê uma das duas.
 ground_over_toe_not_known = O terreno sobre o pé do talude não é conhecido: { $why }

@@ -34,7 +34,7 @@ sumInputs-second_board = Cota do segundo gabarito
 sumInputs-apart = Entre os gabaritos
 sumInputs-along = Do primeiro gabarito até aqui
 sumInputs-strict_edge = Do eixo à borda estrita
-sumInputs-free_edge = Do eixo à borda livre
+sumInputs-free_edge = Do eixo à outra borda
 sumInputs-least_width = Largura mínima
 sumInputs-strict_drawn = Borda estrita como desenhada
 
@@ -66,6 +66,6 @@ sumSays-none = NENHUM LADO
 sumSays-a = A
 sumSays-b = B
 sumSays-enough = LARGURA SUFICIENTE, sobra
-sumSays-too_narrow = ESTREITO DEMAIS: cave a borda livre
+sumSays-too_narrow = ESTREITO DEMAIS: cave a outra borda
 sumSays-strict_edge_out = BORDA ESTRITA MUITO PARA FORA
 sumSays-too_wide = LARGO DEMAIS: mais de um pé a mais

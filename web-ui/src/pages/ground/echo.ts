@@ -10,8 +10,9 @@ import {
   readRod,
   type Way,
 } from "../../grade";
+import { said } from "../../said";
 import { feet, length, signed } from "../../show";
-import { ground, language, me, now, unit } from "../../state";
+import { ground, me, now, unit } from "../../state";
 import type { SheetMark, Shot } from "../../wire";
 import { t } from "../../words";
 import { chosen, digTo, heightHere, machine, mark, nearStep, rod, setUp } from "./at";
@@ -38,15 +39,14 @@ export function keptWhy(): string | null {
   if (!here || !setUp.value) return null;
   if (chosen.value.paper) return words.keptPaper;
   if (setUp.value.state.kind !== "proven") return words.keptSpot(words.spot.set_up_in_doubt);
-  if (!here.dig_to) return words.keptSpot(noGrade(here) ?? words.spot.no_target);
+  if (!here.dig_to) return words.keptSpot(noGrade(here) || words.spot.no_target);
   if (!machine.value) return words.keptSpot(words.spot.no_machine);
   const held = shotHere()?.held;
   return held ? words.keptSpot(words.spot[held]) : null;
 }
 
 /** Why a mark that names a target has no grade, in this screen's language. */
-const noGrade = (of: SheetMark & { no_grade_spanish?: string | null }) =>
-  (language.value === "spanish" ? of.no_grade_spanish : null) ?? of.no_grade;
+const noGrade = (of: SheetMark) => of.why_no_grade && said(of.why_no_grade);
 
 const shotHere = (): Shot | undefined =>
   ground.value?.shots.find((one) => one.mark === mark.value?.id && one.set_up === setUp.value?.id);

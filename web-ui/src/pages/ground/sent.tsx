@@ -5,8 +5,9 @@ import { labelWords, live, stateWords } from "../../parts/call";
 import { Key } from "../../parts/keys";
 import { PhotoKey } from "../../parts/photo_key";
 import { Shape } from "../../parts/shape";
+import { said } from "../../said";
 import { feet, length, overFeet, signed } from "../../show";
-import { ground, language, unit } from "../../state";
+import { ground, unit } from "../../state";
 import type { CallView, MachineCard, Outcome, TakeReading } from "../../wire";
 import { t } from "../../words";
 import { machine, mark, step } from "./at";
@@ -144,9 +145,7 @@ function Called({ outcome }: { outcome: CalledOutcome }) {
       <p class="sent-line">
         {card && <Shape of={card.shape} />}
         <span>
-          <Unbroken
-            of={`${outcome.machine}: ${language.value === "spanish" ? outcome.spanish : outcome.english}`}
-          />
+          <Unbroken of={`${outcome.machine}: ${said(outcome)}`} />
         </span>
       </p>
       <p class="state" role="status">

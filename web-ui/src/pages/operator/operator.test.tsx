@@ -163,8 +163,7 @@ describe("the cab's page", () => {
           kind: "old",
           mark: "N-04",
           why: "held",
-          english: "The paint of GAS is gone.",
-          spanish: "Se borró la marca de GAS.",
+          held: { english: "The paint of GAS is gone.", spanish: "Se borró la marca de GAS." },
           since: 1_900,
         },
       };

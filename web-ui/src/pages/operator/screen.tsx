@@ -1,7 +1,8 @@
 /** What fills the cab's screen. Anything but a live call shows no number. */
 import { setUpName } from "../../given_names";
+import { said } from "../../said";
 import { ago } from "../../show";
-import { language, now, unkept } from "../../state";
+import { now, unkept } from "../../state";
 import type { CabScreen, Operator, Reminder } from "../../wire";
 import { t } from "../../words";
 import { LeaveFace } from "./ground_strips";
@@ -45,7 +46,7 @@ export function Screen({ view, screen }: { view: Operator; screen: CabScreen | H
       return (
         <Plate
           title={words.ended[screen.why]}
-          lines={[screen.mark ?? "", here(screen.english, screen.spanish), words.endedDo]}
+          lines={[screen.mark ?? "", screen.held ? said(screen.held) : "", words.endedDo]}
         >
           <Stand view={view} />
         </Plate>
@@ -61,11 +62,6 @@ export function Screen({ view, screen }: { view: Operator; screen: CabScreen | H
         </Plate>
       );
   }
-}
-
-/** A sentence of the hub in this screen's language. */
-function here(english?: string | null, spanish?: string | null): string {
-  return (language.value === "spanish" ? spanish : english) ?? "";
 }
 
 interface PlateProps {

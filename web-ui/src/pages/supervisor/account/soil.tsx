@@ -4,7 +4,6 @@ import { patchName, setUpName } from "../../../given_names";
 import { Key } from "../../../parts/keys";
 import { said } from "../../../said";
 import { feet, signed, timeOfDay } from "../../../show";
-import { language } from "../../../state";
 import type { AccountView, TestCard, VoidCause } from "../../../wire";
 import { WhyPanel } from "../panels";
 import { t } from "../words";
@@ -133,7 +132,7 @@ export function Rock({ account }: { account: AccountView }) {
   return (
     <>
       {rock.cy == null ? (
-        <p>{language.value === "spanish" ? rock.why_spanish : rock.why_english}</p>
+        <p>{rock.why && said(rock.why)}</p>
       ) : (
         <p class="told-line">{words.rockIs(rock.cy.toFixed(1), (rock.edge_doubt_cy ?? 0).toFixed(1))}</p>
       )}
