@@ -13,7 +13,7 @@ use std::process::ExitCode;
 #[path = "build/mod.rs"]
 mod build;
 
-use build::source::{File, LANGUAGES, Source};
+use build::source::{File, Source, languages};
 
 fn main() -> ExitCode {
     match compile() {
@@ -30,15 +30,17 @@ fn main() -> ExitCode {
 fn compile() -> Result<(), Vec<String>> {
     println!("cargo::rerun-if-changed=build.rs");
     println!("cargo::rerun-if-changed=build");
+    println!("cargo::rerun-if-changed=../../web-ui/src/languages.json");
+    let languages = languages().map_err(|fault| vec![fault])?;
     let mut sources = Vec::new();
-    for (code, _) in LANGUAGES {
+    for code in languages.iter().map(|one| &one.code) {
         println!("cargo::rerun-if-changed={code}/hub");
         sources.push(Source {
-            code: code.to_owned(),
+            code: code.clone(),
             files: files(&Path::new(code).join("hub")).map_err(|fault| vec![fault])?,
         });
     }
-    let code = build::write::rust(&build::check::all(&sources)?);
+    let code = build::write::rust(&languages, &build::check::all(&sources)?);
     let out = std::env::var_os("OUT_DIR").map(PathBuf::from);
     let out = out.ok_or_else(|| vec!["cargo gives no OUT_DIR".to_owned()])?;
     write(out.join("hub.rs"), code).map_err(|error| vec![format!("hub.rs: {error}")])

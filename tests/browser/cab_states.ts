@@ -1,4 +1,5 @@
 /** The states of the cab's screen, one by one and together: what its layout is measured in. Invented. */
+import { LANGUAGES } from "./languages.ts";
 
 /** A foot in tenth-micrometres. */
 const FOOT = 3_048_000;
@@ -8,7 +9,7 @@ type Text = { word: string; amount: string; unit_word: string; warning?: string;
 /** A text in each language and unit: what is not told otherwise reads alike in all. */
 function texts(text: Text) {
   const units = ["tenths", "feet_inches", "millimetres"];
-  return ["english", "spanish"].flatMap((language) =>
+  return LANGUAGES.flatMap(({ id: language }) =>
     units.map((unit) => ({
       language,
       unit,
@@ -230,7 +231,11 @@ export const STATES: Record<string, CabState> = {
         kind: "old",
         mark: "N-04",
         why: "held",
-        held: { english: "The paint of GAS is gone: have it marked again before anybody digs there.", spanish: "Se borró la marca de GAS." },
+        held: {
+          english: "The paint of GAS is gone: have it marked again before anybody digs there.",
+          spanish: "Se borró la marca de GAS.",
+          portuguese: "A pintura de GAS se apagou.",
+        },
         since: 0,
       },
     })),

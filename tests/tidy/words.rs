@@ -59,9 +59,9 @@ fn quoted<'a>(path: &Path, line: &'a str) -> Vec<&'a str> {
     line.split('"').skip(1).step_by(2).collect()
 }
 
-/// What a sentence may not hold: spaces stand for the ends of words. It names the cab he or him, or is Spanish that a crew
-/// reads otherwise than it is meant.
-const MISLEADS: [&str; 17] = [
+/// What a sentence may not hold: spaces stand for the ends of words. It names the cab he or him, or is Spanish or Portuguese that
+/// a crew reads otherwise than it is meant.
+const MISLEADS: [&str; 21] = [
     " leave the face",
     " the face was left",
     " levántela ",
@@ -79,6 +79,10 @@ const MISLEADS: [&str; 17] = [
     " presione ",
     " alto levantado",
     " lado bajo",
+    " deixem o talude",
+    " o talude foi deixado",
+    " lado baixo",
+    " pressione ",
 ];
 
 #[test]
@@ -102,7 +106,7 @@ fn nothing_that_a_person_reads_names_the_cab_him_or_reads_otherwise_than_meant()
 }
 
 /// Words that would tell somebody that there is no danger.
-const PROMISES: [&str; 8] = [
+const PROMISES: [&str; 12] = [
     "safe",
     "safely",
     "all clear",
@@ -111,6 +115,10 @@ const PROMISES: [&str; 8] = [
     "segura",
     "despejado",
     "sin peligro",
+    "livre",
+    "liberado",
+    "desimpedido",
+    "sem perigo",
 ];
 
 #[test]

@@ -4,6 +4,7 @@ import { Assembled } from "./assembled";
 import { lastSeen, rememberWhoIsIn } from "./last_seen";
 import { Link } from "./link";
 import { Outbox, type Reply, type Settled } from "./outbox";
+import { said } from "./said";
 import * as state from "./state";
 import { noticeUpgrade } from "./upgrade";
 import type {
@@ -74,7 +75,7 @@ export async function reason(response: Response): Promise<string> {
 }
 
 export function own(refused: Partial<Refused>): string {
-  return refused[state.language.value] ?? refused.english ?? t().noHub;
+  return said(refused) || t().noHub;
 }
 
 export const offer = (code: string) => get<JoinOffer>(`/api/join/${encodeURIComponent(code)}`);
@@ -137,8 +138,8 @@ async function post(asked: Asked): Promise<Reply> {
 
 function refusal(text: string): Refused {
   try {
-    const { refusal, english, spanish } = JSON.parse(text);
-    if (english) return { kind: refusal?.kind ?? "refused", english, spanish: spanish ?? english };
+    const { refusal, ...why } = JSON.parse(text);
+    if (why.english) return { kind: refusal?.kind ?? "refused", ...why };
   } catch {
     // Plain text stands for itself.
   }

@@ -1,6 +1,8 @@
-/** What the hub says in both languages, in the one of this screen. */
+/** What the hub says in every language, in the one of this screen. */
 import { language } from "./state";
+import type { Language } from "./wire";
 
-export function said(both: { english: string; spanish: string }): string {
-  return both[language.value] ?? both.english;
+/** A language that was not there yet when it was said is missing, and reads as English. */
+export function said(each: Partial<Record<Language, string>>): string {
+  return each[language.value] || each.english || "";
 }

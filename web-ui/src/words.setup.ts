@@ -1,10 +1,12 @@
-/** For tests: the words of both languages are here before the first of them. */
+/** For tests: the words of every language are here before the first of them. */
+import { LANGUAGES } from "./languages";
 import { chosenLanguage } from "./state";
 import { t, wordsHere } from "./words";
-import { words as es } from "./words.gen/es";
+import { scripts } from "./words.gen/scripts";
 
-chosenLanguage.value = "spanish";
-await wordsHere;
-while (t() !== es) await new Promise((next) => setTimeout(next));
-chosenLanguage.value = "english";
-while (t() === es) await new Promise((next) => setTimeout(next));
+for (const language of [...LANGUAGES].reverse()) {
+  chosenLanguage.value = language;
+  await wordsHere;
+  const words = await scripts[language]();
+  while (t() !== words) await new Promise((next) => setTimeout(next));
+}

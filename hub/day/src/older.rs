@@ -55,7 +55,11 @@ fn open_items(body: &mut Fields) {
 /// An open item with its sentences as that hub would have said them; none for what is no such item.
 fn open_item(old: &Value) -> Option<Value> {
     let word = |name: &str| old.get(name).and_then(Value::as_str);
-    let about = |kind: &str, on: &str, said: Text| json!({ "kind": kind, "on": on, "english": said.english, "spanish": said.spanish });
+    let about = |kind: &str, on: &str, said: Text| {
+        let mut item = json!(said);
+        (item["kind"], item["on"]) = (json!(kind), json!(on));
+        item
+    };
     let itself = |kind: &str, on: &str| about(kind, on, Text::alike(on));
     Some(match word("kind")? {
         "query" => itself("query", word("query")?),

@@ -1,6 +1,6 @@
 //! What people read for the names that the hub gives: a set-up S1 and a mark S1 in one sentence are two things, and so are a
 //! patch G1 and a mark G1. Logs, files and tables for machines keep the stored names; the pages read them alike
-//! (`hub/words/en/pages/names.ftl`, `hub/words/es/pages/names.ftl`).
+//! (`hub/words/<language>/pages/names.ftl`).
 
 use words::Text;
 
@@ -43,7 +43,14 @@ mod tests {
     fn the_pages_read_them_alike() {
         let english = include_str!("../../words/en/pages/names.ftl");
         let spanish = include_str!("../../words/es/pages/names.ftl");
-        for (words, language) in [(english, Language::English), (spanish, Language::Spanish)] {
+        let portuguese = include_str!("../../words/pt/pages/names.ftl");
+        let of = [
+            (english, Language::English),
+            (spanish, Language::Spanish),
+            (portuguese, Language::Portuguese),
+        ];
+        assert_eq!(of.map(|(_, language)| language), Language::ALL);
+        for (words, language) in of {
             for (name, read) in [
                 ("setUp", set_up("S1").take(language)),
                 ("patch", patch("G1").take(language)),

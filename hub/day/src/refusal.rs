@@ -117,7 +117,7 @@ pub enum Refusal {
     Account(Text),
     /// A required word is missing.
     SayWhy {
-        /// What is to be said; it follows “Say” in each language.
+        /// What is to be said, to follow “Say” in each language.
         what: Text,
     },
     /// The change shown is not the one confirmed.
@@ -285,7 +285,7 @@ impl Refusal {
         Refusal::OfTheRecord(text.into())
     }
 
-    /// A required word is missing; the words follow “Say”.
+    /// A required word is missing; the words follow “Say” in each language.
     pub(crate) fn say_why(what: impl Into<Text>) -> Refusal {
         Refusal::SayWhy { what: what.into() }
     }

@@ -146,7 +146,7 @@ proptest! {
         let ground = Ground { dev: counts(dev), aim: counts(aim), tolerance: Some(tolerance) };
         let judged = verdict(&[ground.dev], tolerance, counts(guard));
         let told = correction(&ground, judged, by_rule);
-        for language in [Language::English, Language::Spanish] {
+        for language in Language::ALL {
             for unit in [ScreenUnit::Tenths, ScreenUnit::FeetInches, ScreenUnit::Millimetres] {
                 let text = call_text(&told, &ground, language, unit);
                 if text.amount.is_empty() {

@@ -281,7 +281,7 @@ proptest! {
         let verdict = if high { Verdict::High } else { Verdict::Low };
         let ground = Ground { dev, aim: Length::ZERO, tolerance: Some(tolerance) };
         let told = correction(&ground, verdict, false);
-        for (language, words) in [(Language::English, ["DOWN", "SHAVE", "UP"]), (Language::Spanish, ["BAJE", "RASPE", "SUBA"])] {
+        for (language, words) in [(Language::English, ["DOWN", "SHAVE", "UP"]), (Language::Spanish, ["BAJE", "RASPE", "SUBA"]), (Language::Portuguese, ["DESÇA", "RASPE", "SUBA"])] {
             for unit in [ScreenUnit::Tenths, ScreenUnit::FeetInches, ScreenUnit::Millimetres] {
                 let text = call_text(&told, &ground, language, unit);
                 let expected = if high { &words[..2] } else { &words[2..] };

@@ -61,16 +61,13 @@ impl ArchiveError {
     }
 }
 
-/// The two languages and how a file says which.
-const LANGUAGES: [(Language, &str); 2] = [(Language::English, "en"), (Language::Spanish, "es")];
-
 /// The name of a sheet, as the command line has it.
 fn name_of(kind: Kind) -> String {
     let value = kind.to_possible_value();
     value.map_or_else(String::new, |value| value.get_name().to_owned())
 }
 
-/// Writes a day into a new folder: every sheet in both languages, every table, the log up to now with its photos. The files may
+/// Writes a day into a new folder: every sheet in every language, every table, the log up to now with its photos. The files may
 /// only be read afterwards. Gives their names.
 ///
 /// # Errors
@@ -87,9 +84,12 @@ pub fn put_by(data: &Path, day: Option<&str>, out: &Path) -> Result<Vec<String>,
         Ok::<_, ArchiveError>(())
     };
     for kind in Kind::value_variants() {
-        for (language, short) in LANGUAGES {
+        for language in Language::ALL {
             if let Some(text) = report::sheet(&day, *kind, language) {
-                keep(format!("{}.{short}.html", name_of(*kind)), &text)?;
+                keep(
+                    format!("{}.{}.html", name_of(*kind), language.code()),
+                    &text,
+                )?;
             }
         }
     }
@@ -172,7 +172,7 @@ pub fn try_restore(data: &Path) -> Result<Restored, ArchiveError> {
 fn same(here: &KeptDay, there: &KeptDay) -> Result<usize, ArchiveError> {
     let mut same = 0;
     for kind in Kind::value_variants() {
-        for (language, _) in LANGUAGES {
+        for language in Language::ALL {
             let (ours, theirs) = (
                 report::sheet(here, *kind, language),
                 report::sheet(there, *kind, language),

@@ -7,6 +7,7 @@ use std::path::{Path, PathBuf};
 use day::chain::{ChainError, Sealed, Walk, open};
 use day::entry::Entry;
 use thiserror::Error;
+use words::Language;
 
 use crate::bounded;
 use crate::past::LogLine;
@@ -299,16 +300,17 @@ pub fn import(path: &Path, folder: &DataFolder) -> Result<Imported, ExportError>
 /// [`ExportError`].
 pub fn table(folder: &Path, out: impl Write) -> Result<(), ExportError> {
     let mut table = csv::Writer::from_writer(out);
-    table.write_record([
-        "seq", "at", "made_at", "by", "device", "kind", "machine", "mark", "english", "spanish",
-    ])?;
+    let columns = [
+        "seq", "at", "made_at", "by", "device", "kind", "machine", "mark",
+    ];
+    table.write_record(columns.into_iter().chain(Language::ALL.map(Language::name)))?;
     for path in paths(folder)? {
         each_line(&path, |line, _| {
             let Line::Entry { entry, .. } = line else {
                 return Ok(());
             };
             let line = LogLine::of(&entry);
-            table.write_record([
+            let columns = [
                 line.seq.to_string(),
                 in_full(line.at),
                 in_full(line.made_at),
@@ -317,9 +319,9 @@ pub fn table(folder: &Path, out: impl Write) -> Result<(), ExportError> {
                 harmless(&line.kind),
                 harmless(line.machine.as_deref().unwrap_or_default()),
                 harmless(line.mark.as_deref().unwrap_or_default()),
-                harmless(&line.text.english),
-                harmless(&line.text.spanish),
-            ])?;
+            ];
+            let said = Language::ALL.map(|language| harmless(line.text.of(language)));
+            table.write_record(columns.into_iter().chain(said))?;
             Ok(())
         })?;
     }

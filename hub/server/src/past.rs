@@ -17,7 +17,7 @@ use show::review::told::{Told, WhoTold, told};
 use show::tell::tell;
 use unicode_normalization::UnicodeNormalization as _;
 use unicode_normalization::char::is_combining_mark;
-use words::Text;
+use words::{Language, Text};
 
 use crate::days::{self, DayError, Days, KeptDay};
 use crate::publish::Publish;
@@ -172,10 +172,8 @@ impl LogLine {
 
     /// Whether all of these words stand in it.
     fn says(&self, words: &str) -> bool {
-        let said = plain(&format!(
-            "{}\n{}\n{}",
-            self.by, self.text.english, self.text.spanish
-        ));
+        let said = Language::ALL.map(|language| self.text.of(language));
+        let said = plain(&format!("{}\n{}", self.by, said.join("\n")));
         plain(words)
             .split_whitespace()
             .all(|word| said.contains(word))

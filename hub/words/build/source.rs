@@ -1,8 +1,53 @@
 //! Which languages there are, and what their folders hold.
 
-/// The folder of each language and its variant of `Language`; English, the reference, first. A language is added by its folder,
-/// a line here, and a variant and a field in `src/text.rs`.
-pub(crate) const LANGUAGES: [(&str, &str); 2] = [("en", "English"), ("es", "Spanish")];
+use serde_json::Value;
+
+/// The languages of the screen, which the pages read too: a line each, English, the reference, first.
+const LIST: &str = include_str!("../../../web-ui/src/languages.json");
+
+/// A language as the list has it. It is added by a line there, its folder, and a variant and a field in `src/text.rs`.
+#[derive(Clone, Debug)]
+pub(crate) struct Listed {
+    /// As the wire and the log call it, and its field of `Text`: `english`.
+    pub(crate) name: String,
+    /// The folder of its words, and its code of BCP 47: `en`.
+    pub(crate) code: String,
+}
+
+impl Listed {
+    /// Its variant of `Language`: `English`.
+    pub(crate) fn variant(&self) -> String {
+        let (first, rest) = self.name.split_at(self.name.len().min(1));
+        first.to_uppercase() + rest
+    }
+}
+
+/// The languages in the list's order.
+pub(crate) fn languages() -> Result<Vec<Listed>, String> {
+    listed(LIST)
+}
+
+/// The languages of a list.
+pub(crate) fn listed(list: &str) -> Result<Vec<Listed>, String> {
+    let wrong = |what: &str| format!("web-ui/src/languages.json: {what}");
+    let read: Value = serde_json::from_str(list).map_err(|error| wrong(&error.to_string()))?;
+    let named = read
+        .as_object()
+        .ok_or_else(|| wrong("write a table of languages by name"))?;
+    let mut found = Vec::new();
+    for (name, one) in named {
+        let code = one["folder"]
+            .as_str()
+            .ok_or_else(|| wrong(&format!("{name} has no folder")))?;
+        found.push(Listed {
+            name: name.clone(),
+            code: code.to_owned(),
+        });
+    }
+    // A table of JSON has no order of its own; the list is read from above.
+    found.sort_by_key(|one| list.find(&format!("\"{}\"", one.name)));
+    Ok(found)
+}
 
 /// One language's folder.
 pub(crate) struct Source {
@@ -22,8 +67,8 @@ pub(crate) struct File {
     pub(crate) text: String,
 }
 
-/// The categories that a language's plurals have for whole numbers below a million, as the Unicode CLDR gives them. (Spanish has
-/// `many` too, for whole millions: no crew counts so far.)
+/// The categories that a language's plurals have for whole numbers below a million, as the Unicode CLDR gives them; `src/number.rs`
+/// says which number falls into which. (Spanish and Portuguese have `many` too, for whole millions: no crew counts so far.)
 pub(crate) fn plurals(code: &str) -> &'static [&'static str] {
     match code {
         "en" | "es" | "pt" => &["one", "other"],

@@ -5,7 +5,7 @@ use std::fmt::Write;
 
 use super::check::Module;
 use super::message::{Message, Piece};
-use super::source::LANGUAGES;
+use super::source::Listed;
 
 /// Whether a word can be a name in Rust, as it stands or as `r#…`.
 pub(crate) fn is_name(word: &str) -> bool {
@@ -41,8 +41,9 @@ struct Level<'a> {
 }
 
 /// The whole file that `lib.rs` includes.
-pub(crate) fn rust(modules: &[Module]) -> String {
+pub(crate) fn rust(languages: &[Listed], modules: &[Module]) -> String {
     let mut out = String::new();
+    write_languages(&mut out, languages);
     for module in modules {
         let mut top = Level::default();
         let Some(english) = module.languages.first() else {
@@ -64,6 +65,7 @@ pub(crate) fn rust(modules: &[Module]) -> String {
         out.push_str("#[allow(clippy::pedantic, reason = \"made by the build\")]\n");
         write_level(
             &mut out,
+            languages,
             &module.name,
             &format!("{}.ftl", module.name),
             &top,
@@ -72,7 +74,48 @@ pub(crate) fn rust(modules: &[Module]) -> String {
     out
 }
 
-fn write_level(out: &mut String, word: &str, path: &str, level: &Level<'_>) {
+/// What there is to say of each language, and which field of a text is its own.
+fn write_languages(out: &mut String, languages: &[Listed]) {
+    let each = |say: &dyn Fn(&Listed) -> String| {
+        let arms = languages
+            .iter()
+            .map(|one| format!("crate::Language::{} => {},\n", one.variant(), say(one)));
+        arms.collect::<String>()
+    };
+    let all = languages
+        .iter()
+        .map(|one| format!("Self::{}", one.variant()));
+    let all = all.collect::<Vec<_>>().join(", ");
+    let place = |one: &Listed| {
+        let at = languages.iter().position(|other| other.name == one.name);
+        at.unwrap_or_default().to_string()
+    };
+    let _ = writeln!(
+        out,
+        "impl crate::Language {{\n\
+         /// Every language, English first.\n\
+         pub const ALL: [Self; {}] = [{all}];\n\
+         /// The code of BCP 47.\n\
+         pub const fn code(self) -> &'static str {{ match self {{\n{}}} }}\n\
+         /// As the wire and the log have it.\n\
+         pub const fn name(self) -> &'static str {{ match self {{\n{}}} }}\n\
+         /// Its place among all.\n\
+         pub(crate) const fn place(self) -> usize {{ match self {{\n{}}} }}\n\
+         }}\n\
+         impl crate::Text {{\n\
+         pub(crate) fn field(&self, language: crate::Language) -> &String {{ match language {{\n{}}} }}\n\
+         pub(crate) fn field_mut(&mut self, language: crate::Language) -> &mut String {{ match language {{\n{}}} }}\n\
+         }}",
+        languages.len(),
+        each(&|one| format!("{:?}", one.code)),
+        each(&|one| format!("{:?}", one.name)),
+        each(&place),
+        each(&|one| format!("&self.{}", one.name)),
+        each(&|one| format!("&mut self.{}", one.name)),
+    );
+}
+
+fn write_level(out: &mut String, languages: &[Listed], word: &str, path: &str, level: &Level<'_>) {
     let _ = writeln!(out, "/// The words of `{path}`.\npub mod {} {{", name(word));
     let variables = level
         .said
@@ -89,15 +132,15 @@ fn write_level(out: &mut String, word: &str, path: &str, level: &Level<'_>) {
         out.push_str("use crate::{Language, Said, Text};\n");
     }
     for (word, in_each) in &level.said {
-        write_message(out, word, in_each);
+        write_message(out, languages, word, in_each);
     }
     for (word, below) in &level.below {
-        write_level(out, word, &format!("{path}: {word}"), below);
+        write_level(out, languages, word, &format!("{path}: {word}"), below);
     }
     out.push_str("}\n");
 }
 
-fn write_message(out: &mut String, word: &str, in_each: &[&Message]) {
+fn write_message(out: &mut String, languages: &[Listed], word: &str, in_each: &[&Message]) {
     let Some(english) = in_each.first() else {
         return;
     };
@@ -132,8 +175,8 @@ fn write_message(out: &mut String, word: &str, in_each: &[&Message]) {
         "pub fn {}({takes}) -> Text {{\nText::said(&|language, out| match language {{",
         name(word)
     );
-    for ((_, variant), message) in LANGUAGES.iter().zip(in_each) {
-        let _ = writeln!(out, "Language::{variant} => {{");
+    for (language, message) in languages.iter().zip(in_each) {
+        let _ = writeln!(out, "Language::{} => {{", language.variant());
         let numbers: Vec<&str> = english
             .parameters
             .iter()

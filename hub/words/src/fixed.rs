@@ -13,6 +13,6 @@ impl Fixed {
 
     /// In a language.
     pub const fn of(self, language: Language) -> &'static str {
-        self.0[language as usize]
+        self.0[language.place()]
     }
 }

@@ -4,7 +4,7 @@
 //! a function of each message, and fails where a language does not say what English says: `words::refusal::no_day()` is the
 //! message `no_day` of `refusal.ftl` in each language. A name's level before a `-` is a module.
 //!
-//! A language is added by its folder, a line in `build/source.rs`, and a variant and a field in `text.rs`.
+//! A language is added by its folder, a line in `web-ui/src/languages.json`, and a variant and a field in `text.rs`.
 
 #[cfg(test)]
 #[path = "../build/mod.rs"]

@@ -28,14 +28,12 @@ pub(crate) fn branch(
 ) -> &'static str {
     let count = of.count();
     let own = branches.iter().find(|key| key.parse() == Ok(count));
-    own.copied().unwrap_or(match language {
-        // Of the Unicode CLDR, for whole numbers: one is one, and everything else is several.
-        Language::English | Language::Spanish => {
-            if count == 1 {
-                "one"
-            } else {
-                "other"
-            }
-        }
-    })
+    // Of the Unicode CLDR, for whole numbers; `build/source.rs` says which plurals a language has.
+    let one = match language.code() {
+        "en" | "es" => count == 1,
+        // Portuguese counts none as one: 0 marca, 1 marca, 2 marcas.
+        "pt" => count == 0 || count == 1,
+        _ => false,
+    };
+    own.copied().unwrap_or(if one { "one" } else { "other" })
 }

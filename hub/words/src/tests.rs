@@ -1,7 +1,7 @@
 //! What a build finds wrong in words, with its place; what it makes of right ones; how a text is kept and read.
 
 use crate::build::check;
-use crate::build::source::{File, Source};
+use crate::build::source::{self, File, Source, listed};
 use crate::build::write;
 use crate::{Language, Text};
 
@@ -146,7 +146,9 @@ fn a_message_becomes_a_function_with_its_levels_as_modules() {
     let english = format!("{ENGLISH}# said of the sky\nsky-clear = {{ dry }}\ndry = Dry\n");
     let spanish = format!("{SPANISH}sky-clear = {{ dry }}\ndry = Seco\n");
     let made = check::all(&[folder("en", &english), folder("es", &spanish)]).unwrap();
-    let made = write::rust(&made);
+    let languages =
+        listed(r#"{ "english": { "folder": "en" }, "spanish": { "folder": "es" } }"#).unwrap();
+    let made = write::rust(&languages, &made);
     for part in [
         "pub mod tell {",
         "pub fn rain(by: &dyn Said) -> Text {",
@@ -163,6 +165,10 @@ fn one_and_several_are_told_apart_in_each_language() {
     assert_eq!(said(1).spanish, "1 PIE 4 1/8");
     assert_eq!(said(2).spanish, "2 PIES 4 1/8");
     assert_eq!(said(2).english, "2 FT 4 1/8");
+    // Portuguese counts none as one.
+    assert_eq!(said(0).portuguese, "0 PÉ 4 1/8");
+    assert_eq!(said(1).portuguese, "1 PÉ 4 1/8");
+    assert_eq!(said(2).portuguese, "2 PÉS 4 1/8");
 }
 
 #[test]
@@ -170,32 +176,64 @@ fn a_text_within_a_text_is_said_in_the_same_language() {
     let line = Text {
         english: "LINE".to_owned(),
         spanish: "LÍNEA".to_owned(),
+        portuguese: "LINHA".to_owned(),
     };
     let left = crate::line::left(&line);
     assert_eq!(left.of(Language::English), "LINE LINE");
     assert_eq!(left.of(Language::Spanish), "LÍNEA LÍNEA");
+    assert_eq!(left.of(Language::Portuguese), "LINHA LINHA");
 }
 
 #[test]
 fn a_text_is_kept_as_logs_have_it_and_reads_as_english_where_a_language_is_missing() {
     let text: Text = crate::line::word().into();
     let kept = serde_json::to_string(&text).unwrap();
-    assert_eq!(kept, r#"{"english":"LINE","spanish":"LÍNEA"}"#);
+    assert_eq!(
+        kept,
+        r#"{"english":"LINE","spanish":"LÍNEA","portuguese":"LINHA"}"#
+    );
     assert_eq!(serde_json::from_str::<Text>(&kept).unwrap(), text);
-    let older = Text {
-        spanish: String::new(),
-        ..text
-    };
-    assert_eq!(older.of(Language::Spanish), "LINE");
-    assert_eq!(older.take(Language::Spanish), "LINE");
+    // As logs have it from before there was Portuguese: it opens, reads as English there, and is kept again as it was.
+    let before = r#"{"english":"LINE","spanish":"LÍNEA"}"#;
+    let older: Text = serde_json::from_str(before).unwrap();
+    assert_eq!(serde_json::to_string(&older).unwrap(), before);
+    assert_eq!(older.of(Language::Portuguese), "LINE");
+    assert_eq!(older.clone().take(Language::Portuguese), "LINE");
+    assert_eq!(older.take(Language::Spanish), "LÍNEA");
 }
 
 #[test]
 fn every_language_says_which_it_is() {
-    let codes: Vec<&str> = Language::ALL.iter().map(|one| one.code()).collect();
-    let folders: Vec<&str> = crate::build::source::LANGUAGES
-        .iter()
-        .map(|(code, _)| *code)
+    let said = Language::ALL.map(|one| (one.name().to_owned(), one.code().to_owned()));
+    let listed = source::languages().unwrap();
+    let listed: Vec<_> = listed.into_iter().map(|one| (one.name, one.code)).collect();
+    assert_eq!(said.as_slice(), listed);
+    // The log and the wire call it so.
+    for language in Language::ALL {
+        assert_eq!(serde_json::json!(language), language.name());
+        let text = Text::in_each(|one| one.code().to_owned());
+        assert_eq!(serde_json::json!(text)[language.name()], text.of(language));
+    }
+}
+
+#[test]
+fn a_list_of_languages_is_read_from_above_and_a_fault_of_it_is_named() {
+    let list = r#"{ "spanish": { "folder": "es" }, "english": { "folder": "en" } }"#;
+    let names: Vec<_> = listed(list)
+        .unwrap()
+        .into_iter()
+        .map(|one| one.variant())
         .collect();
-    assert_eq!(codes, folders);
+    assert_eq!(names, ["Spanish", "English"]);
+    for (wrong, says) in [
+        ("[]", "write a table of languages by name"),
+        (r#"{ "english": {} }"#, "english has no folder"),
+        ("{", "EOF"),
+    ] {
+        let fault = listed(wrong).unwrap_err();
+        assert!(
+            fault.starts_with("web-ui/src/languages.json: ") && fault.contains(says),
+            "{fault}"
+        );
+    }
 }

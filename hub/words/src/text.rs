@@ -1,11 +1,14 @@
 //! One sentence in every language.
 
+use std::mem;
+
 use contract::ToSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::Fixed;
 
-/// A language that a screen speaks.
+/// A language that a screen speaks. [`Language::ALL`], what each is called and which field of [`Text`] is its own are made by the
+/// build from `web-ui/src/languages.json`, which the pages read too.
 #[derive(
     Clone,
     Copy,
@@ -27,19 +30,8 @@ pub enum Language {
     English,
     /// Spanish.
     Spanish,
-}
-
-impl Language {
-    /// Every language, English first.
-    pub const ALL: [Self; 2] = [Self::English, Self::Spanish];
-
-    /// The code of BCP 47.
-    pub const fn code(self) -> &'static str {
-        match self {
-            Self::English => "en",
-            Self::Spanish => "es",
-        }
-    }
+    /// Portuguese, as Brazil has it.
+    Portuguese,
 }
 
 /// A sentence in every language, as the log and the wire hold it. A language that is added later gets a field with
@@ -52,6 +44,9 @@ pub struct Text {
     pub english: String,
     /// In Spanish.
     pub spanish: String,
+    /// In Portuguese; logs from before do not hold it.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub portuguese: String,
 }
 
 impl Text {
@@ -66,10 +61,11 @@ impl Text {
 
     /// What is made for each language.
     pub fn in_each(make: impl Fn(Language) -> String) -> Self {
-        Self {
-            english: make(Language::English),
-            spanish: make(Language::Spanish),
+        let mut text = Self::default();
+        for language in Language::ALL {
+            *text.field_mut(language) = make(language);
         }
+        text
     }
 
     /// The same in every language: a name, a number, what somebody typed.
@@ -87,19 +83,14 @@ impl Text {
 
     /// In a language; English where that language was not there yet when it was said.
     pub fn of(&self, language: Language) -> &str {
-        let own = match language {
-            Language::English => &self.english,
-            Language::Spanish => &self.spanish,
-        };
+        let own = self.field(language);
         if own.is_empty() { &self.english } else { own }
     }
 
     /// In a language alone.
-    pub fn take(self, language: Language) -> String {
-        match language {
-            Language::Spanish if !self.spanish.is_empty() => self.spanish,
-            Language::English | Language::Spanish => self.english,
-        }
+    pub fn take(mut self, language: Language) -> String {
+        let own = mem::take(self.field_mut(language));
+        if own.is_empty() { self.english } else { own }
     }
 
     /// Whether nothing is said.

@@ -1,13 +1,13 @@
-/** CAUTIONS.md and the pages: each caution's words are the page's, in both languages, and each page named shows them. */
+/** CAUTIONS.md and the pages: each caution's words are the page's, in every language, and each page named shows them. */
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { LANGUAGES } from "../languages";
 import { words as firstEnglish } from "../words.gen/en";
-import { words as firstSpanish } from "../words.gen/es";
 import { office } from "../words.gen/office";
+import { scripts } from "../words.gen/scripts";
 import { whole } from "../words_later";
 
 const en = whole(firstEnglish, "english");
-const es = whole(firstSpanish, "spanish");
 
 const rows = readFileSync("../hub/CAUTIONS.md", "utf8")
   .split("\n")
@@ -49,12 +49,14 @@ describe("CAUTIONS.md", () => {
   });
 
   for (const { caution, where, key, files } of rows) {
-    it(`${key}: the page says it, in both languages`, () => {
+    it(`${key}: the page says it, in every language`, async () => {
       const english = texts(at([office.english, en], key));
-      const spanish = texts(at([office.spanish, es], key));
       expect(english.some((text) => plain(text).includes(plain(caution)))).toBe(true);
-      expect(spanish).toHaveLength(english.length);
-      for (const [i, text] of spanish.entries()) expect(text).not.toBe(english[i]);
+      for (const language of LANGUAGES.filter((one) => one !== "english")) {
+        const other = texts(at([office[language], whole(await scripts[language](), language)], key));
+        expect(other, language).toHaveLength(english.length);
+        for (const [i, text] of other.entries()) expect(text, language).not.toBe(english[i]);
+      }
       expect(where).not.toBe("");
     });
 

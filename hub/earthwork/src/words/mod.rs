@@ -1,7 +1,7 @@
-//! What the screen says: a correction in words, figures and speech, in English and Spanish.
+//! What the screen says: a correction in words, figures and speech, in every language.
 //!
 //! One function writes word, amount, line and speech together, so that they can't disagree. No word stands
-//! for two things in either language, and a number stands only where somebody is to act on it.
+//! for two things in any language, and a number stands only where somebody is to act on it.
 
 mod edge;
 mod spoken;

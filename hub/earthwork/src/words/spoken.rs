@@ -1,7 +1,7 @@
 //! What a voice says for a call: short, and the same as what is printed.
 
 use words::Fixed;
-use words::spoken::{self, eighths, number};
+use words::spoken::{self, eighths, number, of_inches, of_tenths};
 
 use super::{Language, Shown, word};
 use crate::correction::Correction;
@@ -21,16 +21,25 @@ const NUMBERS: [Fixed; 13] = [
     number::eleven(),
     number::twelve(),
 ];
-/// From one on.
-const EIGHTHS: [Fixed; 7] = [
-    eighths::one(),
-    eighths::two(),
-    eighths::three(),
-    eighths::four(),
-    eighths::five(),
-    eighths::six(),
-    eighths::seven(),
-];
+
+/// What is counted in halves or eighths: a language may say one, two and a half of each in its own way (Spanish: *una, media*;
+/// Portuguese: *um décimo, uma polegada*).
+struct Counted {
+    one: Fixed,
+    two: Fixed,
+    half: Fixed,
+}
+
+const TENTHS: Counted = Counted {
+    one: of_tenths::one(),
+    two: of_tenths::two(),
+    half: of_tenths::half(),
+};
+const INCHES: Counted = Counted {
+    one: of_inches::one(),
+    two: of_inches::two(),
+    half: of_inches::half(),
+};
 
 /// The spoken form of a correction.
 pub(super) fn call(correction: &Correction, shown: Option<Shown>, language: Language) -> String {
@@ -57,7 +66,7 @@ fn amount(shown: Shown, language: Language) -> String {
     let said = match shown {
         Shown::HalfTenths(halves) => {
             let eighths = if halves % 2 == 1 { 4 } else { 0 };
-            return and(halves / 2, eighths, language);
+            return TENTHS.and(halves / 2, eighths, language);
         }
         Shown::TenthsOfFeet(tenths) => return in_feet(tenths / 10, &[tenths % 10], language),
         Shown::HundredthsOfFeet(0) => spoken::no_hundredth().into(),
@@ -68,7 +77,7 @@ fn amount(shown: Shown, language: Language) -> String {
         Shown::Millimetres(0) => spoken::no_millimetre().into(),
         Shown::EighthsOfInches(eighths) => {
             let (feet, inches) = (eighths / 96, eighths % 96);
-            let inches = spoken::inches(&and(inches / 8, inches % 8, language));
+            let inches = spoken::inches(&INCHES.and(inches / 8, inches % 8, language));
             match feet {
                 0 => inches,
                 1 => spoken::one_foot(&inches),
@@ -86,21 +95,30 @@ fn in_feet(whole: u64, places: &[u64], language: Language) -> String {
     spoken::point(&said(whole, language), &places.join(" ")).take(language)
 }
 
-/// `three and a half` of what is counted: tenths or inches, feminine in Spanish.
-fn and(whole: u64, eighths: u64, language: Language) -> String {
-    let part = usize::try_from(eighths)
-        .ok()
-        .and_then(|eighths| EIGHTHS.get(eighths.checked_sub(1)?))
-        .map(|part| part.of(language));
-    let whole_said = if whole == 1 {
-        spoken::one_of_them().of(language).to_owned()
-    } else {
-        said(whole, language)
-    };
-    match (whole, part) {
-        (_, None) => whole_said,
-        (0, Some(part)) => part.to_owned(),
-        (_, Some(part)) => spoken::whole_and_part(&whole_said, &part).take(language),
+impl Counted {
+    /// `three and a half` of it.
+    fn and(&self, whole: u64, eighths: u64, language: Language) -> String {
+        let part = match eighths {
+            1 => Some(eighths::one()),
+            2 => Some(eighths::two()),
+            3 => Some(eighths::three()),
+            4 => Some(self.half),
+            5 => Some(eighths::five()),
+            6 => Some(eighths::six()),
+            7 => Some(eighths::seven()),
+            _ => None,
+        };
+        let part = part.map(|part| part.of(language));
+        let whole_said = match whole {
+            1 => self.one.of(language).to_owned(),
+            2 => self.two.of(language).to_owned(),
+            whole => said(whole, language),
+        };
+        match (whole, part) {
+            (_, None) => whole_said,
+            (0, Some(part)) => part.to_owned(),
+            (_, Some(part)) => spoken::whole_and_part(&whole_said, &part).take(language),
+        }
     }
 }
 

@@ -1,9 +1,9 @@
-//! Tests: what the screen says: a correction in words, figures and speech, in English and Spanish.
+//! Tests: what the screen says: a correction in words, figures and speech, in every language.
 
 use super::*;
 use crate::length::Length;
 use crate::tolerance::Tolerance;
-use Language::{English, Spanish};
+use Language::{English, Portuguese, Spanish};
 
 fn th(thousandths: i64) -> Length {
     Length::from_thousandths_of_a_foot(thousandths)
@@ -27,7 +27,7 @@ fn text(correction: Correction, told: i64, language: Language, unit: ScreenUnit)
 }
 
 #[test]
-fn down_three_and_a_half_in_every_unit_and_both_languages() {
+fn down_three_and_a_half_in_every_unit_and_language() {
     let down = Correction::Down(Amount::HalfTenths(7));
     let english = text(down, 340, English, ScreenUnit::Tenths);
     assert_eq!(english.word, "DOWN");
@@ -53,6 +53,49 @@ fn down_three_and_a_half_in_every_unit_and_both_languages() {
     assert_eq!(metric.line, "BAJE 104 MM");
     assert_eq!(metric.exact, "104 mm = 0.34 ft = 4 1/8 in");
     assert_eq!(metric.spoken, "baje 104 milímetros");
+    let portuguese = text(down, 340, Portuguese, ScreenUnit::Tenths);
+    assert_eq!(
+        (portuguese.line.as_str(), portuguese.unit_word.as_str()),
+        ("DESÇA 3½", "DÉCIMOS")
+    );
+    assert_eq!(portuguese.spoken, "desça três e meio");
+}
+
+/// A tenth is masculine in Portuguese and an inch feminine, and one, two and a half of each follow.
+#[test]
+fn one_two_and_a_half_are_said_as_what_is_counted_asks() {
+    let said = |halves, thousandths, language, unit| {
+        let down = Correction::Down(Amount::HalfTenths(halves));
+        text(down, thousandths, language, unit).spoken
+    };
+    for (halves, spanish, portuguese) in [
+        (1, "baje media", "desça meio"),
+        (3, "baje una y media", "desça um e meio"),
+        (4, "baje dos", "desça dois"),
+        (5, "baje dos y media", "desça dois e meio"),
+    ] {
+        let tenths = ScreenUnit::Tenths;
+        assert_eq!(said(halves, 340, Spanish, tenths), spanish);
+        assert_eq!(said(halves, 340, Portuguese, tenths), portuguese);
+    }
+    // Derived: 0.17 ft = 2.04 in, 0.21 ft = 2.52 in, 0.09 ft = 1.08 in; eighths are rounded.
+    for (thousandths, spanish, portuguese) in [
+        (170, "baje dos pulgadas", "desça duas polegadas"),
+        (
+            210,
+            "baje dos y media pulgadas",
+            "desça duas e meia polegadas",
+        ),
+        (
+            90,
+            "baje una y un octavo pulgadas",
+            "desça uma e um oitavo polegadas",
+        ),
+    ] {
+        let inches = ScreenUnit::FeetInches;
+        assert_eq!(said(4, thousandths, Spanish, inches), spanish);
+        assert_eq!(said(4, thousandths, Portuguese, inches), portuguese);
+    }
 }
 
 #[test]
@@ -75,6 +118,13 @@ fn from_a_foot_on_it_says_feet() {
         text(down, 1150, Spanish, ScreenUnit::FeetInches).line,
         "BAJE 1 PIE 1 3/4 PULG"
     );
+    let portuguese = text(down, 1150, Portuguese, ScreenUnit::Tenths);
+    assert_eq!(portuguese.line, "DESÇA 1.2 PÉS");
+    assert_eq!(portuguese.spoken, "desça um ponto dois pés");
+    assert_eq!(
+        text(down, 1150, Portuguese, ScreenUnit::FeetInches).line,
+        "DESÇA 1 PÉ 1 3/4 POL"
+    );
 }
 
 #[test]
@@ -92,15 +142,24 @@ fn too_deep_is_never_told_without_its_warning() {
         ("SUBA 2½", "MUY HONDO – NO RELLENE")
     );
     assert_eq!(spanish.spoken, "suba dos y media, muy hondo, no rellene");
+    let portuguese = text(up, 240, Portuguese, ScreenUnit::Tenths);
+    assert_eq!(
+        (portuguese.line.as_str(), portuguese.warning.as_str()),
+        ("SUBA 2½", "FUNDO DEMAIS – NÃO REATERRE")
+    );
+    assert_eq!(
+        portuguese.spoken,
+        "suba dois e meio, fundo demais, não reaterre"
+    );
 }
 
 #[test]
 fn grade_and_wait_carry_no_number() {
-    for (correction, english, spanish) in [
-        (Correction::Grade, "GRADE", "A NIVEL"),
-        (Correction::Wait, "WAIT", "ESPERE"),
+    for (correction, words) in [
+        (Correction::Grade, ["GRADE", "A NIVEL", "NA COTA"]),
+        (Correction::Wait, ["WAIT", "ESPERE", "ESPERE"]),
     ] {
-        for (language, word) in [(English, english), (Spanish, spanish)] {
+        for (language, word) in [English, Spanish, Portuguese].into_iter().zip(words) {
             let text = text(correction, 40, language, ScreenUnit::FeetInches);
             assert_eq!(text.line, word);
             assert_eq!(
@@ -195,7 +254,7 @@ fn no_word_stands_for_two_things() {
         QuickWord::ComeToMe,
         QuickWord::LookHere,
     ];
-    for language in [English, Spanish] {
+    for language in Language::ALL {
         let mut words: Vec<String> = measured
             .map(|correction| text(correction, 0, language, ScreenUnit::Tenths).word)
             .into_iter()

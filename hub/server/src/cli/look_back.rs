@@ -42,15 +42,13 @@ pub(super) fn report(
     language: &str,
     out: Option<&Path>,
 ) -> Result<(), StartError> {
-    let language = match language {
-        "en" => Language::English,
-        "es" => Language::Spanish,
-        other => {
-            return Err(StartError::Asked(format!(
-                "--language {other}: give en or es."
-            )));
-        }
-    };
+    let language = Language::ALL
+        .into_iter()
+        .find(|one| one.code() == language)
+        .ok_or_else(|| {
+            let known = Language::ALL.map(Language::code).join(", ");
+            StartError::Asked(format!("--language {language}: give one of {known}."))
+        })?;
     let day = proven(data, day)?;
     let text = report::sheet(&day, kind, language).ok_or_else(|| no_site(data))?;
     super::write(out, |out| {

@@ -208,15 +208,11 @@ pub(crate) async fn own_link(
         wrong(&hub, &name);
         return Err(Problem::void_code());
     }
-    let spanish = request
-        .headers()
-        .get(ACCEPT_LANGUAGE)
-        .is_some_and(|language| language.as_bytes().starts_with(b"es"));
-    let (language, person) = if spanish {
-        (Language::Spanish, "camioneta")
-    } else {
-        (Language::English, "truck")
+    let asked = request.headers().get(ACCEPT_LANGUAGE);
+    let speaks = |one: &Language| {
+        asked.is_some_and(|asked| asked.as_bytes().starts_with(one.code().as_bytes()))
     };
+    let language = Language::ALL.into_iter().find(speaks).unwrap_or_default();
     // Whoever has the terminal's link sits at the laptop, in whichever browser.
     let claim = Claim {
         same_person: true,
@@ -228,7 +224,7 @@ pub(crate) async fn own_link(
         Phone {
             by: By {
                 device: String::new(),
-                person: person.to_owned(),
+                person: words::join::truck().of(language).to_owned(),
                 roles: vec![Role::Supervisor],
                 machine: None,
             },

@@ -8,7 +8,9 @@ use day::site::{Mark, Site};
 use earthwork::length::Length;
 use serde_json::{Value, json};
 use show::review::Review;
+use words::Language;
 
+use super::tables::text_column;
 use crate::when::in_full;
 
 /// A collection of points, in metres east and north of the site's own origin.
@@ -31,7 +33,7 @@ fn feature(mark: &Mark, built: Option<&BuiltMark>) -> Value {
     let mut at = vec![metres(mark.place.x), metres(mark.place.y)];
     at.extend(built.map(|one| metres(one.elevation)));
     let feet = |length: Option<Length>| length.map(Length::feet);
-    json!({
+    let mut feature = json!({
         "type": "Feature",
         "id": mark.id,
         "geometry": { "type": "Point", "coordinates": at },
@@ -45,10 +47,13 @@ fn feature(mark: &Mark, built: Option<&BuiltMark>) -> Value {
             "verdict": built.filter(|one| one.stands()).and_then(|one| one.verdict),
             "proven": built.is_some_and(|one| one.proven),
             "at": built.map(|one| in_full(one.at)),
-            "standing": built.map(|one| one.text.english.as_str()),
-            "standing_es": built.map(|one| one.text.spanish.as_str()),
         },
-    })
+    });
+    for language in Language::ALL {
+        let said = built.map(|one| one.text.of(language));
+        feature["properties"][text_column("standing", language)] = json!(said);
+    }
+    feature
 }
 
 /// A tenth-micrometre is 10⁻⁷ m.

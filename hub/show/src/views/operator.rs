@@ -23,6 +23,7 @@ use day::said::struck::{self, StruckCard};
 use day::site::{Machine, MachineShape, Site};
 use day::state::{Cab, State};
 use day::time::Time;
+use words::Text;
 
 /// A buried line this near to where a machine digs stands on its screen (common practice).
 const NEAR_BAND: Length = Length::from_hundredths_of_a_foot(1_500);

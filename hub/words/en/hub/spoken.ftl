@@ -16,11 +16,15 @@ number-twelve = twelve
 eighths-one = an eighth
 eighths-two = a quarter
 eighths-three = three eighths
-eighths-four = a half
 eighths-five = five eighths
 eighths-six = three quarters
 eighths-seven = seven eighths
-one_of_them = one
+of_tenths-one = one
+of_tenths-two = two
+of_tenths-half = a half
+of_inches-one = one
+of_inches-two = two
+of_inches-half = a half
 grade = on grade
 wait = wait
 # $word (text) the call's word

@@ -39,14 +39,14 @@ export function keptWhy(): string | null {
   if (!here || !setUp.value) return null;
   if (chosen.value.paper) return words.keptPaper;
   if (setUp.value.state.kind !== "proven") return words.keptSpot(words.spot.set_up_in_doubt);
-  if (!here.dig_to) return words.keptSpot(noGrade(here) ?? words.spot.no_target);
+  if (!here.dig_to) return words.keptSpot(noGrade(here) || words.spot.no_target);
   if (!machine.value) return words.keptSpot(words.spot.no_machine);
   const held = shotHere()?.held;
   return held ? words.keptSpot(words.spot[held]) : null;
 }
 
 /** Why a mark that names a target has no grade, in this screen's language. */
-const noGrade = (of: SheetMark) => of.no_grade && said(of.no_grade);
+const noGrade = (of: SheetMark) => of.why_no_grade && said(of.why_no_grade);
 
 const shotHere = (): Shot | undefined =>
   ground.value?.shots.find((one) => one.mark === mark.value?.id && one.set_up === setUp.value?.id);

@@ -74,7 +74,10 @@ describe("the echo", () => {
     [
       "its target has nothing here",
       {},
-      { dig_to: null, no_grade: { english: "P-1 lies outside of PAD.", spanish: "P-1 queda fuera de PAD." } },
+      {
+        dig_to: null,
+        why_no_grade: { english: "P-1 lies outside of PAD.", spanish: "P-1 queda fuera de PAD." },
+      },
       "outside of PAD",
     ],
     ["no machine is assigned", { machines: [] }, {}, "No machine is assigned"],

@@ -32,8 +32,8 @@ export async function comeIn(form: JoinForm): Promise<CameIn> {
     if (response.ok) return { ok: true, me: (await response.json()) as Me };
     const text = await response.text();
     try {
-      const { refusal, english, spanish } = JSON.parse(text);
-      const said = own({ kind: "refused", english, spanish });
+      const { refusal, ...why } = JSON.parse(text);
+      const said = own(why);
       return refusal?.kind === "same_name" ? no(said, { inside: null, ...refusal }) : no(said);
     } catch {
       // Plain text stands for itself.

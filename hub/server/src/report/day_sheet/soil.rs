@@ -182,7 +182,7 @@ fn rock(paper: &Paper, review: &Review) -> Markup {
                     (paper.t(words::sheet_day::within_its_points())) (format!("{doubt:.1}"))
                     (paper.t(words::sheet_day::for_where_it_ends()))
                 },
-                _ => p { (rock.why.clone().unwrap_or_default().take(paper.language())) },
+                _ => { @if let Some(why) = &rock.why { p { (paper.of(why)) } } }
             }
             (paper.table(&columns, &rows))
         }

@@ -2,9 +2,8 @@
 
 use serde_json::Value;
 use show::review::Review;
-use words::Language;
 
-use super::{feet, number, table, word};
+use super::{feet, in_each, number, table, word};
 use crate::when::in_full;
 
 pub(super) fn hours(review: &Review) -> Option<String> {
@@ -109,32 +108,25 @@ pub(super) fn tests(review: &Review) -> Option<String> {
         "x_ft",
         "y_ft",
         "tester",
-        "stated",
-        "stated_es",
+        "stated*",
         "elevation_ft",
         "standing",
-        "void",
-        "void_es",
+        "void*",
     ];
     let rows = review.account.tests.iter().map(|one| {
-        let void = |language: Language| {
-            let why = one.void.as_ref();
-            why.map(|why| why.text().take(language)).unwrap_or_default()
-        };
-        vec![
+        let void = one.void.as_ref().map(|why| why.text());
+        let mut cells = vec![
             one.test.to_string(),
             in_full(one.made_at),
             one.mark.clone(),
             feet(one.at.map(|at| at.x)),
             feet(one.at.map(|at| at.y)),
             one.tester.clone(),
-            one.text.english.clone(),
-            one.text.spanish.clone(),
-            feet(Some(one.elevation)),
-            word(Some(one.standing)),
-            void(Language::English),
-            void(Language::Spanish),
-        ]
+        ];
+        cells.extend(in_each(&one.text));
+        cells.extend([feet(Some(one.elevation)), word(Some(one.standing))]);
+        cells.extend(in_each(&void.unwrap_or_default()));
+        cells
     });
     table(&columns, rows)
 }

@@ -3,7 +3,7 @@
 use day::entry::Body;
 use show::review::Review;
 
-use super::{feet, number, table, word};
+use super::{feet, in_each, number, table, word};
 use crate::days::KeptDay;
 use crate::site_export::points;
 use crate::when::in_full;
@@ -26,11 +26,10 @@ pub(super) fn as_built(review: &Review) -> Option<String> {
         "set_up",
         "readings",
         "reading",
-        "standing",
-        "standing_es",
+        "standing*",
     ];
     let rows = review.built.iter().map(|one| {
-        vec![
+        let mut cells = vec![
             one.mark.clone(),
             one.target.clone().unwrap_or_default(),
             number(one.revision),
@@ -47,9 +46,9 @@ pub(super) fn as_built(review: &Review) -> Option<String> {
             one.set_up.clone(),
             one.readings.to_string(),
             one.reading.to_string(),
-            one.text.english.clone(),
-            one.text.spanish.clone(),
-        ]
+        ];
+        cells.extend(in_each(&one.text));
+        cells
     });
     table(&columns, rows)
 }
@@ -63,8 +62,7 @@ pub(super) fn calls(review: &Review) -> Option<String> {
         "revision",
         "set_up",
         "by",
-        "english",
-        "spanish",
+        "*",
         "painted",
         "made_at",
         "sent_at",
@@ -77,7 +75,7 @@ pub(super) fn calls(review: &Review) -> Option<String> {
     ];
     let moment = |at: Option<day::time::Time>| at.map(in_full).unwrap_or_default();
     let rows = review.calls.iter().map(|one| {
-        vec![
+        let mut cells = vec![
             one.call.to_string(),
             one.machine.clone(),
             one.mark.clone().unwrap_or_default(),
@@ -85,8 +83,9 @@ pub(super) fn calls(review: &Review) -> Option<String> {
             number(one.revision),
             one.set_up.clone().unwrap_or_default(),
             one.by.clone(),
-            one.text.english.clone(),
-            one.text.spanish.clone(),
+        ];
+        cells.extend(in_each(&one.text));
+        cells.extend([
             one.shown_text.clone().unwrap_or_default(),
             in_full(one.made_at),
             in_full(one.sent_at),
@@ -96,7 +95,8 @@ pub(super) fn calls(review: &Review) -> Option<String> {
             one.witness.clone().unwrap_or_default(),
             moment(one.ended_at),
             word(one.how),
-        ]
+        ]);
+        cells
     });
     table(&columns, rows)
 }

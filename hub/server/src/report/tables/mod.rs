@@ -5,6 +5,7 @@ use earthwork::length::{Form, Length};
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 use show::review::{Review, review};
+use words::{Language, Text};
 
 use crate::days::KeptDay;
 use crate::export::harmless;
@@ -135,34 +136,29 @@ pub fn file(day: &KeptDay, table: Table) -> Option<String> {
 }
 
 fn exceptions(review: &Review) -> Option<String> {
-    let columns = [
-        "entry", "at", "kind", "by", "machine", "mark", "english", "spanish",
-    ];
+    let columns = ["entry", "at", "kind", "by", "machine", "mark", "*"];
     let rows = review.exceptions.iter().map(|one| {
         let said = &one.said;
-        vec![
+        let mut cells = vec![
             said.seq.to_string(),
             in_full(said.at),
             word(Some(one.kind)),
             said.by.clone(),
             said.machine.clone().unwrap_or_default(),
             said.mark.clone().unwrap_or_default(),
-            said.text.english.clone(),
-            said.text.spanish.clone(),
-        ]
+        ];
+        cells.extend(in_each(&said.text));
+        cells
     });
     table(&columns, rows)
 }
 
 fn open(review: &Review) -> Option<String> {
-    let columns = ["kind", "on", "english", "spanish"];
+    let columns = ["kind", "on", "*"];
     let rows = review.open.iter().map(|one| {
-        vec![
-            word(Some(one.kind)),
-            one.on.clone(),
-            one.text.english.clone(),
-            one.text.spanish.clone(),
-        ]
+        let mut cells = vec![word(Some(one.kind)), one.on.clone()];
+        cells.extend(in_each(&one.text));
+        cells
     });
     table(&columns, rows)
 }
@@ -197,8 +193,29 @@ fn photos(review: &Review) -> Option<String> {
     table(&columns, rows)
 }
 
+/// What is said, in every language in turn.
+fn in_each(text: &Text) -> [String; Language::ALL.len()] {
+    Language::ALL.map(|language| text.of(language).to_owned())
+}
+
+/// The column of what is said in one language: English has the bare name, the others their code behind it.
+pub(super) fn text_column(name: &str, language: Language) -> String {
+    match language {
+        Language::English => name.to_owned(),
+        other => format!("{name}_{}", other.code()),
+    }
+}
+
+/// A table; `standing*` stands for a column of each language (`standing`, `standing_es`), `*` for one by the language's own name.
 fn table(columns: &[&str], rows: impl Iterator<Item = Vec<String>>) -> Option<String> {
     let mut table = csv::Writer::from_writer(Vec::new());
+    let columns = columns
+        .iter()
+        .flat_map(|column| match column.strip_suffix('*') {
+            None => vec![(*column).to_owned()],
+            Some("") => Language::ALL.map(|one| one.name().to_owned()).to_vec(),
+            Some(name) => Language::ALL.map(|one| text_column(name, one)).to_vec(),
+        });
     table.write_record(columns).ok()?;
     for row in rows {
         // A number keeps its sign; anything else is kept from being taken for a formula.

@@ -17,6 +17,7 @@ use day::said::compact::Damp;
 use day::site::{Site, Target};
 use day::state::State;
 use day::time::Time;
+use words::Text;
 
 /// Soil still to be removed in one target.
 #[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]

@@ -1,0 +1,29 @@
+### Figures that no site has. Portuguese, read by no native speaker.
+
+name-swell = O fator de empolamento
+name-compacted = O fator de compactação
+name-truck_yards = As jardas cúbicas do caminhão
+name-truck_tons = As toneladas do caminhão
+name-unit_weight = O peso em libras por pé cúbico
+name-moisture = A água em por cento do peso seco
+name-percent = A porcentagem
+name-bearing = A capacidade em libras por pé quadrado
+name-area = A área em pés quadrados
+name-thickness = A espessura em pés
+name-yards = O volume em jardas cúbicas
+name-tons = O peso em toneladas
+name-hours = O tempo em horas
+name-minutes = O tempo em minutos
+name-money = O preço
+name-scatter = A dispersão em pés
+name-tolerance = A tolerância em pés
+name-count = O número
+name-kilovolts = A tensão em quilovolts
+name-reach = A medida da máquina em pés
+name-deviation = O desvio padrão em pés
+name-landing = A média das passadas em pés
+name-distance = A distância em pés
+name-slope = A inclinação, para fora por um de subida,
+name-guard_factor = O fator da banda de guarda
+name-pounds = O peso em libras
+not_within = { $figure } { $value } não está entre { $low } e { $high }. Confira e ponha o dado da própria obra.

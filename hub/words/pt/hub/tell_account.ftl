@@ -1,0 +1,37 @@
+### Entries of the account as sentences. Portuguese, read by no native speaker.
+
+load_has_ticket = A carga { $load } tem o tíquete { $ticket }.
+load_was_counted_by_mistake = A carga { $load } foi contada por engano.
+cubic_yards_measured_ground = { $material }: { $bank_cy } jardas cúbicas medidas no corte, { $how }.
+gravel_ordered = Brita pedida: { $tons } toneladas. { $note }
+gravel_is_short_by_tons = FALTA BRITA: { $short_tons } toneladas; há { $ordered_tons } pedidas.
+price_list_put = A lista de preços foi posta.
+out = saiu
+in = entrou
+waits_for_trucks = espera caminhões
+changes_an_attachment = troca acessório
+is_broken = está quebrada
+is_parked = está estacionada
+waits = espera
+works_again = { $machine } trabalha de novo.
+cubic_yards_gravel_lifts = { $patch }: { $length } × { $width } × { $depth }, { $yards } jardas cúbicas de brita em { $lifts } camadas.
+needed = falta
+filled = cheio
+compacted = compactado
+tested = testado
+done = pronto
+thicker_than_lift_may = { " " }MAIS GROSSA DO QUE UMA CAMADA PODE SER.
+lift_rammed_passes = { $on }: camada { $lift } compactada, { $thick }, { $passes } passadas.{ $what }
+undercut_proposed_at = Sobrescavação proposta em { $mark }: { $depth } mais fundo, reenchida com { $material }.
+undercut_force = A sobrescavação de { $target } está em vigor.
+at = { $point }: { $what } em { $top }.
+pass = PASSA
+fail = NÃO PASSA
+soil_test_at_by = Teste de solo em { $at } por { $tester }: { $what }. { $result }.
+the_soil_test_is_void = O teste de solo NÃO VALE: { $what }. Teste de novo.
+rock_at = { $point }: rocha em { $top }.
+yards_loose = { $yards } jardas cúbicas soltas
+tons = { $tons } toneladas
+counted = { $trucks } × { $material } { $way }: { $amount }.
+machine_waits = { $machine } { $what }.
+patch_step = { $patch }: { $what }.

@@ -1,0 +1,109 @@
+### Portuguese, read by no native speaker: the record: closing, signing, visitors, inspections, queries, photos. What each variable is stands in the English file.
+
+tab = DIA
+today = Dia { $day }
+isOpen = Este dia está aberto.
+close = FECHAR O DIA
+closeAsk = Uma palavra sobre o dia (opcional)
+missing = Falta antes de poder fechar
+missingKind-people_in = { $who } pode estar DENTRO em { $machine }. Assim ninguém fecha: primeiro todos saem.
+missingKind-closing_check = { $setUp }: nenhuma leitura boa de RN depois de sua última leitura
+missingKind-shoot_again = { $mark } tinha que ser lida de novo
+missingKind-visitor_on_site = { $person } não disse JÁ SAÍ DA OBRA
+closeOver = Fechar mesmo assim, porque
+unprovenThen = Então toda leitura desde a última conferência boa fica NÃO COMPROVADA.
+closedBy = Fechado por { $who } às { $at }.
+emptyDay = ESTE DIA ESTÁ VAZIO: nada foi lido, nenhuma ordem foi dada.
+closedUnproven = FECHADO SEM COMPROVAÇÃO: { $setUp } não tem conferência de fechamento. As leituras desde { $since } não estão comprovadas.
+closedOver = Fechado apesar de: { $what } ({ $why })
+never = que foi instalado
+open = Em aberto
+nothingOpen = Nada em aberto.
+
+signature-signer = Nome de quem assina
+signature-draw = Assine aqui com o dedo
+signature-wipe = APAGAR
+sign = ASSINAR O DIA
+signNote = Você assina o registro até seu último lançamento. O que for dito depois é uma emenda.
+signedBy = Assinado por { $who } às { $at }.
+headCode = Código { $code }, lançamento { $seq }
+amend = EMENDAR
+amendEntry = Lançamento que é emendado (seu número no registro)
+amendWords = O que se deve ler junto com ele
+amendments = Emendas
+amended = Lançamento { $entry } de { $day }: { $words } ({ $name })
+note = NOTA
+noteWords = O que se anota?
+notes = Notas
+nextDay = ABRIR O DIA SEGUINTE
+nextDayAsk = Os lasers são instalados e comprovados de novo, as pontarias saem, os taludes são inspecionados de novo, os códigos de um só dia não valem mais. Quem não ficou registrado à noite escaneia de novo. O que está em aberto continua.
+daysBefore = Dias anteriores
+dayLine = { $day }: { $closed ->
+        [true] fechado
+       *[false] NÃO FECHADO
+    }, NÃO ASSINADO
+dayLineSigned = { $day }: { $closed ->
+        [true] fechado
+       *[false] NÃO FECHADO
+    }, assinado por { $name }
+visitors = Visitas
+noVisitors = Nenhuma visita entrou. O código delas está em CÓDIGOS.
+onSite = NA OBRA desde { $since }
+offSite = fora da obra desde { $at }
+neverOnSite = não disse NA OBRA
+noPhone = celular não entrou hoje
+showRuns = MOSTRAR
+showRunsTo = A que veio { $who }
+shown = vê { $list }
+shownNothing = ainda não vê nada
+sawOff = VI SAIR
+inspections = Inspeções
+askInspection = PEDIR UMA
+inspectWhat = O que é inspecionado?
+inspectOf = A quem se pede?
+inspectOn = Sobre (greides)
+enterResult = ANOTAR RESULTADO
+lookedAt = O que foi olhado? Deixa de valer quando o terreno ali muda
+voidSince = NÃO VALE desde { $at }: em { $mark } { $why }
+inspector = Inspetor, como no celular dele
+shownItems = O que foi mostrado
+itemWhat = O quê
+itemFound = O que foi achado
+moreItems = MAIS UM
+result = Resultado
+
+results-passed = APROVADA
+results-in_part = EM PARTE
+results-failed = NÃO APROVADA
+inspectorWords = Nas palavras do inspetor
+conditions = Com que condições?
+waitsFor = { $what }: pedida a { $of }, ainda não feita
+unsigned = ainda não assinada pelo inspetor
+signHere = ASSINAR AQUI
+queries = Consultas
+askQuery = CONSULTAR O ENGENHEIRO
+question = Pergunta
+queryOf = A quem se pergunta?
+queryOn = Sobre estas marcas ou greides
+queryStops = Até ser respondida
+stop = PARE ALI
+carryOn = CONTINUAR
+answer = ANOTAR RESPOSTA
+answerWords = A resposta
+answerBy = Quem respondeu, onde está escrito?
+answerTarget = Greide cuja revisão a cumpre
+noTarget = NENHUM
+stopsWork = O trabalho ali está parado até ser respondida
+carriesOn = O trabalho continua
+answeredBy = { $who }: { $answer }
+byRevision = cumprida pela revisão { $revision } de { $target }
+photos = Fotos
+givenUp = prometida por { $who }, não se espera mais: { $why }
+giveUp = NÃO ESPERAR MAIS
+giveUpWhy = Por que não virá?
+giveUpOf = a foto de { $who }, { $at }
+withPhoto = Vai uma foto junto.
+promised = prometida por { $who }, ainda não chegou
+photoOf = { $mark } { $who } { $at }
+logCut = O REGISTRO FOI CORTADO OU REESCRITO: o celular de { $who } se lembra do lançamento { $entry }
+queryWaits = { $query }: { $on } espera a resposta do engenheiro

@@ -1,0 +1,31 @@
+### Portuguese, read by no native speaker: the screen in the cab. What each variable is stands in the English file.
+
+gotIt = ENTENDI
+gotPressed = JÁ ENTENDIDO
+checkMe = CONFIRA AQUI
+checkAsked = PEDIDO
+cantKey = NÃO POSSO
+cantWhy = O que impede?
+cantStops = TALUDE para esta máquina; TUBO para toda máquina nessa linha.
+old = VELHA – PERGUNTE
+noCall = SEM ORDEM
+noCallWhy = Nenhuma ordem foi dada.
+noLink = SEM CONEXÃO
+noLinkDo = OLHE QUEM ESTÁ EM SOLO
+bucketDown = Fique parado, caçamba no chão.
+allMachines = TODAS AS MÁQUINAS
+stopBy = { $who } apertou PARE
+stopLift = Um supervisor levanta.
+pause = PAUSA – LASER EM CONFERÊNCIA
+pauseWhy = { $setUp } está em dúvida. Espere a próxima ordem.
+newTarget = GREIDE NOVO
+newTargetOld = Os números de antes não valem mais.
+seen = VISTO
+shootAgain = No limite, não dá para decidir. Vai ser lido de novo.
+look = OLHE
+inKeepOut = { $who } EM { $mark }
+placeUnknown = Ninguém disse onde esta máquina está.
+placeOld = Faz tempo demais que se disse onde esta máquina está.
+seenIt = CONTATO VISUAL
+tapOnce = AINDA SEM SOM: TOQUE UMA VEZ
+lockPhone = Desligue o bloqueio de tela do celular durante o turno.

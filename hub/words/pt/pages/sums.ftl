@@ -1,0 +1,71 @@
+### Portuguese, read by no native speaker: the sums of layout. What each variable is stands in the English file.
+
+whichSum = Qual
+workOut = CALCULAR
+enterDiagonals = PÔR NO REGISTRO, como { $what }
+sumNote = Número sem unidade são pés. Um lugar é leste; norte. Nada vai para o registro se você não puser.
+
+sumNames-offset_hub = Escrever um piquete afastado
+sumNames-slope_tape = Trena em declive
+sumNames-diagonals = Duas diagonais
+sumNames-corner = Canto com três trenas
+sumNames-swing_tie = Duas trenas
+sumNames-batter_string = Fio entre gabaritos
+sumNames-width = Largura, uma borda estrita
+
+sumInputs-top = Topo do piquete
+sumInputs-dig_to = Cavar até
+sumInputs-offset = Afastamento, direita da linha +, esquerda −
+sumInputs-slope = Trena ao longo do declive
+sumInputs-rise = Desnível entre as pontas
+sumInputs-base = Lado A a B
+sumInputs-across = Lado B a C
+sumInputs-a_to_c = Diagonal A a C
+sumInputs-b_to_d = Diagonal B a D
+sumInputs-one = Um lado
+sumInputs-other = O outro lado
+sumInputs-between = Entre as pontas
+sumInputs-first = Primeiro ponto, leste; norte
+sumInputs-first_tape = Trena do primeiro
+sumInputs-second = Segundo ponto, leste; norte
+sumInputs-second_tape = Trena do segundo
+sumInputs-first_board = Cota do primeiro gabarito
+sumInputs-second_board = Cota do segundo gabarito
+sumInputs-apart = Entre os gabaritos
+sumInputs-along = Do primeiro gabarito até aqui
+sumInputs-strict_edge = Do eixo à borda estrita
+sumInputs-free_edge = Do eixo à outra borda
+sumInputs-least_width = Largura mínima
+sumInputs-strict_drawn = Borda estrita como desenhada
+
+sumOutputs-cut = Corte
+sumOutputs-offset = Escrever
+sumOutputs-cut_or_fill = Escrever
+sumOutputs-station = Escrever
+sumOutputs-level = Em nível
+sumOutputs-wanted = As duas devem medir
+sumOutputs-skew_degrees = Fora de esquadro, graus
+sumOutputs-side_error = Lados com erro de
+sumOutputs-toward = Mova C e D para
+sumOutputs-move = Quanto
+sumOutputs-degrees = Canto, graus
+sumOutputs-left = À esquerda do primeiro ao segundo
+sumOutputs-right = À direita do primeiro ao segundo
+sumOutputs-angle_degrees = As trenas se cruzam a, graus
+sumOutputs-weak = Fraco: tome outro par
+sumOutputs-string_at = O fio aqui
+sumOutputs-down = Abaixo do fio
+sumOutputs-boards_level = Os dois gabaritos na mesma altura
+sumOutputs-width = Largura
+sumOutputs-says = Fica
+sumOutputs-by = Quanto
+
+sumSays-yes = SIM
+sumSays-no = NÃO
+sumSays-none = NENHUM LADO
+sumSays-a = A
+sumSays-b = B
+sumSays-enough = LARGURA SUFICIENTE, sobra
+sumSays-too_narrow = ESTREITO DEMAIS: cave a outra borda
+sumSays-strict_edge_out = BORDA ESTRITA MUITO PARA FORA
+sumSays-too_wide = LARGO DEMAIS: mais de um pé a mais

@@ -1,0 +1,46 @@
+### Portuguese, read by no native speaker: WORK: loads, patches, lifts, tests, rock. What each variable is stands in the English file.
+
+loadKey = CARGA
+loadTitle = Qual carga?
+loadSent = Um toque é um caminhão.
+otherLoad = OUTRA
+materialName = O que leva?
+yards = Jardas cúbicas soltas (vazio: as do caminhão)
+patchKey = REMENDO
+patchTitle = Fundo em { $mark }: encha com brita
+patchNever = Nunca com terra escavada.
+long = Comprimento, pés
+wide = Largura, pés
+deep = Fundura, pés (vazio: como na última leitura)
+filled = CHEIO
+done = PRONTO
+ramKey = COMPACTADO
+ramTitle = Uma camada foi compactada
+ramWhat = Onde?
+liftNumber = Qual camada, a partir de 1 embaixo
+liftThick = Espessura, pés
+passes = Passadas
+dampTitle = Quão úmida?
+
+damp-dry = FAZ POEIRA
+damp-right = DÁ LIGA
+damp-wet = ESCORRE
+testKey = TESTE
+testTitle = Teste de solo em { $mark }
+tester = Quem testou?
+statedPsf = Capacidade declarada, lb/ft²
+askedPsf = Pedida pelo projeto, lb/ft²
+wetPcf = Densidade úmida, lb/ft³
+water = Água, % do peso seco
+bearingKind = CAPACIDADE
+densityKind = DENSIDADE
+undercutDepth = REPROVADO: escavar até que fundura, pés (pode ficar vazio)
+undercutFrom = Da estaca, pés
+undercutTo = Até a estaca, pés
+undercutWide = Largura, pés
+rockKey = ROCHA
+rockTitle = Rocha em { $mark }
+rockWhat = O que é? (rocha, concreto velho)
+rockTop = Cota do topo, pés (vazio: a última leitura)
+waitKey = ESPERA
+lastLoads = Últimas cargas
