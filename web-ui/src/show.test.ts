@@ -1,7 +1,7 @@
 /** Lengths that a person has to read apart, or not to read as nothing. */
 import { expect, it } from "vitest";
 import { FOOT } from "./grade";
-import { apart, overFeet } from "./show";
+import { apart, overFeet, shownNumber, signed } from "./show";
 
 it("shows two values that differ with enough places to see it", () => {
   // 505 ft 4 in against 505.33 ft.
@@ -14,4 +14,10 @@ it("never reads something over a limit as nothing", () => {
   expect(overFeet(1)).toBe("0.01");
   expect(overFeet(0.4 * FOOT)).toBe("0.40");
   expect(overFeet(3.2 * FOOT)).toBe("3");
+});
+
+it("writes the same minus as the hub's sentences and sheets, and none before nothing", () => {
+  expect(signed(-0.02 * FOOT)).toBe("−0.02");
+  expect(shownNumber(-0.5, 2)).toBe("−0.50");
+  expect(shownNumber(-0.001, 2)).toBe("0.00");
 });
