@@ -5,7 +5,7 @@ import { lastSeen, rememberWhoIsIn } from "./last_seen";
 import { Link } from "./link";
 import { Outbox, type Reply, type Settled } from "./outbox";
 import * as state from "./state";
-import { noticeUpgrade } from "./upgrade";
+import { noticeUpgrade, own } from "./upgrade";
 import type {
   Answer,
   Asked,
@@ -186,7 +186,8 @@ export function connect(): void {
   void outbox.load();
   if (link) return;
   const scheme = location.protocol === "https:" ? "wss" : "ws";
-  link = new Link(`${scheme}://${location.host}/api/live`, {
+  // Which build this page is: one that the hub does not serve gets whole views.
+  link = new Link(`${scheme}://${location.host}/api/live?page=${encodeURIComponent(own() ?? "")}`, {
     said: heard,
     lost: () => {
       state.linked.value = false;

@@ -10,6 +10,7 @@ use sha2::Sha256;
 use thiserror::Error;
 
 use crate::publish::Board;
+use crate::store::durable::sync_name;
 
 /// Letters that can't be taken for one another, without vowels, so that no code is a word.
 const LETTERS: &[u8] = b"BCDFGHJKMNPQRTVWXZ";
@@ -65,7 +66,8 @@ pub struct Admits {
 }
 
 impl Secret {
-    /// The folder's secret; made, for the hub's eyes alone, when there is none.
+    /// The folder's secret; made, for the hub's eyes alone, when there is none. An empty file is none: an older hub's power was cut before
+    /// any code came of it.
     ///
     /// # Errors
     /// [`SecretError`].
@@ -73,17 +75,20 @@ impl Secret {
         let path = folder.join(SECRET_FILE);
         let name = path.display().to_string();
         match std::fs::read_to_string(&path) {
-            Ok(text) => from_hex(text.trim())
+            Ok(text) if !text.is_empty() => from_hex(text.trim())
                 .map(Self)
                 .ok_or(SecretError::Damaged { path: name }),
-            Err(error) if error.kind() == std::io::ErrorKind::NotFound => {
+            Err(error) if error.kind() != std::io::ErrorKind::NotFound => Err(SecretError::File {
+                path: name,
+                source: error,
+            }),
+            Ok(_) | Err(_) => {
                 let mut bytes = [0; SECRET_BYTES];
                 getrandom::fill(&mut bytes).map_err(SecretError::NoRandomness)?;
                 write_private(&path, &to_hex(&bytes))
                     .map_err(|source| SecretError::File { path: name, source })?;
                 Ok(Self(bytes))
             }
-            Err(source) => Err(SecretError::File { path: name, source }),
         }
     }
 
@@ -211,17 +216,14 @@ fn from_hex(text: &str) -> Option<[u8; SECRET_BYTES]> {
     Some(bytes)
 }
 
+/// Writes a file whole or not at all, for the hub's eyes alone (a temporary file is nobody else's).
 fn write_private(path: &Path, text: &str) -> std::io::Result<()> {
-    let mut options = std::fs::File::options();
-    options.write(true).create_new(true);
-    #[cfg(unix)]
-    {
-        use std::os::unix::fs::OpenOptionsExt as _;
-        options.mode(0o600);
-    }
-    let mut file = options.open(path)?;
+    let folder = path.parent().unwrap_or(Path::new("."));
+    let mut file = tempfile::NamedTempFile::new_in(folder)?;
     file.write_all(text.as_bytes())?;
-    file.sync_all()
+    file.as_file().sync_all()?;
+    file.persist(path).map_err(|error| error.error)?;
+    sync_name(path).map_err(std::io::Error::other)
 }
 
 #[cfg(test)]
@@ -281,6 +283,16 @@ mod tests {
             let meta = std::fs::metadata(folder.path().join(SECRET_FILE)).unwrap();
             assert_eq!(meta.permissions().mode() & 0o777, 0o600);
         }
+    }
+
+    /// An older hub made the file before it wrote it: the power was cut in between.
+    #[test]
+    fn an_empty_secret_is_made_anew_and_nothing_else_is_left() {
+        let folder = tempfile::tempdir().unwrap();
+        std::fs::write(folder.path().join(SECRET_FILE), "").unwrap();
+        let made = Secret::of(folder.path()).unwrap();
+        assert_eq!(Secret::of(folder.path()).unwrap().0, made.0);
+        assert_eq!(std::fs::read_dir(folder.path()).unwrap().count(), 1);
     }
 
     #[test]

@@ -21,7 +21,7 @@ pub(super) fn sheet(paper: &Paper, review: &Review) -> String {
         h2 { (paper.t(words::sheet_as_built::not_proven())) }
         (coverage(paper, review))
     };
-    paper.sheet(paper.t(words::sheet_as_built::as_built()), &body)
+    paper.sheet(paper.t(words::sheet_as_built::as_built()), &[body])
 }
 
 /// One table for each target, spot elevations last; with the day's photos of its marks, where they do not stand elsewhere.

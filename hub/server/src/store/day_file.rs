@@ -2,7 +2,6 @@
 //!
 //! A file is named after its first entry and its day, `0000000001-2030-05-14.jsonl`, so that names sort as the chain runs.
 
-use std::fs::File;
 use std::path::Path;
 
 use day::chain::Hash;
@@ -59,11 +58,4 @@ pub(super) fn day_files(folder: &Path) -> Result<Vec<DayFile>, StoreError> {
     }
     days.sort_by_key(|day| day.first);
     Ok(days)
-}
-
-/// Makes a new name in a folder durable.
-pub(super) fn sync_folder(folder: &Path) -> Result<(), StoreError> {
-    File::open(folder)
-        .and_then(|folder| folder.sync_all())
-        .map_err(StoreError::folder(folder))
 }

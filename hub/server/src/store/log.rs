@@ -9,7 +9,8 @@ use std::path::{Path, PathBuf};
 use day::chain::{GENESIS, Walk, open};
 use day::entry::Body;
 
-use super::day_file::{DayFile, Located, Location, day_files, sync_folder};
+use super::day_file::{DayFile, Located, Location, day_files};
+use super::durable::{make_folder, sync_folder};
 use super::{Head, Kept, StoreError, tail};
 
 /// The log, open for appending.
@@ -32,7 +33,7 @@ impl Log {
         folder: &Path,
         known: u64,
     ) -> Result<(Self, Vec<Located>, Vec<String>), StoreError> {
-        std::fs::create_dir_all(folder).map_err(StoreError::folder(folder))?;
+        make_folder(folder)?;
         let mut days = day_files(folder)?;
         let mut notes = Vec::new();
         let mut today = Vec::new();

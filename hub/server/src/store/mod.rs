@@ -3,6 +3,7 @@
 //! | to learn | read |
 //! |---|---|
 //! | the files of the days and where an entry stands in them | `day_file` |
+//! | names that outlive a power cut | `durable` |
 //! | durable appends, torn tails, proofs | `log`, `tail` |
 //! | photos beside it, named by their hash | `photos` |
 //! | the index over them (the only file that names sled) | `index` |
@@ -10,6 +11,7 @@
 //! | what happens when the two disagree | `rebuild` |
 
 pub mod day_file;
+pub mod durable;
 pub mod index;
 pub mod log;
 pub mod photos;
@@ -117,7 +119,7 @@ impl DataFolder {
     /// # Errors
     /// [`StoreError::Locked`] when another hub holds it for longer than a killed process's lock lingers.
     pub fn take(path: &Path) -> Result<Self, StoreError> {
-        std::fs::create_dir_all(path).map_err(StoreError::folder(path))?;
+        durable::make_folder(path)?;
         let name = path.join("lock");
         let lock = File::options()
             .create(true)
@@ -183,11 +185,7 @@ pub fn open(folder: DataFolder) -> Result<Opened, StoreError> {
     let found = rebuild::find(folder.path());
     let known = found.as_ref().map_or(0, |(_, head)| head.seq);
     let (log, today, mut notes) = Log::open(&folder.path().join("log"), known)?;
-    let index = rebuild::settle(folder.path(), found, &log, &today, &mut notes)?;
-    let opening = match today.first() {
-        Some(first) => index.opening(first.entry.seq, &first.prev)?,
-        None => None,
-    };
+    let (index, opening) = rebuild::settle(folder.path(), found, &log, &today, &mut notes)?;
     Ok(Opened {
         store: Store {
             log,

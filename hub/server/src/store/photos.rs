@@ -11,7 +11,7 @@ use day::chain::digest;
 use thiserror::Error;
 
 use super::StoreError;
-use super::day_file::sync_folder;
+use super::durable::{make_folder, sync_folder};
 
 /// The beginning of the name of a file that is not whole yet.
 const PART: &str = ".part-";
@@ -95,8 +95,7 @@ impl Photos {
             return Ok(());
         }
         if !self.folder.is_dir() {
-            fs::create_dir_all(&self.folder).map_err(not_written(&self.folder))?;
-            sync_folder(self.folder.parent().unwrap_or(&self.folder))?;
+            make_folder(&self.folder)?;
         }
         let room = fs4::available_space(&self.folder).map_err(not_written(&self.folder))?;
         if room < LEFT_TO_THE_LOG {

@@ -1,8 +1,10 @@
 //! The index and the log brought together: caught up when it is behind, made anew in a fresh folder when they disagree.
 
+use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::{Path, PathBuf};
 
 use super::day_file::Located;
+use super::durable::sync_name;
 use super::index::Index;
 use super::log::Log;
 use super::{Head, StoreError};
@@ -19,7 +21,7 @@ pub(super) fn find(folder: &Path) -> Option<(Index, Head)> {
     }
     let newest = folders(folder).pop()?;
     let index = Index::open(&newest, &folder.join("log")).ok()?;
-    let head = index.head().ok().flatten()?;
+    let head = guarded(|| index.head().ok().flatten())?;
     Some((index, head))
 }
 
@@ -29,42 +31,83 @@ pub(super) fn doubt(folder: &Path) {
     let _ = std::fs::write(folder.join(DOUBT), b"");
 }
 
-/// An index that fits the log.
+/// An index that fits the log, with the state at the opening of the newest day as it was put by, when it fits too.
+///
+/// What can't be read of an index, whatever it is, is no reason to stay out: it is made anew.
 pub(super) fn settle(
     folder: &Path,
     found: Option<(Index, Head)>,
     log: &Log,
     today: &[Located],
     notes: &mut Vec<String>,
-) -> Result<Index, StoreError> {
-    let head = log.head();
+) -> Result<(Index, Option<Vec<u8>>), StoreError> {
     let why = match found {
-        Some((index, known)) if known == *head => return Ok(index),
-        Some((index, known)) if known.seq < head.seq => match behind(&known, today) {
-            Some(missing) => {
-                index.take(missing)?;
-                notes.push(format!(
-                    "The index had not seen the last {} of the log; it is caught up.",
-                    missing.len()
-                ));
-                return Ok(index);
-            }
-            None => "it belongs to another log".to_owned(),
-        },
-        Some((_, known)) if known.seq > head.seq => format!(
-            "it remembers entry {}, and the log ends at {}: entries were lost from the log",
-            known.seq, head.seq
-        ),
-        Some(_) => "it belongs to another log".to_owned(),
-        None if head.seq == 0 => return anew(folder, log),
+        None if log.head().seq == 0 => return Ok((anew(folder, log)?, None)),
         None => "it was missing or damaged".to_owned(),
+        Some((index, known)) => match guarded(|| Some(caught_up(&index, &known, log, today)))
+            .unwrap_or_else(|| Err("it can't be read".to_owned()))
+        {
+            Ok(fits) => {
+                if fits.missing > 0 {
+                    notes.push(format!(
+                        "The index had not seen the last {} of the log; it is caught up.",
+                        fits.missing
+                    ));
+                }
+                return Ok((index, fits.opening));
+            }
+            Err(why) => why,
+        },
     };
     let index = anew(folder, log)?;
     notes.push(format!(
         "The index was made anew from the log ({} entries), because {why}.",
-        head.seq
+        log.head().seq
     ));
-    Ok(index)
+    let opening = opening(&index, today)?;
+    Ok((index, opening))
+}
+
+/// None also where sled panics over what it finds.
+fn guarded<T>(look: impl FnOnce() -> Option<T>) -> Option<T> {
+    catch_unwind(AssertUnwindSafe(look)).ok().flatten()
+}
+
+/// What an index that fits gave.
+struct Fits {
+    /// So many entries it had not seen.
+    missing: usize,
+    opening: Option<Vec<u8>>,
+}
+
+/// Brings an index up to the log; or says why it is to be made anew.
+fn caught_up(index: &Index, known: &Head, log: &Log, today: &[Located]) -> Result<Fits, String> {
+    let head = log.head();
+    let failed = |error: StoreError| format!("it can't be read or written ({error})");
+    if known.seq > head.seq {
+        return Err(format!(
+            "it remembers entry {}, and the log ends at {}: entries were lost from the log",
+            known.seq, head.seq
+        ));
+    }
+    let missing = if known == head {
+        &[]
+    } else {
+        behind(known, today).ok_or("it belongs to another log")?
+    };
+    index.take(missing).map_err(failed)?;
+    Ok(Fits {
+        missing: missing.len(),
+        opening: opening(index, today).map_err(failed)?,
+    })
+}
+
+/// The state that the newest day opened with.
+fn opening(index: &Index, today: &[Located]) -> Result<Option<Vec<u8>>, StoreError> {
+    match today.first() {
+        Some(first) => index.opening(first.entry.seq, &first.prev),
+        None => Ok(None),
+    }
 }
 
 /// What the index has not yet seen, when it follows from what it has seen.
@@ -94,6 +137,8 @@ pub(super) fn anew(folder: &Path, log: &Log) -> Result<Index, StoreError> {
     }
     index.take(&waiting)?;
     index.flush()?;
+    // Its name first: a power cut between the two leaves one of them.
+    sync_name(&fresh)?;
     for path in old {
         std::fs::remove_dir_all(&path).map_err(StoreError::folder(&path))?;
     }

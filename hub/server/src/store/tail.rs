@@ -7,7 +7,8 @@ use std::path::Path;
 use day::chain::{ChainError, Walk, open};
 
 use super::StoreError;
-use super::day_file::{DayFile, Located, Location, sync_folder};
+use super::day_file::{DayFile, Located, Location};
+use super::durable::sync_folder;
 
 /// No batch has more lines than this: more of them behind a gap were kept by several appends, so the gap is damage.
 const LONGEST_BATCH: usize = 512;
