@@ -4,7 +4,8 @@
 
 use std::borrow::Cow;
 #[cfg(debug_assertions)]
-use std::path::{Component, Path};
+use std::path::Component;
+use std::path::Path;
 
 use rust_embed::{EmbeddedFile, RustEmbed};
 
@@ -74,6 +75,15 @@ pub fn index() -> Option<Asset> {
     asset("index.html")
 }
 
+/// The script that the one page names: it changes with any byte of the pages, and a page says it of itself.
+pub fn entry() -> Option<String> {
+    let html = String::from_utf8(index()?.bytes.into_owned()).ok()?;
+    let named = html.split('"').find(|part| {
+        part.starts_with("/assets/") && Path::new(part).extension().is_some_and(|kind| kind == "js")
+    });
+    named.map(str::to_owned)
+}
+
 /// A name for this build of the pages; another build has another.
 pub fn build_id() -> &'static str {
     env!("RODCALL_WEB_BUILD")
@@ -103,6 +113,7 @@ mod tests {
             .filter(|part| part.starts_with("/assets/"))
             .collect();
         assert_eq!(named.len(), 2, "one script, one stylesheet: {named:?}");
+        assert!(named.contains(&entry().unwrap().as_str()), "{named:?}");
         for path in named {
             let asset = asset(path).unwrap();
             assert!(asset.gzip.is_some() && asset.immutable, "{path}");

@@ -3,11 +3,12 @@ import { type ChildProcess, spawn } from "node:child_process";
 import { appendFileSync, cpSync, existsSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import type { Page } from "@playwright/test";
 import { type Told, writesOn } from "./long_log.ts";
 
 const HERE = import.meta.dirname;
 /** The binary under test; `cargo test` names it. */
-const BINARY = process.env.RODCALL_BINARY ?? join(HERE, "../../target/debug/rodcall");
+export const BINARY = process.env.RODCALL_BINARY ?? join(HERE, "../../target/debug/rodcall");
 
 /** A command of the wire, as the hub takes it. */
 export type Command = { kind: string } & Record<string, unknown>;
@@ -100,6 +101,26 @@ export class Hub {
       body: JSON.stringify({ key: `laptop-key-${this.keys++}`, made_at: Date.now(), command }),
     });
     if (!answer.ok) throw new Error(`${command.kind}: ${answer.status} ${await answer.text()}`);
+  }
+
+  /** Lets somebody in without a page, as a phone of the crew would. */
+  async letsIn(person: string, role: string): Promise<void> {
+    const code = (await this.code(role)).split("/").at(-1);
+    const answer = await fetch(`http://127.0.0.1:${this.port}/api/join`, {
+      method: "POST",
+      headers: { "content-type": "application/json" },
+      body: JSON.stringify({ code, person, roles: [role], language: "english", unit: "tenths", same_person: true }),
+    });
+    if (!answer.ok) throw new Error(`${person}: ${answer.status} ${await answer.text()}`);
+  }
+
+  /** Makes a page the laptop's own. */
+  async signsIn(page: Page): Promise<void> {
+    const cookies = this.cookie.split("; ").map((one) => {
+      const [name = "", ...value] = one.split("=");
+      return { name, value: value.join("="), url: `http://127.0.0.1:${this.port}` };
+    });
+    await page.context().addCookies(cookies);
   }
 
   /** The path that a code of the tailgate leads to: the machine's, or the one that lets these roles in. */

@@ -30,8 +30,14 @@ impl Socket {
 
     /// Opens the socket as a page of that origin does.
     pub(crate) fn try_open(phone: &Phone, origin: &str) -> Result<Self, Box<Error>> {
+        let page = web_ui::entry().expect("a page");
+        Self::open_as(phone, origin, &format!("?page={page}"))
+    }
+
+    /// Opens the socket with that said of the page.
+    pub(crate) fn open_as(phone: &Phone, origin: &str, page: &str) -> Result<Self, Box<Error>> {
         let host = phone.base.strip_prefix("http://").expect("an address");
-        let request = format!("ws://{host}/api/live").into_client_request();
+        let request = format!("ws://{host}/api/live{page}").into_client_request();
         let mut request = request.expect("a request");
         let headers = request.headers_mut();
         if !phone.cookie.is_empty() {

@@ -253,7 +253,8 @@ async fn watch(
     bytes: Arc<AtomicUsize>,
 ) {
     let host = phone.base.trim_start_matches("http://").to_owned();
-    let request = format!("ws://{host}/api/live").into_client_request();
+    let page = web_ui::entry().expect("a page");
+    let request = format!("ws://{host}/api/live?page={page}").into_client_request();
     let mut request = request.expect("a request");
     let headers = request.headers_mut();
     headers.insert("Cookie", phone.cookie.parse().expect("a header"));

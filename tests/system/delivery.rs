@@ -1,9 +1,12 @@
 //! What the network does to a call: sent twice, sent before a restart, a phone that does not read, a link that breaks.
 
+use std::collections::BTreeSet;
+
 use serde_json::{Value, json};
 
 use crate::harness::link::Link;
 use crate::harness::phone::{Phone, now_ms};
+use crate::harness::socket::Socket;
 use crate::harness::wait;
 use crate::harness::yard::{Yard, prove_laser, reading, serve};
 
@@ -113,6 +116,46 @@ fn a_phone_that_never_reads_delays_nobody_and_gets_the_newest_view_when_it_does(
     let mut back = slow.socket();
     let view = back.view("ground", |_| true);
     assert!(newest(&view), "the first view after waking is the newest");
+}
+
+/// A page that was left open while the hub was brought up to date puts views together by its own rules.
+#[test]
+fn a_page_of_another_build_gets_each_view_whole_and_as_fields_alone() {
+    let yard = Yard::open();
+    let ground = yard.ground();
+    let mut own = ground.socket();
+    own.view("ground", |_| true);
+    let said = ["", "?page=", "?page=/assets/index-0a1b2c3d.js"];
+    let mut others = said.map(|said| {
+        let mut other = Socket::open_as(&ground, &ground.base, said).expect("the socket opens");
+        other.view("ground", |_| true);
+        other
+    });
+    for turn in 1..=3 {
+        let at = json!({ "x": turn * 10_000, "y": 0 });
+        yard.truck
+            .says(&json!({ "kind": "place_machine", "machine": "EX-1", "at": at }));
+        let placed = |view: &Value| view["machines"][0]["place"]["at"]["x"] == json!(turn * 10_000);
+        let view = own.view("ground", placed);
+        for other in &mut others {
+            assert_eq!(other.view("ground", placed), view);
+        }
+    }
+    for (other, said) in others.iter().zip(said) {
+        let views = other.heard.iter().filter(|word| word["kind"] == "view");
+        for view in views {
+            let words: BTreeSet<&str> = view
+                .as_object()
+                .expect("words")
+                .keys()
+                .map(String::as_str)
+                .collect();
+            let plain = BTreeSet::from(["kind", "topic", "seq", "whole", "even", "view"]);
+            assert_eq!((&view["whole"], words), (&json!(true), plain), "{said}");
+        }
+    }
+    // Its own build's page had parts.
+    assert!(own.heard.iter().any(|word| word["whole"] == json!(false)));
 }
 
 #[test]

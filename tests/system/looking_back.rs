@@ -326,6 +326,14 @@ fn the_papers_for_the_cab_say_which_signals_the_crew_agreed_on_today() {
     assert_eq!(signals.matches("<svg").count(), 8);
     let card = sheet("cab-card", "spanish");
     assert!(card.contains("<strong>PARE, A NIVEL</strong>"), "{card}");
+    // What is drawn is what was agreed, and the stop of whoever gives it; three pages to a machine.
+    let hands = card
+        .split("<div class=\"hands\">")
+        .nth(1)
+        .expect("the hands");
+    let hands = hands.split("</table>").next().expect("their end");
+    assert_eq!(hands.matches("<svg").count(), 3);
+    assert_eq!(card.matches("class=\"page\"").count(), 6);
     // A card for each machine, with its own keep-out (common practice: reach and 7 ft, in whole feet up).
     for (machine, radius) in [("EX-1", "35 ft"), ("EX-2", "28 ft")] {
         let at = card.find(&format!("<h2>{machine}")).expect(machine);

@@ -3,6 +3,8 @@
 use std::fs;
 use std::path::Path;
 
+use base64::Engine as _;
+use base64::prelude::BASE64_STANDARD;
 use serde_json::{Value, json};
 
 use crate::harness::phone::{Phone, now_ms};
@@ -187,6 +189,42 @@ fn an_export_carries_its_photos_and_reports_the_same_elsewhere() {
             assert!(sheet.contains(&photo.sha256()), "{kind}");
         }
     }
+}
+
+/// Far more than a crew takes: the day still goes by mail, and each picture still shows what it is of.
+#[test]
+fn a_day_of_sixty_photos_prints_in_five_megabytes() {
+    let yard = Yard::open();
+    let ground = yard.ground();
+    let mut came = 0;
+    for at in 0..60 {
+        let photo = Photo::new(&format!("photo-{at:04}"), 900, 675);
+        came += photo.bytes.len();
+        ground.says(&photo.promise("P-1"));
+        photo.comes(&ground).of(200);
+    }
+    assert!(came > 10_000_000, "{came}");
+    let sheet = yard.truck.text("/api/report/day");
+    assert!(sheet.len() < 5_000_000, "{}", sheet.len());
+    let begins = "data:image/jpeg;base64,";
+    let printed: Vec<&str> = sheet.split(begins).skip(1).collect();
+    assert_eq!(printed.len(), 60);
+    for picture in printed {
+        let text = picture.split('"').next().expect("a picture");
+        let bytes = BASE64_STANDARD.decode(text).expect("base64");
+        let size = imagesize(&bytes);
+        assert_eq!((size.0 * 3, size.0 >= 300), (size.1 * 4, true), "{size:?}");
+    }
+    // The same again, and the other language's, byte for byte the same pictures.
+    assert_eq!(yard.truck.text("/api/report/day"), sheet);
+}
+
+/// Height and width of a JPEG, by the first frame header (ITU-T T.81, B.2.2).
+fn imagesize(bytes: &[u8]) -> (u32, u32) {
+    let at = bytes.windows(2).position(|two| two == [0xff, 0xc0]);
+    let at = at.expect("a baseline frame");
+    let two = |at: usize| u32::from(bytes[at]) << 8 | u32::from(bytes[at + 1]);
+    (two(at + 5), two(at + 7))
 }
 
 #[test]

@@ -18,6 +18,12 @@ export function feet(length: number, places = 2): string {
   return `${count < 0 ? "−" : ""}${(Math.abs(count) / scale).toFixed(places)}`;
 }
 
+/** A number without a unit: so many places, and the minus of every sheet and sentence. */
+export function shownNumber(value: number, places: number): string {
+  const size = Math.abs(value).toFixed(places);
+  return `${value < 0 && Number(size) !== 0 ? "−" : ""}${size}`;
+}
+
 /** Something over a limit: whole feet, and under one foot in hundredths, rounded up: nothing over it reads as nothing. */
 export function overFeet(over: number): string {
   if (over >= FOOT) return feet(over, 0);

@@ -27,7 +27,8 @@ export function scriptOf(page: string): string | null {
   return /<script[^>]+src="([^"]+\.js)"/.exec(page)?.[1] ?? null;
 }
 
-function own(): string | null {
+/** The script that this page runs: what it says of itself to the hub. */
+export function own(): string | null {
   return document.querySelector<HTMLScriptElement>('script[type="module"][src]')?.getAttribute("src") ?? null;
 }
 

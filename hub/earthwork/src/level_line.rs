@@ -234,7 +234,7 @@ mod tests {
         assert!(
             error
                 .to_string()
-                .contains("misses by -0.050 ft; 0.040 ft is allowed"),
+                .contains("misses by −0.050 ft; 0.040 ft is allowed"),
             "{error}"
         );
         assert_eq!(LevelLine::run(ft(0), &[]), Err(LevelLineError::Empty));

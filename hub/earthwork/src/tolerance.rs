@@ -257,7 +257,7 @@ mod tests {
     #[test]
     fn a_negative_tolerance_is_refused() {
         let error = Tolerance::new(th(100), th(-200)).unwrap_err().to_string();
-        assert!(error.contains("-0.2 ft low"), "{error}");
+        assert!(error.contains("−0.2 ft low"), "{error}");
     }
 
     #[test]

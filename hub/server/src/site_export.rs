@@ -41,7 +41,7 @@ fn nets(site: &Site) -> impl Iterator<Item = (&str, &Net)> {
 }
 
 fn metres(length: Length) -> String {
-    let text = length.show(Form::Metres { places: 7 });
+    let text = length.plain(Form::Metres { places: 7 });
     text.trim_end_matches(" m").to_owned()
 }
 

@@ -2,7 +2,7 @@
  * toe, and the section square to it. */
 import { useState } from "preact/hooks";
 import { FOOT } from "../grade";
-import { feet, signed } from "../show";
+import { feet, shownNumber, signed } from "../show";
 import type { Ground, MarkCard, ProfilePoint, SectionPoint, Sheet, SiteTarget } from "../wire";
 import { t } from "../words_later";
 import { Key } from "./keys";
@@ -129,8 +129,8 @@ export function Profile({ target, sheet, ground, table = true }: ProfileProps) {
             {shots.map((shot) => (
               <tr key={shot.id}>
                 <th scope="row">{shot.id}</th>
-                <td>{shot.station.toFixed(1)}</td>
-                <td>{shot.elevation.toFixed(2)}</td>
+                <td>{shownNumber(shot.station, 1)}</td>
+                <td>{shownNumber(shot.elevation, 2)}</td>
                 <td>{gone(shot.last) || (shot.last.dev == null ? "" : `${signed(shot.last.dev)} ft`)}</td>
               </tr>
             ))}

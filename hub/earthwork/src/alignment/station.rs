@@ -3,7 +3,7 @@
 use words::Text;
 
 use super::AlignmentError;
-use crate::length::{FOOT, Form, Length, LengthError, parse};
+use crate::length::{FOOT, Form, Length, LengthError, MINUS, parse};
 
 /// Reads a station: hundreds of feet, `+`, and feet below a hundred with at most seven decimals. A minus stands
 /// before the whole station. Exact (common practice of station numbering in feet).
@@ -15,7 +15,7 @@ pub fn parse_station(text: &str) -> Result<Length, AlignmentError> {
         text: text.to_owned(),
     };
     let trimmed = text.trim();
-    let (back, rest) = match trimmed.strip_prefix('-') {
+    let (back, rest) = match trimmed.strip_prefix(['-', '−']) {
         Some(rest) => (true, rest),
         None => (false, trimmed),
     };
@@ -77,8 +77,8 @@ words::error!(AlongError; Station(AlignmentError), Length(LengthError));
 pub fn show_station(station: Length) -> String {
     let shown = station.show(Form::DecimalFeet { places: 2 });
     let shown = shown.trim_end_matches(" ft");
-    let (sign, shown) = match shown.strip_prefix('-') {
-        Some(rest) => ("-", rest),
+    let (sign, shown) = match shown.strip_prefix(MINUS) {
+        Some(rest) => (MINUS, rest),
         None => ("", shown),
     };
     let (whole, hundredths) = shown.split_once('.').unwrap_or((shown, "00"));
@@ -99,7 +99,7 @@ mod tests {
             ("0+00", 0, "0+00.00"),
             ("0+05.5", 550, "0+05.50"),
             ("0+05,5", 550, "0+05.50"),
-            ("-0+50", -5000, "-0+50.00"),
+            ("-0+50", -5000, "−0+50.00"),
             ("74+26.50", 742_650, "74+26.50"),
         ] {
             let station = Length::from_hundredths_of_a_foot(hundredths);

@@ -164,7 +164,7 @@ mod tests {
         assert!(error.to_string().contains("Set it off"), "{error}");
         assert!(error.text().spanish.contains("a un lado"), "{error:?}");
         let before = letter(&hub(1, 0, 500, Some(-1))).unwrap_err();
-        assert!(before.to_string().contains("-0.01 ft"), "{before}");
+        assert!(before.to_string().contains("−0.01 ft"), "{before}");
     }
 
     proptest! {

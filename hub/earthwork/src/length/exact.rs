@@ -22,6 +22,10 @@ pub(crate) const METRE: i64 = 10_000_000;
 /// The longest length that is taken from outside: 1e8 ft. Sums of thirty thousand of them still fit.
 pub(crate) const LONGEST: i64 = FOOT * 100_000_000;
 
+/// The sign before what is below zero, on paper, pages and in sentences: U+2212, which no line breaks at and which is as wide as a
+/// plus. Tables and files for programs have a hyphen.
+pub const MINUS: &str = "−";
+
 /// A length or an elevation: a whole number of tenth-micrometres (1e-7 m).
 ///
 /// Sums beyond the end of the scale stay at its end; nothing from outside comes near it.
@@ -109,7 +113,7 @@ impl Length {
         Length(self.0.saturating_abs())
     }
 
-    /// As a person reads it: rounded once, half away from zero, a sign only when what is shown is negative.
+    /// As a person reads it: rounded once, half away from zero, a sign only when what is shown is negative, and then [`MINUS`].
     ///
     /// ```
     /// use earthwork::length::{Form, parse};
@@ -123,6 +127,14 @@ impl Length {
     /// # }
     /// ```
     pub fn show(self, form: Form) -> String {
+        match self.plain(form).strip_prefix('-') {
+            Some(size) => format!("{MINUS}{size}"),
+            None => self.plain(form),
+        }
+    }
+
+    /// The same as programs read it: a hyphen stands for the minus.
+    pub fn plain(self, form: Form) -> String {
         match form {
             Form::DecimalFeet { places } => self.decimal(FOOT, places, "ft"),
             Form::Metres { places } => self.decimal(METRE, places, "m"),
@@ -158,6 +170,24 @@ impl Length {
         let all = nearest(counts, i128::from(INCH));
         let sign = if all < 0 { "-" } else { "" };
         (sign, u64::try_from(all.unsigned_abs()).unwrap_or(u64::MAX))
+    }
+}
+
+/// A number without a unit as a person reads it: so many places, and [`MINUS`] before what is shown below zero.
+///
+/// ```
+/// use earthwork::length::shown_number;
+///
+/// assert_eq!(shown_number(-0.5, 2), "−0.50");
+/// assert_eq!(shown_number(-0.001, 2), "0.00");
+/// ```
+pub fn shown_number(value: f64, places: usize) -> String {
+    let size = format!("{:.places$}", value.abs());
+    let nothing = size.bytes().all(|byte| matches!(byte, b'0' | b'.'));
+    if value < 0.0 && !nothing {
+        format!("{MINUS}{size}")
+    } else {
+        size
     }
 }
 
@@ -303,11 +333,7 @@ impl fmt::Display for Length {
             .trim_end_matches(" ft")
             .trim_end_matches('0')
             .trim_end_matches('.');
-        let digits = if digits == "-" || digits.is_empty() {
-            "0"
-        } else {
-            digits
-        };
+        let digits = if digits.is_empty() { "0" } else { digits };
         write!(f, "{digits} ft")
     }
 }
@@ -337,7 +363,7 @@ mod tests {
     fn lengths_show_as_people_read_them() {
         let cases = [
             (feet(9850), Form::DecimalFeet { places: 2 }, "98.50 ft"),
-            (feet(-4), Form::DecimalFeet { places: 2 }, "-0.04 ft"),
+            (feet(-4), Form::DecimalFeet { places: 2 }, "−0.04 ft"),
             (feet(-4), Form::DecimalFeet { places: 0 }, "0 ft"),
             (feet(34), Form::Inches { parts: 8 }, "4 1/8 in"),
             (feet(34), Form::Millimetres, "104 mm"),
@@ -359,7 +385,7 @@ mod tests {
             (
                 Length::from_sixteenths_of_an_inch(-8),
                 Form::FeetInches { parts: 8 },
-                "-0 ft 1/2 in",
+                "−0 ft 1/2 in",
             ),
             (
                 Length::from_millimetres(1234),
@@ -376,7 +402,8 @@ mod tests {
     fn a_half_rounds_away_from_zero() {
         let half = Length::from_thousandths_of_a_foot(5);
         assert_eq!(half.show(Form::DecimalFeet { places: 2 }), "0.01 ft");
-        assert_eq!((-half).show(Form::DecimalFeet { places: 2 }), "-0.01 ft");
+        assert_eq!((-half).show(Form::DecimalFeet { places: 2 }), "−0.01 ft");
+        assert_eq!((-half).plain(Form::DecimalFeet { places: 2 }), "-0.01 ft");
     }
 
     #[test]
@@ -384,7 +411,7 @@ mod tests {
         assert_eq!(feet(9850).to_string(), "98.5 ft");
         assert_eq!(feet(10_000).to_string(), "100 ft");
         assert_eq!(feet(0).to_string(), "0 ft");
-        assert_eq!(feet(-2).to_string(), "-0.02 ft");
+        assert_eq!(feet(-2).to_string(), "−0.02 ft");
         assert_eq!(
             Length::from_thousandths_of_a_foot(1).to_string(),
             "0.001 ft"

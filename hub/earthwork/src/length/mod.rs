@@ -11,7 +11,7 @@ mod exact;
 mod text;
 
 pub use error::LengthError;
-pub use exact::{Form, Length};
+pub use exact::{Form, Length, MINUS, shown_number};
 pub use text::parse;
 
 pub(crate) use exact::{FOOT, INCH, LONGEST, METRE, mixed, nearest, whole};

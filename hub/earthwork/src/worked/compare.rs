@@ -235,7 +235,7 @@ mod tests {
         let compared = compare("1 ft; 2.01 ft", &list, "exact").unwrap();
         assert_eq!(
             compared.off.unwrap(),
-            "0.0000000 ft (0.0000000 m); -0.0100000 ft (-0.0030480 m)"
+            "0.0000000 ft (0.0000000 m); −0.0100000 ft (−0.0030480 m)"
         );
         let compared = compare("1 ft", &list, "exact").unwrap();
         assert_eq!(compared.off.unwrap(), "1 are expected, 2 came out");

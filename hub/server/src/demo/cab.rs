@@ -101,7 +101,10 @@ async fn connected(
     picture: &watch::Sender<Option<Picture>>,
 ) -> Result<String, String> {
     let request = Client::new()
-        .ws(format!("{base}/api/live"))
+        .ws(format!(
+            "{base}/api/live?page={}",
+            web_ui::entry().unwrap_or_default()
+        ))
         .max_frame_size(LONGEST_FRAME)
         .header(COOKIE, phone.cookie.as_str())
         .header(ORIGIN, base);

@@ -99,7 +99,7 @@ fn a_case_that_comes_out_otherwise_fails_with_both_numbers() {
     let text = report.to_string();
     assert!(
         text.contains(
-            "length: expected 304.9 mm, got 1.0000000 ft (0.3048000 m), off by -0.0003281 ft (-0.0001000 m)"
+            "length: expected 304.9 mm, got 1.0000000 ft (0.3048000 m), off by −0.0003281 ft (−0.0001000 m)"
         ),
         "{text}"
     );

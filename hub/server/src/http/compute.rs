@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use actix_web::post;
 use actix_web::web::{Data, Json};
 use contract::ToSchema;
-use earthwork::length::Form;
+use earthwork::length::{Form, shown_number};
 use earthwork::worked::{self, Quantity};
 use serde::{Deserialize, Serialize};
 
@@ -67,7 +67,7 @@ fn text(quantity: &Quantity) -> String {
     match quantity {
         Quantity::Length(length) => feet(length),
         Quantity::Lengths(lengths) => lengths.iter().map(feet).collect::<Vec<_>>().join("; "),
-        Quantity::Number(number) => format!("{number:.3}"),
+        Quantity::Number(number) => shown_number(*number, 3),
         Quantity::Word(word) => word.clone(),
     }
 }

@@ -17,6 +17,7 @@ use show::views;
 use show::views::parts::{Alike, Due, Part};
 use tokio::sync::watch;
 
+pub use newest::Form;
 use newest::Newest;
 pub use show::board::{Board, Gone, Phone};
 
@@ -202,7 +203,7 @@ impl Publish {
 
     /// What of a topic is newer than the round that a screen has, in one message, and the round that it brings the screen to;
     /// none while there is nothing newer, or while it wakes.
-    pub fn newer(&self, topic: &Topic, than: u64) -> Option<(u64, ByteString)> {
+    pub fn newer(&self, topic: &Topic, than: u64, form: Form) -> Option<(u64, ByteString)> {
         // A hub that can't keep its log wakes nothing any more: what it last kept is better than an empty page.
         let halted = self.0.pulse.borrow().halted.is_some();
         let mut channels = self.channels();
@@ -210,7 +211,7 @@ impl Publish {
         if channel.asleep && !halted {
             return None;
         }
-        channel.newest.newer(topic.word(), than)
+        channel.newest.newer(topic.word(), than, form)
     }
 
     /// Says how far the log has come.

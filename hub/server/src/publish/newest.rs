@@ -1,5 +1,6 @@
 //! The newest parts of one view, each encoded once, with the round in which it last changed: a screen gets what is newer than
 //! what it has, a slow one skips, a new one gets all. Of an item of a list that a screen has, it gets the fields that changed.
+//! A page of another build puts parts together by rules of its own: it gets the whole view each time, and nothing else.
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write as _;
@@ -7,6 +8,15 @@ use std::fmt::Write as _;
 use bytestring::ByteString;
 use serde_json::value::RawValue;
 use show::views::parts::Part;
+
+/// How a screen's page takes views.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Form {
+    /// It knows the words of this build: what is newer, in parts.
+    Parts,
+    /// It may know none of them: each view whole, as fields alone.
+    Whole,
+}
 
 /// Text that was encoded, and the round in which it came.
 #[derive(Debug)]
@@ -48,6 +58,8 @@ pub(super) struct Newest {
     cards: BTreeMap<&'static str, Group>,
     /// The last message that was made, and for which round.
     made: Option<(u64, ByteString)>,
+    /// The whole view, when somebody has asked for it since it changed.
+    made_whole: Option<ByteString>,
 }
 
 impl Newest {
@@ -77,6 +89,7 @@ impl Newest {
         if changed {
             self.round = round;
             self.made = None;
+            self.made_whole = None;
         }
         changed
     }
@@ -99,9 +112,20 @@ impl Newest {
     }
 
     /// What is newer than a round, in one message, and the round that it leads to; none when nothing is.
-    pub(super) fn newer(&mut self, topic: &str, than: u64) -> Option<(u64, ByteString)> {
+    pub(super) fn newer(
+        &mut self,
+        topic: &str,
+        than: u64,
+        form: Form,
+    ) -> Option<(u64, ByteString)> {
         if than >= self.round {
             return None;
+        }
+        if form == Form::Whole {
+            let made = self.made_whole.take();
+            let message = made.unwrap_or_else(|| self.whole(topic).into());
+            self.made_whole = Some(message.clone());
+            return Some((self.round, message));
         }
         if let Some((made_for, message)) = &self.made
             && *made_for == than
@@ -111,6 +135,21 @@ impl Newest {
         let message = ByteString::from(self.message(topic, than));
         self.made = Some((than, message.clone()));
         Some((self.round, message))
+    }
+
+    /// The view as an object with every field, list and card in it.
+    fn whole(&self, topic: &str) -> String {
+        let (seq, even) = (self.seq, self.even);
+        let fields = self.fields.iter();
+        let fields = fields.map(|(field, kept)| (*field, kept.json.clone()));
+        let cards = self.cards.iter();
+        let cards = cards.map(|(field, card)| (*field, object(card.newer(0))));
+        let lists = self.lists.iter();
+        let lists = lists.map(|(field, list)| (*field, list.array()));
+        let view = object(fields.chain(cards).chain(lists));
+        format!(
+            r#"{{"kind":"view","topic":"{topic}","seq":{seq},"whole":true,"even":{even},"view":{view}}}"#
+        )
     }
 
     fn message(&self, topic: &str, than: u64) -> String {
@@ -153,6 +192,13 @@ impl Newest {
 }
 
 impl Group {
+    /// All members, in their order.
+    fn array(&self) -> String {
+        let members = self.order.iter().filter_map(|name| self.members.get(name));
+        let members: Vec<&str> = members.map(|member| member.json.as_str()).collect();
+        format!("[{}]", members.join(","))
+    }
+
     /// Members that came or changed after that round, whole.
     fn newer(&self, than: u64) -> impl Iterator<Item = (&str, String)> {
         let newer = self.members.iter();
@@ -290,6 +336,7 @@ fn quote(name: &str) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::socket::assembled::Assembled;
     use serde_json::{Value, json};
 
     /// A view with one of each kind.
@@ -315,14 +362,15 @@ mod tests {
     }
 
     fn newer(newest: &mut Newest, than: u64) -> Value {
-        let (_, message) = newest.newer("ground", than).unwrap();
+        let (_, message) = newest.newer("ground", than, Form::Parts).unwrap();
         serde_json::from_str(&message).unwrap()
     }
 
     #[test]
     fn a_screen_gets_what_is_newer_than_what_it_has_and_a_new_one_everything() {
         let mut newest = Newest::default();
-        assert!(newest.newer("ground", 0).is_none(), "there is nothing yet");
+        let nothing = newest.newer("ground", 0, Form::Parts);
+        assert!(nothing.is_none(), "there is nothing yet");
         assert!(round(
             &mut newest,
             7,
@@ -369,7 +417,8 @@ mod tests {
         // A slow one skips to the newest of each.
         let skipped = newer(&mut newest, 1);
         assert_eq!(skipped["items"], json!({ "marks": { "P-1": 4, "P-3": 1 } }));
-        assert!(newest.newer("ground", 3).is_none(), "it has the newest");
+        let nothing = newest.newer("ground", 3, Form::Parts);
+        assert!(nothing.is_none(), "it has the newest");
     }
 
     #[test]
@@ -379,10 +428,12 @@ mod tests {
             let items = vec![("EX-1".to_owned(), item.to_string())];
             newest.take(seq, true, vec![("machines", Part::List(items))]);
             [1, 2, 3].map(|than| {
-                newest.newer("ground", than).map(|(_, message)| {
-                    let message: Value = serde_json::from_str(&message).unwrap();
-                    (message["items"].clone(), message["changed"].clone())
-                })
+                newest
+                    .newer("ground", than, Form::Parts)
+                    .map(|(_, message)| {
+                        let message: Value = serde_json::from_str(&message).unwrap();
+                        (message["items"].clone(), message["changed"].clone())
+                    })
             })
         };
         take(7, json!({ "call": 1, "mute": false, "place": "P-1" }));
@@ -400,6 +451,45 @@ mod tests {
         let whole = json!({ "machines": { "EX-1": { "call": 2, "mute": true } } });
         let came = take(10, json!({ "call": 2, "mute": true }));
         assert_eq!(came, [(); 3].map(|()| Some((whole.clone(), Value::Null))));
+    }
+
+    /// What a page of this build puts together of all parts, a page of another build gets at once, at every change.
+    #[test]
+    fn a_page_of_another_build_gets_the_whole_view_each_time() {
+        let mut newest = Newest::default();
+        let mut screen = Assembled::default();
+        let mut has = 0;
+        let days: [(&[(&str, u32)], bool); 5] = [
+            (&[("P-1", 3), ("P-2", 5)], false),
+            (&[("P-1", 4), ("P-2", 5)], true),
+            (&[("P-2", 5), ("P-3", 1)], true),
+            (&[], false),
+            (&[("P-9", 9)], true),
+        ];
+        for (seq, (marks, low)) in (7..).zip(days) {
+            assert!(round(&mut newest, seq, "Yard", marks, low));
+            let (to, parts) = newest.newer("ground", has, Form::Parts).unwrap();
+            let parts: Value = serde_json::from_str(&parts).unwrap();
+            let (same, whole) = newest.newer("ground", has, Form::Whole).unwrap();
+            let whole: Value = serde_json::from_str(&whole).unwrap();
+            assert_eq!((same, &whole["whole"]), (to, &json!(true)));
+            let words: BTreeSet<&str> = whole
+                .as_object()
+                .unwrap()
+                .keys()
+                .map(String::as_str)
+                .collect();
+            assert_eq!(
+                words,
+                BTreeSet::from(["even", "kind", "seq", "topic", "view", "whole"])
+            );
+            assert_eq!(screen.take(&parts), Some(whole["view"].clone()));
+            // A page of this build reads it too.
+            let read = Assembled::default().take(&whole);
+            assert_eq!(read.as_ref(), Some(&whole["view"]));
+            has = to;
+        }
+        assert!(newest.newer("ground", has, Form::Whole).is_none());
     }
 
     #[test]

@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use day::built::BuiltMark;
+use earthwork::length::shown_number;
 use maud::{Markup, html};
 use show::review::Review;
 
@@ -20,7 +21,7 @@ pub(super) fn sheet(paper: &Paper, review: &Review) -> String {
         h2 { (paper.t(words::sheet_as_built::not_proven())) }
         (coverage(paper, review))
     };
-    paper.sheet(paper.t(words::sheet_as_built::as_built()), &body)
+    paper.sheet(paper.t(words::sheet_as_built::as_built()), &[body])
 }
 
 /// One table for each target, spot elevations last; with the day's photos of its marks, where they do not stand elsewhere.
@@ -98,7 +99,10 @@ fn histogram(paper: &Paper, built: &[BuiltMark]) -> Markup {
     let (first, last) = (first.min(-2), last.max(2));
     let wide = 700.0 / (last - first + 1) as f64;
     let x = |at: i64| 10.0 + (at - first) as f64 * wide;
-    let label = |at: i64| format!("{:+.2}", at as f64 * BAR);
+    let label = |at: i64| {
+        let sign = if at > 0 { "+" } else { "" };
+        format!("{sign}{}", shown_number(at as f64 * BAR, 2))
+    };
     html! {
         svg viewBox="0 0 720 190" role="img" aria-label=(paper.t(words::sheet_as_built::histogram_of_final_differences())) {
             line x1=(x(0) + wide / 2.0) x2=(x(0) + wide / 2.0) y1="6" y2="156" stroke="#000" stroke-width="1.5" stroke-dasharray="6 4" {}

@@ -10,11 +10,11 @@ use super::photos::figures;
 use super::profile;
 
 pub(super) fn sheet(paper: &Paper, runs: &[HandOver], photos: &[PhotoCard]) -> String {
-    let body = html! {
-        @if runs.is_empty() { p { (paper.t(words::sheet_hand_over::no_run_has_marks_or())) } }
-        @for run in runs { section.sheet { (one(paper, run, photos)) } }
-    };
-    paper.sheet(paper.t(words::sheet_hand_over::hand_over()), &body)
+    let mut parts: Vec<Markup> = runs.iter().map(|run| one(paper, run, photos)).collect();
+    if parts.is_empty() {
+        parts.push(html! { p { (paper.t(words::sheet_hand_over::no_run_has_marks_or())) } });
+    }
+    paper.sheet(paper.t(words::sheet_hand_over::hand_over()), &parts)
 }
 
 fn one(paper: &Paper, run: &HandOver, photos: &[PhotoCard]) -> Markup {
@@ -38,15 +38,15 @@ fn one(paper: &Paper, run: &HandOver, photos: &[PhotoCard]) -> Markup {
             h3 { (paper.t(words::sheet_hand_over::step_faces())) }
             (steps(paper, run))
         }
-        (figures(paper, photos.iter().filter(|photo| {
-            run.stations.iter().any(|one| Some(&one.mark) == photo.mark.as_ref())
-        })))
         h3 { (paper.t(words::sheet_hand_over::hubs_outside_of_the_dig())) }
         @if run.hubs.is_empty() {
             p { (paper.t(words::sheet_hand_over::nobody_said_from_which_hubs())) }
         } @else {
             ul { @for hub in &run.hubs { li { (hub) } } }
         }
+        (figures(paper, photos.iter().filter(|photo| {
+            run.stations.iter().any(|one| Some(&one.mark) == photo.mark.as_ref())
+        })))
     }
 }
 

@@ -9,7 +9,8 @@
 //! | a card for each cab | `cab_card` |
 //! | hand signals, drawn, with what was agreed | `hand_signals` |
 //! | who told a machine to dig near a place | `who_told` |
-//! | photos, in whichever of these | `photos` |
+//! | photos, in whichever of these | `photos`, `print` |
+//! | how every sheet looks on its pages | `style`, `paper` |
 //! | the same as tables and as `LandXML`, for programs | `tables` |
 //! | marks on the plan, for programs that draw maps | `geojson` |
 
@@ -21,7 +22,9 @@ mod hand_over;
 mod hand_signals;
 mod paper;
 mod photos;
+mod print;
 mod profile;
+mod style;
 pub mod tables;
 mod who_told;
 

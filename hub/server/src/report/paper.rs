@@ -1,4 +1,4 @@
-//! What every sheet shares: its head and foot, its style, tables, words in the reader's language.
+//! What every sheet shares: its head and foot, tables, words in the reader's language.
 
 use day::read_as;
 use day::time::Time;
@@ -6,48 +6,11 @@ use earthwork::length::{Form, Length};
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 use words::{Fixed, Language, Text};
 
+use super::photos::PHOTOS;
+use super::style::STYLE;
 use crate::store::Head;
 use crate::store::photos::{PhotoError, Photos};
 use crate::when::to_the_minute;
-
-/// Black on white, no hue; a table's head comes again on each page, and no row is torn.
-const STYLE: &str = "
-@page { margin: 15mm 14mm; }
-* { box-sizing: border-box; }
-body { font: 10.5pt/1.35 'Liberation Sans', Arial, Helvetica, sans-serif; color: #000; background: #fff; margin: 0 auto; padding: 1rem; max-width: 190mm; }
-h1 { font-size: 18pt; margin: 0; }
-h2 { font-size: 13pt; margin: 1.4em 0 .3em; border-bottom: 2px solid #000; break-after: avoid; }
-h3 { font-size: 11pt; margin: 1em 0 .2em; break-after: avoid; }
-p { margin: .3em 0; }
-table { border-collapse: collapse; width: 100%; margin: .3em 0 .8em; font-variant-numeric: tabular-nums; }
-thead { display: table-header-group; }
-tr { break-inside: avoid; }
-th, td { border: 1px solid #000; padding: .15em .4em; text-align: left; vertical-align: top; }
-th { font-weight: 700; border-bottom-width: 2px; }
-td.n, th.n { text-align: right; }
-td.n { white-space: nowrap; }
-th.w { width: 30%; }
-ul { margin: .3em 0; padding-left: 1.3em; }
-li { break-inside: avoid; }
-.answer { border: 3px solid #000; padding: .6em .8em; font-size: 12pt; }
-.head { font-family: 'Liberation Mono', monospace; overflow-wrap: anywhere; }
-.foot { margin-top: 2em; border-top: 2px solid #000; padding-top: .4em; font-size: 9pt; break-inside: avoid; }
-.photos { display: grid; grid-template-columns: 1fr 1fr; gap: 4mm; margin: .4em 0 .8em; }
-.photos figure { margin: 0; break-inside: avoid; font-size: 9pt; }
-.photos img { display: block; max-width: 100%; max-height: 80mm; border: 1px solid #000; }
-.photos .head { font-size: 7pt; }
-.owed { border: 2px dashed #000; padding: .6em; margin: 0; font-weight: 700; }
-.sheet + .sheet { break-before: page; }
-svg { width: 100%; height: auto; display: block; }
-.cab { font-size: 9pt; line-height: 1.25; }
-.cab ~ .foot { margin-top: .6em; }
-.beside { display: grid; grid-template-columns: 58mm 1fr; gap: 6mm; align-items: start; }
-.cards { display: grid; grid-template-columns: repeat(4, 1fr); gap: 3mm; }
-.card { border: 2px solid #000; padding: 2mm; break-inside: avoid; font-size: 9pt; }
-.card svg { height: 36mm; }
-.card h3 { margin: 0; font-size: 13pt; }
-@media print { body { padding: 0; max-width: none; } }
-";
 
 /// A sheet in one language about one day.
 pub(super) struct Paper {
@@ -115,8 +78,13 @@ impl Paper {
         }
     }
 
-    /// The whole sheet.
-    pub(super) fn sheet(&self, title: &str, body: &Markup) -> String {
+    /// The whole sheet. Each part begins a page of its own.
+    pub(super) fn sheet(&self, title: &str, parts: &[Markup]) -> String {
+        self.styled(title, parts, "")
+    }
+
+    /// The same, with rules of its own behind those of every sheet.
+    pub(super) fn styled(&self, title: &str, parts: &[Markup], own: &str) -> String {
         let lang = self.language.code();
         let page = html! {
             (DOCTYPE)
@@ -125,22 +93,44 @@ impl Paper {
                     meta charset="utf-8";
                     meta name="viewport" content="width=device-width, initial-scale=1";
                     title { (title) " · " (self.site) " · " (self.day) }
-                    style { (PreEscaped(STYLE)) }
+                    style { (PreEscaped(STYLE)) (PreEscaped(own)) }
                 }
                 body {
-                    header {
-                        h1 { (title) }
-                        p { strong { (self.site) } " · " (self.day) }
+                    main {
+                        @for (at, part) in parts.iter().enumerate() {
+                            table.page role="presentation" {
+                                thead { tr { td { (self.running(title)) } } }
+                                tbody { tr { td {
+                                    @if at == 0 {
+                                        header {
+                                            h1 { (title) }
+                                            p { strong { (self.site) } " · " (self.day) }
+                                        }
+                                    }
+                                    (part)
+                                    @if at + 1 == parts.len() { (self.foot(parts)) }
+                                } } }
+                            }
+                        }
                     }
-                    (body)
-                    (self.foot())
                 }
             }
         };
         page.into_string()
     }
 
-    fn foot(&self) -> Markup {
+    /// What stands over every page: whose it is, and the head of the chain that proves it.
+    fn running(&self, title: &str) -> Markup {
+        html! {
+            div.run {
+                span { strong { (self.site) } " · " (self.day) " · " (title) }
+                span.head { (self.head.seq) ": " (self.head.hash) }
+            }
+        }
+    }
+
+    fn foot(&self, parts: &[Markup]) -> Markup {
+        let photos = parts.iter().any(|part| part.0.contains(PHOTOS));
         html! {
             footer.foot {
                 p {
@@ -148,6 +138,7 @@ impl Paper {
                     span.head { (self.head.hash) }
                 }
                 p { (self.t(words::sheet::whoever_holds_this_sheet_can())) }
+                @if photos { p { (self.t(words::sheet_photos::printed_smaller())) } }
                 p { (self.t(words::sheet::a_reminder_not_a_guard())) }
             }
         }
@@ -158,27 +149,36 @@ impl Paper {
         let class = |at: usize| match columns.get(at).and_then(|name| name.chars().next()) {
             Some('#') => "n",
             Some('*') => "w",
+            _ if short(rows, at) => "s",
             _ => "",
         };
         html! {
             @if rows.is_empty() {
                 p { (self.t(words::sheet::none())) }
             } @else {
-                table {
-                    thead { tr {
-                        @for (at, name) in columns.iter().enumerate() {
-                            th class=(class(at)) { (name.trim_start_matches(['#', '*'])) }
-                        }
-                    } }
-                    tbody {
-                        @for row in rows {
-                            tr { @for (at, cell) in row.iter().enumerate() { td class=(class(at)) { (cell) } } }
+                div.scroll {
+                    table.rows {
+                        thead { tr {
+                            @for (at, name) in columns.iter().enumerate() {
+                                th class=(class(at)) { (name.trim_start_matches(['#', '*'])) }
+                            }
+                        } }
+                        tbody {
+                            @for row in rows {
+                                tr { @for (at, cell) in row.iter().enumerate() { td class=(class(at)) { (cell) } } }
+                            }
                         }
                     }
                 }
             }
         }
     }
+}
+
+/// Names and times that stay on their line: nothing in this column is longer than a dozen letters.
+fn short(rows: &[Vec<String>], at: usize) -> bool {
+    let cells = rows.iter().filter_map(|row| row.get(at));
+    cells.map(|cell| cell.chars().count()).max() <= Some(12)
 }
 
 /// Feet with two places and no unit: the column says it.

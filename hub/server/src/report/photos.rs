@@ -1,4 +1,4 @@
-//! Photos on paper: each stands in the sheet itself, byte for byte, with its hash under it, so that the sheet alone proves it.
+//! Photos on paper: each stands in the sheet itself, no larger than a print needs, over the hash of the photo as it came.
 
 use base64::Engine as _;
 use base64::prelude::BASE64_STANDARD;
@@ -6,8 +6,12 @@ use maud::{Markup, html};
 use show::views::papers::PhotoCard;
 
 use super::paper::Paper;
+use super::print;
 use crate::store::photos::PhotoError;
 use crate::when::{date, to_the_second};
+
+/// By what a part of a sheet is known to show photos.
+pub(super) const PHOTOS: &str = r#"<div class="photos">"#;
 
 /// The photos as figures, two to a row; nothing when there are none.
 pub(super) fn figures<'a>(
@@ -40,7 +44,7 @@ fn figure(paper: &Paper, photo: &PhotoCard) -> Markup {
                 (paper.t(words::sheet_photos::entry())) (photo.seq)
                 @if let Some(entry) = photo.entry { (paper.t(words::sheet_photos::with_entry())) (entry) }
                 "."
-                @if let Some(sha256) = &photo.sha256 { br; span.head { "SHA-256 " (sha256) } }
+                @if let Some(sha256) = &photo.sha256 { " SHA-256:" br; span.head { (sha256) } }
             }
         }
     }
@@ -49,7 +53,7 @@ fn figure(paper: &Paper, photo: &PhotoCard) -> Markup {
 fn picture(paper: &Paper, photo: &PhotoCard, sha256: &str) -> Markup {
     html! {
         @match paper.photo(sha256) {
-            Ok(bytes) => img src=(format!("data:image/jpeg;base64,{}", BASE64_STANDARD.encode(bytes))) alt=(of(paper, photo));
+            Ok(bytes) => img src=(format!("data:image/jpeg;base64,{}", BASE64_STANDARD.encode(print::of(sha256, &bytes)))) alt=(of(paper, photo));
             Err(PhotoError::Touched { .. }) => p.owed { (paper.t(words::sheet_photos::not_shown())) }
             Err(_) => p.owed { (paper.t(words::sheet_photos::not_shown_2())) }
         }

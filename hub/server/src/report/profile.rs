@@ -1,6 +1,6 @@
 //! A run drawn along its stations, level, stepped or on a grade: what to dig to, what is allowed, what was got and how sure.
 
-use earthwork::length::Length;
+use earthwork::length::{Length, shown_number};
 use maud::{Markup, html};
 use show::review::hand_over::HandOver;
 
@@ -79,11 +79,11 @@ pub(super) fn profile(paper: &Paper, run: &HandOver) -> Markup {
             path d=(band) fill="#eee" stroke="#000" stroke-dasharray="2 3" {}
             path d=(format!("M{}", path(0.0, false))) fill="none" stroke="#000" stroke-width="2.5" {}
             @for at in apart(line.iter().map(|(_, at)| *at), y, 13.0) {
-                text x=(LEFT - 6.0) y=(y(at) + 4.0) text-anchor="end" font-size="12" { (format!("{at:.2}")) }
+                text x=(LEFT - 6.0) y=(y(at) + 4.0) text-anchor="end" font-size="12" { (shown_number(at, 2)) }
             }
             @for at in apart(stations(&line), x, 34.0) {
                 line x1=(x(at)) x2=(x(at)) y1=(tall - BELOW) y2=(tall - BELOW + 4.0) stroke="#000" {}
-                text x=(x(at)) y=(tall - 19.0) text-anchor="middle" font-size="11" { (format!("{at:.0}")) }
+                text x=(x(at)) y=(tall - 19.0) text-anchor="middle" font-size="11" { (shown_number(at, 0)) }
             }
             @for (shot, row) in shots.iter().zip(&rows) {
                 @let (cx, up, down) = (x(shot.station), y(shot.at + shot.guard), y(shot.at - shot.guard));

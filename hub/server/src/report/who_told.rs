@@ -25,18 +25,20 @@ pub(super) fn sheet(paper: &Paper, told: &Told) -> String {
         moment(told, asked.to)
     );
     let several = told.days.len() > 1;
-    let body = html! {
-        @if told.days.is_empty() {
-            p.answer { (paper.t(words::sheet_who_told::log_has_no_day_this())) }
-        }
-        @for page in &told.days {
-            section.sheet {
+    let mut parts: Vec<Markup> = told
+        .days
+        .iter()
+        .map(|page| {
+            html! {
                 @if several { h2 { (page.day) } }
                 (one(paper, page))
             }
-        }
-    };
-    paper.sheet(&question, &body)
+        })
+        .collect();
+    if parts.is_empty() {
+        parts.push(html! { p.answer { (paper.t(words::sheet_who_told::log_has_no_day_this())) } });
+    }
+    paper.sheet(&question, &parts)
 }
 
 /// A moment of the question, with its date when it is not of one day.

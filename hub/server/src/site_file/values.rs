@@ -1,6 +1,6 @@
 //! How one value of a site is written, so that reading it again gives the same.
 
-use earthwork::length::{Form, Length, parse};
+use earthwork::length::{Form, Length, MINUS, parse};
 use earthwork::point::Point;
 use earthwork::target::KeptNet;
 use serde::Serialize;
@@ -12,14 +12,14 @@ pub(super) type Nets<'a> = &'a dyn Fn(&str, &KeptNet) -> Vec<(&'static str, Writ
 
 /// A length as somebody would write it, exact: feet, else inches, else metres.
 pub fn exact(length: Length) -> String {
-    let feet = length.to_string();
+    let feet = length.to_string().replace(MINUS, "-");
     let small = length.abs() < Length::from_hundredths_of_a_foot(200);
     let inches = if small {
-        length.show(Form::Inches { parts: 64 })
+        length.plain(Form::Inches { parts: 64 })
     } else {
-        length.show(Form::FeetInches { parts: 64 })
+        length.plain(Form::FeetInches { parts: 64 })
     };
-    let metres = length.show(Form::Metres { places: 7 });
+    let metres = length.plain(Form::Metres { places: 7 });
     [feet, inches]
         .into_iter()
         .find(|text| parse(text) == Ok(length))

@@ -6,7 +6,7 @@ pub mod words;
 use std::collections::{BTreeMap, BTreeSet};
 use std::time::{Duration, Instant};
 
-use actix_web::web::{Data, Payload};
+use actix_web::web::{Data, Payload, Query};
 use actix_web::{HttpRequest, HttpResponse, get, rt};
 use actix_ws::{AggregatedMessage, AggregatedMessageStream, CloseCode, CloseReason, Session};
 use day::asked::{Asked, Command, Role};
@@ -18,9 +18,9 @@ use tokio_stream::{StreamExt as _, StreamMap};
 
 use crate::http::auth::{Known, OwnPage};
 use crate::hub::Hub;
-use crate::publish::{Board, Gone, Phone, Topic};
+use crate::publish::{Board, Form, Gone, Phone, Topic};
 use crate::{lookout, witness};
-use words::{FromHub, FromPhone, Why};
+use words::{FromHub, FromPhone, Opened, Why};
 
 /// Between two heartbeats, in the world's time whatever the hub's clock does.
 const BEAT: Duration = Duration::from_secs(1);
@@ -36,6 +36,7 @@ const WORDS_IN_A_BEAT: u32 = 60;
 /// The socket of one screen.
 #[contract::path(
     context_path = "/api",
+    params(Opened),
     responses(
         (status = 101, body = FromHub, description = "Speaks FromHub and hears FromPhone from now on"),
         (status = 401, description = "Not in"),
@@ -47,6 +48,7 @@ pub(crate) async fn live(
     hub: Data<Hub>,
     known: Known,
     _: OwnPage,
+    opened: Query<Opened>,
     request: HttpRequest,
     body: Payload,
 ) -> Result<HttpResponse, actix_web::Error> {
@@ -55,6 +57,7 @@ pub(crate) async fn live(
         hub: hub.get_ref().clone(),
         day: hub.publish.known().day.clone(),
         phone: known.phone,
+        form: opened.form(),
         session,
         heard: Instant::now(),
         beats: 0,
@@ -70,6 +73,7 @@ struct Talk {
     hub: Hub,
     day: String,
     phone: Phone,
+    form: Form,
     session: Session,
     heard: Instant,
     beats: u32,
@@ -118,7 +122,7 @@ impl Talk {
                 },
                 Some((topic, _)) = screens.next() => {
                     let has = has.entry(topic.clone()).or_default();
-                    if let Some((round, newer)) = publish.newer(&topic, *has) {
+                    if let Some((round, newer)) = publish.newer(&topic, *has, self.form) {
                         in_time(self.session.text(newer)).await?;
                         *has = round;
                     }

@@ -2,13 +2,32 @@
 
 use std::collections::BTreeMap;
 
-use contract::ToSchema;
+use contract::{IntoParams, ToSchema};
 use day::said::receipt::CabPage;
 use day::time::Time;
 use serde::{Deserialize, Serialize};
 use serde_json::{Map, Value};
 
-use crate::publish::UnkeptStop;
+use crate::publish::{Form, UnkeptStop};
+
+/// Which page opens a socket.
+#[derive(Debug, Deserialize, IntoParams)]
+#[into_params(parameter_in = Query)]
+pub struct Opened {
+    /// The script that it runs, by its path. One that this hub does not name, or none, gets whole views.
+    page: Option<String>,
+}
+
+impl Opened {
+    /// What a page understands: its own build's words, or whole views alone.
+    pub fn form(&self) -> Form {
+        if self.page.is_some() && self.page == web_ui::entry() {
+            Form::Parts
+        } else {
+            Form::Whole
+        }
+    }
+}
 
 /// What the hub says on the socket.
 #[derive(Clone, Debug, Serialize, ToSchema)]

@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 use super::day_file::Located;
 use super::index::Index;
 use super::log::{self, Log};
-use super::{Head, StoreError};
+use super::{Head, StoreError, disk};
 
 /// Entries that are taken into the index at once when it is made anew.
 const AT_ONCE: usize = 1_000;
@@ -97,6 +97,8 @@ pub(super) fn anew(folder: &Path, last: u64) -> Result<Index, StoreError> {
     let fresh = folder.join(format!("index.{}", number_of(old.last()) + 1));
     let logs = folder.join("log");
     let index = Index::open(&fresh, &logs)?;
+    // Its name first: a power cut between the two leaves one of them.
+    disk::sync_folder(folder).map_err(StoreError::folder(folder))?;
     let mut taking = Taking::into(&index);
     log::up_to(&logs, last, |one| taking.take(one))?;
     taking.done()?;

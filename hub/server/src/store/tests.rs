@@ -273,6 +273,101 @@ fn an_index_that_is_deleted_or_damaged_is_made_anew() {
     assert_ne!(yard.index_folder(), before);
 }
 
+/// Every file of a folder, and of those in it.
+fn files(folder: &Path) -> Vec<PathBuf> {
+    let items = std::fs::read_dir(folder).unwrap();
+    let paths = items.map(|item| item.unwrap().path());
+    paths
+        .flat_map(|path| {
+            if path.is_dir() {
+                files(&path)
+            } else {
+                vec![path]
+            }
+        })
+        .collect()
+}
+
+/// A power cut leaves any file of the index at any length, or not at all: the start never needs a hand.
+#[test]
+fn an_index_that_is_cut_anywhere_never_keeps_the_hub_from_starting() {
+    let yard = Yard::two_days();
+    let opened = yard.open();
+    let (first, prev) = (opened.today[0].entry.seq, opened.today[0].prev.clone());
+    // Larger than a segment of sled's: it goes into a file of its own.
+    let state = format!("{{{}}}", " ".repeat(300_000));
+    opened
+        .store
+        .put_opening(first, &prev, state.as_bytes())
+        .unwrap();
+    opened.store.close().unwrap();
+    drop(opened);
+    let index = yard.index_folder();
+    let whole: Vec<(PathBuf, Vec<u8>)> = files(&index)
+        .into_iter()
+        .map(|path| (path.clone(), std::fs::read(&path).unwrap()))
+        .collect();
+    assert!(whole.len() > 2, "{whole:?}");
+    let mut anew = 0;
+    for (cut, bytes) in &whole {
+        let (full, most) = (
+            bytes.len(),
+            bytes
+                .iter()
+                .rposition(|byte| *byte != 0)
+                .map_or(0, |at| at + 1),
+        );
+        let mut lengths = vec![
+            0,
+            1,
+            7,
+            8,
+            16,
+            17,
+            64,
+            511,
+            512,
+            513,
+            4_096,
+            most / 2,
+            most.saturating_sub(1),
+            most,
+            full - 1,
+        ];
+        lengths.retain(|length| *length < full);
+        lengths.sort_unstable();
+        lengths.dedup();
+        for length in lengths.into_iter().map(Some).chain([None]) {
+            let _ = std::fs::remove_dir_all(yard.index_folder());
+            for (path, bytes) in &whole {
+                std::fs::create_dir_all(path.parent().unwrap()).unwrap();
+                std::fs::write(path, bytes).unwrap();
+            }
+            match length {
+                Some(length) => std::fs::write(cut, &bytes[..length]).unwrap(),
+                None => std::fs::remove_file(cut).unwrap(),
+            }
+            let which = format!("{} at {length:?} of {full}", cut.display());
+            let opened = yard
+                .try_open()
+                .unwrap_or_else(|error| panic!("{which}: {error}"));
+            assert_eq!(all(&opened.store), (1..=8).collect::<Vec<u64>>(), "{which}");
+            assert_eq!(
+                opened.store.by_key("hub", "request-2").unwrap().len(),
+                2,
+                "{which}"
+            );
+            // What was put by is whole or not there.
+            assert!(
+                opened.opening.is_none_or(|put| put == state.as_bytes()),
+                "{which}"
+            );
+            anew += usize::from(opened.notes.iter().any(|note| note.contains("made anew")));
+        }
+    }
+    assert!(anew > 3, "{anew}");
+}
+
 #[test]
 fn an_index_that_is_behind_is_caught_up() {
     let yard = Yard::two_days();

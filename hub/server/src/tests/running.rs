@@ -140,7 +140,9 @@ impl Running {
     }
 
     pub(super) async fn socket(&self, cookie: &str) -> Socket {
-        let address = self.up.base.replace("http://", "ws://") + "/api/live";
+        let address = self.up.base.replace("http://", "ws://")
+            + "/api/live?page="
+            + &web_ui::entry().unwrap();
         let mut request = address.into_client_request().unwrap();
         request
             .headers_mut()

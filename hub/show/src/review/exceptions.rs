@@ -57,6 +57,16 @@ pub enum NotedKind {
     LogCut,
 }
 
+impl NotedKind {
+    /// Somebody or something may have been hurt, or the log was touched: what a page with little room shows in words.
+    pub fn is_grave(self) -> bool {
+        matches!(
+            self,
+            Self::NearMiss | Self::Stop | Self::Face | Self::Buried | Self::LogCut
+        )
+    }
+}
+
 /// What was out of the ordinary, by when it happened: what came late or from paper stands under its own time.
 pub fn exceptions(entries: &[Entry]) -> Vec<Noted> {
     let mut all: Vec<Noted> = entries

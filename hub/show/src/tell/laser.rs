@@ -1,5 +1,6 @@
 //! Sentences about set-ups and check shots.
 
+use earthwork::length::shown_number;
 use earthwork::level::Check;
 
 use super::{Told, feet, proving, signed};
@@ -22,8 +23,8 @@ pub(super) fn tell(body: &Body) -> Told {
                 &read_as::set_up(&b.set_up),
                 &b.basis.benchmark,
                 &feet(b.basis.height),
-                &format!("{:+.2}", rise_east * 100.0),
-                &format!("{:+.2}", rise_north * 100.0),
+                &percent(rise_east),
+                &percent(rise_north),
             ),
         }),
         Body::SetUpRestated(b) => Told::new(words::tell_laser::restated_on(
@@ -69,6 +70,12 @@ pub(super) fn tell(body: &Body) -> Told {
         Body::CheckFellDue(b) => proving::due(b),
         _ => Told::default(),
     }
+}
+
+/// A rise in percent, with its sign.
+fn percent(rise: f64) -> String {
+    let sign = if rise > 0.0 { "+" } else { "" };
+    format!("{sign}{}", shown_number(rise * 100.0, 2))
 }
 
 fn proven(set_up: &str, proof: &Proof) -> Told {

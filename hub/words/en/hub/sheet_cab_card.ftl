@@ -15,8 +15,6 @@ digs_to = Digs to
 dumps_at = Dumps at
 boom_up_to = Boom up to
 buckets = Buckets
-measure = measure
-ft = #ft
 the_ground_round_the_machine = The ground round the machine
 blind = BLIND
 tail = tail{ " " }
@@ -57,3 +55,22 @@ screen-line_struck = LINE STRUCK:
 screen-get_away_from_the_face = GET AWAY FROM THE FACE
 screen-spotter_needed = SPOTTER NEEDED
 screen-nobody_has_asked_come_look = NOBODY HAS ASKED TO COME IN – LOOK ANYWAY
+keep_out = KEEP-OUT
+# $reach (text) feet, with two places
+# $more (text) feet, with two places
+reach_and_more = Reach { $reach } ft and { $more } ft more, in whole feet up.
+# $radius (text) feet, with two places
+# $tail (text) feet, with two places
+# $more (text) feet, with two places
+tail_swing = Tail swing { $radius } ft: tail { $tail } ft and { $more } ft more.
+stop_from_anybody = STOP comes from anybody: on the screen, by hand, by shouting. Stand still at once, bucket on the ground. Only a supervisor lifts it.
+the_way_in = Somebody wants in
+whom_to_call = Whom to call
+emergency = Emergency: 911, and say where:
+in_charge = In charge here:
+competent = Competent person:
+line_owners = Whom to call for a line:
+not_shown_to_you = Were they not shown to you? Then they are not agreed: stand still and ask.
+front = Look and stop
+number = The number, and hands
+measures_in_feet = Measures in feet:

@@ -159,3 +159,28 @@ broken = broken
 parked = parked
 waits = waits
 by_hand_signals_no_screen = by hand signals, no screen
+in_full = The day in full
+# $many (number) how many are left out here
+more_behind = { $many ->
+        [one] 1 more: on the pages behind.
+       *[other] { $many } more: on the pages behind.
+    }
+marks_too_close = too close
+marks_in_doubt = in doubt
+marks_not_read = not read
+stops = stops
+near_misses = near misses
+grave = Stops, near misses, faces, buried lines
+also = Also out of the ordinary:{ " " }
+lasers = Lasers
+# $passes (text) how many pass
+# $fails (text) how many fail
+# $void (text) how many do not count any more
+tests_in_short = Soil tests: { $passes } pass, { $fails } fail, { $void } void.
+# $short (text) tons, with one place
+gravel_short = Gravel short by { $short } t.
+# $digging (text) hours and minutes
+# $waiting (text) hours and minutes
+hours_in_short = digging { $digging }, waiting { $waiting }
+# $cost (text) with the site's own sign
+cost_in_short = Cost of the day, at the site's own rates: { $cost }.

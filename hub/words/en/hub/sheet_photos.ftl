@@ -9,3 +9,4 @@ not_shown = NOT SHOWN: the file of this photo was touched after it came. Its byt
 not_shown_2 = NOT SHOWN: the file of this photo is missing from the data folder.
 face = face
 photo = photo
+printed_smaller = Photos on this sheet may be printed smaller than they came. Each SHA-256 is that of the photo as it came, which is kept with the log: whoever has that file can prove it.

@@ -159,3 +159,20 @@ broken = descompuesta
 parked = estacionada
 waits = espera
 by_hand_signals_no_screen = por señas, sin pantalla
+in_full = El día completo
+more_behind = { $many ->
+        [one] 1 más: en las hojas que siguen.
+       *[other] { $many } más: en las hojas que siguen.
+    }
+marks_too_close = muy justo
+marks_in_doubt = en duda
+marks_not_read = sin leer
+stops = paros
+near_misses = casi accidentes
+grave = Paros, casi accidentes, taludes, líneas enterradas
+also = También fuera de lo común:{ " " }
+lasers = Láseres
+tests_in_short = Pruebas de suelo: { $passes } pasan, { $fails } no pasan, { $void } anuladas.
+gravel_short = Faltan { $short } t de grava.
+hours_in_short = cavando { $digging }, esperando { $waiting }
+cost_in_short = Costo del día, con las tarifas de la obra: { $cost }.

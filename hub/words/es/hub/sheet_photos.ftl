@@ -9,3 +9,4 @@ not_shown = NO SE MUESTRA: cambiaron el archivo de esta foto después de que lle
 not_shown_2 = NO SE MUESTRA: falta el archivo de esta foto en la carpeta de datos.
 face = talud
 photo = foto
+printed_smaller = Las fotos de esta hoja pueden estar impresas más chicas de como llegaron. Cada SHA-256 es el de la foto como llegó, que se guarda con el registro: quien tenga ese archivo puede probarla.

@@ -49,13 +49,8 @@ fn set_up(paper: &Paper, one: &SetUpHistory) -> Markup {
             ]
         })
         .collect();
-    let state = match one.state {
-        SetUpState::Unproven => paper.t(words::sheet_day::not_proven()),
-        SetUpState::Proven { .. } => paper.t(words::sheet_day::proven()),
-        SetUpState::InDoubt { .. } => paper.t(words::sheet_day::in_doubt()),
-    };
     html! {
-        h3 { (paper.set_up(&one.set_up)) " · " (one.laser) " · " (state) @if one.closed { ", " (paper.t(words::sheet_day::taken_down())) } }
+        h3 { (paper.set_up(&one.set_up)) " · " (one.laser) " · " (state(paper, one)) }
         p {
             (to_the_minute(one.at)) " " (one.by) ". "
             @for basis in &one.basis {
@@ -82,6 +77,20 @@ fn set_up(paper: &Paper, one: &SetUpHistory) -> Markup {
                 }
             }
         }
+    }
+}
+
+/// Whether its height was proven at the end, and whether it was taken down.
+pub(super) fn state(paper: &Paper, one: &SetUpHistory) -> String {
+    let state = paper.t(match one.state {
+        SetUpState::Unproven => words::sheet_day::not_proven(),
+        SetUpState::Proven { .. } => words::sheet_day::proven(),
+        SetUpState::InDoubt { .. } => words::sheet_day::in_doubt(),
+    });
+    if one.closed {
+        format!("{state}, {}", paper.t(words::sheet_day::taken_down()))
+    } else {
+        state.to_owned()
     }
 }
 

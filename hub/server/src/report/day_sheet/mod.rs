@@ -2,7 +2,6 @@
 
 use maud::{Markup, html};
 use show::review::exceptions::NotedKind;
-use show::review::lanes::{LaneOf, LaneWhat};
 use show::review::{Day, Review, Sentence};
 
 use super::as_built;
@@ -11,10 +10,13 @@ use super::photos::figures;
 use crate::when::{date, to_the_minute, to_the_second};
 
 mod laser;
+mod one_page;
+mod people;
 mod soil;
 
 pub(super) fn sheet(paper: &Paper, day: &Day<'_>, review: &Review) -> String {
-    let body = html! {
+    let full = html! {
+        h2 { (paper.t(words::sheet_day::in_full())) }
         p {
             (to_the_minute(review.from)) "–" (to_the_minute(review.to)) ". "
             (paper.t(words::sheet_day::entries())) (review.first) "–" (review.last) ". "
@@ -34,7 +36,7 @@ pub(super) fn sheet(paper: &Paper, day: &Day<'_>, review: &Review) -> String {
         (said(paper, &review.record))
         (figures(paper, &review.photos))
         h2 { (paper.t(words::sheet_day::people())) }
-        (people(paper, review))
+        (paper.table(&people::columns(paper), &people::rows(review)))
         h2 { (paper.t(words::sheet_day::machines_and_hours())) }
         (machines(paper, review))
         h2 { (paper.t(words::sheet_day::as_built())) }
@@ -58,7 +60,9 @@ pub(super) fn sheet(paper: &Paper, day: &Day<'_>, review: &Review) -> String {
         h2 { (paper.t(words::sheet_day::readings_2())) }
         (laser::readings(paper, day))
     };
-    paper.sheet(paper.t(words::sheet_day::day_report()), &body)
+    let parts = [one_page::page(paper, day, review), full];
+    let title = paper.t(words::sheet_day::day_report());
+    paper.styled(title, &parts, one_page::STYLE)
 }
 
 fn summary(paper: &Paper, review: &Review) -> String {
@@ -124,48 +128,6 @@ fn kind(paper: &Paper, kind: NotedKind) -> &'static str {
     paper.t(words)
 }
 
-/// Who was there from when, and how long in a keep-out.
-fn people(paper: &Paper, review: &Review) -> Markup {
-    let columns = [
-        paper.t(words::sheet_day::who()),
-        paper.t(words::sheet_day::from()),
-        paper.t(words::sheet_day::to_2()),
-        paper.t(words::sheet_day::times_in_a_keep_out()),
-        paper.t(words::sheet_day::minutes_in()),
-    ];
-    let rows: Vec<Vec<String>> = review
-        .lanes
-        .iter()
-        .filter_map(|lane| {
-            let LaneOf::Person(name) = &lane.of else {
-                return None;
-            };
-            let inside = lane
-                .spans
-                .iter()
-                .filter(|span| matches!(span.what, LaneWhat::In { .. }));
-            let ms: i64 = inside.clone().map(|span| span.to.ms_since(span.from)).sum();
-            // A stay goes on while its link is lost: spans that follow one another are one time in.
-            let times = inside
-                .clone()
-                .filter(|span| {
-                    !lane.spans.iter().any(|before| {
-                        before.to == span.from && matches!(before.what, LaneWhat::In { .. })
-                    })
-                })
-                .count();
-            Some(vec![
-                name.clone(),
-                or_dash(lane.spans.first(), |span| to_the_minute(span.from)),
-                or_dash(lane.spans.last(), |span| to_the_minute(span.to)),
-                times.to_string(),
-                format!("{:.1}", ms as f64 / 60_000.0),
-            ])
-        })
-        .collect();
-    paper.table(&columns, &rows)
-}
-
 fn machines(paper: &Paper, review: &Review) -> Markup {
     let columns = [
         paper.t(words::sheet_day::machine()),
@@ -196,15 +158,25 @@ fn machines(paper: &Paper, review: &Review) -> Markup {
     paper.table(&columns, &rows)
 }
 
+/// Who signed the day, and when.
+fn signed_by(paper: &Paper, day: &Day<'_>) -> Markup {
+    html! {
+        @match &day.state.record.signed {
+            Some(signed) => { strong { (paper.t(words::sheet_day::signed_by())) (signed.said.signature.name) } " " (to_the_minute(signed.at)) }
+            None => strong { (paper.t(words::sheet_day::not_signed())) }
+        }
+    }
+}
+
 /// Who signed the day, as drawn, and what the signature covers.
 fn signature(paper: &Paper, day: &Day<'_>) -> Markup {
     let Some(signed) = &day.state.record.signed else {
-        return html! { p { strong { (paper.t(words::sheet_day::not_signed())) } } };
+        return html! { p { (signed_by(paper, day)) } };
     };
     let how = &signed.said;
     html! {
         p {
-            strong { (paper.t(words::sheet_day::signed_by())) (how.signature.name) } " " (to_the_minute(signed.at))
+            (signed_by(paper, day))
             (paper.t(words::sheet_day::up_to_entry())) (how.head.seq) ": " span.head { (how.head.hash) }
         }
         @if how.unproven { p { (paper.t(words::sheet_day::closed_without_check_behind_its())) } }

@@ -44,7 +44,7 @@ pub(super) fn sheet(paper: &Paper, state: &State) -> String {
         }
         (rules(paper))
     };
-    paper.sheet(paper.t(words::sheet_hand_signals::hand_signals()), &body)
+    paper.sheet(paper.t(words::sheet_hand_signals::hand_signals()), &[body])
 }
 
 /// The signals that were agreed on, in the sheet's order and language; none when nobody has said.
@@ -56,6 +56,16 @@ pub(super) fn agreed_words(paper: &Paper, state: &State) -> Option<String> {
         .map(|signal| signal.word(paper.language()))
         .collect();
     Some(words.join(", "))
+}
+
+/// How a signal is given, drawn.
+pub(super) fn drawn(signal: HandSignal) -> Markup {
+    figure::of(signal)
+}
+
+/// The stop that counts from anybody, drawn.
+pub(super) fn stop_at_once() -> Markup {
+    figure::emergency_stop()
 }
 
 fn who_agreed(paper: &Paper, agreed: Option<&CheckSaid>) -> Markup {

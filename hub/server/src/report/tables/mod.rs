@@ -230,7 +230,7 @@ fn table(columns: &[&str], rows: impl Iterator<Item = Vec<String>>) -> Option<St
 
 fn feet(length: Option<Length>) -> String {
     length.map_or_else(String::new, |length| {
-        let text = length.show(Form::DecimalFeet { places: 7 });
+        let text = length.plain(Form::DecimalFeet { places: 7 });
         text.trim_end_matches(" ft").to_owned()
     })
 }

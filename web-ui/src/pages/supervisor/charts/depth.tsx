@@ -1,7 +1,7 @@
 /** The readings of a mark over time; from each that was HIGH a thin line to when the hub expected the bottom at grade. */
 import { useCallback } from "preact/hooks";
 import { FOOT } from "../../../grade";
-import { timeOfDay } from "../../../show";
+import { shownNumber, timeOfDay } from "../../../show";
 import type { MarkHistory, Sheet } from "../../../wire";
 import { t } from "../words";
 import { Chart, clockScale, INK, type Library } from "./chart";
@@ -30,7 +30,7 @@ export function Depth({ mark, sheet }: { mark: MarkHistory; sheet: Sheet | null 
         y: {
           domain: [Math.min(...devs) - 0.1, Math.max(...devs) + 0.1],
           ticks: 5,
-          tickFormat: (feet: number) => `${feet > 0 ? "+" : ""}${feet.toFixed(2)}`,
+          tickFormat: (feet: number) => `${feet > 0 ? "+" : ""}${shownNumber(feet, 2)}`,
           label: null,
         },
         marks: [

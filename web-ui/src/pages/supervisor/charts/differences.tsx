@@ -1,6 +1,7 @@
 /** How far the marks ended from their targets: counts in bars of half a tenth, each with its count. */
 import { useCallback } from "preact/hooks";
 import { FOOT } from "../../../grade";
+import { shownNumber } from "../../../show";
 import type { Review } from "../../../wire";
 import { t } from "../words";
 import { Chart, INK, type Library, PAPER } from "./chart";
@@ -34,7 +35,7 @@ export function Differences({ review }: { review: Review }) {
         x: {
           domain: [Math.min(...ends) - 0.025, Math.max(...ends) + 0.025],
           ticks: Math.max(3, Math.floor(width / 90)),
-          tickFormat: (feet: number) => feet.toFixed(2),
+          tickFormat: (feet: number) => shownNumber(feet, 2),
           label: null,
         },
         y: { ticks: 4, label: null },

@@ -1,6 +1,7 @@
 /** A run along its stations: what to dig to, what is allowed either way, each last reading with a whisker for how sure it is. */
 import { useCallback } from "preact/hooks";
 import { FOOT } from "../../../grade";
+import { shownNumber } from "../../../show";
 import type { Review, Sheet, SiteTarget } from "../../../wire";
 import { t } from "../words";
 import { Chart, INK, type Library } from "./chart";
@@ -55,7 +56,7 @@ export function Run({ target, sheet, built }: RunProps) {
         y: {
           domain: [Math.min(...heights) - 0.05, Math.max(...heights) + 0.05],
           ticks: 6,
-          tickFormat: (at: number) => at.toFixed(2),
+          tickFormat: (at: number) => shownNumber(at, 2),
           label: null,
         },
         marks: [
@@ -84,7 +85,7 @@ export function Run({ target, sheet, built }: RunProps) {
               frameAnchor: "top",
               dy: -ROW * (i + 1),
               fontWeight: "bold",
-              title: (one) => `${one.mark} ${one.at.toFixed(2)}`,
+              title: (one) => `${one.mark} ${shownNumber(one.at, 2)}`,
             }),
           ),
         ],
