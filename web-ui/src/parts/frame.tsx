@@ -132,8 +132,10 @@ export function Frame({ title, tabs, tab, onTab, children, kind = "", lead }: Fr
           <Settings />
         </div>
       </header>
-      <Warnings />
-      <main class="body">{children}</main>
+      <div class="middle">
+        <Warnings />
+        <main class="body">{children}</main>
+      </div>
       <TakenPhoto />
       <Notice />
       <nav class="row" aria-label={title}>
