@@ -13,15 +13,36 @@ interface Out {
   visit: string;
 }
 
-export function Inside({ view }: { view: Supervisor }) {
+interface InsideProps {
+  view: Supervisor;
+  /** Whoever asks to come in stands there too. */
+  asks?: boolean;
+}
+
+export function Inside({ view, asks = false }: InsideProps) {
   const words = t().wayIn;
   const [out, setOut] = useState<Out | null>(null);
   const none = view.inside.length === 0;
+  const known = new Set(view.inside.flatMap(({ people }) => people.map((one) => one.visit)));
+  const asking = view.machines.flatMap(({ id, way_in }) =>
+    way_in.people
+      .filter((one) => asks && one.stage !== "refused" && !known.has(one.visit))
+      .map((one) => ({ machine: id, one })),
+  );
   return (
     <>
       {none && <p>{words.nobodyIn}</p>}
       <p class="quiet">{t().lookAlways}</p>
       <ul class="lines">
+        {asking.map(({ machine, one }) => (
+          <li key={`${machine} ${one.visit}`}>
+            <span>
+              <strong>{one.others ? `${one.person} + ${one.others}` : one.person}</strong>{" "}
+              {words.stages[one.stage]} · {machine}
+              {one.mark ? ` · ${one.mark}` : ""} · {ago(now.value - one.since)}
+            </span>
+          </li>
+        ))}
         {view.inside.flatMap(({ machine, people }) =>
           people.map((one) => (
             <li key={one.visit}>
