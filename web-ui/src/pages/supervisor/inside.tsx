@@ -29,10 +29,15 @@ export function Inside({ view, asks = false }: InsideProps) {
       .filter((one) => asks && one.stage !== "refused" && !known.has(one.visit))
       .map((one) => ({ machine: id, one })),
   );
-  return (
+  const notes = (
     <>
       {none && <p>{words.nobodyIn}</p>}
       <p class="quiet">{t().lookAlways}</p>
+    </>
+  );
+  return (
+    <>
+      {!asks && notes}
       <ul class="lines">
         {asking.map(({ machine, one }) => (
           <li key={`${machine} ${one.visit}`}>
@@ -63,6 +68,7 @@ export function Inside({ view, asks = false }: InsideProps) {
           )),
         )}
       </ul>
+      {asks && notes}
       {out && <SawOutPanel {...out} onClose={() => setOut(null)} />}
     </>
   );

@@ -69,6 +69,11 @@ function NowOnPhone({ view }: { view: Supervisor }) {
 function NowAtDesk({ view }: { view: Supervisor }) {
   const words = t();
   const [picked, setPicked] = useState<Thing | null>(null);
+  // One that nobody has said anything about waits for somebody already.
+  const told = view.near_misses.filter(
+    (one) =>
+      !view.exceptions.some(({ what }) => what.kind === "near_miss" && what.number === one.then.number),
+  );
   return (
     <div class="now">
       {/* Where a stop or a lost link is told when there is one: nothing below moves for it. */}
@@ -78,8 +83,8 @@ function NowAtDesk({ view }: { view: Supervisor }) {
       </div>
       <section class="now-in" aria-label={words.wayIn.inside}>
         <h2>{words.wayIn.inside}</h2>
-        <Stops view={view} />
         <Inside view={view} asks />
+        <Stops view={view} />
       </section>
       <section class="now-machines" aria-label={words.machines}>
         <h2>{words.machines}</h2>
@@ -94,7 +99,7 @@ function NowAtDesk({ view }: { view: Supervisor }) {
         </h2>
         <Exceptions view={view} onShow={setPicked} />
         {view.site_change && <SiteChange change={view.site_change} />}
-        <NearMisses view={view} />
+        <NearMisses view={{ ...view, near_misses: told }} />
       </section>
       <section class="now-lasers" aria-label={words.lasers}>
         <h2>{words.lasers}</h2>

@@ -43,7 +43,7 @@ export function OtherOnCard(card: CardProps) {
     default: {
       const said = facts(site, of.kind, of.id);
       return said ? (
-        <ul class="facts">
+        <ul class="thing-facts">
           {said.filter(Boolean).map((one) => (
             <li key={one}>{one}</li>
           ))}

@@ -104,16 +104,18 @@ export function labels(
   for (const one of named) {
     if (!kept(put(one, NAME_OFF)) && !kept(brief(one))) left.push(one);
   }
-  for (const heap of together(left)) {
-    // A few go farther off, with a straight to each; of many the straights alone could not be told apart.
-    const group = heap.length > FEW ? heap : heap.filter((one) => !kept(put(one, OFF.length)));
-    if (group.length === 0) continue;
-    const ids = group.map((one) => one.id);
-    const wide = LETTER * (1 + String(ids.length).length);
+  const count = (group: readonly Named[]): boolean => {
+    const wide = LETTER * (1 + String(group.length).length);
     const anchors = group.flatMap((one) => one.anchors);
-    const count = put({ id: "", anchors, clear: group[0]?.clear ?? 0, wide }, OFF.length);
-    if (count) found.counted.push({ ids, box: count.box, anchor: count.anchor });
-    else found.rest.push(...ids);
+    const place = put({ id: "", anchors, clear: group[0]?.clear ?? 0, wide }, OFF.length);
+    if (place) found.counted.push({ ids: group.map((one) => one.id), box: place.box, anchor: place.anchor });
+    return place !== null;
+  };
+  for (const heap of together(left)) {
+    // Of many the straights to each could not be told apart: they are counted first. A few go farther off, one by one.
+    if (heap.length > FEW && count(heap)) continue;
+    const group = heap.filter((one) => !kept(put(one, OFF.length)));
+    if (group.length > 0 && !count(group)) found.rest.push(...group.map((one) => one.id));
   }
   return found;
 }

@@ -21,7 +21,7 @@ export function Drawing({ shown, sight, room, fresh }: LayerProps & { fresh: str
   // A machine's sign has one size on the screen.
   const size = MACHINE.wide / sight.scale;
   return (
-    <g transform={onGroundBy(sight, room)} aria-hidden="true">
+    <g transform={onGroundBy(sight, room)}>
       {sheet.targets.map((target) => (
         <Outline
           key={target.id}
@@ -63,6 +63,7 @@ interface NamesProps {
 /** Names where they have room, with a straight where they stand off, and counts of those that have none. */
 export function Names({ found, texts, onPick }: NamesProps) {
   return (
+    // biome-ignore lint/a11y/noAriaHiddenOnFocusable: nothing in it takes the focus; each thing has its name on itself.
     <g class="plan-names" aria-hidden="true">
       {found.placed.map((one) => {
         const [from, to] = leader(one);
@@ -70,7 +71,7 @@ export function Names({ found, texts, onPick }: NamesProps) {
         return (
           <g key={one.id} data-name={one.id}>
             {one.led && <path class="plan-leader" d={`M${from.x} ${from.y}L${to.x} ${to.y}`} />}
-            {/* The keyboard presses the thing itself. */}
+            {/* biome-ignore lint/a11y/noStaticElementInteractions: the keyboard presses the thing itself. */}
             <text x={one.box.left + 2} y={one.box.top + HIGH - 4} onClick={() => text && onPick(text.of)}>
               {one.short ? text?.brief : text?.text}
             </text>
@@ -88,7 +89,7 @@ interface ThingsProps extends LayerProps {
   onNear: (at: Spot) => void;
 }
 
-/** What can be pressed: lines under machines under marks; to the keyboard one stop. */
+/** What can be pressed: lines under marks under machines, which no mark may hide; to the keyboard one stop. */
 export function Things({ shown, sight, room, counted, onPick, onNear }: ThingsProps) {
   const words = t();
   const { sheet, machines, marks, lines, picked } = shown;
@@ -133,21 +134,6 @@ export function Things({ shown, sight, room, counted, onPick, onNear }: ThingsPr
             </g>
           ),
       )}
-      {machines.map(
-        (one) =>
-          one.place && (
-            <g
-              key={one.id}
-              transform={at(onScreen(one.place.at, sight, room))}
-              {...press({ kind: "machine", id: one.id }, `${one.id} ${whoIsIn(one)}`.trim())}
-            >
-              <rect class="plan-hit" x={-MACHINE.wide - 3} y={-MACHINE.high - 3} width={40} height={30} />
-              {same({ kind: "machine", id: one.id }, picked) && (
-                <circle class="plan-chosen" r={MACHINE.wide + 7} />
-              )}
-            </g>
-          ),
-      )}
       {seen.map((one) => {
         const card = marks.get(one.id);
         const thing: Thing = { kind: "mark", id: one.id };
@@ -163,9 +149,34 @@ export function Things({ shown, sight, room, counted, onPick, onNear }: ThingsPr
           </g>
         );
       })}
+      {machines.map(
+        (one) =>
+          one.place && (
+            <g
+              key={one.id}
+              transform={at(onScreen(one.place.at, sight, room))}
+              {...press({ kind: "machine", id: one.id }, `${one.id} ${whoIsIn(one)}`.trim())}
+            >
+              <rect
+                class="plan-machine plan-hit-machine"
+                x={-MACHINE.wide}
+                y={-MACHINE.high}
+                width={MACHINE.wide * 2}
+                height={MACHINE.high * 2}
+              />
+              <text class="plan-on" text-anchor="middle" y={5} font-size={13}>
+                {one.id}
+              </text>
+              {same({ kind: "machine", id: one.id }, picked) && (
+                <circle class="plan-chosen" r={MACHINE.wide + 7} />
+              )}
+            </g>
+          ),
+      )}
       {counted.map(({ ids, box, anchor }) => {
         const [from, to] = leader({ anchor, box });
         return (
+          // biome-ignore lint/a11y/useSemanticElements: a drawing has no button.
           <g
             key={ids.join()}
             class="plan-thing plan-count"

@@ -59,6 +59,7 @@ export function SitePlan(props: SitePlanProps) {
   return (
     <figure class="site-plan">
       <div class="site-plan-room" ref={box} {...drag}>
+        {/* biome-ignore lint/a11y/useSemanticElements: a drawing has no fieldset. */}
         <svg
           viewBox={`0 0 ${room.wide} ${room.high}`}
           role="group"
