@@ -4,16 +4,31 @@ import { now } from "../state";
 import type { MachineCard } from "../wire";
 import { t } from "../words_later";
 import { labelWords, live } from "./call";
+import { Key } from "./keys";
 import { callLine, troubles } from "./machine";
 import { Shape } from "./shape";
 
-export function MachineCards({ cards }: { cards: MachineCard[] }) {
+interface MachineCardsProps {
+  cards: MachineCard[];
+  /** A machine's name is pressed. */
+  onPick?: ((machine: string) => void) | undefined;
+}
+
+export function MachineCards({ cards, onPick }: MachineCardsProps) {
   return (
     <>
       {cards.map((card) => (
         <div class="card" key={card.id}>
           <h3>
-            <Shape of={card.shape} /> {card.id} <small>{card.works_on.join(", ")}</small>
+            <Shape of={card.shape} />{" "}
+            {onPick ? (
+              <Key kind="plain" onPress={() => onPick(card.id)}>
+                {card.id}
+              </Key>
+            ) : (
+              card.id
+            )}{" "}
+            <small>{card.works_on.join(", ")}</small>
           </h3>
           <p class="told-line">
             {card.call?.mark ? `${card.call.mark}: ` : ""}

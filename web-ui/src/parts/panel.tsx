@@ -46,6 +46,8 @@ export function Panel({ title, children, onClose, closeWord }: PanelProps) {
       tabIndex={-1}
       ref={box}
       onKeyDown={(event) => {
+        // What a panel is opened from, as another panel, does not hear of it.
+        if (event.key === "Escape" || event.key === "Tab") event.stopPropagation();
         if (event.key === "Escape") onClose();
         if (event.key === "Tab") keepInside(event, box.current);
       }}

@@ -21,7 +21,7 @@ const MARGIN = 6;
 const SIGN = 0.06;
 const NEAREST = 12;
 /** Round the tail, feet: hot also with the bucket down. */
-const TAIL_MARGIN = 3;
+export const TAIL_MARGIN = 3;
 
 interface PlanProps {
   sheet: Sheet;
@@ -124,7 +124,7 @@ export function Plan({ sheet, ground, chosen = null, fresh = null, onChoose, not
 }
 
 /** The box round everything that has a place, machines too. */
-export function around(sheet: Sheet, ground: Ground | null): Box {
+export function around(sheet: Sheet, ground: { machines: readonly MachineCard[] } | null): Box {
   const points = [
     ...sheet.marks.map((mark) => mark.place),
     ...sheet.lines.flatMap((line) => line.points),
@@ -182,7 +182,7 @@ export function roomFor(marks: readonly SheetMark[], { wide, tall, leftward, fir
   return new Set(kept.map((mark) => mark.id));
 }
 
-function path(points: readonly Point[]): string {
+export function path(points: readonly Point[]): string {
   return points.map((point) => `${point.x / FOOT},${-point.y / FOOT}`).join(" ");
 }
 
@@ -193,7 +193,7 @@ interface OutlineProps {
   fresh: boolean;
 }
 
-function Outline({ target, drawn, fresh }: OutlineProps) {
+export function Outline({ target, drawn, fresh }: OutlineProps) {
   const shape = target.grade.shape;
   const corners = target.grade.within ?? (shape.kind === "run" ? runCorners(shape) : null);
   const kind = `plan-target ${fresh ? "fresh" : ""}`;
@@ -208,13 +208,14 @@ function Outline({ target, drawn, fresh }: OutlineProps) {
   );
 }
 
-function SiteLine({ line, size }: { line: Line; size: number }) {
+/** `bare`: its name stands elsewhere. */
+export function SiteLine({ line, size, bare }: { line: Line; size: number; bare?: boolean }) {
   const at = line.points[0];
   return (
     <g>
       <polyline class={`plan-line ${line.no_cross ? "kept" : ""}`} points={path(line.points)} />
       {line.no_cross && <polyline class="plan-line inner" points={path(line.points)} />}
-      {at && (
+      {at && !bare && (
         <text class="plan-name" x={at.x / FOOT} y={-at.y / FOOT} font-size={size * 0.8}>
           {line.id}
         </text>
@@ -230,7 +231,7 @@ interface MachineProps {
 }
 
 /** Around a machine: the tail's swing, hot also with the bucket down, the bucket's reach, the keep-out. */
-function Machine({ machine, reach, size }: MachineProps) {
+export function Machine({ machine, reach, size }: MachineProps) {
   if (!machine.place) return null;
   const { x, y } = machine.place.at;
   return (

@@ -7,7 +7,14 @@ function path(points: readonly Point[]): string {
   return points.map((point) => `${point.x / FOOT},${-point.y / FOOT}`).join(" ");
 }
 
-export function CutLines({ sheet, size }: { sheet: Sheet; size: number }) {
+interface CutLinesProps {
+  sheet: Sheet;
+  size: number;
+  /** Their names stand elsewhere. */
+  bare?: boolean;
+}
+
+export function CutLines({ sheet, size, bare = false }: CutLinesProps) {
   return (
     <g>
       {sheet.tickets.map((ticket) => (
@@ -17,22 +24,28 @@ export function CutLines({ sheet, size }: { sheet: Sheet; size: number }) {
         <polyline key={one.id} class="plan-structure" points={path(one.points)} />
       ))}
       {sheet.piles.map((one) => (
-        <Heap key={one.id} one={one} size={size} />
+        <Heap key={one.id} one={one} size={size} bare={bare} />
       ))}
       {sheet.faces.map((face) => (
-        <Face key={face.id} face={face} size={size} />
+        <Face key={face.id} one={face} size={size} bare={bare} />
       ))}
       {sheet.overheads.map((one) => (
-        <Overhead key={one.id} one={one} size={size} />
+        <Overhead key={one.id} one={one} size={size} bare={bare} />
       ))}
       {sheet.utilities.map((one) => (
-        <Buried key={one.id} one={one} size={size} />
+        <Buried key={one.id} one={one} size={size} bare={bare} />
       ))}
     </g>
   );
 }
 
-function Face({ face, size }: { face: SheetFace; size: number }) {
+interface Drawn<Of> {
+  one: Of;
+  size: number;
+  bare: boolean;
+}
+
+function Face({ one: face, size, bare }: Drawn<SheetFace>) {
   const middle = face.daylight[Math.floor(face.daylight.length / 2)];
   return (
     <g>
@@ -40,7 +53,7 @@ function Face({ face, size }: { face: SheetFace; size: number }) {
       {face.daylight.length > 1 && (
         <polyline class={`plan-daylight ${face.over ? "over" : ""}`} points={path(face.daylight)} />
       )}
-      {middle && (
+      {middle && !bare && (
         <text
           class="plan-name"
           text-anchor="middle"
@@ -55,24 +68,26 @@ function Face({ face, size }: { face: SheetFace; size: number }) {
   );
 }
 
-function Heap({ one, size }: { one: Pile; size: number }) {
+function Heap({ one, size, bare }: Drawn<Pile>) {
   const [x, y] = [one.at.x / FOOT, -one.at.y / FOOT];
   return (
     <g>
       <circle class="plan-structure" cx={x} cy={y} r={one.across / FOOT / 2} />
-      <text class="plan-name" text-anchor="middle" x={x} y={y} font-size={size * 0.8}>
-        {one.id}
-      </text>
+      {!bare && (
+        <text class="plan-name" text-anchor="middle" x={x} y={y} font-size={size * 0.8}>
+          {one.id}
+        </text>
+      )}
     </g>
   );
 }
 
-function Overhead({ one, size }: { one: OverheadLine; size: number }) {
+function Overhead({ one, size, bare }: Drawn<OverheadLine>) {
   const at = one.points[0];
   return (
     <g>
       <polyline class="plan-overhead" points={path(one.points)} />
-      {at && (
+      {at && !bare && (
         <text class="plan-name" x={at.x / FOOT + size} y={-at.y / FOOT - size * 0.3} font-size={size * 0.8}>
           {t().crew.overheadLine} {one.id}
         </text>
@@ -81,12 +96,12 @@ function Overhead({ one, size }: { one: OverheadLine; size: number }) {
   );
 }
 
-function Buried({ one, size }: { one: Utility; size: number }) {
+function Buried({ one, size, bare }: Drawn<Utility>) {
   const at = one.points[0];
   return (
     <g>
       <polyline class={`plan-buried ${one.kind}`} points={path(one.points)} />
-      {at && (
+      {at && !bare && (
         <text class="plan-name" x={at.x / FOOT + size} y={-at.y / FOOT - size * 0.3} font-size={size * 0.8}>
           {t().cuts.kinds[one.kind]}
           {one.id.toUpperCase() !== t().cuts.kinds[one.kind] && ` ${one.id}`}

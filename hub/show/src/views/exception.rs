@@ -1,4 +1,4 @@
-//! One thing that needs somebody on site, of every kind that there is.
+//! One thing that needs somebody on site, of every kind that there is, and how grave it is.
 
 use contract::ToSchema;
 use earthwork::length::Length;
@@ -246,4 +246,62 @@ pub enum ExceptionKind {
         /// Which machine.
         machine: String,
     },
+}
+
+/// How grave a thing is that needs somebody: who may be hurt comes before what may be dug wrong, and that before what is owed on
+/// paper. The order is invented; within one the oldest comes first.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub(crate) enum Gravity {
+    /// Somebody may be within a swing and nobody has agreed to it, or knows how they are.
+    People,
+    /// A machine is stopped, or stands or digs where it can hurt.
+    Danger,
+    /// A machine waits, or ground waits for a word.
+    Work,
+    /// What is owed on paper.
+    Paper,
+}
+
+impl ExceptionKind {
+    /// How grave it is.
+    pub(crate) fn gravity(&self) -> Gravity {
+        match self {
+            Self::UnconfirmedEntry { .. }
+            | Self::InWithoutLink { .. }
+            | Self::EntryNotAnswered { .. } => Gravity::People,
+            Self::Stopped { .. }
+            | Self::LineStruck { .. }
+            | Self::FaceLeft { .. }
+            | Self::InspectionDue { overdue: true, .. }
+            | Self::ScreenNotShowing { .. }
+            | Self::CanMeet { .. }
+            | Self::SpotterNeeded { .. }
+            | Self::OnSlope { .. }
+            | Self::PileAtCrest { .. }
+            | Self::DaylightOver { no_cross: true, .. }
+            | Self::CrossingTooNear { .. }
+            | Self::PaintGone { .. } => Gravity::Danger,
+            Self::LaserInDoubt { .. }
+            | Self::NeedsRuling { .. }
+            | Self::Cant { .. }
+            | Self::TargetNotSeen { .. }
+            | Self::TargetTypedApart { .. }
+            | Self::InspectionDue { overdue: false, .. }
+            | Self::DaylightOver { no_cross: false, .. }
+            | Self::TiesFirst { .. }
+            | Self::LookAsked { .. }
+            | Self::QueryWaits { .. }
+            | Self::UndercutWaits { .. }
+            | Self::SiteChanged => Gravity::Work,
+            Self::TicketWaits { ticket } if ticket.days_left.is_none_or(|left| left < 0) => {
+                Gravity::Work
+            }
+            Self::NotReady { .. }
+            | Self::TicketWaits { .. }
+            | Self::NearMiss { .. }
+            | Self::GravelShort { .. }
+            | Self::RetestOwed { .. }
+            | Self::LogCut { .. } => Gravity::Paper,
+        }
+    }
 }

@@ -1,4 +1,4 @@
-//! What needs somebody, oldest first, with one action each.
+//! What needs somebody, the gravest first and of those the oldest, with one action each.
 
 use earthwork::length::Length;
 
@@ -17,7 +17,7 @@ use day::state::State;
 use day::time::Time;
 use day::way_in::Stage;
 
-/// Everything that needs somebody, oldest first.
+/// Everything that needs somebody, the gravest first and of those the oldest.
 pub(crate) fn exceptions(
     state: &State,
     machines: &[MachineCard],
@@ -89,7 +89,7 @@ pub(crate) fn exceptions(
     found.extend(of_account(state));
     found.extend(record::exceptions(state));
     found.extend(ties_first(state));
-    found.sort_by_key(|exception| exception.since);
+    found.sort_by_key(|exception| (exception.what.gravity(), exception.since));
     found
 }
 

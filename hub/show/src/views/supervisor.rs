@@ -1,4 +1,4 @@
-//! The supervisor's screen: cards of machines and lasers, exceptions oldest first, people, what the hub knows of itself.
+//! The supervisor's screen: cards of machines and lasers, exceptions worst first, people, what the hub knows of itself.
 
 use contract::ToSchema;
 use earthwork::length::Length;
@@ -43,7 +43,7 @@ pub struct Supervisor {
     pub machines: Vec<MachineCard>,
     /// Every set-up of the day that is not closed.
     pub set_ups: Vec<SetUpCard>,
-    /// What needs somebody, oldest first.
+    /// What needs somebody, the gravest first and of those the oldest.
     pub exceptions: Vec<Exception>,
     /// Who has joined.
     pub people: Vec<PersonCard>,

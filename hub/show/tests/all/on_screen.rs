@@ -130,6 +130,33 @@ fn two_booms_that_can_meet_wait_for_the_supervisor() {
     assert!(waits(&crew));
 }
 
+/// The day is not ready since it was opened; the booms can meet only now, and a stop comes last.
+#[test]
+fn what_can_hurt_somebody_stands_over_older_paper_and_of_two_such_the_older_first() {
+    let mut crew = Crew::digging();
+    let kinds = |crew: &Crew| -> Vec<&'static str> {
+        let told = owed(crew).into_iter().filter_map(|kind| match kind {
+            ExceptionKind::NotReady { .. } => Some("not ready"),
+            ExceptionKind::CanMeet { .. } => Some("can meet"),
+            ExceptionKind::Stopped { .. } => Some("stopped"),
+            _ => None,
+        });
+        told.collect()
+    };
+    crew.place("EX-1", "70 ft", "82 ft");
+    assert_eq!(kinds(&crew), ["not ready"]);
+    crew.wait(minutes(3));
+    crew.place("EX-2", "86.75 ft", "72 ft");
+    assert_eq!(kinds(&crew), ["can meet", "not ready"]);
+    crew.wait(minutes(6));
+    let stop = StopAll { why: String::new() };
+    crew.says(&ground(), Command::StopAll(stop)).unwrap();
+    let told = kinds(&crew);
+    assert_eq!(told.first(), Some(&"can meet"), "{told:?}");
+    assert_eq!(told.last(), Some(&"not ready"), "{told:?}");
+    assert!(told.contains(&"stopped"), "{told:?}");
+}
+
 /// A pile 1.9 ft behind the crest, where the rule has 2 (29 CFR 1926.651 (j)(2)); a line overhead within reach and clearance.
 #[test]
 fn what_is_near_a_machine_is_told_in_its_cab_and_waits_for_the_supervisor() {

@@ -1,37 +1,74 @@
-/** What needs somebody, oldest first, each with the one thing that can be done about it from here. */
+/** What needs somebody, worst first, each with the one thing that can be done about it from here. */
 import { useState } from "preact/hooks";
 import { setUpName } from "../../given_names";
+import { InspectPanel } from "../../parts/inspect";
 import { Key } from "../../parts/keys";
 import { said } from "../../said";
 import { ago, apart, feet, signed } from "../../show";
-import { now } from "../../state";
+import { me, now } from "../../state";
 import type { ExceptionKind, Supervisor } from "../../wire";
 import { UndercutPanel } from "./account/soil";
 import { cutsWords } from "./cuts_exceptions";
 import { SawOutPanel } from "./inside";
 import { NearMissPanel } from "./near_miss";
 import { DifferencePanel, LiftPanel, RulePanel } from "./panels";
+import { type Thing, thingOf } from "./plan/things";
 import { SlewPanel } from "./slew";
+import { TicketPanel } from "./ticket";
 import { t } from "./words";
 
-/** More than this at once helps nobody; the rest follow as these go. */
+/** More than this at once helps nobody on a phone; the rest come by a key. */
 const MOST = 7;
 
-export function Exceptions({ view }: { view: Supervisor }) {
+type Exception = Supervisor["exceptions"][number];
+
+interface ExceptionsProps {
+  view: Supervisor;
+  /** On the desk, where a thing can be shown: all of them, without the stops, which have a place of their own there. */
+  onShow?: (thing: Thing) => void;
+}
+
+export function Exceptions({ view, onShow }: ExceptionsProps) {
+  const desk = onShow !== undefined;
+  const words = t();
+  const [all, setAll] = useState(desk);
+  const each = view.exceptions.filter((one) => !desk || one.what.kind !== "stopped");
+  return (
+    <>
+      <List view={view} shown={all ? each : each.slice(0, MOST)} none={words.noExceptions} onShow={onShow} />
+      {!all && each.length > MOST && <Key onPress={() => setAll(true)}>{words.showAll(each.length)}</Key>}
+    </>
+  );
+}
+
+/** The desk's first place: the machines that stand still by STOP, each to be lifted from here. */
+export function Stops({ view }: { view: Supervisor }) {
+  const stops = view.exceptions.filter((one) => one.what.kind === "stopped");
+  return <List view={view} shown={stops} none={t().desk.noStop} />;
+}
+
+interface ListProps {
+  view: Supervisor;
+  shown: readonly Exception[];
+  /** Said when there is none; a panel that is open stays with what was typed when its own goes meanwhile. */
+  none: string;
+  onShow?: ((thing: Thing) => void) | undefined;
+}
+
+function List({ view, shown, none, onShow }: ListProps) {
   const [open, setOpen] = useState<ExceptionKind | null>(null);
   const words = t();
   const close = () => setOpen(null);
-  const shown = view.exceptions.slice(0, MOST);
-  if (shown.length === 0) return <p>{words.noExceptions}</p>;
   return (
     <>
+      {shown.length === 0 && <p>{none}</p>}
       <ol class="lines exceptions">
         {shown.map((one) => (
           <li key={`${one.since}${JSON.stringify(one.what)}`}>
             <span>
               {exceptionWords(one.what)} <small>{words.ago(ago(now.value - one.since))}</small>
             </span>
-            <Act what={one.what} onOpen={setOpen} />
+            <Act what={one.what} view={view} onOpen={setOpen} onShow={onShow} />
           </li>
         ))}
       </ol>
@@ -43,11 +80,20 @@ export function Exceptions({ view }: { view: Supervisor }) {
       {open?.kind === "in_without_link" && <SawOutPanel {...open} onClose={close} />}
       {open?.kind === "needs_ruling" && <RulePanel mark={open.mark} onClose={close} />}
       {open?.kind === "undercut_waits" && <UndercutPanel undercut={open.undercut} onClose={close} />}
+      {open?.kind === "ticket_waits" && <TicketPanel card={open.ticket} onClose={close} />}
+      {(open?.kind === "face_left" || open?.kind === "inspection_due") && (
+        <InspectOf view={view} zone={open.zone} onClose={close} />
+      )}
       {open?.kind === "site_changed" && view.site_change && (
         <DifferencePanel change={view.site_change} onClose={close} />
       )}
     </>
   );
+}
+
+function InspectOf({ view, zone, onClose }: { view: Supervisor; zone: string; onClose: () => void }) {
+  const card = view.cuts.faces.find((one) => one.id === zone);
+  return card ? <InspectPanel card={card} onClose={onClose} /> : null;
 }
 
 /** The machines that stand still by a STOP. */
@@ -60,33 +106,58 @@ function newestPress(view: Supervisor): number {
   return Math.max(0, ...view.machines.map((card) => card.stop?.press ?? 0));
 }
 
-/** Most exceptions need somebody on the ground; some can be settled here. */
-function Act({ what, onOpen }: { what: ExceptionKind; onOpen: (what: ExceptionKind) => void }) {
+/** The action that each kind has from here; most need somebody on the ground. */
+function actOf(what: ExceptionKind, view: Supervisor): string | null {
   const words = t();
-  const name = {
-    stopped: words.lift,
-    needs_ruling: words.rule,
-    site_changed: words.showDifference,
-    undercut_waits: words.account.confirmUndercut,
-    in_without_link: words.wayIn.sawOut,
-    near_miss: words.nearMiss.act,
-    can_meet: words.slew.act,
-  }[
-    what.kind as
-      | "stopped"
-      | "needs_ruling"
-      | "site_changed"
-      | "undercut_waits"
-      | "in_without_link"
-      | "near_miss"
-      | "can_meet"
-  ];
-  if (!name) return null;
-  const about =
-    "person" in what ? what.person : "machine" in what ? what.machine : "mark" in what ? what.mark : "";
+  switch (what.kind) {
+    case "stopped":
+      return words.lift;
+    case "needs_ruling":
+      return words.rule;
+    case "site_changed":
+      return words.showDifference;
+    case "undercut_waits":
+      return words.account.confirmUndercut;
+    case "in_without_link":
+      return words.wayIn.sawOut;
+    case "near_miss":
+      return words.nearMiss.act;
+    case "can_meet":
+      return words.slew.act;
+    case "ticket_waits":
+      return words.cuts.checkTicket;
+    case "face_left":
+    case "inspection_due":
+      return view.cuts.competent.includes(me.value?.person ?? "") ? words.cuts.inspect : null;
+    default:
+      return null;
+  }
+}
+
+interface ActProps {
+  what: ExceptionKind;
+  view: Supervisor;
+  onOpen: (what: ExceptionKind) => void;
+  onShow: ((thing: Thing) => void) | undefined;
+}
+
+/** One key: what can be done about it from here, else on the desk where it is. */
+function Act({ what, view, onOpen, onShow }: ActProps) {
+  const name = actOf(what, view);
+  const thing = thingOf(what);
+  if (name) {
+    const about = "person" in what ? what.person : (thing?.id ?? "");
+    return (
+      <Key kind="small" label={`${name} ${about}`.trim()} onPress={() => onOpen(what)}>
+        {name}
+      </Key>
+    );
+  }
+  if (!onShow || !thing) return null;
+  const show = t().showDifference;
   return (
-    <Key kind="small" label={`${name} ${about}`} onPress={() => onOpen(what)}>
-      {name}
+    <Key kind="small" label={`${show} ${thing.id}`} onPress={() => onShow(thing)}>
+      {show}
     </Key>
   );
 }

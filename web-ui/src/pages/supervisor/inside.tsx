@@ -13,15 +13,41 @@ interface Out {
   visit: string;
 }
 
-export function Inside({ view }: { view: Supervisor }) {
+interface InsideProps {
+  view: Supervisor;
+  /** Whoever asks to come in stands there too. */
+  asks?: boolean;
+}
+
+export function Inside({ view, asks = false }: InsideProps) {
   const words = t().wayIn;
   const [out, setOut] = useState<Out | null>(null);
   const none = view.inside.length === 0;
-  return (
+  const known = new Set(view.inside.flatMap(({ people }) => people.map((one) => one.visit)));
+  const asking = view.machines.flatMap(({ id, way_in }) =>
+    way_in.people
+      .filter((one) => asks && one.stage !== "refused" && !known.has(one.visit))
+      .map((one) => ({ machine: id, one })),
+  );
+  const notes = (
     <>
       {none && <p>{words.nobodyIn}</p>}
       <p class="quiet">{t().lookAlways}</p>
+    </>
+  );
+  return (
+    <>
+      {!asks && notes}
       <ul class="lines">
+        {asking.map(({ machine, one }) => (
+          <li key={`${machine} ${one.visit}`}>
+            <span>
+              <strong>{one.others ? `${one.person} + ${one.others}` : one.person}</strong>{" "}
+              {words.stages[one.stage]} · {machine}
+              {one.mark ? ` · ${one.mark}` : ""} · {ago(now.value - one.since)}
+            </span>
+          </li>
+        ))}
         {view.inside.flatMap(({ machine, people }) =>
           people.map((one) => (
             <li key={one.visit}>
@@ -42,6 +68,7 @@ export function Inside({ view }: { view: Supervisor }) {
           )),
         )}
       </ul>
+      {asks && notes}
       {out && <SawOutPanel {...out} onClose={() => setOut(null)} />}
     </>
   );
