@@ -6,7 +6,7 @@ import { Link } from "./link";
 import { Outbox, type Reply, type Settled } from "./outbox";
 import { said } from "./said";
 import * as state from "./state";
-import { noticeUpgrade, own } from "./upgrade";
+import { noticeUpgrade, own as ownScript } from "./upgrade";
 import type {
   Answer,
   Asked,
@@ -225,7 +225,7 @@ export function connect(): void {
 function open(): void {
   const scheme = location.protocol === "https:" ? "wss" : "ws";
   // Which build this page is: one that the hub does not serve gets whole views.
-  link = new Link(`${scheme}://${location.host}/api/live?page=${encodeURIComponent(own() ?? "")}`, {
+  link = new Link(`${scheme}://${location.host}/api/live?page=${encodeURIComponent(ownScript() ?? "")}`, {
     said: (message) => {
       // What the clock learns from a message is true at the moment when it comes, and not later.
       tellsTime(message);
