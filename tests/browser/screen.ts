@@ -297,8 +297,13 @@ async function inWebKit(display: Display): Promise<Browser> {
   if (!binary) throw new Error(`${MINI_BROWSERS[0]} is not there: it comes with Debian's webkit2gtk-driver.`);
   const port = await freePort();
   const child = spawn(WEBKIT, [`--port=${port}`, "--host=127.0.0.1"], {
-    // Its own sandbox needs rights that a container seldom has; the page is ours.
-    env: { ...display.env, WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: "1" },
+    // Its own sandbox needs rights that a container seldom has; the page is ours. Without its compositor it works an animation off
+    // in the thread of the page's script, as no phone does.
+    env: {
+      ...display.env,
+      WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: "1",
+      WEBKIT_DISABLE_COMPOSITING_MODE: undefined,
+    },
     stdio: ["ignore", "ignore", "ignore"],
   });
   const base = `http://127.0.0.1:${port}`;
