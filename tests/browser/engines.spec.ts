@@ -4,9 +4,10 @@
  */
 import { test as base, expect } from "@playwright/test";
 import { FOOT } from "./crew.ts";
+import { until } from "./display.ts";
 import { Hub } from "./hub.ts";
 import { Link } from "./link.ts";
-import { type Engine, host, type Screen, screen, until } from "./screen.ts";
+import { type Engine, host, type Screen, screen } from "./screen.ts";
 
 const ENGINES: readonly Engine[] = ["Chromium", "Firefox", "WebKitGTK"];
 
