@@ -4,9 +4,10 @@
  */
 import { test as base, expect } from "@playwright/test";
 import { FOOT } from "./crew.ts";
+import { until } from "./display.ts";
 import { Hub } from "./hub.ts";
 import { Link } from "./link.ts";
-import { type Engine, host, type Screen, screen, until } from "./screen.ts";
+import { type Engine, host, type Screen, screen } from "./screen.ts";
 
 const ENGINES: readonly Engine[] = ["Chromium", "Firefox", "WebKitGTK"];
 
@@ -205,16 +206,17 @@ for (const engine of ENGINES) {
       await until(async () => solid(cab.screen.look()) === shown, "the number to be painted");
       // No line of this page's script runs for so long, whatever the test does meanwhile.
       await cab.screen.run(`setTimeout(() => {
-        const until = performance.now() + 20000;
+        const until = performance.now() + 30000;
         while (performance.now() < until);
         window.ran = Date.now();
       });`);
+      const told = ground.sees("NOT ON THE CAB'S SCREEN – USE HANDS");
       await until(
         async () => solid(cab.screen.look()) - without < (shown - without) / 4,
         "the number to go from the picture",
       );
       const gone = Date.now();
-      await ground.sees("NOT ON THE CAB'S SCREEN – USE HANDS");
+      await told;
       await until(() => cab.screen.run<boolean>("return !!window.ran;"), "the script to go on");
       const ran = await cab.screen.run<number>("return window.ran;");
       expect(ran, "the script ran on before the number went").toBeGreaterThan(gone);

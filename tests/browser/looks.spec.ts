@@ -1,10 +1,7 @@
 /** Every page at every size: nothing runs off the edge, keys are large enough, and axe finds nothing grave. */
-import { createRequire } from "node:module";
-import { readFileSync } from "node:fs";
 import type { Page } from "@playwright/test";
+import { axeFaults } from "./axe.ts";
 import { call, type Crew, expect, FOOT, type Phone, sendsReading, test, typeRod } from "./crew.ts";
-
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 /** Phones, a tablet, the laptop. */
 const SIZES = [
@@ -13,28 +10,6 @@ const SIZES = [
   { width: 820, height: 1180 },
   { width: 1366, height: 850 },
 ];
-
-/** The grave faults that axe finds. */
-async function faults(page: Page): Promise<string[]> {
-  await page.evaluate(AXE);
-  return page.evaluate(async () => {
-    // The page has no such name before the line above; axe puts it there.
-    const { axe } = window as unknown as {
-      axe: {
-        run(): Promise<{
-          passes: unknown[];
-          violations: { id: string; impact: string; nodes: { html: string }[] }[];
-        }>;
-      };
-    };
-    const { passes, violations } = await axe.run();
-    // An axe that has looked at nothing finds nothing.
-    if (passes.length < 5) return [`axe held only ${passes.length} rules against this page`];
-    return violations
-      .filter((one) => one.impact === "serious" || one.impact === "critical")
-      .map((one) => `${one.id}: ${one.nodes.map((node) => node.html).join(" ")}`);
-  });
-}
 
 /** How far the page runs past its edge, in px. */
 async function overflow(page: Page): Promise<number> {
@@ -97,7 +72,7 @@ async function passes(page: Page, state: string): Promise<void> {
     await page.evaluate((to) => {
       document.documentElement.dataset.theme = to;
     }, light);
-    expect(await faults(page), `${state}, ${light}`).toEqual([]);
+    expect(await axeFaults(page, true), `${state}, ${light}`).toEqual([]);
   }
 }
 
