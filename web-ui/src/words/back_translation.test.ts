@@ -1,15 +1,16 @@
-/** The table of safety texts read back from the Spanish: it may not go stale, nor leave a safety text out. */
+/** The tables of safety texts read back from each language: none may go stale, nor leave a safety text out. */
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { parse } from "../../fluent/parse.mjs";
-import { words as firstSpanish } from "../words.gen/es";
+import { LANGUAGES, languages } from "../languages";
+import { scripts } from "../words.gen/scripts";
 import { whole } from "../words_later";
-
-const es = whole(firstSpanish, "spanish");
 
 type Pattern = ReturnType<typeof parse>["messages"][number]["pattern"];
 
-const TABLE = readFileSync("../fixtures/words/back-translation.csv", "utf8");
+/** The table of a language: back-translation.pt.csv; that of Spanish was the first, and has no ending. */
+const table = (folder: string) =>
+  readFileSync(`../fixtures/words/back-translation${folder === "es" ? "" : `.${folder}`}.csv`, "utf8");
 
 /** The cells of a table in CSV, its first line a remark and its second the heads. */
 function cells(table: string): string[][] {
@@ -59,36 +60,14 @@ function fluent(file: string): Map<string, string[]> {
   return read;
 }
 
-/** Where the English of a Spanish text stands. */
-function english(file: string): string {
-  if (file.endsWith(".ftl")) return file.replace("/words/es/", "/words/en/");
-  return file;
-}
+/** Where the English of a text stands. */
+const english = (file: string) => file.replace(/\/words\/\w+\//, "/words/en/");
 
-/** Whether a file says both: in Fluent the Spanish by a message of the same name as the English. */
-function stands(where: string, spanish: string, shown: string): boolean {
-  if (!where.endsWith(".ftl")) return says(where, spanish) && says(english(where), shown);
-  return [...fluent(where)].some(
-    ([id, texts]) => texts.includes(spanish) && fluent(english(where)).get(id)?.includes(shown),
+/** Whether the files say both, by messages of the same name. */
+const stands = (where: string, said: string, shown: string) =>
+  [...fluent(where)].some(
+    ([id, texts]) => texts.includes(said) && fluent(english(where)).get(id)?.includes(shown),
   );
-}
-
-const says = (file: string, text: string) =>
-  file.endsWith(".ftl")
-    ? source(file)
-        .replace(/\{ "([^"]*)" \}/g, "$1")
-        .includes(text)
-    : ['"', "`"].some((mark) => source(file).includes(`${mark}${text}${mark}`));
-
-const rows = cells(TABLE).map(([where, spanish, back, shown, same, mended]) => ({
-  where: where ?? "",
-  spanish: spanish ?? "",
-  back: back ?? "",
-  shown: shown ?? "",
-  same: same ?? "",
-  mended: mended ?? "",
-}));
-const read = new Set(rows.map((row) => row.spanish));
 
 /** Every text of a group that stands as it is, without a name to be put into it. */
 function texts(group: unknown): string[] {
@@ -96,55 +75,76 @@ function texts(group: unknown): string[] {
   return typeof group === "object" && group ? Object.values(group).flatMap(texts) : [];
 }
 
-describe("the safety texts read back from the Spanish", () => {
+describe.each(LANGUAGES.slice(1))("the safety texts read back from %s", async (language) => {
+  const { folder } = languages[language];
+  const own = whole(await scripts[language](), language);
+  const rows = cells(table(folder)).map(([where, said, back, shown, same, mended]) => ({
+    where: where ?? "",
+    said: said ?? "",
+    back: back ?? "",
+    shown: shown ?? "",
+    same: same ?? "",
+    mended: mended ?? "",
+  }));
+  const read = new Set(rows.map((row) => row.said));
+
   it("have their rows, each with what it reads as and whether that is the same", () => {
     expect(rows.length).toBeGreaterThan(400);
     for (const row of rows) {
-      expect(row.back, row.spanish).not.toBe("");
-      expect(["yes", "mended"], row.spanish).toContain(row.same);
-      expect(row.mended !== "", row.spanish).toBe(row.same === "mended");
+      expect(row.back, row.said).not.toBe("");
+      expect(["yes", "mended"], row.said).toContain(row.same);
+      expect(row.mended !== "", row.said).toBe(row.same === "mended");
     }
   });
 
   it("still stand in the sources, in both languages: a text that changes is read back again", () => {
-    const gone = rows.filter(({ where, spanish, shown }) => !stands(where, spanish, shown));
-    expect(gone.map(({ where, spanish, shown }) => `${where}: ${spanish} (${shown})`)).toEqual([]);
+    const gone = rows.filter(({ where, said, shown }) => !stands(where, said, shown));
+    expect(gone.map(({ where, said, shown }) => `${where}: ${said} (${shown})`)).toEqual([]);
   });
 
   it("are all there: what stops, calls, warns, holds, frees or returns", () => {
-    const { struck, cant, ways, quick, states, endings, cuts, crew } = es;
+    const { struck, cant, ways, quick, states, endings, cuts, crew } = own;
     // What holds a call back; the others of the group say why there is none to hold.
-    const { no_target, no_machine, set_up_in_doubt, set_up_closed, query_open, ...held } = es.spot;
+    const { no_target, no_machine, set_up_in_doubt, set_up_closed, query_open, ...held } = own.spot;
     const groups = [
-      es.wayIn,
-      [es.stop, es.stopAll, es.stopLift, es.bucketDown, es.look, es.lookAlways, es.caution, es.cautionShort],
+      own.wayIn,
       [
-        es.old,
-        es.noCall,
-        es.noLink,
-        es.noLinkDo,
-        es.haltedTitle,
-        es.halted,
-        es.newTargetOld,
-        es.high,
-        es.low,
+        own.stop,
+        own.stopAll,
+        own.stopLift,
+        own.bucketDown,
+        own.look,
+        own.lookAlways,
+        own.caution,
+        own.cautionShort,
       ],
-      [struck.asks, cant, es.cantStops, ways, quick, states, endings, es.ended, es.endedDo, es.heldShort],
+      [
+        own.old,
+        own.noCall,
+        own.noLink,
+        own.noLinkDo,
+        own.haltedTitle,
+        own.halted,
+        own.newTargetOld,
+        own.high,
+        own.low,
+      ],
+      [struck.asks, cant, own.cantStops, ways, quick, states, endings, own.ended, own.endedDo, own.heldShort],
       [cuts.also, cuts.leave, cuts.leaveDo, cuts.away, cuts.depthUnknown, cuts.tooNear],
-      [es.labels.hand_dig, es.labels.face_not_inspected, held],
+      [own.labels.hand_dig, own.labels.face_not_inspected, held],
       [crew.near, crew.zones, crew.agree, crew.start.signals],
     ];
     expect(groups.flatMap(texts).filter((text) => !read.has(text))).toEqual([]);
     // Those into which names are put, by their source.
-    const way = [...fluent("hub/words/es/pages/way_in.ftl").values()].flat();
+    const way = [...fluent(`hub/words/${folder}/pages/way_in.ftl`).values()].flat();
     expect(way.length).toBeGreaterThan(50);
     expect(way.filter((text) => !read.has(text))).toEqual([]);
   });
 
   it("leave out no hold of the hub", () => {
-    const held = source("hub/words/es/hub/held.ftl");
-    const spanish = [...held.matchAll(/^[a-z_]+ = (.*)$/gm)].map(([, text]) => text ?? "");
-    expect(spanish.length).toBeGreaterThan(7);
-    expect(spanish.filter((text) => !read.has(text))).toEqual([]);
+    const held = source(`hub/words/${folder}/hub/held.ftl`);
+    const said = [...held.matchAll(/^[a-z_]+ = (.*)$/gm)].map(([, text]) => text ?? "");
+    expect(said.length).toBeGreaterThan(7);
+    expect(said.filter((text) => !read.has(text))).toEqual([]);
   });
 });

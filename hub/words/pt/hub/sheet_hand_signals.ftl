@@ -17,5 +17,5 @@ closed_fist_held_up_still = Punho fechado, no alto e parado: na cota, pare de ca
 one_person_signals = Uma só pessoa dá os sinais. Qualquer um pode dar PARE, e todo PARE é obedecido, seja de quem for.
 you_do_not_see_signaller = Você não vê quem dá os sinais, ou não entende: fique parado, caçamba no chão.
 signal_not_agreed_not_signal = Um sinal que não foi combinado não é um sinal: fique parado e pergunte.
-stand_where_cab_sees_you = Fique onde a cabine vê você, fora do giro, nunca atrás da casa. Primeiro os olhos, depois as mãos.
+stand_where_cab_sees_you = Fique onde a cabine vê você, fora do giro, nunca atrás da parte giratória. Primeiro os olhos, depois as mãos.
 drawn_after_29_cfr_1926 = Desenhados conforme 29 CFR 1926 Subparte CC, Apêndice A (guindastes), exceto onde se diz prática comum. A norma do lugar, o operador e o que a equipe combinou vêm primeiro.

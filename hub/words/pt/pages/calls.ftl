@@ -1,7 +1,7 @@
 ### Portuguese, read by no native speaker: calls and what became of them. What each variable is stands in the English file.
 
 states-waiting = ENVIANDO
-states-not_sent = SEM ENVIAR – USE AS MÃOS
+states-not_sent = NÃO ENVIADA – USE AS MÃOS
 states-sent = ENVIADA
 states-delivered = NO CELULAR DA CABINE
 states-shown = NA TELA DA CABINE
@@ -56,14 +56,14 @@ northLetter = N
 toThe = A { $side }
 
 labels-one_benchmark = UMA SÓ RN
-labels-not_checked = LASER SEM CONFERIR
+labels-not_checked = LASER NÃO CONFERIDO
 labels-high_by_rule = ALTO POR REGRA
 labels-by_ruling = POR DECISÃO
 labels-confirmed = PERGUNTADO E CONFIRMADO
 labels-not_proved = GREIDE DIGITADO UMA SÓ VEZ
 labels-hand_dig = CAVE À MÃO
 labels-face_not_inspected = TALUDE SEM INSPEÇÃO
-notCheckedSince = LASER SEM CONFERIR DESDE { $at }
+notCheckedSince = LASER NÃO CONFERIDO DESDE { $at }
 
 quick-more = MAIS
 quick-a_little = UM POUCO

@@ -26,8 +26,8 @@ photosWait =
         [one] { $n } foto espera neste celular.
        *[other] { $n } fotos esperam neste celular.
     }
-notSentCount = { $n } SEM ENVIAR – USE AS MÃOS
-dropped = { $n } sem enviar com o nome de antes. { $n ->
+notSentCount = NÃO ENVIADO: { $n } – USE AS MÃOS
+dropped = { $n } sem envio com o nome de antes. { $n ->
         [one] Faça de novo.
        *[other] Faça todas de novo.
     }

@@ -52,7 +52,7 @@ leaveDo = Recue para fora do alcance dele. Depois aperte.
 away = JÁ ME AFASTEI
 mustLeave = Ainda não se afastaram: { $machines }
 pinsNow = { $pins } { $apart } ft, { $rate } ft por hora
-pinsNone = { $pins } ainda sem medir
+pinsNone = { $pins } ainda não medidos
 
 pinStates-still = IMÓVEL
 pinStates-watch = VIGIAR
@@ -65,7 +65,7 @@ ladders = { $n } { $n ->
        *[other] escadas
     }, para que ninguém ande mais de { $travel } ft
 crestFlat = tão suave quanto sua classe pede
-daylight = LINHA DE OFFSET
+daylight = ENCONTRO COM O TERRENO
 lineOver = além de { $line } por { $feet } ft
 lineIn = { $line }: { $feet } ft para dentro
 overAt = pé do talude, estaca { $from } a { $to }
@@ -73,7 +73,7 @@ highEngineer = Mais alto que as tabelas: um engenheiro projeta
 missing = { $n } { $n ->
         [one] lugar
        *[other] lugares
-    } sem linha de offset ou sem terreno conhecido
+    } sem encontro com o terreno ou sem terreno conhecido
 structure = { $name }: { $feet } ft de espaço
 influence = pé do talude { $feet } ft abaixo de sua linha de 1 para 1: pergunte ao engenheiro
 
@@ -156,7 +156,7 @@ ticketHolds = { $id } vale até { $to }, mais { $days } { $days ->
     }
 ticketLapsed = { $id } NÃO VALE HOJE (até { $to }): peça outro
 ticketChecked = visto por { $who }, { $at }
-ticketNotChecked = NINGUÉM O VIU HOJE
+ticketNotChecked = NÃO VISTO HOJE
 ticketSilent = sem resposta: { $kinds }
 
 ## On calls

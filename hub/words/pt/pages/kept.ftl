@@ -5,14 +5,14 @@ stopNobody = NINGUÉM OUVIU SEU PARE – GRITE – USE AS MÃOS
 stopNobodyWhy = O servidor não conhece este celular. Escaneie um código e aperte PARE de novo.
 stopSeen = JÁ ESTÁ PARADA
 onlyInMemory = Este celular não consegue guardar nada. Deixe esta página aberta: o que não foi enviado some com ela.
-ask = SEM ENVIAR, há { $age }: { $what }. Ainda vale?
+ask = NÃO ENVIADO, há { $age }: { $what }. Ainda vale?
 drop = JOGAR FORA
 dropped = JOGADO FORA. Nenhuma cabine foi avisada.
 wentOut = Já tinha saído antes de a conexão cair. É retirado da cabine.
 left =
     { $n ->
-        [one] { $n } COISA DESTE CELULAR SEM ENVIAR
-       *[other] { $n } COISAS DESTE CELULAR SEM ENVIAR
+        [one] { $n } COISA DESTE CELULAR NÃO ENVIADA
+       *[other] { $n } COISAS DESTE CELULAR NÃO ENVIADAS
     }
 leaving = { $mark }: sem resolver
 leavingQuestion = A pergunta sobre esta leitura não tem resposta. Deixada assim, nada é dito à cabine.
@@ -21,7 +21,7 @@ stayHere = FICAR NESTA MARCA
 leaveIt = DEIXAR EM ABERTO
 noHub = SEM CONEXÃO COM O SERVIDOR
 stayOut = FIQUE FORA – USE AS MÃOS
-watchGround = OLHE QUEM ESTÁ EM SOLO
+watchGround = OLHE PARA QUEM ESTÁ EM SOLO
 lastKnown = Último que se soube, às { $time }:
 wasIn = { $who } DENTRO EM { $machine }
 youWereIn = VOCÊ ESTAVA DENTRO EM { $machine } – FAÇA CONTATO VISUAL OU SAIA

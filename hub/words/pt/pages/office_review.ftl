@@ -66,7 +66,7 @@ spans-in_doubt = em dúvida
 spans-on_site = na obra
 asksIn = pede para entrar, { $machine }
 isIn = dentro em { $machine }{ $unconfirmed ->
-        [true] , SEM CONFIRMAR
+        [true] , NÃO CONFIRMADA
        *[false] { "" }
     }{ $lost ->
         [true] , sem conexão
