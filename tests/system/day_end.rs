@@ -258,6 +258,13 @@ fn a_log_that_was_cut_is_told_by_a_phone_that_remembers_more_of_it() {
         .expect("the reading");
     let cut: Vec<&str> = text.lines().take(keep).collect();
     fs::write(&file, cut.join("\n") + "\n").expect("a cut log");
+    // Its index went with it: the phones alone remember.
+    for item in fs::read_dir(stopped.data()).expect("a data folder") {
+        let path = item.expect("an item").path();
+        if path.to_string_lossy().contains("index.") {
+            fs::remove_dir_all(path).expect("an index");
+        }
+    }
     let yard = stopped.start();
     let ground = ground.at(&yard.hub.base);
     let mut screen = ground.socket();

@@ -201,7 +201,7 @@ fn damage_in_the_middle_stops_the_start_and_is_named() {
 }
 
 #[test]
-fn a_log_that_lost_what_was_answered_is_said_to_be_short() {
+fn a_log_that_its_index_remembers_longer_is_told_to_the_supervisor() {
     let (stopped, _) = a_day();
     let file = stopped.day_file();
     let text = fs::read_to_string(&file).expect("the day");
@@ -216,6 +216,12 @@ fn a_log_that_lost_what_was_answered_is_said_to_be_short() {
     let yard = stopped.start();
     let said = yard.hub.said();
     assert!(said.contains("entries were lost from the log"), "{said}");
+    let view = yard.truck.socket().view("supervisor", |_| true);
+    let needs = view["exceptions"].as_array().expect("exceptions");
+    let told = needs.iter().find(|one| one["what"]["kind"] == "log_cut");
+    assert_eq!(told.expect("a cut")["what"]["person"], "hub", "{needs:?}");
+    let table = yard.truck.text("/api/log.csv");
+    assert!(table.contains("its index remembers entry"), "{table}");
 }
 
 #[test]

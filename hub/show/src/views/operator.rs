@@ -246,7 +246,7 @@ fn screen(state: &State, machine: &str) -> CabScreen {
         Fills::Old { call, why } => CabScreen::Old {
             mark: call.sent.mark.clone(),
             why,
-            held: call.held.as_ref().map(|held| held.text()),
+            held: call.held.as_ref().map(day::cuts::held::HeldBy::text),
             since: call.ended_at.unwrap_or(call.sent_at),
         },
         Fills::NoCall => CabScreen::NoCall,
