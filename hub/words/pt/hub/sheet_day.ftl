@@ -159,3 +159,20 @@ broken = quebrada
 parked = estacionada
 waits = espera
 by_hand_signals_no_screen = por sinais, sem tela
+in_full = O dia inteiro
+more_behind = { $many ->
+        [one] Mais 1: nas páginas seguintes.
+       *[other] Mais { $many }: nas páginas seguintes.
+    }
+marks_too_close = no limite
+marks_in_doubt = em dúvida
+marks_not_read = não lidas
+stops = paradas
+near_misses = quase acidentes
+grave = Paradas, quase acidentes, taludes, linhas enterradas
+also = Também fora do comum:{ " " }
+lasers = Lasers
+tests_in_short = Testes de solo: { $passes } passam, { $fails } não passam, { $void } não valem.
+gravel_short = Faltam { $short } t de brita.
+hours_in_short = escavando { $digging }, esperando { $waiting }
+cost_in_short = Custo do dia, aos preços da própria obra: { $cost }.

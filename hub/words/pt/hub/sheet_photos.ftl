@@ -9,3 +9,4 @@ not_shown = NÃO MOSTRADA: o arquivo desta foto foi mexido depois que chegou. Se
 not_shown_2 = NÃO MOSTRADA: o arquivo desta foto falta na pasta de dados.
 face = talude
 photo = foto
+printed_smaller = As fotos desta folha podem estar impressas menores do que chegaram. Cada SHA-256 é o da foto como chegou, que fica guardada com o registro: quem tem esse arquivo pode prová-la.

@@ -40,3 +40,4 @@ photo_taken = Foto tirada.
 with_entry = Com o lançamento { $entry }.
 photo_took_not_waited_for = Não se espera mais a foto que { $taken_by } tirou: { $why }
 photo_took_has_come_kb = Chegou a foto que { $taken_by } tirou, { $kb } kB.
+log_cut_by_its_index = O REGISTRO FOI CORTADO: seu índice se lembra do lançamento { $seq }, que este registro não tem.

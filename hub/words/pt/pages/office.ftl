@@ -171,21 +171,12 @@ codesAddress = Os celulares chegam ao servidor em
 addressChanged = O endereço não é o de ontem. Imprima os códigos de novo.
 wifi = Wi-Fi
 choose = USAR ESTE
-filters = Filtro
-older = ANTERIORES
-entryTitle = Lançamento { $seq }
 exportDay = Arquivo do dia
 exportTable = Tabela
-emptyLog = Nenhuma linha combina.
-searchStopped = Nenhuma linha combina até o lançamento { $entry }. ANTERIORES continua a busca.
 
 restore-key = TESTAR A CÓPIA
 restore-tries = Exportando, recebendo de novo, comparando…
 restore-back = Tudo voltou, cada folha igual. Lançamentos { $entries }, fotos { $photos }, dias { $days }, folhas { $sheets }.
-withWords = Palavras
-everyDay = todos
-verdict = Resultado
-everyVerdict = todos
 
 verdicts-high = ALTO
 verdicts-on = NA COTA

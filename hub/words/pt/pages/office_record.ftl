@@ -107,3 +107,4 @@ promised = prometida por { $who }, ainda não chegou
 photoOf = { $mark } { $who } { $at }
 logCut = O REGISTRO FOI CORTADO OU REESCRITO: o celular de { $who } se lembra do lançamento { $entry }
 queryWaits = { $query }: { $on } espera a resposta do engenheiro
+logCutByIndex = O REGISTRO FOI CORTADO: seu índice se lembra do lançamento { $entry }

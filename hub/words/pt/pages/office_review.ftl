@@ -49,7 +49,7 @@ kinds-paper = DO PAPEL
 open = Em aberto
 nothingOpen = Nada que o registro saiba.
 lanes = O dia em faixas
-lanesNote = Branco: escava, à vista, comprovado. Hachurado: espera, ainda não comprovado, em uma zona proibida. Pontilhado: oculta, hora de conferir, pede para entrar. Preto: parada, sem conexão, em dúvida. Aperte um trecho para repetir dali.
+lanesHere = Aperte um momento para repetir dali.
 
 laneOf-machine = máquina
 laneOf-screen = tela
@@ -142,3 +142,48 @@ sheetNames-cab_card = CARTÃO DA CABINE
 sheetNames-hand_signals = SINAIS
 sheetsNote = Cada uma abre sem o servidor, imprime em preto e branco e leva a cabeça da cadeia.
 tables = Tabelas
+
+legend-free = escava, à vista, comprovado, na obra
+legend-hatch = espera, ainda não comprovado, em uma zona proibida
+legend-dots = oculta, hora de conferir, pede para entrar
+legend-ink = parada, sem conexão, em dúvida
+legend-noted = fora do comum
+legend-target = até onde cavar
+legend-allowed = permitido
+legend-sure = uma última leitura, e sua dúvida
+legend-taken = tomada
+legend-notTaken = não tomada
+legend-expected = quando o fundo era esperado na cota
+legend-painted = até ser mostrada
+legend-gotIt = até ENTENDI
+legend-neverPainted = nunca mostrada
+legend-onTarget = no greide
+legend-howMany = quantas marcas
+legend-soil = terra
+legend-rock = rocha
+legend-least = o menor custo
+
+momentsOf = Momentos
+momentsNoted = o que foi fora do comum
+momentsAll = tudo o que foi dito
+momentsMark = marca { $mark }
+momentsWith = Palavras
+noMoment = Nenhum momento combina.
+moments = { $many } { $many ->
+        [one] momento
+       *[other] momentos
+    }
+finalOf = Diferença final, ft
+lastAt = Última leitura
+choose = escolha
+owed-machine = Escolha a máquina de que se pergunta.
+owed-place = Escolha uma marca, ou digite leste e norte do lugar em pés.
+owed-from = De: um dia, e uma hora como 10:05.
+owed-to = Até: um dia, e uma hora como 15:40.
+owed-order = O fim está antes do começo.
+asked = { $machine }, { $place }, { $from } a { $to }
+nearMark = perto de { $mark }
+nearPlace = perto de E { $east } N { $north } ft
+
+lanesAll = TODAS AS { $many } FAIXAS
+lanesFew = MENOS FAIXAS

@@ -16,7 +16,5 @@ screenLostBy = { $who }, sem conexão
 aim = Pontaria
 revision = r{ $n }
 layers = Camadas
-person = Pessoa
 mark = Marca
-kind = Tipo
 visitor = Você só olha. PARE também funciona para você.
