@@ -5120,10 +5120,11 @@ export interface components {
             unconfirmed: boolean;
         };
         /**
-         * @description A language that a screen speaks.
+         * @description A language that a screen speaks. [`Language::ALL`], what each is called and which field of [`Text`] is its own are made by the
+         *     build from `web-ui/src/languages.json`, which the pages read too.
          * @enum {string}
          */
-        Language: "english" | "spanish";
+        Language: "english" | "spanish" | "portuguese";
         /** @description A rotating laser. */
         Laser: {
             /** @description One standard deviation of its plane over 100 ft. */
@@ -7672,7 +7673,7 @@ export interface components {
         }) | {
             /** @enum {string} */
             kind: "say_why";
-            /** @description What is to be said; it follows “Say” in each language. */
+            /** @description What is to be said, to follow “Say” in each language. */
             what: components["schemas"]["Text"];
         } | {
             /** @enum {string} */
@@ -8649,7 +8650,6 @@ export interface components {
             id: string;
             /** @description The machine that its target is assigned to. */
             machine?: string | null;
-            no_grade?: components["schemas"]["Text"] | null;
             /** @description A word about it. */
             note: string;
             offset?: components["schemas"]["Length"] | null;
@@ -8661,6 +8661,7 @@ export interface components {
             target?: string | null;
             ties?: components["schemas"]["TiesCard"] | null;
             tolerance?: components["schemas"]["Tolerance"] | null;
+            why_no_grade?: components["schemas"]["Text"] | null;
         };
         /** @description What a phone keeps for the day. */
         SheetView: {
@@ -9715,7 +9716,7 @@ export interface components {
             cuts: components["schemas"]["CutsCard"];
             /** @description The day. */
             day: string;
-            /** @description What needs somebody, oldest first. */
+            /** @description What needs somebody, the gravest first and of those the oldest. */
             exceptions: components["schemas"]["Exception"][];
             /** @description Who may be within a keep-out, machine by machine. */
             inside: components["schemas"]["InsideCard"][];
@@ -10040,6 +10041,8 @@ export interface components {
         Text: {
             /** @description In English. */
             english: string;
+            /** @description In Portuguese; logs from before do not hold it. */
+            portuguese?: string;
             /** @description In Spanish. */
             spanish: string;
         };
@@ -11280,7 +11283,10 @@ export interface operations {
     };
     live: {
         parameters: {
-            query?: never;
+            query?: {
+                /** @description The script that it runs, by its path. One that this hub does not name, or none, gets whole views. */
+                page?: string;
+            };
             header?: never;
             path?: never;
             cookie?: never;

@@ -3,7 +3,6 @@
 use contract::ToSchema;
 use earthwork::length::Length;
 use serde::Serialize;
-use words::Text;
 
 use crate::views::call::{self, CallView};
 use crate::views::parts::screen;

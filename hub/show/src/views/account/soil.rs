@@ -9,7 +9,6 @@ use earthwork::surface::Vertex;
 use earthwork::target::{DigTo, Shape};
 use earthwork::volume::grid;
 use serde::Serialize;
-use words::Text;
 
 use day::account::need::area_sf;
 use day::last;

@@ -2,8 +2,8 @@
 import { useState } from "preact/hooks";
 import { Key } from "../../../parts/keys";
 import { gone, lastFigure } from "../../../parts/last";
-import { feet, signed, timeOfDay } from "../../../show";
 import { said } from "../../../said";
+import { feet, signed, timeOfDay } from "../../../show";
 import { sheet } from "../../../state";
 import type { MarkCard, SheetMark, Supervisor } from "../../../wire";
 import { Figures } from "../figures";
