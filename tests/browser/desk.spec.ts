@@ -1,4 +1,6 @@
 /** The supervisor's desk: its shell at 1024 px and wider, measured; phones and tablets keep what they had. */
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
 import type { Page } from "@playwright/test";
 import { expect, sendsReading, test } from "./crew.ts";
 
@@ -49,6 +51,24 @@ async function nearStop(page: Page): Promise<string[]> {
   }, APART);
 }
 
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+/** The grave faults that axe finds. */
+async function graveFaults(page: Page): Promise<string[]> {
+  await page.evaluate(AXE);
+  return page.evaluate(async () => {
+    const { axe } = window as unknown as {
+      axe: { run(): Promise<{ passes: unknown[]; violations: { id: string; impact: string; nodes: { html: string }[] }[] }> };
+    };
+    const { passes, violations } = await axe.run();
+    // An axe that has looked at nothing finds nothing.
+    if (passes.length < 5) return [`axe held only ${passes.length} rules against this page`];
+    return violations
+      .filter((one) => one.impact === "serious" || one.impact === "critical")
+      .map((one) => `${one.id}: ${one.nodes.map((node) => node.html.slice(0, 200)).join(" ")}`);
+  });
+}
+
 test("the desk has its names at the side, STOP in its corner with nothing round it, and the sign of life in sight, on every page", async ({
   crew,
 }) => {
@@ -58,7 +78,7 @@ test("the desk has its names at the side, STOP in its corner with nothing round 
   await sendsReading(ground.page, "4.70");
   for (const name of PAGES) {
     await page.getByRole("button", { name, exact: true }).click();
-    await expect(page.locator(".body .empty")).toHaveCount(0);
+    await expect(page.getByText(/^(Asking the hub|Preguntando)/)).toHaveCount(0);
     for (const size of DESKS) {
       await page.setViewportSize(size);
       const where = `${name} at ${size.width}`;
@@ -86,6 +106,65 @@ test("the desk has its names at the side, STOP in its corner with nothing round 
     await page.setViewportSize(LAPTOP.viewport);
   }
 });
+
+/** Keys whose words run over their edge, and keys that lie on each other, by their words. */
+async function cutOrOver(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const found: string[] = [];
+    const keys = [...document.querySelectorAll<HTMLElement>(".key, .site-row")].filter((one) => one.offsetWidth > 0);
+    const inSight = (box: DOMRect, one: HTMLElement) => {
+      // What is pushed out of its list's sight lies on nothing.
+      for (let at = one.parentElement; at; at = at.parentElement) {
+        if (getComputedStyle(at).overflowY === "visible") continue;
+        const room = at.getBoundingClientRect();
+        if (box.bottom <= room.top + 1 || box.top >= room.bottom - 1) return false;
+      }
+      return true;
+    };
+    for (const key of keys) {
+      if (key.scrollWidth > key.clientWidth + 1) found.push(`cut: ${key.textContent}`);
+    }
+    const boxes = keys.map((one) => ({ one, box: one.getBoundingClientRect() })).filter(({ one, box }) => inSight(box, one));
+    boxes.forEach(({ one, box }, i) => {
+      for (const other of boxes.slice(i + 1)) {
+        if (one.contains(other.one) || other.one.contains(one)) continue;
+        const b = other.box;
+        // The head of a list lies over what is pushed under it.
+        if (one.closest("header, h2") || other.one.closest("header, h2")) continue;
+        const over = box.left < b.right - 1 && b.left < box.right - 1 && box.top < b.bottom - 1 && b.top < box.bottom - 1;
+        if (over) found.push(`${one.textContent} on ${other.one.textContent}`);
+      }
+    });
+    return found;
+  });
+}
+
+for (const [tongue, pages] of [
+  ["English", PAGES],
+  ["Español", ["AHORA", "REGISTRO", "CÓDIGOS", "RASANTES", "CUENTAS", "REVISAR", "OBRA"]],
+] as const) {
+  test(`on the desk no key is cut and none lies on another, and axe finds nothing grave, ${tongue}`, async ({ crew }) => {
+    test.slow();
+    const { page } = await crew.joins("SUPERVISOR", "PN", null, LAPTOP);
+    const { ground } = await crew.digs();
+    await sendsReading(ground.page, "4.70");
+    if (tongue === "Español") {
+      await page.getByRole("button", { name: "SCREEN", exact: true }).click();
+      await page.getByRole("button", { name: tongue }).click();
+      await page.getByRole("button", { name: "CERRAR", exact: true }).click();
+    }
+    for (const name of pages) {
+      await page.getByRole("button", { name, exact: true }).click();
+      await expect(page.getByText(/^(Asking the hub|Preguntando)/)).toHaveCount(0);
+      for (const size of DESKS) {
+        await page.setViewportSize(size);
+        expect(await cutOrOver(page), `${name} at ${size.width}`).toEqual([]);
+      }
+      await page.setViewportSize(LAPTOP.viewport);
+      expect(await graveFaults(page), name).toEqual([]);
+    }
+  });
+}
 
 test("on the desk what must be seen lies over an open panel, whose veil lets no press through", async ({ crew }) => {
   const { page } = await crew.joins("SUPERVISOR", "PN", null, LAPTOP);

@@ -93,7 +93,7 @@ test("a target that is changed says what it touches and what would not be accept
   await expect(page.getByRole("row", { name: /^marks P-1/ })).toBeVisible();
 });
 
-test("points of a table are shown over the lot, what was not understood by its line, and become marks with a reason", async ({ crew }) => {
+test("points of a table are shown over the lot, a bad row is left out by its line, and the others become marks with a reason", async ({ crew }) => {
   const { page } = await crew.joins("SUPERVISOR", "PN", null, PHONE);
   const press = (name: string | RegExp) => page.getByRole("button", { name, exact: true }).click();
   await press("SITE");
@@ -102,9 +102,14 @@ test("points of a table are shown over the lot, what was not understood by its l
     page
       .getByLabel("A table of points (CSV) or LandXML 1.2")
       .setInputFiles({ name: "points.csv", mimeType: "text/csv", buffer: Buffer.from(text) });
-  await send("elevation,northing,point,easting\n101.00,22,I-1,36\n101.00,north,I-2,38\n");
-  await expect(page.getByText("Line 3:")).toBeVisible();
+  // A table of nothing but bad rows is refused whole, each row by its line.
+  await send("elevation,northing,point,easting\n101.00,north,I-2,38\n");
+  await expect(page.getByText("Line 2:")).toBeVisible();
   await expect(page.getByRole("button", { name: "LOOK AT IT FIRST" })).toHaveCount(0);
+  await send("elevation,northing,point,easting\n101.00,22,I-1,36\n101.00,north,I-2,38\n");
+  await expect(page.getByRole("listitem").filter({ hasText: "LEFT OUT Line 3:" })).toContainText("I-2");
+  await expect(page.getByText("1 points, 1 of them with an elevation.").or(page.getByText("1 point, 1 of it with an elevation."))).toBeVisible();
+  await expect(page.getByRole("button", { name: "LOOK AT IT FIRST" })).toBeVisible();
   await send("elevation,northing,point,easting\n101.00,22,I-1,36\n101.00,24,I-2,38\n");
   await expect(page.getByText("2 points, 2 of them with an elevation.")).toBeVisible();
   await expect(page.getByRole("img", { name: /^Plan of/ })).toBeVisible();

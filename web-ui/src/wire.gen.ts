@@ -4018,7 +4018,7 @@ export interface components {
          * @description What a form is of.
          * @enum {string}
          */
-        FormOf: "target" | "mark" | "line" | "benchmark" | "machine" | "rod" | "laser" | "overhead" | "pile" | "rules" | "frame";
+        FormOf: "target" | "mark" | "line" | "benchmark" | "machine" | "rod" | "laser" | "overhead" | "pile" | "face" | "structure" | "utility" | "ticket" | "rules" | "frame";
         /** @description What a field takes. */
         FormTakes: {
             /** @enum {string} */
@@ -4052,6 +4052,17 @@ export interface components {
         } | {
             /** @enum {string} */
             kind: "points";
+        } | {
+            /** @enum {string} */
+            kind: "corners";
+        } | {
+            /** @enum {string} */
+            kind: "texts";
+        } | {
+            /** @enum {string} */
+            kind: "some_words";
+            /** @description The list. */
+            words: components["schemas"]["FormWord"][];
         } | {
             /** @enum {string} */
             kind: "lengths";
@@ -4666,6 +4677,8 @@ export interface components {
         };
         /** @description A remark with its line. */
         ImportRemark: {
+            /** @description Its row is left out, and the others can be taken. */
+            left_out?: boolean;
             /** @description The line, from 1. */
             line: number;
             /** @description What is wrong or left aside, and what to do. */
@@ -5470,7 +5483,7 @@ export interface components {
          * @description The lists of a site whose things have names.
          * @enum {string}
          */
-        Listed: "benchmark" | "line" | "target" | "mark" | "machine" | "rod" | "laser" | "overhead" | "pile";
+        Listed: "benchmark" | "line" | "target" | "mark" | "machine" | "rod" | "laser" | "overhead" | "pile" | "face" | "structure" | "utility" | "ticket";
         /** @description A load. */
         LoadCard: {
             /** @description When. */
@@ -9115,6 +9128,26 @@ export interface components {
             thing: components["schemas"]["SitePile"];
         } | {
             /** @enum {string} */
+            list: "face";
+            /** @description A face or a trench. */
+            thing: components["schemas"]["FaceZone"];
+        } | {
+            /** @enum {string} */
+            list: "structure";
+            /** @description A footing or wall behind a cut. */
+            thing: components["schemas"]["Structure"];
+        } | {
+            /** @enum {string} */
+            list: "utility";
+            /** @description A buried line. */
+            thing: components["schemas"]["Utility"];
+        } | {
+            /** @enum {string} */
+            list: "ticket";
+            /** @description A locate ticket. */
+            thing: components["schemas"]["Ticket"];
+        } | {
+            /** @enum {string} */
             list: "rules";
             /** @description What the site has settled on. */
             thing: components["schemas"]["Rules"];
@@ -10050,7 +10083,7 @@ export interface components {
          * @description Kinds of things that have names.
          * @enum {string}
          */
-        Thing: "mark" | "target" | "machine" | "benchmark" | "rod" | "laser" | "set_up" | "phone" | "turning_point" | "mark_or_target" | "line" | "load" | "patch" | "test" | "undercut" | "face" | "pins" | "utility" | "overhead" | "pile" | "ticket" | "near_miss" | "visitor" | "inspection" | "query" | "photo";
+        Thing: "mark" | "target" | "machine" | "benchmark" | "rod" | "laser" | "set_up" | "phone" | "turning_point" | "mark_or_target" | "line" | "load" | "patch" | "test" | "undercut" | "face" | "pins" | "structure" | "utility" | "overhead" | "pile" | "ticket" | "near_miss" | "visitor" | "inspection" | "query" | "photo";
         /**
          * @description How a thumb goes in (Appendix A (d)(2), from memory).
          * @enum {string}

@@ -44,6 +44,8 @@ pub enum Thing {
     Face,
     /// Pins across a crack.
     Pins,
+    /// A footing or wall behind a cut.
+    Structure,
     /// A buried line.
     Utility,
     /// A line overhead.
@@ -86,6 +88,7 @@ impl Thing {
             Self::Undercut => thing::undercut(),
             Self::Face => thing::face(),
             Self::Pins => thing::pins(),
+            Self::Structure => thing::structure(),
             Self::Utility => thing::utility(),
             Self::Overhead => thing::overhead(),
             Self::Pile => thing::pile(),

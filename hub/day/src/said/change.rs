@@ -8,7 +8,7 @@ use serde::{Deserialize, Serialize};
 use crate::asked::{By, Role};
 use crate::chain;
 use crate::cuts::daylight;
-use crate::cuts::plan::{OverheadLine, Pile};
+use crate::cuts::plan::{FaceZone, OverheadLine, Pile, Structure, Ticket, Utility};
 use crate::entry::{Body, Entry};
 use crate::happening::{Happening, Touches};
 use crate::refusal::{Refusal, Thing};
@@ -46,6 +46,14 @@ pub enum Listed {
     Overhead,
     /// The piles.
     Pile,
+    /// The faces and trenches.
+    Face,
+    /// The footings and walls behind them.
+    Structure,
+    /// The buried lines.
+    Utility,
+    /// The locate tickets.
+    Ticket,
 }
 
 /// A thing of the site, whole: it takes the place of the one of its name, or is new.
@@ -70,6 +78,14 @@ pub enum SiteThing {
     Overhead(OverheadLine),
     /// A pile.
     Pile(Pile),
+    /// A face or a trench.
+    Face(Box<FaceZone>),
+    /// A footing or wall behind a cut.
+    Structure(Structure),
+    /// A buried line.
+    Utility(Utility),
+    /// A locate ticket.
+    Ticket(Ticket),
     /// What the site has settled on.
     Rules(Box<Rules>),
     /// How the plan's coordinates come on to the site.
@@ -179,6 +195,10 @@ impl SiteThing {
             SiteThing::Laser(one) => Some(&one.id),
             SiteThing::Overhead(one) => Some(&one.id),
             SiteThing::Pile(one) => Some(&one.id),
+            SiteThing::Face(one) => Some(&one.id),
+            SiteThing::Structure(one) => Some(&one.id),
+            SiteThing::Utility(one) => Some(&one.id),
+            SiteThing::Ticket(one) => Some(&one.id),
             SiteThing::Rules(_) | SiteThing::Frame(_) => None,
         }
     }
@@ -195,6 +215,10 @@ impl SiteThing {
             SiteThing::Laser(one) => put(&mut site.lasers, one, |one| &one.id),
             SiteThing::Overhead(one) => put(&mut site.cuts.overheads, one, |one| &one.id),
             SiteThing::Pile(one) => put(&mut site.cuts.piles, one, |one| &one.id),
+            SiteThing::Face(one) => put(&mut site.cuts.faces, *one, |one| &one.id),
+            SiteThing::Structure(one) => put(&mut site.cuts.structures, one, |one| &one.id),
+            SiteThing::Utility(one) => put(&mut site.cuts.utilities, one, |one| &one.id),
+            SiteThing::Ticket(one) => put(&mut site.cuts.tickets, one, |one| &one.id),
             SiteThing::Rules(one) => site.rules = *one,
             SiteThing::Frame(one) => site.frame = Some(one),
         }
@@ -225,6 +249,10 @@ fn take_out(site: &mut Site, gone: &Retired) -> bool {
         Listed::Laser => without(&mut site.lasers, &gone.id, |one| &one.id),
         Listed::Overhead => without(&mut site.cuts.overheads, &gone.id, |one| &one.id),
         Listed::Pile => without(&mut site.cuts.piles, &gone.id, |one| &one.id),
+        Listed::Face => without(&mut site.cuts.faces, &gone.id, |one| &one.id),
+        Listed::Structure => without(&mut site.cuts.structures, &gone.id, |one| &one.id),
+        Listed::Utility => without(&mut site.cuts.utilities, &gone.id, |one| &one.id),
+        Listed::Ticket => without(&mut site.cuts.tickets, &gone.id, |one| &one.id),
     }
 }
 
@@ -239,6 +267,10 @@ fn thing(list: Listed) -> Thing {
         Listed::Laser => Thing::Laser,
         Listed::Overhead => Thing::Overhead,
         Listed::Pile => Thing::Pile,
+        Listed::Face => Thing::Face,
+        Listed::Structure => Thing::Structure,
+        Listed::Utility => Thing::Utility,
+        Listed::Ticket => Thing::Ticket,
     }
 }
 
@@ -333,6 +365,23 @@ fn moved_with_their_run(old: &Site, new: &Site, things: &[SiteThing]) -> Vec<Sit
     moved.collect()
 }
 
+/// A face that was left is neither drawn anew nor retired: calls under it would go out again, and nobody has inspected it.
+fn not_while_left(state: &State, asked: &ChangeSite) -> Result<(), Refusal> {
+    let put = asked.put.iter().filter_map(|one| match one {
+        SiteThing::Face(face) => Some(&face.id),
+        _ => None,
+    });
+    let gone = asked.retire.iter().filter(|one| one.list == Listed::Face);
+    let left = |zone: &&String| {
+        let now = state.cuts.face(zone);
+        now.is_some_and(|now| now.alarm.is_some())
+    };
+    match put.chain(gone.map(|one| &one.id)).find(left) {
+        Some(zone) => Err(Refusal::BadSite(words::change::face_is_left(zone))),
+        None => Ok(()),
+    }
+}
+
 /// What is wrong or odd about the new site and is not so about the old.
 fn new_faults(old: &Site, new: &Site) -> Vec<SiteFault> {
     let known = site_faults::faults(old);
@@ -376,6 +425,7 @@ pub(crate) fn change(state: &State, by: &By, asked: &ChangeSite) -> Result<Vec<B
         ));
     }
     let (new, put) = after(old, by, asked)?;
+    not_while_left(state, asked)?;
     let wrong = new_faults(old, &new)
         .into_iter()
         .find(|fault| !fault.warning);

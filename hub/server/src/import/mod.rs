@@ -1,7 +1,7 @@
 //! Files of others, read in bounded memory: point lists and surfaces as CSV, `LandXML` 1.2 points and surfaces.
 //!
-//! All of a file comes in, or nothing; whatever is not understood is named with its line. Numbers stay as written
-//! until a site's frame brings them on to the site.
+//! All of a file comes in, or nothing; whatever is not understood is named with its line. Of a list of points somebody who sees
+//! which rows are wrong may take the others. Numbers stay as written until a site's frame brings them on to the site.
 //!
 //! | to learn | read |
 //! |---|---|
@@ -121,11 +121,31 @@ impl Faults {
 /// Every fault that was found, with its line; then nothing of the file is used.
 pub fn read(text: &str, surface: Option<&str>) -> Result<Survey, Vec<Remark>> {
     let text = text.trim_start_matches('\u{feff}');
-    let mut survey = if text.trim_start().starts_with('<') {
+    let survey = if text.trim_start().starts_with('<') {
         landxml::read(text, surface)?
     } else {
         points_csv::read(text)?
     };
+    Ok(fewer_remarks(survey))
+}
+
+/// The same of a list of points without its wrong rows, each of which is named: for somebody who sees what is left out.
+///
+/// # Errors
+/// Every fault that was found, when not even that can be done.
+pub fn read_without_wrong_rows(
+    text: &str,
+    surface: Option<&str>,
+) -> Result<(Survey, Vec<Remark>), Vec<Remark>> {
+    let text = text.trim_start_matches('\u{feff}');
+    if text.trim_start().starts_with('<') {
+        return read(text, surface).map(|survey| (survey, Vec::new()));
+    }
+    let (survey, left_out) = points_csv::without_wrong_rows(text)?;
+    Ok((fewer_remarks(survey), left_out))
+}
+
+fn fewer_remarks(mut survey: Survey) -> Survey {
     let more = survey.remarks.len().saturating_sub(MOST_FAULTS);
     if more > 0 {
         survey.remarks.truncate(MOST_FAULTS);
@@ -133,7 +153,7 @@ pub fn read(text: &str, surface: Option<&str>) -> Result<Survey, Vec<Remark>> {
         let message = format!("{more} more remarks like these.");
         survey.remarks.push(Remark { line, message });
     }
-    Ok(survey)
+    survey
 }
 
 /// A plan's number; more decimals than seven are cut off, which is less than a tenth of a micrometre of a foot's hair.

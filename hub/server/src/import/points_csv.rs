@@ -1,6 +1,6 @@
 //! A table of points: the customary point, northing, easting, elevation, description; or named columns in any order.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use csv::StringRecord;
 use earthwork::site_frame::PlanUnit;
@@ -93,7 +93,46 @@ struct Header {
     unit: Option<PlanUnit>,
 }
 
+/// All of a table.
+///
+/// # Errors
+/// Every fault that was found, with its line.
 pub(super) fn read(text: &str) -> Result<Survey, Vec<Remark>> {
+    let (survey, rows, faults) = rows(text);
+    let whole = faults.or(survey)?;
+    rows.faults.or(whole)
+}
+
+/// A list of points without the rows that are wrong, each of which is named. Of two rows that give one name other numbers both
+/// are left out: which of them is right nobody knows. A table that draws a surface is not taken without one of its rows.
+///
+/// # Errors
+/// Every fault that was found, when the table can't be read at all, or draws a surface.
+pub(super) fn without_wrong_rows(text: &str) -> Result<(Survey, Vec<Remark>), Vec<Remark>> {
+    let (mut survey, rows, faults) = rows(text);
+    survey = faults.or(survey)?;
+    if !survey.breaklines.is_empty() || survey.boundary.is_some() || !survey.holes.is_empty() {
+        return Ok((rows.faults.or(survey)?, Vec::new()));
+    }
+    survey
+        .points
+        .retain(|point| !rows.twice.contains(&point.id));
+    match rows.faults.or(()) {
+        Ok(()) => Ok((survey, Vec::new())),
+        Err(wrong) if survey.points.is_empty() => Err(wrong),
+        Err(wrong) => Ok((survey, wrong)),
+    }
+}
+
+/// What is wrong with single rows.
+#[derive(Default)]
+struct WrongRows {
+    faults: Faults,
+    /// Names that two rows give other numbers.
+    twice: BTreeSet<String>,
+}
+
+fn rows(text: &str) -> (Survey, WrongRows, Faults) {
     let (parting, parted) = parting(text);
     let mut reader = csv::ReaderBuilder::new()
         .delimiter(parting)
@@ -103,6 +142,7 @@ pub(super) fn read(text: &str) -> Result<Survey, Vec<Remark>> {
         .comment(Some(b'#'))
         .from_reader(text.as_bytes());
     let mut faults = Faults::default();
+    let mut wrong = WrongRows::default();
     let mut survey = Survey::default();
     if parting != b',' {
         survey.remarks.push(Remark {
@@ -118,7 +158,8 @@ pub(super) fn read(text: &str) -> Result<Survey, Vec<Remark>> {
             Ok(record) => record,
             Err(error) => {
                 let line = error.position().map_or(1, line_of);
-                faults.wrong(line, format!("This row can't be read: {error}."));
+                let why = format!("This row can't be read: {error}.");
+                wrong.faults.wrong(line, why);
                 continue;
             }
         };
@@ -136,7 +177,7 @@ pub(super) fn read(text: &str) -> Result<Survey, Vec<Remark>> {
                             &mut survey,
                             &mut ids,
                             &mut lines,
-                            &mut faults,
+                            &mut wrong,
                         );
                     }
                 }
@@ -161,7 +202,7 @@ pub(super) fn read(text: &str) -> Result<Survey, Vec<Remark>> {
             &mut survey,
             &mut ids,
             &mut lines,
-            &mut faults,
+            &mut wrong,
         );
     }
     if header.is_none() {
@@ -175,7 +216,7 @@ pub(super) fn read(text: &str) -> Result<Survey, Vec<Remark>> {
             _ => survey.breaklines.push(points),
         }
     }
-    faults.or(survey)
+    (survey, wrong, faults)
 }
 
 /// What parts the cells, by the first row that says something.
@@ -222,11 +263,11 @@ fn row(
     survey: &mut Survey,
     ids: &mut BTreeMap<String, usize>,
     lines: &mut BTreeMap<String, Vec<usize>>,
-    faults: &mut Faults,
+    wrong: &mut WrongRows,
 ) {
     let point = match header.point(record, line) {
         Ok(point) => point,
-        Err(why) => return faults.wrong(line, why),
+        Err(why) => return wrong.faults.wrong(line, why),
     };
     let mut number = survey.points.len();
     if let Some(&before) = ids.get(&point.id).filter(|_| !point.id.is_empty()) {
@@ -235,7 +276,8 @@ fn row(
             && first.north == point.north
             && first.elevation == point.elevation;
         if !same {
-            return faults.wrong(
+            wrong.twice.insert(point.id.clone());
+            return wrong.faults.wrong(
                 line,
                 format!(
                     "“{}” already stands in line {} with other numbers. Remove or rename one.",

@@ -10,7 +10,7 @@ use earthwork::site_frame::{
 use serde::{Deserialize, Serialize};
 use words::{Fixed, Text};
 
-use super::{Frame, OntoSite, Remark, Survey, onto_site, read};
+use super::{Frame, OntoSite, Remark, Survey, onto_site, read_without_wrong_rows};
 
 /// So many points are shown, and can be taken at once; all are counted.
 const SHOWN: usize = 2_000;
@@ -58,6 +58,9 @@ pub struct ImportRemark {
     pub message: String,
     /// It keeps the file from being used.
     pub wrong: bool,
+    /// Its row is left out, and the others can be taken.
+    #[serde(default)]
+    pub left_out: bool,
 }
 
 /// What may have happened to the numbers.
@@ -100,12 +103,17 @@ pub struct Known {
 
 /// What a file would give on this site.
 pub fn preview(text: &str, surface: Option<&str>, frame: &Frame, known: &Known) -> ImportPreview {
-    let survey = match read(text, surface) {
-        Ok(survey) => survey,
+    let (survey, rows) = match read_without_wrong_rows(text, surface) {
+        Ok(found) => found,
         Err(faults) => return refused(faults),
     };
+    let left_out = rows.into_iter().map(|one| ImportRemark {
+        left_out: true,
+        ..remark(one, false)
+    });
     let remarks = survey.remarks.iter().cloned().map(|one| remark(one, false));
-    let mut not_understood: Vec<ImportRemark> = remarks.collect();
+    let mut not_understood: Vec<ImportRemark> = left_out.chain(remarks).collect();
+    let all_rows = not_understood.iter().all(|one| !one.left_out);
     let mut understood = understood(&survey, frame);
     let hypotheses = hypotheses(&survey, frame, known);
     let (mut points, mut triangles) = (Vec::new(), None);
@@ -117,6 +125,8 @@ pub fn preview(text: &str, surface: Option<&str>, frame: &Frame, known: &Known) 
                 || !survey.breaklines.is_empty()
                 || survey.boundary.is_some();
             match placed.surface(&survey) {
+                // A surface without some of its points would be another one.
+                Ok(_) if !all_rows => {}
                 Ok(surface) => {
                     triangles = Some(surface.triangles());
                     understood.push(words::import::a_surface_of_triangles(&surface.triangles()));
@@ -155,6 +165,7 @@ fn remark(from: Remark, wrong: bool) -> ImportRemark {
         line: from.line,
         message: from.message,
         wrong,
+        left_out: false,
     }
 }
 

@@ -264,6 +264,30 @@ fn a_preview_names_what_was_understood_and_what_was_not() {
 
 /// Whatever parts the cells and in whatever order the columns stand, the same points come in.
 #[test]
+fn a_list_is_taken_without_its_wrong_rows_each_named_and_a_surface_is_not() {
+    let list = "id,x,y,z\nA,1,2,3\nB,one,2,3\nC,4,5,6\nD,7,8,9\nD,7,8,10\n";
+    let seen = preview(list, None, &feet(), &known());
+    let ids: Vec<&str> = seen.points.iter().map(|one| one.id.as_str()).collect();
+    // Of D nobody knows which row is right.
+    assert_eq!(ids, ["A", "C"]);
+    assert!(seen.usable, "{:?}", seen.not_understood);
+    let left_out: Vec<usize> = seen
+        .not_understood
+        .iter()
+        .filter(|one| one.left_out)
+        .map(|one| one.line)
+        .collect();
+    assert_eq!(left_out, [3, 6]);
+    assert!(seen.not_understood[0].message.contains('B'), "{seen:?}");
+    assert_eq!(seen.triangles, None);
+    // The site file takes all of a table or nothing, as before.
+    assert!(read(list, None).is_err());
+    let edge = "id,x,y,z,line\nA,0,0,3,edge\nB,one,0,3,edge\nC,9,9,3,edge\nD,0,9,3,edge\n";
+    let seen = preview(edge, None, &feet(), &known());
+    assert!(!seen.usable && seen.points.is_empty(), "{seen:?}");
+}
+
+#[test]
 fn a_table_is_read_in_any_order_and_with_any_separator() {
     let plain = read("id,x,y,z,note\nA,1.5,2,3,peg\n", None).unwrap();
     for text in [

@@ -67,7 +67,11 @@ fn rules(
     }
 }
 
-fn face(notes: &mut Notes, fields: &Fields<'_, '_>, files: &Files<'_>) -> Option<FaceZone> {
+pub(super) fn face(
+    notes: &mut Notes,
+    fields: &Fields<'_, '_>,
+    files: &Files<'_>,
+) -> Option<FaceZone> {
     let id = fields.text(notes, "id");
     let name = fields.text(notes, "name");
     let kind = fields.word(notes, "kind");
@@ -130,7 +134,7 @@ fn layer(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<SoilLayer> {
     })
 }
 
-fn structure(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Structure> {
+pub(super) fn structure(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Structure> {
     let id = fields.text(notes, "id");
     let points = fields.points(notes, "points");
     let bottom = fields.length(notes, "bottom");
@@ -141,7 +145,7 @@ fn structure(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Structure> {
     })
 }
 
-fn utility(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Utility> {
+pub(super) fn utility(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Utility> {
     let id = fields.text(notes, "id");
     let kind = fields.word(notes, "kind");
     let points = fields.points(notes, "points");
@@ -203,7 +207,7 @@ pub(super) fn pile(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Pile> {
     })
 }
 
-fn ticket(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Ticket> {
+pub(super) fn ticket(notes: &mut Notes, fields: &Fields<'_, '_>) -> Option<Ticket> {
     let id = fields.text(notes, "id");
     let from = fields.text(notes, "from");
     let to = fields.text(notes, "to");

@@ -56,7 +56,11 @@ impl DraftFault {
         );
         let own = drafts.iter().position(|draft| {
             let named = matches!(draft.typed.get("id"), Some(Written::Text(text)) if text == id);
-            list.strip_suffix('s') == Some(draft.of.key()) && named || list == draft.of.key()
+            // Faults name lists as people do: utilities, and marks.
+            let key = draft.of.key();
+            let many = list.strip_suffix('s') == Some(key)
+                || list.strip_suffix("ies") == key.strip_suffix('y') && list.ends_with("ies");
+            many && named || list == key
         });
         Self {
             draft: own,
@@ -168,6 +172,20 @@ fn things_of(
     found.extend(overheads.into_iter().map(SiteThing::Overhead));
     let piles = top.each(notes, "pile", "piles", cuts::pile);
     found.extend(piles.into_iter().map(SiteThing::Pile));
+    let of_faces = shapes::Files {
+        kept: &|id| ground_of(site, id),
+        ..files
+    };
+    let faces = top.each(notes, "face", "faces", |notes, fields| {
+        cuts::face(notes, fields, &of_faces)
+    });
+    found.extend(faces.into_iter().map(|one| SiteThing::Face(Box::new(one))));
+    let structures = top.each(notes, "structure", "structures", cuts::structure);
+    found.extend(structures.into_iter().map(SiteThing::Structure));
+    let utilities = top.each(notes, "utility", "utilities", cuts::utility);
+    found.extend(utilities.into_iter().map(SiteThing::Utility));
+    let tickets = top.each(notes, "ticket", "tickets", cuts::ticket);
+    found.extend(tickets.into_iter().map(SiteThing::Ticket));
     let rules = top.table(notes, "rules");
     let rules = rules.and_then(|fields| things::rules(notes, &fields));
     found.extend(rules.map(|rules| SiteThing::Rules(Box::new(rules))));
@@ -177,7 +195,17 @@ fn things_of(
 
 /// The triangles that a target has.
 fn net_of(site: &Site, target: &str) -> Option<KeptNet> {
-    match &site.target(target)?.grade.shape {
+    net(&site.target(target)?.grade.shape)
+}
+
+/// The triangles of the ground before a face's cut: a target may go by the same name.
+fn ground_of(site: &Site, face: &str) -> Option<KeptNet> {
+    let mut faces = site.cuts.faces.iter();
+    net(&faces.find(|one| one.id == face)?.ground.shape)
+}
+
+fn net(shape: &Shape) -> Option<KeptNet> {
+    match shape {
         Shape::Surface(net) | Shape::Strip { ground: net } => Some(net.clone()),
         _ => None,
     }

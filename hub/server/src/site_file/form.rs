@@ -27,6 +27,14 @@ pub enum FormOf {
     Overhead,
     /// A pile.
     Pile,
+    /// A face or a trench.
+    Face,
+    /// A footing or wall behind a cut.
+    Structure,
+    /// A buried line.
+    Utility,
+    /// A locate ticket.
+    Ticket,
     /// What the site has settled on.
     Rules,
     /// How the plan's coordinates come on to the site.
@@ -46,6 +54,10 @@ impl FormOf {
             Self::Laser => "laser",
             Self::Overhead => "overhead",
             Self::Pile => "pile",
+            Self::Face => "face",
+            Self::Structure => "structure",
+            Self::Utility => "utility",
+            Self::Ticket => "ticket",
             Self::Rules => "rules",
             Self::Frame => "frame",
         }
@@ -113,6 +125,15 @@ pub enum Takes {
     Point,
     /// Points in order.
     Points,
+    /// Points in order, each with its elevation.
+    Corners,
+    /// Names in order, of what is no thing of the site.
+    Texts,
+    /// Several words of a list.
+    SomeWords {
+        /// The list.
+        words: Vec<Word>,
+    },
     /// Lengths in order.
     Lengths,
     /// The name of one thing of the site.
@@ -172,13 +193,23 @@ pub(super) fn may(key: &'static str, name: Fixed, takes: Takes) -> Field {
 }
 
 pub(super) fn words(list: &[(&'static str, Fixed)]) -> Takes {
+    Takes::Word {
+        words: listed(list),
+    }
+}
+
+pub(super) fn some_words(list: &[(&'static str, Fixed)]) -> Takes {
+    Takes::SomeWords {
+        words: listed(list),
+    }
+}
+
+fn listed(list: &[(&'static str, Fixed)]) -> Vec<Word> {
     let words = list.iter().map(|(id, name)| Word {
         id,
         name: (*name).into(),
     });
-    Takes::Word {
-        words: words.collect(),
-    }
+    words.collect()
 }
 
 pub(super) fn sides() -> Takes {

@@ -55,7 +55,7 @@ pub(super) fn fields() -> Vec<Field> {
     ]
 }
 
-fn shapes() -> Vec<Field> {
+pub(super) fn shapes() -> Vec<Field> {
     let table = |key, name, fields| needed(key, name, Takes::Table { fields });
     let elevation = || needed("elevation", words::form::elevation(), Takes::Length);
     vec![

@@ -3,7 +3,7 @@
 use ::words::{Fixed, Text};
 
 use super::form::{Field, Form, FormOf, Takes};
-use super::{form_target, form_things as things};
+use super::{form_cuts as cuts, form_target, form_things as things};
 
 /// Every form, in the order in which a site is set up.
 pub fn form() -> Vec<Form> {
@@ -33,6 +33,26 @@ pub fn form() -> Vec<Form> {
             things::overhead(),
         ),
         form(FormOf::Pile, words::form::piles(), things::pile()),
+        form(
+            FormOf::Face,
+            words::form::faces_and_trenches(),
+            cuts::face(),
+        ),
+        form(
+            FormOf::Structure,
+            words::form::footings_and_walls(),
+            cuts::structure(),
+        ),
+        form(
+            FormOf::Utility,
+            words::form::buried_lines(),
+            cuts::utility(),
+        ),
+        form(
+            FormOf::Ticket,
+            words::form::locate_tickets(),
+            cuts::ticket(),
+        ),
         form(FormOf::Rod, words::form::rods(), things::rod()),
         form(FormOf::Laser, words::form::lasers(), things::laser()),
         form(

@@ -15,6 +15,7 @@ mod cuts;
 mod draft;
 mod fields;
 mod form;
+mod form_cuts;
 mod form_target;
 mod form_things;
 mod forms;

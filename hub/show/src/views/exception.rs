@@ -287,7 +287,9 @@ impl ExceptionKind {
             | Self::TargetNotSeen { .. }
             | Self::TargetTypedApart { .. }
             | Self::InspectionDue { overdue: false, .. }
-            | Self::DaylightOver { no_cross: false, .. }
+            | Self::DaylightOver {
+                no_cross: false, ..
+            }
             | Self::TiesFirst { .. }
             | Self::LookAsked { .. }
             | Self::QueryWaits { .. }

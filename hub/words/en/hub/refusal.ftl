@@ -92,6 +92,7 @@ thing-test = soil test
 thing-undercut = proposed undercut
 thing-face = face
 thing-pins = pair of pins
+thing-structure = footing or wall
 thing-utility = buried line
 thing-overhead = line overhead
 thing-pile = pile

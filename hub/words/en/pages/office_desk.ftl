@@ -132,3 +132,23 @@ lastReadings = LAST READINGS
 proven = NOT PROVEN
 
 noStop = No STOP stands.
+
+drawPlace = PLACE IT ON THE PLAN
+drawLine = DRAW ON THE PLAN
+undo = UNDO
+pressThere = Press where it is. A handle is dragged, or moved by arrows.
+pickOne = Press a thing in the list or on the plan, or add one. Nothing is in force before you have looked at it and said why.
+
+# $id (text) the thing's name
+# $n (number) which of its places
+handle = { $id }, place { $n }: drag it, or move it by arrows
+
+# $n (number) how many triangles
+surfaceOf = The file has a surface of { $n } triangles.
+makeTarget = MAKE A TARGET OF IT
+leftOutRow = LEFT OUT
+
+fileSays = File, ft
+targetSays = Dig-to there, ft
+apart = Apart, ft
+elevationOf = Elevation

@@ -59,6 +59,7 @@ thing-test = prueba de suelo
 thing-undercut = sobreexcavación propuesta
 thing-face = talud
 thing-pins = par de clavos
+thing-structure = zapata o muro
 thing-utility = línea enterrada
 thing-overhead = línea aérea
 thing-pile = montón

@@ -76,3 +76,17 @@ start = REVISIONES
 lastReadings = ÚLTIMAS LECTURAS
 proven = SIN COMPROBAR
 noStop = Ningún PARE sigue puesto.
+
+drawPlace = PONERLA EN EL PLANO
+drawLine = TRAZARLA EN EL PLANO
+undo = DESHACER
+pressThere = Apriete donde está. Un punto se arrastra, o se mueve con las flechas.
+pickOne = Apriete una cosa en la lista o en el plano, o agregue una. Nada vale antes de que lo haya visto y dicho por qué.
+handle = { $id }, lugar { $n }: arrástrelo, o muévalo con las flechas
+surfaceOf = El archivo tiene una superficie de { $n } triángulos.
+makeTarget = HACER DE ELLA UNA RASANTE
+leftOutRow = QUEDA FUERA
+fileSays = Archivo, pies
+targetSays = Cavar ahí a, pies
+apart = Diferencia, pies
+elevationOf = Cota

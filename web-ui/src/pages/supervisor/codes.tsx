@@ -5,6 +5,7 @@ import { languageOptions } from "../../languages";
 import { Choice } from "../../parts/choice";
 import { Key } from "../../parts/keys";
 import { Panel } from "../../parts/panel";
+import { unbroken } from "../../show";
 import { supervisor } from "../../state";
 import type { Codes, Lasts } from "../../wire";
 import { snake } from "../../words/covers";
@@ -113,7 +114,7 @@ interface CodeProps {
 function Code({ title, svg, under }: CodeProps) {
   return (
     <figure class="code">
-      <figcaption>{title}</figcaption>
+      <figcaption>{unbroken(title)}</figcaption>
       <img src={`data:image/svg+xml,${encodeURIComponent(svg)}`} alt={`${title}: ${under}`} />
       <small>{under}</small>
     </figure>

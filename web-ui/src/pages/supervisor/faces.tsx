@@ -2,18 +2,18 @@
 import { useState } from "preact/hooks";
 import { TicketFacts, UtilityFacts } from "../../parts/buried_facts";
 import { Choice } from "../../parts/choice";
-import { DaylightFacts, FaceFacts } from "../../parts/face_facts";
+import { DaylightFacts, FaceFacts, inspectionWords } from "../../parts/face_facts";
 import { feetTyped } from "../../parts/feet_typed";
 import { InspectPanel } from "../../parts/inspect";
 import { Key } from "../../parts/keys";
 import { PhotoKey } from "../../parts/photo_key";
-import { Plan } from "../../parts/plan";
 import { Typed } from "../../parts/typed";
 import { timeOfDay } from "../../show";
-import { ground, me, sheet } from "../../state";
+import { me, sheet } from "../../state";
 import type { FaceCard, HeldBy, Supervisor } from "../../wire";
 import { Figures } from "./figures";
 import { WhyPanel } from "./panels";
+import { PlanOf } from "./plan/plan_of";
 import { TicketPanel } from "./ticket";
 import { t } from "./words";
 
@@ -34,8 +34,8 @@ export function FacesPage({ view }: { view: Supervisor }) {
   const ticket = open?.what === "ticket" ? cuts.tickets.find((one) => one.id === open.id) : undefined;
   const notLocated = cuts.not_located ?? [];
   return (
-    <div class="columns">
-      {cuts.faces.map((card) => (
+    <div class="columns beside-plan">
+      {worstFirst(cuts.faces).map((card) => (
         <section key={card.id} aria-label={card.name}>
           <Face card={card} onOpen={setOpen} competent={cuts.competent} />
           <Figures photos={view.record.photos.filter((photo) => photo.face === card.id)} />
@@ -117,7 +117,7 @@ export function FacesPage({ view }: { view: Supervisor }) {
       </section>
       {sheet.value && (
         <section class="wide" aria-label={words.daylight}>
-          <Plan sheet={sheet.value} ground={ground.value} />
+          <PlanOf view={view} />
         </section>
       )}
       {open?.what === "inspect" && <InspectPanel card={live(open.card)} onClose={close} />}
@@ -158,6 +158,12 @@ function NotLocated({ marks, onClose }: { marks: string[]; onClose: () => void }
       />
     </WhyPanel>
   );
+}
+
+/** Faces that were left, then those that wait for an inspection, then the others, as the site names them. */
+function worstFirst(cards: readonly FaceCard[]): FaceCard[] {
+  const rank = (card: FaceCard) => (card.alarm ? 0 : inspectionWords(card)?.owed ? 1 : 2);
+  return [...cards].sort((a, b) => rank(a) - rank(b));
 }
 
 interface FaceProps {

@@ -2,12 +2,12 @@
 import { useState } from "preact/hooks";
 import { Key } from "../../parts/keys";
 import { LatePanel } from "../../parts/late_panel";
-import { Plan } from "../../parts/plan";
 import { Profile } from "../../parts/profile";
 import { feet, signed } from "../../show";
 import { ground, sheet } from "../../state";
 import type { SiteTarget, Supervisor } from "../../wire";
 import { AimPanel } from "./aim";
+import { PlanOf } from "./plan/plan_of";
 import { t } from "./words";
 
 interface TargetsProps {
@@ -20,7 +20,7 @@ export function TargetsPage({ view, onRevise }: TargetsProps) {
   const [aims, setAims] = useState(false);
   const [control, setControl] = useState(false);
   return (
-    <div class="columns">
+    <div class="columns beside-plan">
       <section aria-label={words.aim}>
         <h2>{words.aim}</h2>
         {view.aims.length === 0 && <p>{words.noAims}</p>}
@@ -40,7 +40,7 @@ export function TargetsPage({ view, onRevise }: TargetsProps) {
       </section>
       {sheet.value && (
         <section class="wide" aria-label={words.plan}>
-          <Plan sheet={sheet.value} ground={ground.value} />
+          <PlanOf view={view} />
         </section>
       )}
       {(sheet.value?.targets ?? []).map((target) => (

@@ -2,7 +2,9 @@
 
 use super::*;
 use crate::asked::Command;
-use crate::given::{Crew, at, len, site, supervisor};
+use crate::cuts::plan::{CutKind, UtilityKind};
+use crate::given::{Crew, at, flat_zone, ground, len, site, supervisor};
+use crate::said::face_alarm::SayCameDown;
 use earthwork::target::Shape;
 
 fn changes(put: Vec<SiteThing>, retire: &[(Listed, &str)]) -> ChangeSite {
@@ -50,6 +52,58 @@ fn a_mark_that_is_added_takes_readings_and_one_that_is_retired_takes_none() {
         Err(Refusal::Unknown { .. })
     ));
     assert_eq!(crew.state.site(), Some(&site()));
+}
+
+#[test]
+fn a_face_that_was_left_is_neither_drawn_anew_nor_retired_and_one_that_was_not_is() {
+    let mut yard = site();
+    yard.cuts.competent = vec!["PN".into()];
+    yard.cuts.faces = vec![flat_zone(CutKind::Face)];
+    let mut crew = Crew::digging_on(yard);
+    let wider = || {
+        let mut face = flat_zone(CutKind::Face);
+        face.name = "north face".into();
+        SiteThing::Face(Box::new(face))
+    };
+    say(&mut crew, changes(vec![wider()], &[])).unwrap();
+    assert_eq!(crew.state.site().unwrap().cuts.faces[0].name, "north face");
+    let down = SayCameDown { zone: "F".into() };
+    crew.says(&ground(), Command::SayCameDown(down)).unwrap();
+    let before = crew.state.site().unwrap().clone();
+    for asked in [
+        changes(
+            vec![SiteThing::Face(Box::new(flat_zone(CutKind::Face)))],
+            &[],
+        ),
+        changes(vec![], &[(Listed::Face, "F")]),
+    ] {
+        assert!(matches!(say(&mut crew, asked), Err(Refusal::BadSite(_))));
+    }
+    assert_eq!(crew.state.site(), Some(&before));
+}
+
+#[test]
+fn a_buried_line_that_is_added_makes_way_for_the_shovel_and_one_that_is_retired_does_not() {
+    let mut crew = Crew::digging();
+    let line = || {
+        SiteThing::Utility(Utility {
+            id: "MAIN".into(),
+            kind: UtilityKind::Gas,
+            points: vec![at("30 ft", "0 ft"), at("30 ft", "60 ft")],
+            outside: len("0.2 ft"),
+            zone: len("2 ft"),
+            marked: earthwork::buried::Marked::default(),
+            call: String::new(),
+        })
+    };
+    say(&mut crew, changes(vec![line()], &[])).unwrap();
+    assert_eq!(crew.state.site().unwrap().cuts.utilities.len(), 1);
+    say(&mut crew, changes(vec![], &[(Listed::Utility, "MAIN")])).unwrap();
+    assert_eq!(crew.state.site(), Some(&site()));
+    assert!(matches!(
+        say(&mut crew, changes(vec![], &[(Listed::Utility, "MAIN")])),
+        Err(Refusal::Unknown { .. })
+    ));
 }
 
 #[test]

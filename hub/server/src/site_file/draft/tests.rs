@@ -60,6 +60,10 @@ fn every_thing_of_every_kind_is_read_as_it_was_written() {
                     SiteThing::Laser(one) => site.lasers.contains(one),
                     SiteThing::Overhead(one) => site.cuts.overheads.contains(one),
                     SiteThing::Pile(one) => site.cuts.piles.contains(one),
+                    SiteThing::Face(one) => site.cuts.faces.contains(one),
+                    SiteThing::Structure(one) => site.cuts.structures.contains(one),
+                    SiteThing::Utility(one) => site.cuts.utilities.contains(one),
+                    SiteThing::Ticket(one) => site.cuts.tickets.contains(one),
                     SiteThing::Rules(one) => site.rules == **one,
                     SiteThing::Frame(one) => site.frame.as_ref() == Some(one),
                 };

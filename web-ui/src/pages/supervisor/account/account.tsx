@@ -4,7 +4,9 @@ import { useState } from "preact/hooks";
 import { Key } from "../../../parts/keys";
 import { NextVisits } from "../../../parts/next_visits";
 import type { Supervisor } from "../../../wire";
+import { atDesk } from "../at_desk";
 import { t } from "../words";
+import { Answers } from "./answers";
 import { Gravel } from "./gravel";
 import { Cost, Hours } from "./hours";
 import { Landings } from "./landings";
@@ -19,9 +21,13 @@ export function AccountPage({ view }: { view: Supervisor }) {
   return (
     <>
       {!account.prices && <p class="trouble">{words.noPrices}</p>}
-      <div class="row no-print">
-        <Key onPress={() => setPrices(true)}>{words.prices}</Key>
-      </div>
+      {atDesk.value ? (
+        <Answers account={account} />
+      ) : (
+        <div class="row no-print">
+          <Key onPress={() => setPrices(true)}>{words.prices}</Key>
+        </div>
+      )}
       <div class="columns account">
         <Section title={words.next}>
           <NextVisits visits={account.visits} arrivals={account.arrivals} />
@@ -34,6 +40,7 @@ export function AccountPage({ view }: { view: Supervisor }) {
         </Section>
         <Section title={words.cost}>
           <Cost account={account} />
+          {atDesk.value && <Key onPress={() => setPrices(true)}>{words.prices}</Key>}
         </Section>
         <Section title={words.landings}>
           <Landings account={account} />

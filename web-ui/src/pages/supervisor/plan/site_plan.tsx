@@ -3,13 +3,24 @@
 import type { ComponentChildren } from "preact";
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
 import { around } from "../../../parts/plan";
-import type { MachineCard, MarkCard, Sheet } from "../../../wire";
+import type { MachineCard, MarkCard, Point, Sheet } from "../../../wire";
 import { t } from "../words";
 import { type Labels, labels } from "./labels";
 import { type Shown, signBoxes, type Text, textsOf, wideIn } from "./names";
 import { PlanKeys } from "./plan_keys";
 import { Drawing, Names, Things } from "./plan_layers";
-import { barOf, inSight, nearer, onScreen, pushed, type Room, type Sight, type Spot, whole } from "./sight";
+import {
+  barOf,
+  inSight,
+  nearer,
+  onGround,
+  onScreen,
+  pushed,
+  type Room,
+  type Sight,
+  type Spot,
+  whole,
+} from "./sight";
 import { Legend } from "./signs";
 import { circlesOf, linedThings, type Thing } from "./things";
 
@@ -29,6 +40,8 @@ interface SitePlanProps {
   onPick: (thing: Thing) => void;
   /** What is drawn strongly: a target that is being changed. */
   fresh?: string | null;
+  /** A press anywhere tells a place of the ground instead of picking a thing. */
+  onPlace?: ((at: Point) => void) | null;
   /** The page tells what the signs mean in another place. */
   noLegend?: boolean;
   /** What a page draws over it, where the ground lies on the screen now. */
@@ -36,7 +49,17 @@ interface SitePlanProps {
 }
 
 export function SitePlan(props: SitePlanProps) {
-  const { sheet, machines, marks, picked, onPick, fresh = null, over, noLegend = false } = props;
+  const {
+    sheet,
+    machines,
+    marks,
+    picked,
+    onPick,
+    fresh = null,
+    over,
+    onPlace = null,
+    noLegend = false,
+  } = props;
   const words = t();
   const box = useRef<HTMLDivElement>(null);
   const room = useRoom(box);
@@ -55,16 +78,23 @@ export function SitePlan(props: SitePlanProps) {
   const push = (dx: number, dy: number) => setSeen(pushed(sight, dx, dy));
   const drag = useDrag(push);
   useWheel(box, zoom);
+  const place = (event: MouseEvent) => {
+    if (!onPlace || (event.target as Element).closest(".handle")) return;
+    event.stopPropagation();
+    const { left, top } = (event.currentTarget as Element).getBoundingClientRect();
+    onPlace(onGround({ x: event.clientX - left, y: event.clientY - top }, sight, room));
+  };
   const out = sheet.marks.filter((one) => !inSight(onScreen(one.place, sight, room), room)).length;
   return (
     <figure class="site-plan">
-      <div class="site-plan-room" ref={box} {...drag}>
+      <div class={`site-plan-room ${onPlace ? "placing" : ""}`} ref={box} {...drag}>
         {/* biome-ignore lint/a11y/useSemanticElements: a drawing has no fieldset. */}
         <svg
           viewBox={`0 0 ${room.wide} ${room.high}`}
           role="group"
           aria-label={words.planOf(sheet.site)}
           onKeyDown={walks}
+          onClickCapture={place}
         >
           <Drawing shown={shown} sight={sight} room={room} fresh={fresh} />
           <Names found={named.found} texts={named.texts} onPick={onPick} />

@@ -75,6 +75,26 @@ export function withPut(now: Sheet, would: WouldChange): Sheet {
       case "pile":
         next.piles = placed(next.piles, one.thing);
         break;
+      case "structure":
+        next.structures = placed(next.structures, one.thing);
+        break;
+      case "utility":
+        next.utilities = placed(next.utilities, one.thing);
+        break;
+      case "ticket":
+        next.tickets = placed(next.tickets, one.thing);
+        break;
+      case "face": {
+        // Where it comes to daylight is worked out once it is in force.
+        const { id, toe } = one.thing;
+        next.faces = placed(next.faces, {
+          id,
+          toe: toe.map((corner) => corner.at),
+          daylight: [],
+          over: false,
+        });
+        break;
+      }
       case "mark": {
         const before = next.marks.find((mark) => mark.id === one.thing.id);
         next.marks = placed(next.marks, {

@@ -66,6 +66,37 @@ function Field(props: FieldProps) {
           )}
         </Several>
       );
+    case "corners":
+      return <Points {...props} name={name} own={own} high />;
+    case "texts":
+      return (
+        <Several
+          name={name}
+          own={own}
+          count={listOf(value).length}
+          onMore={() => set([...listOf(value), ""])}
+        >
+          {(i) => (
+            <Row
+              key={i}
+              onLess={() => set(listOf(value).filter((_, n) => n !== i))}
+              label={`${name} ${i + 1}`}
+            >
+              <Text {...props} name={`${name} ${i + 1}`} path={`${path}.${i}`} />
+            </Row>
+          )}
+        </Several>
+      );
+    case "some_words":
+      return (
+        <Ticked
+          name={name}
+          own={own}
+          value={value}
+          options={takes.words.map((word) => [word.id, said(word.name)])}
+          onTick={set}
+        />
+      );
     case "point":
       return (
         <Group name={name} faults={own}>
@@ -107,28 +138,49 @@ function Field(props: FieldProps) {
       );
     case "several":
       return (
-        <Group name={name} faults={own}>
-          <div class="tiles">
-            {names(takes.of).map((id) => {
-              const list = listOf(value);
-              const there = list.includes(id);
-              return (
-                <Key
-                  key={id}
-                  kind="tile"
-                  pressed={there}
-                  onPress={() => set(there ? list.filter((one) => one !== id) : [...list, id])}
-                >
-                  {id}
-                </Key>
-              );
-            })}
-          </div>
-        </Group>
+        <Ticked
+          name={name}
+          own={own}
+          value={value}
+          options={names(takes.of).map((id) => [id, id])}
+          onTick={set}
+        />
       );
     default:
       return <Text {...props} name={name} asLength={takes.kind === "length"} />;
   }
+}
+
+interface TickedProps {
+  name: string;
+  own: readonly DraftFault[];
+  value: Typed | undefined;
+  options: readonly (readonly [string, string])[];
+  onTick: (to: Typed) => void;
+}
+
+/** Several of a list, each ticked by itself. */
+function Ticked({ name, own, value, options, onTick }: TickedProps) {
+  const list = listOf(value);
+  return (
+    <Group name={name} faults={own}>
+      <div class="tiles">
+        {options.map(([id, title]) => {
+          const there = list.includes(id);
+          return (
+            <Key
+              key={id}
+              kind="tile"
+              pressed={there}
+              onPress={() => onTick(there ? list.filter((one) => one !== id) : [...list, id])}
+            >
+              {title}
+            </Key>
+          );
+        })}
+      </div>
+    </Group>
+  );
 }
 
 interface ListProps extends FieldProps {
@@ -153,15 +205,21 @@ function Rows({ name, own, fields, ...props }: ListProps & { fields: readonly Fo
   );
 }
 
-function Points({ name, own, ...props }: ListProps) {
+/** `high`: each with its elevation. */
+function Points({ name, own, high = false, ...props }: ListProps & { high?: boolean }) {
   const { typed, path, onTyped } = props;
   const list = listOf(at(typed, path));
   const set = (to: Typed[]) => onTyped(put(typed, path, to.length > 0 ? to : undefined) as TypedTable);
   return (
-    <Several name={name} own={own} count={list.length} onMore={() => set([...list, ["", ""]])}>
+    <Several
+      name={name}
+      own={own}
+      count={list.length}
+      onMore={() => set([...list, high ? ["", "", ""] : ["", ""]])}
+    >
       {(i) => (
         <Row key={i} label={`${name} ${i + 1}`} onLess={() => set(list.filter((_, n) => n !== i))}>
-          <Point {...props} path={`${path}.${i}`} />
+          <Point {...props} path={`${path}.${i}`} high={high} />
         </Row>
       )}
     </Several>

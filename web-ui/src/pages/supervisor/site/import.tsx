@@ -5,7 +5,7 @@ import { Choice } from "../../../parts/choice";
 import { Key } from "../../../parts/keys";
 import { Plan } from "../../../parts/plan";
 import { said } from "../../../said";
-import { feet } from "../../../show";
+import { feet, signed } from "../../../show";
 import { ground, notice, sheet } from "../../../state";
 import type {
   HowToRead,
@@ -25,10 +25,12 @@ type Becomes = "mark" | "benchmark";
 
 interface ImportProps {
   targets: string[];
+  /** The file's surface is to be a target: what of it is known already. */
+  onTarget: (typed: TypedTable) => void;
   onDone: () => void;
 }
 
-export function Import({ targets, onDone }: ImportProps) {
+export function Import({ targets, onTarget, onDone }: ImportProps) {
   const words = t();
   const [chosen, setChosen] = useState<Blob | null>(null);
   const [how, setHow] = useState<HowToRead>({});
@@ -80,6 +82,12 @@ export function Import({ targets, onDone }: ImportProps) {
             onChoose={(id) => void read(chosen, { ...how, on_plan: id === "plan" })}
           />
           <Understood got={got} />
+          {got.usable && got.triangles != null && chosen instanceof File && (
+            <p>
+              {words.desk.surfaceOf(got.triangles)}{" "}
+              <Key onPress={() => onTarget(surfaceOf(chosen.name, how))}>{words.desk.makeTarget}</Key>
+            </p>
+          )}
           {got.all_points > got.points.length && got.usable && (
             <p class="trouble">{words.onlyFirst(got.points.length, got.all_points)}</p>
           )}
@@ -105,7 +113,8 @@ function Understood({ got }: { got: ImportPreview }) {
       {got.not_understood.length > 0 && <h3>{words.notUnderstood}</h3>}
       <ul>
         {got.not_understood.map((one) => (
-          <li key={`${one.line} ${one.message}`} class={one.wrong ? "trouble" : ""}>
+          <li key={`${one.line} ${one.message}`} class={one.wrong || one.left_out ? "trouble" : ""}>
+            {one.left_out && <strong>{words.desk.leftOutRow} </strong>}
             {words.lineNo(one.line)} {one.message}
           </li>
         ))}
@@ -182,6 +191,7 @@ function Take({ points, targets, onDone }: TakeProps) {
         </p>
       ))}
       {trouble && <p class="trouble">{trouble}</p>}
+      {drafted?.would && becomes === "mark" && <Beside points={fits} would={drafted.would} />}
       {drafted?.would && wrong.length === 0 ? (
         <Effect
           would={drafted.would}
@@ -201,6 +211,60 @@ function Take({ points, targets, onDone }: TakeProps) {
         </Key>
       )}
     </>
+  );
+}
+
+/** A target whose triangles come from the file that was looked at; what else it asks for is typed in its form. */
+function surfaceOf(file: string, how: HowToRead): TypedTable {
+  return {
+    triangles: {
+      file,
+      ...(how.surface ? { name: how.surface } : {}),
+      ...(how.unit ? { unit: how.unit } : {}),
+      ...(how.on_plan ? { on_plan: true } : {}),
+    },
+  };
+}
+
+/** Each point beside its target's own elevation: the file's says how high the ground was found or drawn, the target what to dig to. */
+function Beside({
+  points,
+  would,
+}: {
+  points: readonly ImportPoint[];
+  would: NonNullable<SiteDrafted["would"]>;
+}) {
+  const words = t();
+  const rows = would.touches.marks.flatMap((mark) => {
+    const point = points.find((one) => one.id === mark.mark);
+    return point?.elevation != null && mark.now != null
+      ? [{ id: mark.mark, file: point.elevation, dig: mark.now }]
+      : [];
+  });
+  if (rows.length === 0) return null;
+  return (
+    <div class="wide-table">
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">{words.mark}</th>
+            <th scope="col">{words.desk.fileSays}</th>
+            <th scope="col">{words.desk.targetSays}</th>
+            <th scope="col">{words.desk.apart}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <tr key={row.id}>
+              <th scope="row">{row.id}</th>
+              <td>{feet(row.file)}</td>
+              <td>{feet(row.dig)}</td>
+              <td>{signed(row.file - row.dig)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
   );
 }
 

@@ -112,12 +112,14 @@ export function Group({ name, faults, children }: GroupProps) {
   );
 }
 
-export function Point(props: FieldProps) {
+/** `high`: with its elevation. */
+export function Point({ high = false, ...props }: FieldProps & { high?: boolean }) {
   const words = t();
   return (
-    <div class="pair">
+    <div class={`pair ${high ? "high" : ""}`}>
       <Text {...props} name={words.east} path={`${props.path}.0`} asLength />
       <Text {...props} name={words.north} path={`${props.path}.1`} asLength />
+      {high && <Text {...props} name={words.desk.elevationOf} path={`${props.path}.2`} asLength />}
     </div>
   );
 }

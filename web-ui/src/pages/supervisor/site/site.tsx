@@ -4,13 +4,16 @@ import { siteForm } from "../../../hub";
 import { Key } from "../../../parts/keys";
 import { said } from "../../../said";
 import { remember, remembered, supervisor } from "../../../state";
-import type { SiteForm, SiteFormOf, SiteSheet, Typed, TypedTable } from "../../../wire";
+import type { SiteForm, SiteFormOf, SiteSheet, TypedTable } from "../../../wire";
+import { atDesk } from "../at_desk";
 import { t } from "../words";
+import { SiteAtDesk } from "./desk";
 import { Import, targetNames } from "./import";
+import { gist, idOf, marksOf, things } from "./listed";
 import { Retire, Thing } from "./thing";
 
 /** What is open, kept on the phone: a page that is loaded again has lost nothing. */
-interface Open {
+export interface Open {
   of: SiteFormOf;
   id: string | null;
   typed: TypedTable | null;
@@ -58,33 +61,55 @@ export function SitePage({ target = null }: { target?: string | null }) {
     void load();
   };
   const form = open && got.forms.find((one) => one.of === open.of);
-  if (open && form) {
-    if (open.typed === null && open.id !== null) {
-      return <Retire form={form} id={open.id} marks={marksOf(got, form, open.id)} onDone={done} />;
-    }
-    return (
-      <Thing
-        key={`${open.of} ${open.id}`}
-        form={form}
-        id={open.id}
-        typed={open.typed ?? {}}
-        names={names}
-        onTyped={(typed) => setOpen({ ...open, typed })}
-        onDone={done}
-      />
-    );
-  }
-  if (imports) {
-    return (
+  const inForm =
+    open && form ? (
+      open.typed === null && open.id !== null ? (
+        <Retire form={form} id={open.id} marks={marksOf(got, form, open.id)} onDone={done} />
+      ) : (
+        <Thing
+          key={`${open.of} ${open.id}`}
+          form={form}
+          id={open.id}
+          typed={open.typed ?? {}}
+          names={names}
+          onTyped={(typed) => setOpen({ ...open, typed })}
+          onRetire={atDesk.value && open.id !== null ? () => setOpen({ ...open, typed: null }) : undefined}
+          onDone={done}
+        />
+      )
+    ) : imports ? (
       <Import
         targets={targetNames(got)}
+        onTarget={(typed) => {
+          setImports(false);
+          setOpen({ of: "target", id: null, typed });
+        }}
         onDone={() => {
           setImports(false);
           done();
         }}
       />
+    ) : null;
+  if (atDesk.value) {
+    return (
+      <SiteAtDesk
+        got={got}
+        open={open}
+        onOpen={(to) => {
+          setImports(false);
+          setOpen(to);
+        }}
+        onImport={() => {
+          setOpen(null);
+          setImports(true);
+        }}
+        files={FILES}
+      >
+        {inForm}
+      </SiteAtDesk>
     );
   }
+  if (inForm) return inForm;
   return (
     <div class="columns">
       <section class="card" aria-label={words.importFile}>
@@ -108,24 +133,6 @@ export function SitePage({ target = null }: { target?: string | null }) {
   );
 }
 
-/** The things of a kind as they are written. */
-function things(got: SiteSheet, of: SiteFormOf): TypedTable[] {
-  const list = (got.written as TypedTable)[of];
-  if (Array.isArray(list)) return list as TypedTable[];
-  return list === undefined ? [] : [list as TypedTable];
-}
-
-function idOf(thing: TypedTable): string {
-  return typeof thing.id === "string" ? thing.id : "";
-}
-
-function marksOf(got: SiteSheet, form: SiteForm, id: string): string[] {
-  if (form.of !== "target") return [];
-  return things(got, "mark")
-    .filter((mark) => mark.target === id)
-    .map(idOf);
-}
-
 interface ListProps {
   form: SiteForm;
   things: TypedTable[];
@@ -147,7 +154,7 @@ function List({ form, things, onOpen }: ListProps) {
           return (
             <li key={idOf(thing)}>
               <span>
-                <strong>{id}</strong> <small>{gist(thing)}</small>
+                <strong>{id}</strong> <small>{gist(form, thing)}</small>
               </span>
               <span class="row">
                 <Key
@@ -185,10 +192,3 @@ function List({ form, things, onOpen }: ListProps) {
 
 /** A long list opens by a press. */
 const FEW = 12;
-
-/** A thing in a few words: its name, what it belongs to, its note. */
-function gist(thing: TypedTable): string {
-  const keys = ["name", "target", "elevation", "kind", "unit", "direction", "note"];
-  const texts = keys.map((key): Typed | undefined => thing[key]);
-  return texts.filter((one) => typeof one === "string").join(" · ");
-}

@@ -17,10 +17,12 @@ interface ThingProps {
   typed: TypedTable;
   names: (of: SiteFormOf) => string[];
   onTyped: (typed: TypedTable) => void;
+  /** Where the list has no key for it. */
+  onRetire?: (() => void) | undefined;
   onDone: () => void;
 }
 
-export function Thing({ form, id, typed, names, onTyped, onDone }: ThingProps) {
+export function Thing({ form, id, typed, names, onTyped, onRetire, onDone }: ThingProps) {
   const words = t();
   const [drafted, setDrafted] = useState<SiteDrafted | null>(null);
   const [trouble, setTrouble] = useState("");
@@ -45,6 +47,11 @@ export function Thing({ form, id, typed, names, onTyped, onDone }: ThingProps) {
         <h2>
           {said(form.name)} <small>{id ?? (form.once ? "" : words.newThing)}</small>
         </h2>
+        {onRetire && (
+          <Key kind="small" label={`${words.retire} ${id}`} onPress={onRetire}>
+            {words.retire}
+          </Key>
+        )}
         <Key onPress={onDone}>{words.back}</Key>
       </div>
       <div class="form">
