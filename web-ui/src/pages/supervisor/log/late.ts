@@ -1,10 +1,10 @@
 /** The scripts and the sheet that LOG waits for: whoever never opens it does not fetch them. */
 import { late } from "../../../late";
-import { lateSheet } from "../../../late_sheet";
+import { sheet } from "../../../late_sheet";
 import look from "./log.css?url";
 
 export const libraries = late(async () => {
-  const [script] = await Promise.all([import("./libraries"), lateSheet(look)]);
+  const [script] = await Promise.all([import("./libraries"), sheet(look)]);
   return script;
 });
 
