@@ -46,7 +46,7 @@ test("a replay begins at the first thing that was out of the ordinary, with lane
     }
     // Half a phone's own size, and less only where it has to share 1024 px.
     const phone = await page.locator(".replay-phone").first().boundingBox();
-    expect(phone?.height, `${size.width}`).toBeGreaterThanOrEqual(size.width < 1366 ? 335 : 373);
+    expect(phone?.height, `${size.width}`).toBeGreaterThanOrEqual(size.width < 1366 ? 315 : 373);
   }
 });
 

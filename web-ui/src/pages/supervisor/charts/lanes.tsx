@@ -6,7 +6,7 @@ import type { LaneWhat, Review } from "../../../wire";
 import { t } from "../words";
 import { Chart, clockScale, DOTS, HATCH, INK, type Library, PAPER } from "./chart";
 
-const LEFT = 132;
+const LEFT = 152;
 /** Room at the right for what a lane says at the moment. */
 const RIGHT = 150;
 const EDGE = 16;
@@ -92,8 +92,8 @@ interface LanesProps {
 
 export function Lanes({ review, lanes = review.lanes, at, tall = 28, onMove, onPick }: LanesProps) {
   const words = t().review;
-  const [marked, setMarked] = useState(review.from);
-  const shown = at ?? marked;
+  const [marked, setMarked] = useState<number | null>(null);
+  const shown = at ?? marked ?? review.from;
   const right = at === undefined ? EDGE : RIGHT;
   const draw = useLanes(review, lanes, tall, right);
   const high = (lanes.length + 1) * tall;

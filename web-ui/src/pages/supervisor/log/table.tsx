@@ -29,18 +29,24 @@ interface TableProps {
   onAway: (away: boolean) => void;
 }
 
-/** On a phone a line is its number, time and person over its words; beside an open entry the words keep their room. */
+/** On a phone a line is its number, time and person over its words; where there is little room the words keep theirs. */
 const ON_PHONE: readonly Column[] = ["seq", "made", "by", "text"];
-const BESIDE: readonly Column[] = ["seq", "made", "by", "mark", "text"];
+const FEW: readonly Column[] = ["seq", "made", "by", "mark", "text"];
+const FEWEST: readonly Column[] = ["seq", "made", "text"];
 
 function useColumns(open: boolean): readonly Column[] {
   const phone = useMedia("(max-width: 700px)");
-  const room = useMedia("(max-width: 1023px), (min-width: 1701px)");
-  return phone ? ON_PHONE : open && !room ? BESIDE : COLUMNS;
+  const tablet = useMedia("(max-width: 1023px)");
+  const narrow = useMedia("(max-width: 1279px)");
+  const wide = useMedia("(min-width: 1701px)");
+  if (phone) return ON_PHONE;
+  if (tablet) return FEW;
+  if (!open || wide) return COLUMNS;
+  return narrow ? FEWEST : FEW;
 }
 
 export function LogTable(props: TableProps) {
-  const { lines, order, open, reached } = props;
+  const { lines, order, dated, open, reached } = props;
   const columns = useColumns(open !== null);
   const words = logWords();
   const scroller = useRef<HTMLDivElement>(null);
@@ -64,7 +70,7 @@ export function LogTable(props: TableProps) {
       ref={scroller}
       onScroll={(event) => props.onAway(event.currentTarget.scrollTop > HIGH)}
     >
-      <table aria-label={words.table} aria-rowcount={lines.length + 1}>
+      <table class={dated ? "dated" : ""} aria-label={words.table} aria-rowcount={lines.length + 1}>
         <colgroup>
           {columns.map((column) => (
             <col key={column} class={`log-${column}`} />
@@ -175,8 +181,7 @@ function cell(line: LogLine, column: Exclude<Column, "seq">, dated: boolean): Co
     case "made":
       return (
         <>
-          {dated && <span>{dateOf(line.made_at)} </span>}
-          {timeOfDay(line.made_at, true)}
+          {dated && <span>{dateOf(line.made_at)}</span>} <span>{timeOfDay(line.made_at, true)}</span>
           {line.at - line.made_at >= LATE && <small> {logWords().came(timeOfDay(line.at, true))}</small>}
         </>
       );

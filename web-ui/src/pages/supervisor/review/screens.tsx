@@ -7,9 +7,9 @@ import { t } from "../words";
 
 /** A phone's own size with its rim, px; smaller than so much of it, nothing on it could be read. */
 const PHONE = { wide: 366, high: 746 };
-const LEAST = 0.45;
+const LEAST = 0.3;
 /** Above a phone: whose it is. */
-const CAPTION = 26;
+const CAPTION = 38;
 const GAP = 12;
 
 export function Screens({ moment, at, day }: { moment: Moment; at: number; day: string }) {

@@ -19,7 +19,7 @@ export function Tables({ review, onEntry }: { review: Review; onEntry: (seq: num
     only === "" || names.some((name) => name?.toLowerCase().includes(only.toLowerCase()));
   return (
     <>
-      <div class="no-print">
+      <div class="histories-head no-print">
         <Choice
           title={words.historyOf}
           options={KINDS.map((id) => ({ id, name: words.histories[id] }))}
