@@ -26,8 +26,8 @@ function gzipBeside(): Plugin {
 }
 
 /**
- * What comes late is one script and a stylesheet that its asker waits for (src/late_sheet.ts): nothing is to be fetched ahead of
- * it, so the bundler's helper for that, which every field phone would fetch first, does nothing.
+ * What comes late is a script and a stylesheet that its asker waits for (src/late_sheet.ts): nothing is to be fetched ahead of
+ * it, so what the bundler puts round each late import for that, which every field phone would fetch first, does nothing.
  */
 function nothingAhead(): Plugin {
   return {

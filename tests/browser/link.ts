@@ -7,6 +7,8 @@ export class Link {
   private frozen = false;
   /** What is asked for on such a path breaks its line in the middle. */
   refuses: RegExp | null = null;
+  /** How often it has. */
+  refused = 0;
   /** Each end with the end that hears it. */
   private readonly lines = new Map<Socket, Socket>();
 
@@ -33,7 +35,9 @@ export class Link {
     }
     const hub = connect(port, "127.0.0.1");
     phone.on("data", (asked) => {
-      if (this.refuses?.test(asked.toString("latin1"))) phone.destroy();
+      if (!this.refuses?.test(asked.toString("latin1"))) return;
+      this.refused++;
+      phone.destroy();
     });
     if (this.frozen) phone.pause();
     for (const [from, to] of [
