@@ -93,14 +93,15 @@ export class Hub {
     return answer.json();
   }
 
-  /** Says something as the laptop's own browser does: a supervisor. */
-  async say(command: Command): Promise<void> {
+  /** Says something as the laptop's own browser does: a supervisor. Gives the numbers of its entries. */
+  async say(command: Command): Promise<{ first: number; last: number }> {
     const answer = await fetch(`http://127.0.0.1:${this.port}/api/say`, {
       method: "POST",
       headers: { cookie: this.cookie, "content-type": "application/json" },
       body: JSON.stringify({ key: `laptop-key-${this.keys++}`, made_at: Date.now(), command }),
     });
     if (!answer.ok) throw new Error(`${command.kind}: ${answer.status} ${await answer.text()}`);
+    return answer.json();
   }
 
   /** Lets somebody in without a page, as a phone of the crew would. */

@@ -83,7 +83,8 @@ export async function pieces(page: Page): Promise<Piece[]> {
     return [...document.querySelectorAll<HTMLElement>(`main :is(${wanted})`)]
       .filter((one) => !one.closest("header, .run, svg") && one.parentElement?.closest("li, p, figcaption") === null)
       .map((one) => ({
-        kind: /^H\d$/.test(one.tagName) ? "heading" : one.tagName === "TR" ? "row" : "text",
+        // What a drawing's heading heads has no words of its own to be found by.
+        kind: /^H\d$/.test(one.tagName) && one.nextElementSibling?.tagName !== "svg" ? "heading" : one.tagName === "TR" ? "row" : "text",
         letters: one.textContent ?? "",
         table: tables.findIndex((table) => table.contains(one)),
       }));

@@ -6,7 +6,7 @@ import { Link } from "./link";
 import { Outbox, type Reply, type Settled } from "./outbox";
 import { said } from "./said";
 import * as state from "./state";
-import { noticeUpgrade, own as ownScript } from "./upgrade";
+import { noticeUpgrade, ownScript } from "./upgrade";
 import type {
   Answer,
   Asked,

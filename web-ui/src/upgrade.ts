@@ -28,7 +28,7 @@ export function scriptOf(page: string): string | null {
 }
 
 /** The script that this page runs: what it says of itself to the hub. */
-export function own(): string | null {
+export function ownScript(): string | null {
   return document.querySelector<HTMLScriptElement>('script[type="module"][src]')?.getAttribute("src") ?? null;
 }
 
@@ -40,7 +40,7 @@ export async function noticeUpgrade(build: string): Promise<void> {
     if (!answer.ok) return;
     const theirs = scriptOf(await answer.text());
     compared = build;
-    if (theirs && own() && theirs !== own()) wait();
+    if (theirs && ownScript() && theirs !== ownScript()) wait();
   } catch {
     // The link is gone again: the next one asks anew.
   }

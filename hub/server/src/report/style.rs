@@ -47,6 +47,9 @@ svg { width: 100%; height: auto; display: block; break-inside: avoid; }
   .page > thead { display: none; }
   .scroll { overflow-x: auto; }
 }
+@media screen and (max-width: 40rem) {
+  .cards, .photos { grid-template-columns: 1fr 1fr; }
+}
 @media print {
   body { padding: 0; max-width: none; }
   .page + .page { break-before: page; }

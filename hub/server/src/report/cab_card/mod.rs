@@ -40,6 +40,10 @@ const STYLE: &str = "
 .shown { font-size: 12.5pt; }
 .cab ~ .foot { margin-top: .6em; font-size: 8pt; line-height: 1.2; }
 @media print { header { display: none; } }
+@media screen and (max-width: 40rem) {
+  .beside, .stop { grid-template-columns: 1fr; }
+  .hands { grid-template-columns: 1fr 1fr; }
+}
 ";
 
 /// None while there is no site.

@@ -33,11 +33,11 @@ pub(super) const STYLE: &str = "
 .one h2 { font-size: 11pt; margin: .6em 0 .2em; border-bottom-width: 1px; }
 .one ul, .one p { margin: .1em 0; }
 .one .rows { font-size: 8.5pt; margin: .2em 0; }
-.one .rows td { padding: 0 .4em; }
+.one .rows td { padding: 0 .4em; white-space: nowrap; }
 .boxes { display: grid; grid-template-columns: repeat(8, 1fr); border: 2px solid #000; margin: .4em 0; text-align: center; break-inside: avoid; }
 .boxes > div + div { border-left: 1px solid #000; }
 .boxes strong { display: block; font-size: 18pt; line-height: 1.1; }
-.two { display: grid; grid-template-columns: 1fr 1fr; gap: 0 5mm; }
+.two { display: grid; grid-template-columns: minmax(min-content, 3fr) minmax(0, 2fr); gap: 0 5mm; }
 @media screen and (max-width: 40rem) { .boxes { grid-template-columns: repeat(4, 1fr); } .two { grid-template-columns: 1fr; } }
 ";
 
@@ -212,6 +212,9 @@ fn lasers(paper: &Paper, review: &Review) -> Markup {
 
 /// The first of short lines, and how many more there are.
 fn few(paper: &Paper, said: &[String]) -> Markup {
+    if said.is_empty() {
+        return html! { p { (paper.t(words::sheet_day::nothing())) } };
+    }
     let some = said.len().min(FEW);
     list(paper, &said[..some], said.len() - some)
 }
