@@ -47,7 +47,9 @@ for (const { folder, name: called } of OTHERS) {
     await cab.page.getByRole("button", { name: "SCREEN", exact: true }).click();
     await cab.page.getByRole("button", { name: called }).click();
     await expect(cab.page.locator("html")).toHaveAttribute("lang", folder);
-    await cab.page.keyboard.press("Escape");
+    const panel = cab.page.getByRole("dialog");
+    await panel.getByRole("button").last().click();
+    await expect(panel).toBeHidden();
     const wrong: string[] = [];
     for (const size of SIZES.filter((one) => one.width === 360 || one.height === 360)) {
       await cab.page.setViewportSize(size);

@@ -9,7 +9,7 @@ states-got = NA CABINE APERTARAM ENTENDI
 states-not_on_screen = NÃO ESTÁ NA TELA DA CABINE – USE AS MÃOS
 nodded = { $who } VIU A CABINE ACENAR QUE SIM
 
-endings-superseded = OUTRA ORDEM MAIS NOVA A SUBSTITUIU
+endings-superseded = HÁ ORDEM MAIS NOVA
 endings-done = FEITO
 endings-stale_by_age = VELHA – REMOVIDA
 endings-grade_ran_out = JÁ FOI DITO NA COTA

@@ -40,7 +40,7 @@ asLastSaid = Segundo onde se disse por último que está. O que ninguém desenho
 beyondReach = { $ft } pés além do alcance de { $machine }. Ela se moveu? Diga onde está.
 overheadLine = AÉREA
 
-zones-pinch = ENTRE PARTE GIRATÓRIA E ESTEIRAS
+zones-pinch = ENTRE O GIRO E AS ESTEIRAS
 zones-tail = NO GIRO DA TRASEIRA
 zones-reach = NO SEU ALCANCE, TALVEZ NO SEU LADO CEGO
 zones-margin = JUNTO AO SEU ALCANCE, TALVEZ NO SEU LADO CEGO

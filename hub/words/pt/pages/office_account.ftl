@@ -123,7 +123,7 @@ liftLine = { $on }, camada { $lift }: { $thick } ft, { $passes } { $passes ->
         [one] passada
        *[other] passadas
     }
-thick = MAIS GROSSA DO QUE UMA CAMADA PODE SER
+thick = MAIS GROSSA DO QUE DEVE
 rock = Rocha acima da escavação
 noRock = Nenhum ponto de rocha.
 rockIs = { $cy } yd³, ± { $doubt } por onde termina

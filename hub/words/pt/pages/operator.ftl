@@ -2,7 +2,7 @@
 
 gotIt = ENTENDI
 gotPressed = JÁ ENTENDIDO
-checkMe = CONFIRA AQUI
+checkMe = CONFIRA
 checkAsked = PEDIDO
 cantKey = NÃO POSSO
 cantWhy = O que impede?
