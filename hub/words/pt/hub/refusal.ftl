@@ -87,3 +87,4 @@ people_in =
         [one] Dentro em { $machine }: { $people }. Primeiro todos saem; depois levante o PARE.
        *[other] Dentro em { $machine }: { $people }. Primeiro todos saem; depois levante o PARE.
     }
+thing-structure = sapata ou muro
