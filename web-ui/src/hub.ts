@@ -32,6 +32,7 @@ import type {
   Supervisor,
   Visitor,
 } from "./wire";
+import { learn, witness } from "./witness";
 import { t } from "./words";
 
 /** A hub that answers nothing in this time counts as not there. */
@@ -260,7 +261,7 @@ function heard(message: FromHub): void {
     case "hello":
       // A fetch of its own: after what the first page needs.
       setTimeout(() => void noticeUpgrade(message.build), UPGRADE_LATER);
-      witness(message.log);
+      witness(message.log, (saw) => link?.say(saw));
       outbox.hurry();
       break;
     case "clock":
@@ -302,22 +303,6 @@ function beat(message: Extract<FromHub, { kind: "beat" }>): void {
 /** This page's script runs; a cab's page says with it what it can't give. */
 function alive(): void {
   link?.say({ kind: "alive", page: state.cabPage.value });
-}
-
-/** The newest end of the log that this phone has seen, and under which name it keeps it. */
-let seen = { log: "", seq: 0 };
-
-/** This phone witnesses the log: what it remembers of it is given back before anything new is learned. */
-function witness(log: string): void {
-  const [seq, hash] = (state.remembered(`rodcall.head.${log}`) ?? "").split(" ");
-  seen = { log, seq: Number(seq) || 0 };
-  if (seen.seq > 0 && hash) link?.say({ kind: "saw", seq: seen.seq, hash });
-}
-
-function learn(seq: number, hash: string): void {
-  if (!seen.log || !hash || seq <= seen.seq) return;
-  seen.seq = seq;
-  state.remember(`rodcall.head.${seen.log}`, `${seq} ${hash}`);
 }
 
 function view(message: Extract<FromHub, { kind: "view" }>): void {

@@ -3,6 +3,7 @@
 //!
 //! It is an ordinary thread, because it waits for the disk. Nobody else changes the state.
 
+mod indexing;
 mod not_done;
 mod spare;
 
@@ -21,10 +22,10 @@ use tokio::sync::oneshot;
 
 use crate::clock::Clock;
 use crate::publish::{Publish, UnkeptStop};
-use crate::store::day_file::Located;
 use crate::store::index::Index;
 use crate::store::{Kept, Store, StoreError};
 
+use indexing::Behind;
 pub use not_done::NotDone;
 use not_done::{HaltIfLost, not_kept};
 use spare::Spare;
@@ -184,13 +185,6 @@ struct Desk {
     spare: Spare,
     /// Where an index that was made anew is handed in.
     made: SyncSender<Event>,
-}
-
-/// What is kept and not yet in the index.
-#[derive(Default)]
-struct Behind {
-    kept: Vec<Located>,
-    since: Option<Instant>,
 }
 
 /// What is decided and not yet kept.
@@ -457,50 +451,6 @@ impl Desk {
         if self.spare.since.take().is_some() && !self.halted {
             self.publish.views(&self.state, &Due::SPARE);
             self.spare.done = Some(Instant::now());
-        }
-    }
-
-    /// Takes what is kept into the index. Here the disk and the cores are busy, which no screen waits for any more.
-    fn catch_up(&mut self) {
-        self.behind.since = None;
-        let Some(last) = self.behind.kept.last() else {
-            return;
-        };
-        match self.store.index(&self.behind.kept) {
-            Ok(()) => {
-                self.publish.indexed(last.entry.seq);
-                self.behind.kept.clear();
-            }
-            // What is kept meanwhile waits for the new one.
-            Err(StoreError::NoIndex) => {}
-            Err(error) => {
-                tracing::error!("{error}");
-                self.index_anew();
-            }
-        }
-    }
-
-    fn index_anew(&self) {
-        let made = self.made.clone();
-        self.store.index_anew(move |index| {
-            // The writer is gone: the next start makes it.
-            let _ = made.send(Event::Indexed(index));
-        });
-    }
-
-    fn indexed_anew(&mut self, made: Result<Index, StoreError>) {
-        let kept = std::mem::take(&mut self.behind.kept);
-        let head = self.state.seq;
-        match made.and_then(|index| self.store.put_index(index, &kept)) {
-            Ok(()) => {
-                tracing::info!("The index was made anew.");
-                self.publish.indexed(head);
-            }
-            // The disk is full, as a rule. What is kept is in the log; the next start makes the index.
-            Err(error) => {
-                tracing::error!("{error}");
-                self.behind.kept = kept;
-            }
         }
     }
 

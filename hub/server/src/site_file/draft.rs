@@ -259,9 +259,7 @@ fn placed(
     DraftFault {
         draft,
         field,
-        text: name.map_or(fault.text, |name| {
-            words::site_file::not_there_yet(&Text::from(name))
-        }),
+        text: name.map_or(fault.text, |name| words::site_file::not_there_yet(&name)),
         warning: fault.warning,
     }
 }

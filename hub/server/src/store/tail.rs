@@ -111,7 +111,7 @@ fn scan(day: &DayFile, bytes: &[u8], known: u64) -> Result<Scan, ChainError> {
     let mut at = 0;
     loop {
         let Some(length) = bytes[at..].iter().position(|byte| *byte == b'\n') else {
-            if let Some((located, length)) = unended(day, walk, &bytes[at..], at, known) {
+            if let Some((located, length)) = unended(day, walk.as_ref(), &bytes[at..], at, known) {
                 found.entries.push(located);
                 (found.whole_to, found.whole) = (at + length, found.entries.len());
                 found.unended = true;
@@ -143,13 +143,13 @@ fn scan(day: &DayFile, bytes: &[u8], known: u64) -> Result<Scan, ChainError> {
 /// the entry. Otherwise a power cut may have taken more than the newline.
 fn unended(
     day: &DayFile,
-    walk: Option<Walk>,
+    walk: Option<&Walk>,
     rest: &[u8],
     at: usize,
     known: u64,
 ) -> Option<(Located, usize)> {
     let proves = |raw: &[u8]| {
-        let found = line(day, &mut walk.clone(), raw, at).ok();
+        let found = line(day, &mut walk.cloned(), raw, at).ok();
         found.filter(|(_, more)| !more).map(|(located, _)| located)
     };
     if let Some(located) = proves(rest) {

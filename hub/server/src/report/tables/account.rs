@@ -114,7 +114,7 @@ pub(super) fn tests(review: &Review) -> Option<String> {
         "void*",
     ];
     let rows = review.account.tests.iter().map(|one| {
-        let void = one.void.as_ref().map(|why| why.text());
+        let void = one.void.as_ref().map(day::said::void::VoidCause::text);
         let mut cells = vec![
             one.test.to_string(),
             in_full(one.made_at),
