@@ -26,25 +26,35 @@ function gzipBeside(): Plugin {
 }
 
 /**
- * What comes late is a script and a stylesheet that its asker waits for (src/late_sheet.ts): nothing is to be fetched ahead of
- * it, so what the bundler puts round each late import for that, which every field phone would fetch first, does nothing.
+ * A browser may hold a script that did not come once to be missing for good (Firefox does). So the files of a late script are
+ * fetched before it is run: each is in the browser's own store then, and what fails can be asked for again (src/late.ts). The
+ * bundler names them where there are several; one alone stands in the import itself.
  */
-function nothingAhead(): Plugin {
+const FETCH_FIRST = `export const __vitePreload = (run, files) => {
+  const alone = /import\\(.\\.\\/([\\w-]+\\.js)/.exec(run);
+  const all = files && files.length ? files : alone ? ["assets/" + alone[1]] : [];
+  return Promise.all(all.map((file) => fetch("/" + file).then((got) => {
+    if (!got.ok) throw new Error(file + " did not come");
+    return got.text();
+  }))).then(run);
+};`;
+
+/** Takes the place of what the bundler puts round each late import, which gives up and goes on without what failed. */
+function fetchFirst(): Plugin {
   return {
-    name: "nothing-ahead",
+    name: "fetch-first",
     apply: "build",
     enforce: "pre",
-    load: (id) =>
-      id === "\0vite/preload-helper.js" ? "export const __vitePreload = (fetch) => fetch();" : null,
+    load: (id) => (id === "\0vite/preload-helper.js" ? FETCH_FIRST : null),
   };
 }
 
 export default defineConfig({
-  plugins: [fluentWords(), nothingAhead(), gzipBeside()],
+  plugins: [fluentWords(), fetchFirst(), gzipBeside()],
   build: {
     target: ["chrome87", "safari14", "firefox78"],
     assetsInlineLimit: 0,
-    modulePreload: false,
+    modulePreload: { polyfill: false },
     cssCodeSplit: false,
     reportCompressedSize: false,
   },
