@@ -48,7 +48,8 @@ for (const { folder, name: called } of OTHERS) {
     await cab.page.getByRole("button", { name: called }).click();
     await expect(cab.page.locator("html")).toHaveAttribute("lang", folder);
     const panel = cab.page.getByRole("dialog");
-    await panel.getByRole("button").last().click();
+    // CLOSE in its own word: the key before STOP.
+    await panel.getByRole("button").nth(-2).click();
     await expect(panel).toBeHidden();
     const wrong: string[] = [];
     for (const size of SIZES.filter((one) => one.width === 360 || one.height === 360)) {
