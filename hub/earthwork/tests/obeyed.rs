@@ -35,7 +35,7 @@ fn printed(text: &CallText) -> Option<i64> {
     }
     let inches = |words: &[&str]| words.iter().map(|word| eighths(word)).sum::<i64>() * INCH / 8;
     Some(match text.unit_word.as_str() {
-        "TENTHS" | "DÉCIMAS" => {
+        "TENTHS" | "DÉCIMAS" | "DÉCIMOS" => {
             let (whole, half) = match words[0].strip_suffix('½') {
                 Some(whole) => (whole, 1),
                 None => (words[0], 0),
@@ -47,13 +47,13 @@ fn printed(text: &CallText) -> Option<i64> {
             };
             (2 * whole + half) * FOOT / 20
         }
-        "FEET" | "PIES" => {
+        "FEET" | "PIES" | "PÉS" => {
             let (whole, part) = words[0].split_once('.').unwrap();
             let part = format!("{part:0<2}");
             (whole.parse::<i64>().unwrap() * 100 + part.parse::<i64>().unwrap()) * FOOT / 100
         }
-        "IN" | "PULG" => match words.as_slice() {
-            [feet, "FT" | "PIE" | "PIES", rest @ ..] => {
+        "IN" | "PULG" | "POL" => match words.as_slice() {
+            [feet, "FT" | "PIE" | "PIES" | "PÉ" | "PÉS", rest @ ..] => {
                 feet.parse::<i64>().unwrap() * FOOT + inches(rest)
             }
             all => inches(all),
