@@ -168,7 +168,7 @@ fn rain_outlives_a_crash_and_owes_each_face_an_inspection_when_it_begins_and_whe
     yard.truck
         .says(&json!({ "kind": "confirm_person", "device": boss.device(), "person": "PN" }));
     boss.says(&inspection(""));
-    yard.cab("EX-1").says(&json!({ "kind": "say_rain" }));
+    ground.says(&json!({ "kind": "say_rain" }));
     let began = newest(&yard, "rain_began");
     assert_eq!(began["body"]["faces"], json!(["BANK"]));
     // The hub dies and comes back in the rain.
