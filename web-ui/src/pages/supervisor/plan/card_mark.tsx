@@ -2,8 +2,9 @@
 import { useState } from "preact/hooks";
 import { Key } from "../../../parts/keys";
 import { gone, lastFigure } from "../../../parts/last";
+import { said } from "../../../said";
 import { feet, signed, timeOfDay } from "../../../show";
-import { language, sheet } from "../../../state";
+import { sheet } from "../../../state";
 import type { MarkCard, SheetMark, Supervisor } from "../../../wire";
 import { Figures } from "../figures";
 import { RulePanel } from "../panels";
@@ -83,7 +84,7 @@ function Stack({ mark, onPick }: { mark: SheetMark; onPick: (thing: Thing) => vo
   const thick = layers.reduce((sum, one) => sum + one.thickness, 0);
   const to = mark.dig_to;
   const dig = to && "at" in to ? to.at : null;
-  const none = language.value === "spanish" ? (mark.no_grade_spanish ?? mark.no_grade) : mark.no_grade;
+  const none = mark.why_no_grade && said(mark.why_no_grade);
   return (
     <section aria-label={desk.stack}>
       <h3>
