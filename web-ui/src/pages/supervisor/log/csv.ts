@@ -1,20 +1,10 @@
 /** Lines as a table for other programs: the hub's own columns, and their verdict. */
+import { LANGUAGES } from "../../../languages";
+import { eachSaid } from "../../../said";
 import { dateOf, timeOfDay } from "../../../show";
 import type { LogLine } from "../../../wire";
 
-const COLUMNS = [
-  "seq",
-  "at",
-  "made_at",
-  "by",
-  "device",
-  "kind",
-  "machine",
-  "mark",
-  "verdict",
-  "english",
-  "spanish",
-];
+const COLUMNS = ["seq", "at", "made_at", "by", "device", "kind", "machine", "mark", "verdict", ...LANGUAGES];
 
 /** `2030-05-14 07:31:00.250` on this laptop's clock. */
 export function inFull(at: number): string {
@@ -33,8 +23,7 @@ function row(line: LogLine): string[] {
       line.machine ?? "",
       line.mark ?? "",
       line.verdict ?? "",
-      line.english,
-      line.spanish,
+      ...eachSaid(line),
     ].map(harmless),
   ];
 }

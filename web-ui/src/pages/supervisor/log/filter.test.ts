@@ -22,6 +22,7 @@ const LINES = [
     verdict: "high",
     english: "EX-1 ← DOWN 3",
     spanish: "EX-1 ← BAJA 3",
+    portuguese: "EX-1 ← DESÇA 3",
     made_at: at(10, 30, 59),
   }),
   line(3, { mark: "P-1", verdict: "high", made_at: at(10, 30) }),
@@ -47,6 +48,7 @@ test("words are looked for in each language and in who said it, without capitals
   expect(seqs({ words: "linea" })).toEqual([2]);
   expect(seqs({ words: "ENTENDIDO" })).toEqual([5]);
   expect(seqs({ words: "down ex-1" })).toEqual([4]);
+  expect(seqs({ words: "desca" })).toEqual([4]);
   expect(seqs({ words: "pn" })).toEqual([1]);
   expect(seqs({ words: "down nothing" })).toEqual([]);
 });

@@ -1,4 +1,5 @@
 /** What of the log is looked at: the filter as it stands in the address, whether a line fits it, and what there is to choose. */
+import { eachSaid } from "../../../said";
 import type { LogLine, LogQuery, Verdict } from "../../../wire";
 import type { Asked } from "../address";
 
@@ -59,7 +60,7 @@ const said = new WeakMap<LogLine, string>();
 function saidIn(line: LogLine): string {
   const known = said.get(line);
   if (known !== undefined) return known;
-  const text = plain(`${line.by}\n${line.english}\n${line.spanish}`);
+  const text = plain([line.by, ...eachSaid(line)].join("\n"));
   said.set(line, text);
   return text;
 }

@@ -15,6 +15,7 @@ export function line(seq: number, more: Partial<LogLine> = {}): LogLine {
     verdict: null,
     english: `Entry ${seq}`,
     spanish: `Asiento ${seq}`,
+    portuguese: `Lançamento ${seq}`,
     ...more,
   };
 }

@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import type { Review, Sentence } from "../../../wire";
 import { ALL, around, beginningOf, momentsOf, withWords } from "./moments";
 
-const said = (seq: number, at: number, english = `Entry ${seq}`): Sentence => ({
+const said = (seq: number, at: number, english = `Entry ${seq}`, portuguese?: string): Sentence => ({
   seq,
   at,
   by: "RT",
@@ -11,6 +11,7 @@ const said = (seq: number, at: number, english = `Entry ${seq}`): Sentence => ({
   mark: null,
   english,
   spanish: english,
+  portuguese,
 });
 const REVIEW = {
   from: 10,
@@ -23,7 +24,7 @@ const REVIEW = {
     { mark: "P-2", readings: [], said: [said(4, 20, "LÍNEA")] },
   ],
   set_ups: [{ said: [said(3, 30)] }],
-  record: [said(9, 90)],
+  record: [said(9, 90, "Note", "Lançamento")],
   changes: [],
 } as unknown as Review;
 
@@ -45,6 +46,7 @@ test("all that was said stands once, and of a mark what was said about it", () =
 test("words are looked for without capitals and accents, all of them", () => {
   const found = (words: string) => withWords(momentsOf(REVIEW, ALL), words).map((one) => one.seq);
   expect(found("linea")).toEqual([4]);
+  expect(found("lancamento")).toEqual([9]);
   expect(found("all rt stop")).toEqual([7]);
   expect(found("  ")).toHaveLength(5);
 });

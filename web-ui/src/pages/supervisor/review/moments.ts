@@ -1,4 +1,5 @@
 /** The moments of a day that are walked through: what was out of the ordinary, all that was said, or what was said about a mark. */
+import { eachSaid } from "../../../said";
 import type { Review, Sentence } from "../../../wire";
 import { plain } from "../log/filter";
 
@@ -34,11 +35,11 @@ export function momentsOf(review: Review, of: string): AMoment[] {
     .sort((a, b) => a.at - b.at || a.seq - b.seq);
 }
 
-/** Those with all of these words, in either language; capitals and accents do not matter. */
+/** Those with all of these words, in any language; capitals and accents do not matter. */
 export function withWords(moments: readonly AMoment[], words: string): AMoment[] {
   const wanted = plain(words).split(/\s+/).filter(Boolean);
   return moments.filter(({ said }) => {
-    const text = plain(`${said.by}\n${said.english}\n${said.spanish}`);
+    const text = plain([said.by, ...eachSaid(said)].join("\n"));
     return wanted.every((word) => text.includes(word));
   });
 }
