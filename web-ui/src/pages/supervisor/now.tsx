@@ -83,7 +83,7 @@ function NowAtDesk({ view }: { view: Supervisor }) {
       {/* Where a stop or a lost link is told when there is one: nothing below moves for it. */}
       <div class="now-head">
         <Caution />
-        <time>{timeOfDay(now.value)}</time>
+        <Clock />
       </div>
       <section class="now-in" aria-label={words.wayIn.inside}>
         <h2>{words.wayIn.inside}</h2>
@@ -114,6 +114,11 @@ function NowAtDesk({ view }: { view: Supervisor }) {
       <Behind view={view} />
     </div>
   );
+}
+
+/** By itself: the plan is not worked out anew with each tick. */
+function Clock() {
+  return <time>{timeOfDay(now.value)}</time>;
 }
 
 type Behind = "people" | "start" | "last" | "proven";

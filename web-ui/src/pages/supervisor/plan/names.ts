@@ -109,13 +109,21 @@ export function signBoxes({ sheet, machines }: Shown, sight: Sight, room: Room):
 }
 
 let pen: CanvasRenderingContext2D | null | undefined;
+/** What was measured before; names come again with each change of the day. */
+const known = new Map<string, number>();
 
 /** How long a name is in the plan's letters, px; where the browser can't tell, long enough for any. */
 export function wideIn(font: string): (text: string) => number {
   if (pen === undefined) pen = document.createElement("canvas").getContext("2d");
   return (text) => {
     if (!pen) return text.length * 11;
+    const key = `${font} ${text}`;
+    const had = known.get(key);
+    if (had !== undefined) return had;
     pen.font = font;
-    return pen.measureText(text).width;
+    const { width } = pen.measureText(text);
+    if (known.size > 2_000) known.clear();
+    known.set(key, width);
+    return width;
   };
 }
