@@ -1,12 +1,11 @@
 /** In which order the table's lines stand. */
-import { beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { line } from "./given";
 import { libraries } from "./late";
+import * as script from "./libraries";
 import { kindWord, NEWEST_FIRST, orderIn, orderText, pressed, sorter } from "./order";
 
-beforeAll(async () => {
-  libraries.script.value = await import("./libraries");
-});
+libraries.script.value = script;
 
 const LINES = [
   line(4, { mark: "N-10", verdict: "low" }),

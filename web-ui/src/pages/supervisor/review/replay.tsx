@@ -107,27 +107,14 @@ export function Replay({ review, here: asked, of, words, onAsk, steers }: Replay
       </div>
       {(trouble || lost) && <p class="warning">{trouble || lost}</p>}
       <div class="replay-walk">
-        <div class="replay-bar no-print">
-          <Key kind="small" disabled={!before} onPress={() => pick(before)}>
-            {say.before}
-          </Key>
-          <Key kind="small" onPress={() => play(!plays)}>
-            {plays ? say.pause : say.play}
-          </Key>
-          <Key kind="small" disabled={!next} onPress={() => pick(next)}>
-            {say.next}
-          </Key>
-          <label>
-            <span class="unseen">{say.speed}</span>
-            <select value={speed} onChange={(event) => setSpeed(Number(event.currentTarget.value))}>
-              {SPEEDS.map((one) => (
-                <option key={one} value={one}>
-                  {one}×
-                </option>
-              ))}
-            </select>
-          </label>
-        </div>
+        <Transport
+          before={before && (() => pick(before))}
+          next={next && (() => pick(next))}
+          plays={plays}
+          onPlay={play}
+          speed={speed}
+          onSpeed={setSpeed}
+        />
         <MomentList
           review={review}
           moments={moments}
@@ -148,6 +135,43 @@ export function Replay({ review, here: asked, of, words, onAsk, steers }: Replay
 }
 
 export const QUARTER = GRAIN;
+
+interface TransportProps {
+  /** Nothing where there is no further moment. */
+  before: (() => void) | undefined;
+  next: (() => void) | undefined;
+  plays: boolean;
+  onPlay: (on: boolean) => void;
+  speed: number;
+  onSpeed: (speed: number) => void;
+}
+
+function Transport({ before, next, plays, onPlay, speed, onSpeed }: TransportProps) {
+  const say = t().review;
+  return (
+    <div class="replay-bar no-print">
+      <Key kind="small" disabled={!before} onPress={() => before?.()}>
+        {say.before}
+      </Key>
+      <Key kind="small" onPress={() => onPlay(!plays)}>
+        {plays ? say.pause : say.play}
+      </Key>
+      <Key kind="small" disabled={!next} onPress={() => next?.()}>
+        {say.next}
+      </Key>
+      <label>
+        <span class="unseen">{say.speed}</span>
+        <select value={speed} onChange={(event) => onSpeed(Number(event.currentTarget.value))}>
+          {SPEEDS.map((one) => (
+            <option key={one} value={one}>
+              {one}×
+            </option>
+          ))}
+        </select>
+      </label>
+    </div>
+  );
+}
 
 /** The time that is shown: the one of the address, or the one at which the hub took the entry that was picked. */
 function useAt(review: Review, asked: number | null, picked: number | null) {
