@@ -10,6 +10,7 @@ use crate::views::way_in::{self, OnFootCard, WayInCard};
 use day::cab::{self, Fills};
 use day::call::Ending;
 use day::cuts::buried::{self, Crossing};
+use day::cuts::held::HeldBy;
 use day::cuts::strip;
 use day::near::{self, Near};
 use day::said::face_alarm::AlarmWhy;
@@ -245,7 +246,7 @@ fn screen(state: &State, machine: &str) -> CabScreen {
         Fills::Old { call, why } => CabScreen::Old {
             mark: call.sent.mark.clone(),
             why,
-            held: call.held.as_ref().map(|held| held.text()),
+            held: call.held.as_ref().map(HeldBy::text),
             since: call.ended_at.unwrap_or(call.sent_at),
         },
         Fills::NoCall => CabScreen::NoCall,

@@ -1,5 +1,6 @@
 //! Tables of what was hauled, placed, tested and paid.
 
+use day::said::void::VoidCause;
 use serde_json::Value;
 use show::review::Review;
 
@@ -114,7 +115,7 @@ pub(super) fn tests(review: &Review) -> Option<String> {
         "void*",
     ];
     let rows = review.account.tests.iter().map(|one| {
-        let void = one.void.as_ref().map(|why| why.text());
+        let void = one.void.as_ref().map(VoidCause::text);
         let mut cells = vec![
             one.test.to_string(),
             in_full(one.made_at),
