@@ -155,7 +155,7 @@ export type TakeReading = CommandOf<"take_reading">;
 /** One request, kept until the hub has answered for its key. */
 export type Asked = Schemas["Saying"];
 
-/** Why not, and what to do, in both languages; which refusal it was, as far as the hub has a name for it. */
+/** Why not, and what to do, in every language; which refusal it was, as far as the hub has a name for it. */
 export interface Refused extends Omit<Schemas["Problem"], "refusal"> {
   kind: string;
 }

@@ -1,6 +1,7 @@
 /** What the pages may say, and may never say. */
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { LANGUAGES } from "./languages";
+import { LANGUAGES, languages } from "./languages";
 import type { Language } from "./wire";
 import { control } from "./words.gen/control";
 import { later } from "./words.gen/later";
@@ -113,6 +114,17 @@ describe("the dictionaries", () => {
     for (const [, words] of FIRST) {
       const said = [...Object.values(words.ways), words.stop, words.high, words.low, words.quick.too_deep];
       expect(new Set(said).size).toBe(said.length);
+    }
+  });
+
+  it("say before a reading is sent what the hub will call, in its very words", () => {
+    for (const [language, words] of FIRST) {
+      const hub = readFileSync(`../hub/words/${languages[language].folder}/hub/call.ftl`, "utf8");
+      const { down, shave, grade, up, wait } = words.ways;
+      const called = { "word-down": down, "word-shave": shave, "word-grade": grade, "word-up": up };
+      const units = { "unit-feet": words.feetWord, "unit-inches": words.inchWord };
+      for (const [id, word] of Object.entries({ ...called, ...units, "word-wait": wait }))
+        expect(hub, language).toContain(`\n${id} = ${word}\n`);
     }
   });
 

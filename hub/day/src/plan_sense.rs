@@ -13,7 +13,7 @@ use crate::site::{Site, Target};
 mod layers;
 mod lines;
 
-/// Something odd about the plan, in both languages.
+/// Something odd about the plan, in every language.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub struct Odd {
     /// Where, by kind and name: `targets.EAST`.

@@ -1,4 +1,4 @@
-//! The form for each thing of a site: its fields in order, with their names in both languages. A phone draws it; the
+//! The form for each thing of a site: its fields in order, with their names in every language. A phone draws it; the
 //! reader of drafts reads it; a test holds the two together.
 
 use ::words::{Fixed, Text};

@@ -36,7 +36,7 @@ impl Notes {
         self.wrong_in(file, line, message.as_ref());
     }
 
-    /// A fault at a byte of the file, in both languages.
+    /// A fault at a byte of the file, in every language.
     pub(super) fn said_at(&mut self, at: usize, said: impl Into<Text>) {
         let (file, line) = (self.file.clone(), self.line(at));
         self.faults.push(Fault {

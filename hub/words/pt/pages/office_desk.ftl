@@ -20,7 +20,7 @@ outOfSight =
     }
 countOf =
     { $n ->
-        [one] mais 1 marca: { $ids }
+        [one] mais { $n } marca: { $ids }
        *[other] mais { $n } marcas: { $ids }
     }. Chegue mais perto.
 bar = { $feet } ft
