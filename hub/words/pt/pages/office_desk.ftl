@@ -10,17 +10,17 @@ signs-again = ler de novo
 legend = Sinais
 noRoom =
     { $n ->
-        [one] 1 nome não cabe
+        [one] { $n } nome não cabe
        *[other] { $n } nomes não cabem
     }: chegue mais perto.
 outOfSight =
     { $n ->
-        [one] 1 marca fica fora da vista.
+        [one] { $n } marca fica fora da vista.
        *[other] { $n } marcas ficam fora da vista.
     }
 countOf =
     { $n ->
-        [one] mais 1 marca: { $ids }
+        [one] mais { $n } marca: { $ids }
        *[other] mais { $n } marcas: { $ids }
     }. Chegue mais perto.
 bar = { $feet } ft
