@@ -161,7 +161,7 @@ waits = espera
 by_hand_signals_no_screen = por sinais, sem tela
 in_full = O dia inteiro
 more_behind = { $many ->
-        [one] Mais 1: nas páginas seguintes.
+        [one] Mais { $many }: nas páginas seguintes.
        *[other] Mais { $many }: nas páginas seguintes.
     }
 marks_too_close = no limite
