@@ -6306,7 +6306,7 @@ export interface components {
             /** @description What it noticed. */
             screen: components["schemas"]["ScreenNotice"];
         };
-        /** @description Something odd about the plan, in both languages. */
+        /** @description Something odd about the plan, in every language. */
         Odd: components["schemas"]["Text"] & {
             /** @description Where, by kind and name: `targets.EAST`. */
             path: string;
