@@ -245,7 +245,7 @@ for (const engine of ENGINES) {
     });
 
     test.describe("with what comes late broken off", () => {
-      test.use({ refuses: /GET \/assets\/(seldom|late|profile)-/ });
+      test.use({ refuses: /GET \/assets\/(seldom|late)-/ });
 
       test("it is asked for until it is here, and opens without a link", async ({ yard: { ground, cab } }) => {
         for (const { link, screen } of [cab, ground]) {
@@ -253,7 +253,7 @@ for (const engine of ENGINES) {
           await until(async () => link.refused > 3, "the late script to be asked for again and again");
           link.refuses = null;
           const came = `const files = performance.getEntriesByType("resource").filter((one) => one.decodedBodySize > 0);
-            return ["seldom", "late", "profile"].every((name) => files.some((one) => one.name.includes("/" + name + "-")));`;
+            return ["seldom", "late"].every((name) => files.some((one) => one.name.includes("/" + name + "-")));`;
           await until(() => screen.run<boolean>(came), "the late script and its look");
         }
         cab.link.cut();

@@ -93,8 +93,6 @@ function NowAtDesk({ view }: { view: Supervisor }) {
       <section class="now-machines" aria-label={words.machines}>
         <h2>{words.machines}</h2>
         <MachineCards cards={view.machines} onPick={(id) => setPicked({ kind: "machine", id })} />
-        <Rain rain={view.rain} />
-        <Waters waters={view.water} />
       </section>
       <section class="now-plan" aria-label={words.plan}>
         <PlanWithCard view={view} picked={picked} onPick={setPicked} />
@@ -106,6 +104,7 @@ function NowAtDesk({ view }: { view: Supervisor }) {
         <Exceptions view={view} onShow={setPicked} />
         {view.site_change && <SiteChange change={view.site_change} />}
         <NearMisses view={{ ...view, near_misses: told }} />
+        <Waters waters={view.water} />
       </section>
       <section class="now-lasers" aria-label={words.lasers}>
         <h2>{words.lasers}</h2>
@@ -141,6 +140,7 @@ function Behind({ view }: { view: Supervisor }) {
           {name}
         </Key>
       ))}
+      <Rain rain={view.rain} />
       <Legend />
       {open && (
         <Panel title={title} onClose={() => setOpen(null)}>

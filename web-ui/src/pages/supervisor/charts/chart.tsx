@@ -96,6 +96,8 @@ function picture(script: Library, draw: ChartProps["draw"], width: number, name:
   });
   // The hub's pages run no style but their own: the library's few rules stand in charts.css.
   drawn.querySelector("style")?.remove();
+  // One picture with one name: what it is drawn of has none of its own.
+  for (const part of drawn.querySelectorAll("g[aria-label]")) part.removeAttribute("aria-label");
   drawn.setAttribute("role", "img");
   drawn.setAttribute("aria-label", name);
   return drawn;
