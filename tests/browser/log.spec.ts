@@ -154,7 +154,7 @@ test("the lines that fit go along as a file", async ({ crew }) => {
   ]);
   const text = readFileSync(await file.path(), "utf8");
   const [heads, ...lines] = text.trimEnd().split("\r\n");
-  expect(heads).toBe("\ufeffseq,at,made_at,by,device,kind,machine,mark,verdict,english,spanish");
+  expect(heads).toBe("\ufeffseq,at,made_at,by,device,kind,machine,mark,verdict,english,spanish,portuguese");
   expect(lines).toHaveLength(shown);
   for (const line of lines) expect(line).toContain(",P-1,");
   expect(lines.some((line) => line.includes("EX-1 ← DOWN 3"))).toBe(true);
