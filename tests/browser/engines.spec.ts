@@ -193,6 +193,8 @@ for (const engine of ENGINES) {
     test("a script that is held: the number goes from the picture by itself, and the ground is told", async ({
       yard: { ground, cab },
     }) => {
+      // Without a graphics card it paints nothing while a script holds it: PHONE-CHECK has a phone look, lines 7, 9 and 10.
+      test.skip(engine === "WebKitGTK", "its compositor needs a graphics card");
       const without = solid(cab.screen.look());
       await ground.sends("4.70");
       await cab.shows("DOWN 3");
@@ -256,6 +258,13 @@ for (const engine of ENGINES) {
             return ["seldom", "late"].every((name) => files.some((one) => one.name.includes("/" + name + "-")));`;
           await until(() => screen.run<boolean>(came), "the late script and its look");
         }
+        // Fetched is not yet run: it is once what it shows is here.
+        await ground.press("MARKS");
+        await ground.sees("PLAN");
+        await ground.press("READ");
+        await cab.press("CAN'T");
+        await cab.sees("WATER");
+        await cab.press("CANCEL");
         cab.link.cut();
         ground.link.cut();
         await cab.sees("NO LINK");
