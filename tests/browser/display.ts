@@ -48,7 +48,9 @@ export class Display {
       stdio: ["ignore", "ignore", "pipe", "pipe"],
     });
     const [, number] = await says(child, /^(\d+)\n/m);
-    return new Display(child, folder, { ...process.env, DISPLAY: `:${number}`, HOME: folder, WAYLAND_DISPLAY: "" });
+    // A Wayland display that is named, though empty, is looked for.
+    const { WAYLAND_DISPLAY: _none, ...env } = process.env;
+    return new Display(child, folder, { ...env, DISPLAY: `:${number}`, HOME: folder });
   }
 
   /** Starts a program that draws here, and ends with the display. */

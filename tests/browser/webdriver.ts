@@ -50,8 +50,7 @@ export async function inFirefox(display: Display): Promise<Browser> {
   const profile = join(display.home, "profile");
   prepares(profile);
   const args = ["--no-remote", "--profile", profile, "--remote-debugging-port", "0", "about:blank"];
-  const child = display.runs(FIREFOX, args);
-  const [, address] = await says(child, /WebDriver BiDi listening on (ws:\S+)/);
+  const [, address] = await starts(() => display.runs(FIREFOX, args));
   const bidi = await BiDi.to(`${address}/session`);
   await bidi.send("session.new", { capabilities: {} });
   const { contexts } = await bidi.send<{ contexts: { context: string }[] }>("browsingContext.getTree", {});
@@ -79,6 +78,16 @@ export async function inFirefox(display: Display): Promise<Browser> {
     type: (text) => act(actions.type(text)),
     close: async () => bidi.close(),
   };
+}
+
+/** A browser that dies before it shows a page has said nothing of the page: it is started again, twice at most. */
+async function starts(run: () => ReturnType<Display["runs"]>, again = 2): Promise<RegExpExecArray> {
+  try {
+    return await says(run(), /WebDriver BiDi listening on (ws:\S+)/);
+  } catch (died) {
+    if (again === 0) throw died;
+    return starts(run, again - 1);
+  }
 }
 
 function prepares(profile: string): void {
