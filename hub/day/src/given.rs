@@ -38,9 +38,11 @@ use crate::{Following, apply, decide, next_deadline, on_deadline};
 
 mod cuts;
 mod prices;
+mod soil;
 
 pub use cuts::flat_zone;
 pub use prices::prices;
+pub use soil::soil_test;
 
 /// A length as a person writes it.
 pub fn len(text: &str) -> Length {

@@ -14,7 +14,7 @@ use crate::happening::{Happening, Touches};
 use crate::refusal::{Refusal, Thing};
 use crate::said::depth_owed;
 use crate::said::site::{
-    NewTarget, SiteDifference, by_page, differences, must_look, seat_machines,
+    NewTarget, SiteDifference, by_page, differences, must_look, not_while_left, seat_machines,
 };
 use crate::said::touched::{Touched, touched};
 use crate::saying::{Asking, Closed, Saying};
@@ -365,23 +365,6 @@ fn moved_with_their_run(old: &Site, new: &Site, things: &[SiteThing]) -> Vec<Sit
     moved.collect()
 }
 
-/// A face that was left is neither drawn anew nor retired: calls under it would go out again, and nobody has inspected it.
-fn not_while_left(state: &State, asked: &ChangeSite) -> Result<(), Refusal> {
-    let put = asked.put.iter().filter_map(|one| match one {
-        SiteThing::Face(face) => Some(&face.id),
-        _ => None,
-    });
-    let gone = asked.retire.iter().filter(|one| one.list == Listed::Face);
-    let left = |zone: &&String| {
-        let now = state.cuts.face(zone);
-        now.is_some_and(|now| now.alarm.is_some())
-    };
-    match put.chain(gone.map(|one| &one.id)).find(left) {
-        Some(zone) => Err(Refusal::BadSite(words::change::face_is_left(zone))),
-        None => Ok(()),
-    }
-}
-
 /// What is wrong or odd about the new site and is not so about the old.
 fn new_faults(old: &Site, new: &Site) -> Vec<SiteFault> {
     let known = site_faults::faults(old);
@@ -425,7 +408,7 @@ pub(crate) fn change(state: &State, by: &By, asked: &ChangeSite) -> Result<Vec<B
         ));
     }
     let (new, put) = after(old, by, asked)?;
-    not_while_left(state, asked)?;
+    not_while_left(state, old, &new)?;
     let wrong = new_faults(old, &new)
         .into_iter()
         .find(|fault| !fault.warning);

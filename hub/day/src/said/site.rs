@@ -232,6 +232,7 @@ pub(crate) fn confirm(state: &State, asked: &ConfirmSite) -> Result<Vec<Body>, R
             keep_proof(before, target);
         }
     }
+    not_while_left(state, old, &site)?;
     let (mut bodies, must_see) = must_look(state, old, &site);
     let daylight = daylight::anew(state, &site);
     bodies.push(Body::SiteRevised(SiteRevised {
@@ -243,6 +244,19 @@ pub(crate) fn confirm(state: &State, asked: &ConfirmSite) -> Result<Vec<Body>, R
     }));
     bodies.extend(daylight.into_iter().map(Body::DaylightFound));
     Ok(bodies)
+}
+
+/// A face that was left is neither drawn anew nor retired, on a page or in the file: calls under it would go out again, and nobody
+/// has inspected it.
+pub(crate) fn not_while_left(state: &State, old: &Site, new: &Site) -> Result<(), Refusal> {
+    let touched = old.cuts.faces.iter().find(|face| {
+        let left = state.cuts.face(&face.id);
+        left.is_some_and(|now| now.alarm.is_some()) && new.cuts.face(&face.id) != Some(*face)
+    });
+    match touched {
+        Some(face) => Err(Refusal::BadSite(words::change::face_is_left(&face.id))),
+        None => Ok(()),
+    }
 }
 
 /// Ends the live calls whose target or mark a new site changes, and says which operators must see it first.

@@ -292,16 +292,16 @@ impl Store {
         std::thread::spawn(move || done(rebuild::anew(&folder, last)));
     }
 
-    /// Works with an index that was made anew, once it has taken in what was kept meanwhile.
+    /// Works with an index that was made anew, once it has taken in what was kept meanwhile; gives the last entry that it knows.
     ///
     /// # Errors
     /// [`StoreError::Index`].
-    pub fn put_index(&mut self, index: Index, kept: &[Located]) -> Result<(), StoreError> {
+    pub fn put_index(&mut self, index: Index, kept: &[Located]) -> Result<u64, StoreError> {
         let head = index.head()?.map_or(0, |head| head.seq);
         let from = kept.partition_point(|one| one.entry.seq <= head);
         index.take(&kept[from..])?;
         self.index.set(Some(index));
-        Ok(())
+        Ok(kept.last().map_or(head, |last| last.entry.seq.max(head)))
     }
 
     /// Puts the state by that a day opened with: `first` is the day's first entry, `prev` the hash before it.

@@ -29,7 +29,7 @@ pub(super) fn doubt(folder: &Path) {
     let _ = std::fs::write(folder.join(DOUBT), b"");
 }
 
-/// An index that fits the log. None when none can be made: then the hub works without, and the next start tries again.
+/// An index that fits the log. None when none can be made: then the hub works without, and tries again.
 pub(super) fn settle(
     folder: &Path,
     found: Option<(Index, Head)>,
@@ -71,7 +71,7 @@ pub(super) fn settle(
         Err(error @ StoreError::Damaged { .. }) => Err(error),
         Err(error) => {
             notes.push(format!(
-                "The index can't be made ({error}) The hub works without it: calls go on, LOG can't be searched. Free space on the disk, then start the hub again."
+                "The index can't be made ({error}) The hub works without it: calls go on, LOG can't be searched. Free space on the disk: it is tried again."
             ));
             Ok(None)
         }

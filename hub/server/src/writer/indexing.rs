@@ -1,6 +1,6 @@
 //! The index follows the log: when the writer has a moment to spare, and anew beside it when it failed.
 
-use std::time::Instant;
+use std::time::{Duration, Instant};
 
 use super::{Desk, Event};
 use crate::store::StoreError;
@@ -12,7 +12,23 @@ use crate::store::index::Index;
 pub(super) struct Behind {
     pub(super) kept: Vec<Located>,
     pub(super) since: Option<Instant>,
+    anew: Anew,
 }
+
+/// Whether the index is made anew.
+#[derive(Default)]
+enum Anew {
+    /// It is not, or was not tried.
+    #[default]
+    No,
+    /// At this moment.
+    Making,
+    /// It could not be, when.
+    Failed(Instant),
+}
+
+/// Once it could not be made, as a rule for want of room, it is tried again after so long.
+const TRIED_AGAIN: Duration = Duration::from_mins(1);
 
 impl Desk {
     /// Takes what is kept into the index. Here the disk and the cores are busy, which no screen waits for any more.
@@ -27,7 +43,16 @@ impl Desk {
                 self.behind.kept.clear();
             }
             // What is kept meanwhile waits for the new one.
-            Err(StoreError::NoIndex) => {}
+            Err(StoreError::NoIndex) => {
+                let due = match self.behind.anew {
+                    Anew::No => true,
+                    Anew::Making => false,
+                    Anew::Failed(at) => at.elapsed() >= TRIED_AGAIN,
+                };
+                if due {
+                    self.index_anew();
+                }
+            }
             Err(error) => {
                 tracing::error!("{error}");
                 self.index_anew();
@@ -35,7 +60,8 @@ impl Desk {
         }
     }
 
-    fn index_anew(&self) {
+    fn index_anew(&mut self) {
+        self.behind.anew = Anew::Making;
         let made = self.made.clone();
         self.store.index_anew(move |index| {
             // The writer is gone: the next start makes it.
@@ -45,16 +71,17 @@ impl Desk {
 
     pub(super) fn indexed_anew(&mut self, made: Result<Index, StoreError>) {
         let kept = std::mem::take(&mut self.behind.kept);
-        let head = self.state.seq;
         match made.and_then(|index| self.store.put_index(index, &kept)) {
-            Ok(()) => {
+            Ok(head) => {
                 tracing::info!("The index was made anew.");
                 self.publish.indexed(head);
+                self.behind.anew = Anew::No;
             }
-            // The disk is full, as a rule. What is kept is in the log; the next start makes the index.
+            // What is kept is in the log.
             Err(error) => {
                 tracing::error!("{error}");
                 self.behind.kept = kept;
+                self.behind.anew = Anew::Failed(Instant::now());
             }
         }
     }

@@ -1,10 +1,11 @@
 //! Tests of a site changed on a page: nothing half-done, nothing lost, the operator sees what changed under a call.
 
 use super::*;
-use crate::asked::Command;
+use crate::asked::{By, Command};
 use crate::cuts::plan::{CutKind, UtilityKind};
 use crate::given::{Crew, at, flat_zone, ground, len, site, supervisor};
 use crate::said::face_alarm::SayCameDown;
+use crate::said::site::{ConfirmSite, ReadSite};
 use earthwork::target::Shape;
 
 fn changes(put: Vec<SiteThing>, retire: &[(Listed, &str)]) -> ChangeSite {
@@ -80,6 +81,40 @@ fn a_face_that_was_left_is_neither_drawn_anew_nor_retired_and_one_that_was_not_i
         assert!(matches!(say(&mut crew, asked), Err(Refusal::BadSite(_))));
     }
     assert_eq!(crew.state.site(), Some(&before));
+}
+
+/// The same by the site file: neither without the face nor with another toe is it in force.
+#[test]
+fn a_site_file_takes_no_face_away_that_was_left() {
+    let mut yard = site();
+    yard.cuts.competent = vec!["PN".into()];
+    yard.cuts.faces = vec![flat_zone(CutKind::Face)];
+    let mut crew = Crew::digging_on(yard.clone());
+    let down = SayCameDown { zone: "F".into() };
+    crew.says(&ground(), Command::SayCameDown(down)).unwrap();
+    let mut gone = yard.clone();
+    gone.cuts.faces.clear();
+    let mut other = yard.clone();
+    other.cuts.faces[0].name = "north face".into();
+    for file in [gone, other] {
+        crew.says(&By::hub(), Command::ReadSite(ReadSite { site: file }))
+            .unwrap();
+        let found = crew.state.site_change.clone().unwrap().found;
+        let confirm = Command::ConfirmSite(ConfirmSite {
+            digest: found.digest,
+        });
+        let refused = crew.says(&supervisor(), confirm);
+        assert!(matches!(refused, Err(Refusal::BadSite(_))), "{refused:?}");
+        assert_eq!(crew.state.site(), Some(&yard));
+    }
+    // What leaves the face as it is goes through.
+    let mut note = yard.clone();
+    note.marks[1].note = "by the gate".into();
+    crew.says(&By::hub(), Command::ReadSite(ReadSite { site: note }))
+        .unwrap();
+    let digest = crew.state.site_change.clone().unwrap().found.digest;
+    crew.says(&supervisor(), Command::ConfirmSite(ConfirmSite { digest }))
+        .unwrap();
 }
 
 #[test]

@@ -7,12 +7,11 @@ use super::*;
 use crate::asked::{By, Command};
 use crate::cuts::now::FaceNow;
 use crate::cuts::plan::{CutKind, Cuts};
-use crate::given::{Crew, flat_zone, ground, operator, site, supervisor};
+use crate::given::{Crew, flat_zone, ground, operator, site, soil_test, supervisor};
 use crate::said::call::SayCant;
 use crate::said::day::OpenDay;
 use crate::said::face_inspect::InspectFace;
 use crate::said::face_seen::{SeeAtFace, Sight};
-use crate::said::soil_test::{SoilTest, TestSoil};
 use crate::said::void::VoidCause;
 use crate::time::{minutes, seconds};
 
@@ -63,21 +62,8 @@ fn inspection(evidence: Evidence) -> Command {
 }
 
 fn tests_soil(crew: &mut Crew, mark: &str, ago_ms: i64) {
-    let asked = TestSoil {
-        mark: mark.into(),
-        tester: "HF".into(),
-        test: Box::new(SoilTest::Bearing {
-            stated_psf: 3_100.0,
-            asked_psf: Some(2_500.0),
-        }),
-        lift: None,
-        patch: None,
-        undercut: None,
-        note: String::new(),
-    };
     let made_at = crew.now.plus_ms(-ago_ms);
-    crew.said_at(&ground(), Command::TestSoil(asked), made_at)
-        .unwrap();
+    crew.said_at(&ground(), soil_test(mark), made_at).unwrap();
 }
 
 fn stands(crew: &Crew) -> bool {

@@ -7,10 +7,9 @@ use super::*;
 use crate::asked::{By, Command};
 use crate::cuts::now::FaceNow;
 use crate::cuts::plan::{CutKind, Cuts};
-use crate::given::{Crew, flat_zone, ground, site, supervisor};
+use crate::given::{Crew, flat_zone, ground, site, soil_test, supervisor};
 use crate::said::day::OpenDay;
 use crate::said::face_inspect::InspectFace;
-use crate::said::soil_test::{SoilTest, TestSoil};
 use crate::time::{minutes, seconds};
 
 /// A face 12 ft high, and a trench that nobody has begun: it lies over the ground. Invented.
@@ -70,21 +69,6 @@ fn test_stands(crew: &Crew) -> bool {
     tests.last().is_some_and(crate::account::Test::stands)
 }
 
-fn tests_soil() -> Command {
-    Command::TestSoil(TestSoil {
-        mark: "P-1".into(),
-        tester: "HF".into(),
-        test: Box::new(SoilTest::Bearing {
-            stated_psf: 3_100.0,
-            asked_psf: Some(2_500.0),
-        }),
-        lift: None,
-        patch: None,
-        undercut: None,
-        note: String::new(),
-    })
-}
-
 #[test]
 fn a_face_owes_an_inspection_when_rain_begins_and_again_when_it_stops() {
     let mut crew = crew();
@@ -118,21 +102,21 @@ fn a_face_owes_an_inspection_when_rain_begins_and_again_when_it_stops() {
 fn both_words_void_what_was_tested_before_them() {
     let mut crew = crew();
     crew.reads("P-1", "5.00").unwrap();
-    crew.says(&ground(), tests_soil()).unwrap();
+    crew.says(&ground(), soil_test("P-1")).unwrap();
     assert!(test_stands(&crew));
     crew.says(&ground(), rain()).unwrap();
     assert!(!test_stands(&crew));
     crew.wait(minutes(5));
-    crew.says(&ground(), tests_soil()).unwrap();
+    crew.says(&ground(), soil_test("P-1")).unwrap();
     assert!(test_stands(&crew));
     let began = crew.state.rain.word;
     crew.says(&ground(), stop(began)).unwrap();
     assert!(!test_stands(&crew), "tested in the rain");
     // One that was made before the rain stopped and comes after it.
     crew.wait(minutes(5));
-    late(&mut crew, &ground(), tests_soil(), minutes(6)).unwrap();
+    late(&mut crew, &ground(), soil_test("P-1"), minutes(6)).unwrap();
     assert!(!test_stands(&crew));
-    crew.says(&ground(), tests_soil()).unwrap();
+    crew.says(&ground(), soil_test("P-1")).unwrap();
     assert!(test_stands(&crew));
 }
 
@@ -256,7 +240,7 @@ proptest! {
                 0 => (ground(), rain()),
                 1 => (supervisor(), stop(crew.state.rain.word)),
                 2 => (supervisor(), inspection(None)),
-                _ => (ground(), tests_soil()),
+                _ => (ground(), soil_test("P-1")),
             };
             let made_at = crew.now.plus_ms(-minutes(ago)).max(start);
             let before = crew.state.rain.clone();

@@ -4,13 +4,12 @@ use super::*;
 use earthwork::face::{Evidence, SoilClass};
 
 use crate::asked::{By, Command};
-use crate::given::{Crew, at, ground, len, site, supervisor};
+use crate::given::{Crew, at, ground, len, site, soil_test, supervisor};
 use crate::open::{OpenKind, open};
 use crate::said::face_inspect::InspectFace;
 use crate::said::face_seen::{SeeAtFace, SeeSlough, Sight};
 use crate::said::inspection::{AskInspection, Inspect, InspectedItem};
 use crate::said::revise::ReviseTarget;
-use crate::said::soil_test::{SoilTest, TestSoil};
 use crate::site::Site;
 
 /// The test yard with a face above the run: its toe lies 5 ft north of the run's marks. The pad's lie 35 ft off. Invented.
@@ -58,19 +57,7 @@ fn inspects(crew: &mut Crew, target: &str) -> u64 {
 }
 
 fn tests_soil(crew: &mut Crew, mark: &str) {
-    let asked = TestSoil {
-        mark: mark.into(),
-        tester: "HF".into(),
-        test: Box::new(SoilTest::Bearing {
-            stated_psf: 3_100.0,
-            asked_psf: Some(2_500.0),
-        }),
-        lift: None,
-        patch: None,
-        undercut: None,
-        note: String::new(),
-    };
-    crew.says(&ground(), Command::TestSoil(asked)).unwrap();
+    crew.says(&ground(), soil_test(mark)).unwrap();
 }
 
 fn why(crew: &Crew, inspection: u64) -> Option<VoidCause> {

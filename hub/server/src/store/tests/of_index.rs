@@ -252,7 +252,7 @@ fn an_index_that_fails_is_made_anew_beside_the_log_that_goes_on() {
     let index = made.recv().unwrap().unwrap();
     let meanwhile = store.append(&kept(3)[6]).unwrap();
     assert!(matches!(store.index(&meanwhile), Err(StoreError::NoIndex)));
-    store.put_index(index, &meanwhile).unwrap();
+    assert_eq!(store.put_index(index, &meanwhile).unwrap(), 9);
     let index = store.reader().get().unwrap();
     assert_eq!(index.entry(9).unwrap().unwrap().entry.seq, 9);
     assert_eq!(store.by_key("hub", "request-2").unwrap().len(), 2);
